@@ -1,0 +1,17 @@
+import './jitless';
+import { z } from 'zod';
+import { millimetres, type Ticks, TICKS_PER_MM, toMm } from '../src/core/units/ticks';
+
+/** The one rule of every saved file: a length is a number of millimetres, and a whole number of ticks (1/320 mm). Field names end in `Mm`. */
+const onTick = (mm: number) => Math.abs(mm * TICKS_PER_MM - Math.round(mm * TICKS_PER_MM)) < 1e-6;
+
+const mm = (least: number, most: number) =>
+  z.number().min(least).max(most).refine(onTick, { error: 'off-tick' });
+
+export const lengthMm = mm(0.1, 2000);
+export const marginMm = mm(0, 2000);
+
+/** A saved length as ticks; exact, since the schema let only whole ticks in. */
+export const ticksOfMm = (saved: number): Ticks => millimetres(saved);
+/** Ticks as a saved length. */
+export const mmOfTicks = (length: Ticks): number => toMm(length);

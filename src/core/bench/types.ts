@@ -1,0 +1,59 @@
+import type { Ticks } from '../units/ticks';
+
+/** A place on the card in its frame of the moment: x from the fence (left), y from the near edge. */
+export interface BenchPoint {
+  readonly x: Ticks;
+  readonly y: Ticks;
+}
+
+/**
+ * What hands do, one act each. Distances are read from the fence, which is the card's left edge in its present orientation;
+ * "near" is the edge towards the maker. Quarter turns are counter-clockwise.
+ */
+export type BenchOp =
+  | { readonly op: 'blank'; readonly across: Ticks; readonly up: Ticks }
+  | { readonly op: 'turn'; readonly quarters: 1 | 2 | 3 }
+  | { readonly op: 'flip' }
+  /** A straight score at `at` from the fence; the whole width, or only from `from` to `to` off the near edge. */
+  | { readonly op: 'score'; readonly at: Ticks; readonly span: null | { readonly from: Ticks; readonly to: Ticks } }
+  /** A straight score between two points (slanted), by ruler. */
+  | { readonly op: 'scoreLine'; readonly a: BenchPoint; readonly b: BenchPoint }
+  /** A curved score, by template: chords through these points. */
+  | { readonly op: 'scoreCurve'; readonly points: readonly BenchPoint[]; readonly rise: Ticks }
+  /** Cut through at `at` from the fence, from `from` (the near edge if 0) up to `to`; card stays on both sides. */
+  | { readonly op: 'slit'; readonly at: Ticks; readonly from: Ticks; readonly to: Ticks }
+  | { readonly op: 'slitLine'; readonly a: BenchPoint; readonly b: BenchPoint }
+  /** Cut a rectangle out of one corner, as it lies. */
+  | { readonly op: 'corner'; readonly corner: 'near-left' | 'near-right' | 'far-left' | 'far-right'; readonly across: Ticks; readonly up: Ticks }
+  /** One straight cut from edge to edge of the card; the card to the left of a→b is kept. */
+  | { readonly op: 'snip'; readonly a: BenchPoint; readonly b: BenchPoint }
+  /** A broken or curved cut from edge to edge; the card to its left is kept. */
+  | { readonly op: 'cutPath'; readonly points: readonly BenchPoint[]; readonly curved: boolean }
+  /** A hole cut out whole. */
+  | { readonly op: 'window'; readonly ring: readonly BenchPoint[]; readonly hole: 'window' | 'round' | 'slot' }
+  /** Give a score its sense and angle; `scores` are the ids of the lines in the net's own frame. */
+  | { readonly op: 'fold'; readonly panel: string; readonly deg: number; readonly lines: readonly { readonly a: BenchPoint; readonly b: BenchPoint }[] }
+  | { readonly op: 'glue'; readonly panel: string; readonly onto: string; readonly lap: 'inside' | 'outside' }
+  | { readonly op: 'close'; readonly panels: readonly string[]; readonly by: 'fold' | 'tuck'; readonly toDeg: readonly number[]; readonly tip: string | null };
+
+/** What the maker's tool can do. Lengths in ticks. */
+export interface BenchTool {
+  readonly name: string;
+  /** Finest mark, as a length: 1/16 in is 508 ticks, 1 mm 320. */
+  readonly finestMark: Ticks;
+  readonly unit: 'in' | 'mm';
+  /** How far from the fence it can score. */
+  readonly reach: Ticks;
+  /** Longest cut it makes. */
+  readonly longestCut: Ticks;
+  /** A trimmer sets a fence for each mark; a grooved board has every mark at once. */
+  readonly kind: 'fence' | 'grooves';
+}
+
+export interface BenchProgram {
+  readonly piece: string;
+  readonly ops: readonly BenchOp[];
+  /** How often the fence is set, and the card turned. */
+  readonly fenceSettings: number;
+  readonly turns: number;
+}

@@ -1,0 +1,155 @@
+/**
+ * What a box style is: plain data. Everything else (net, fold, volume, checks, bench program, card, parts) is derived from it.
+ *
+ * Frame: the net lies inside face up, x right, y up. A panel's edges run counter-clockwise, so its material is always on the left of an
+ * edge and the outside on the right. A hinge frame has `along` = the way the parent's edge runs and `out` = away from the parent.
+ */
+
+/**
+ * A linear form in the style's symbols, lets and `t` (caliper), e.g. `'2 width + tab'`, `'depth/2'`, `'1/3 height'`, `'width + 2t + ease'`.
+ * Bare constants are written as a maker would, with a unit: `'1/8 in'`, `'3 mm'`.
+ */
+export type Len = string;
+
+/** Degrees, or the name of one of the style's `angles`. Valley (towards the viewer, the inside) is positive. */
+export type Angle = number | string;
+
+/** Values of every symbol, let and `t` in millimetres: what a non-linear quantity may read. */
+export type Values = Readonly<Record<string, number>>;
+
+export type Role =
+  | 'wall' | 'base' | 'roof' | 'gusset' | 'lid' | 'tuck' | 'dustFlap' | 'bottomFlap' | 'lockFlap'
+  | 'glueTab' | 'liner' | 'handle' | 'hangTab' | 'endFlap' | 'cover';
+
+export interface SymbolSpec {
+  /** A `size` is what the maker chooses; an `allowance` is a working dimension with a sound default. */
+  readonly role: 'size' | 'allowance';
+  readonly label: string;
+  /** One sentence: what this length is, measured between what (score to score, inside, outside). */
+  readonly help: string;
+  readonly default: Len;
+  readonly min: Len;
+  readonly max: Len;
+}
+
+/** A length that no linear form can give (slant heights, tapers): millimetres in, millimetres out, rounded to ticks once. */
+export interface Quantity {
+  readonly means: string;
+  readonly of: (values: Values) => number;
+}
+
+export type EdgeName = 'left' | 'right' | 'up' | 'down' | `e${number}`;
+
+interface PanelBase {
+  readonly role: Role;
+  /** `'front.right'`: the parent panel's edge this one hinges on. The root panel has none and stays on the bench. */
+  readonly on?: `${string}.${EdgeName}`;
+  /** Where the hinge begins along the parent's edge (counter-clockwise); default 0. */
+  readonly at?: Len;
+  /** Fold at the closed state. */
+  readonly fold?: Angle;
+}
+
+/**
+ * The three shapes of a panel.
+ * - rectangle: `size` is [across, up] as the net lies. `taper` draws in its two free corners along the hinge: one form, or [start, end].
+ *   `bow` curves both its left and right edges inwards by that rise (pillow pack wall).
+ * - outline: the hinge is edge e0; `hinge` is its length; the other corners follow in the hinge frame [along, out], in order from the
+ *   hinge's END back to its START, so that e1 begins where the hinge ends. A root outline gives all its corners counter-clockwise in x, y.
+ * - lens: an end flap between the bowed edge it hangs on and its mirror curve.
+ */
+export type PanelSpec = PanelBase &
+  (
+    | { readonly size: readonly [across: Len, up: Len]; readonly taper?: Len | readonly [Len, Len]; readonly bow?: Len }
+    | { readonly hinge?: Len; readonly outline: readonly (readonly [along: Len, out: Len])[] }
+    | { readonly lens: Len }
+  );
+
+/** A score that is not a hinge of the tree (gusset, pleat): the two edges already meet in the flat, and must meet closed as well. */
+export interface CreaseSpec {
+  readonly between: readonly [`${string}.${EdgeName}`, `${string}.${EdgeName}`];
+  readonly fold: Angle;
+}
+
+/** A panel glued onto another. `lap` says on which side of the target it ends up. `carries` marks a joint under load (taped double). */
+export interface JointSpec {
+  readonly panel: string;
+  readonly onto: string;
+  readonly lap: 'inside' | 'outside';
+  readonly carries?: boolean;
+}
+
+/** Two edges that lie apart in the flat and must coincide when closed. */
+export type SeamSpec = readonly [`${string}.${EdgeName}`, `${string}.${EdgeName}`];
+
+/** One act of closing, in the order hands do it. `to` overrides the closed angle for this step (180 = laid flat to glue). */
+export type ClosingStep =
+  | { readonly do: 'fold'; readonly panels: readonly string[]; readonly to?: Angle; readonly bends?: boolean; readonly tip?: string }
+  | { readonly do: 'glue'; readonly panel: string; readonly onto: string; readonly tip?: string }
+  | { readonly do: 'tuck'; readonly panels: readonly string[]; readonly bends?: boolean; readonly tip?: string };
+
+export interface PieceSpec {
+  readonly label: string;
+  readonly panels: Readonly<Record<string, PanelSpec>>;
+  readonly creases?: readonly CreaseSpec[];
+  readonly joints: readonly JointSpec[];
+  readonly seams?: readonly SeamSpec[];
+  readonly closing: readonly ClosingStep[];
+  /** Groups of panels that lie on one another when closed, innermost first; joints are added by themselves. */
+  readonly overlaps?: readonly (readonly string[])[];
+  /** Panels that bound the room, and the room's closed formula in mm³ from score-to-score values (thin paper). */
+  readonly shell: readonly string[];
+  readonly roomMm3: (values: Values) => number;
+}
+
+/** A bound on one symbol, with the words for when it is broken. `{name}` prints a value; `{limit}` the nearest legal value on the maker's marks. */
+export interface ConstraintSpec {
+  readonly code: string;
+  readonly symbol: string;
+  readonly atLeast?: Len;
+  readonly atMost?: Len;
+  readonly severity: 'stop' | 'warn' | 'note';
+  /** Extra lengths the sentence names, as linear forms. */
+  readonly facts?: Readonly<Record<string, Len>>;
+  /** Value and reason: 'Bottom flaps {bottomFlap} leave a hole {hole} wide.' */
+  readonly says: string;
+  /** What to do: 'Make them at least {limit}.' */
+  readonly remedy: string;
+}
+
+/** What the tests prove at every size. */
+export type PromiseSpec =
+  | { readonly claim: 'covers'; readonly piece: string; readonly panels: readonly string[]; readonly area: readonly [Len, Len] }
+  | { readonly claim: 'nests'; readonly inner: string; readonly outer: string; readonly gap: Len };
+
+/** One choice of construction (wall order, seam at back or side, tab left or right). The first choice is the default. */
+export interface OptionSpec {
+  readonly label: string;
+  readonly help: string;
+  readonly choices: readonly { readonly id: string; readonly label: string }[];
+}
+
+export type Chosen = Readonly<Record<string, string>>;
+export type Pieces = Readonly<Record<string, PieceSpec>>;
+
+export interface BoxStyle {
+  readonly id: string;
+  readonly version: 1;
+  readonly name: string;
+  /** Where the construction comes from; a code of practice's family where it has one. */
+  readonly source: string;
+  readonly goodFor: string;
+  readonly watchOut: string;
+  readonly symbols: Readonly<Record<string, SymbolSpec>>;
+  /** Inside room of the closed box as forms [width, depth, height], thin paper taken off: what an item has. */
+  readonly inside: readonly [Len, Len, Len];
+  readonly lets?: Readonly<Record<string, Len>>;
+  readonly quantities?: Readonly<Record<string, Quantity>>;
+  readonly angles?: Readonly<Record<string, Quantity>>;
+  readonly options?: Readonly<Record<string, OptionSpec>>;
+  readonly pieces: Pieces | ((chosen: Chosen) => Pieces);
+  readonly constraints: readonly ConstraintSpec[];
+  readonly promises: readonly PromiseSpec[];
+  /** For the picker's filters. */
+  readonly traits: readonly ('lid' | 'tall' | 'flat-packet' | 'no-glue' | 'trimmer-only')[];
+}

@@ -1,0 +1,76 @@
+import type { Ticks } from '../units/ticks';
+
+/** A paper as it is bought: the true, measured sheet. */
+export interface SheetPaper {
+  readonly id: string;
+  readonly across: Ticks;
+  readonly up: Ticks;
+  /** Which side of the sheet the grain runs along; `none` where it does not matter. */
+  readonly grain: 'across' | 'up' | 'none';
+  /** Taken off each edge to square the sheet before anything else. */
+  readonly squaring: { readonly left: Ticks; readonly right: Ticks; readonly near: Ticks; readonly far: Ticks };
+  /** Whole sheets in the cupboard; null: as many as are asked for. */
+  readonly onHand: number;
+}
+
+/** A rectangle of card wanted `count` times. */
+export interface SheetPart {
+  readonly id: string;
+  readonly across: Ticks;
+  readonly up: Ticks;
+  readonly count: number;
+  /** Which way the grain must run in the part; `free` lets it be turned. */
+  readonly grain: 'across' | 'up' | 'free';
+}
+
+export interface CuttingTool {
+  /** Longest cut the tool makes; null: any. */
+  readonly longestCut: Ticks | null;
+  /** Card lost to each cut: 0 for a blade. */
+  readonly kerf: Ticks;
+  /** Sheets cut at once. */
+  readonly stack: number;
+  /** Turns allowed: `free`, or at most this many stages. */
+  readonly stages: 'free' | 2 | 3;
+}
+
+export interface PlacedPart {
+  readonly part: string;
+  readonly x: Ticks;
+  readonly y: Ticks;
+  readonly across: Ticks;
+  readonly up: Ticks;
+  readonly turned: boolean;
+}
+
+export interface Offcut {
+  readonly x: Ticks;
+  readonly y: Ticks;
+  readonly across: Ticks;
+  readonly up: Ticks;
+}
+
+/** A guillotine cut of one rectangle into two, or a leaf: a part, or an offcut. Positions in the sheet's own frame. */
+export type CutTree =
+  | { readonly kind: 'cut'; readonly way: 'upright' | 'level'; readonly at: Ticks; readonly first: CutTree; readonly second: CutTree }
+  | { readonly kind: 'part'; readonly part: string; readonly turned: boolean }
+  | { readonly kind: 'offcut' };
+
+/** One way of cutting one sheet, and how many sheets are cut so. */
+export interface Layout {
+  readonly sheets: number;
+  readonly parts: readonly PlacedPart[];
+  readonly offcuts: readonly Offcut[];
+  readonly tree: CutTree;
+}
+
+/** Always an answer, always a bound: `proven` means no plan uses fewer sheets of this paper. */
+export interface SheetPlan {
+  readonly paper: string;
+  readonly sheets: number;
+  readonly lowerBound: number;
+  readonly proven: boolean;
+  readonly layouts: readonly Layout[];
+  /** Parts that fit no sheet of this paper at all; the plan leaves them out and the page says so. */
+  readonly unplaced: readonly string[];
+}
