@@ -1,0 +1,122 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { upwardArrows } from './house/layers';
+import { namelessParts, strangersIn } from './house/names';
+import {
+  foreignLicences,
+  type LockedPackages,
+  loosePins,
+  type Manifest,
+  unsafeLocks,
+} from './house/packages';
+import { topLevelFaults } from './house/top-level';
+
+const read = (path: string) => readFileSync(path, 'utf8');
+const filesUnder = (folder: string): string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name).replaceAll('\\', '/'));
+
+const rooms = ['src', 'shared', 'tests', 'demo-data', 'public'].flatMap(filesUnder);
+const source = rooms.filter((path) => /^(src|shared)\/.*\.tsx?$/.test(path));
+const written = [...rooms, 'README.md', 'DEVELOPERS.md', 'package.json', 'vite.config.ts', '.ci/run'].filter(
+  (path) => /\.(tsx?|m?js|json|md|css|html|svg)$|run$/.test(path),
+);
+
+describe('the rooms of the house', () => {
+  test('every import points down', () => {
+    expect(source.length).toBeGreaterThan(10);
+    expect(source.flatMap((path) => upwardArrows(path, read(path)))).toEqual([]);
+  });
+
+  test.each([
+    ['src/core/units/ticks.ts', "import type { Face } from '../net/types';", 'upwards'],
+    ['src/core/net/lay-net.ts', "export { foldNet } from '../fold/fold-net';", 'upwards'],
+    ['src/core/net/lay-net.ts', "import { z } from 'zod';", 'the package zod'],
+    ['src/core/bench/run.ts', "import { readFileSync } from 'node:fs';", 'only the desk'],
+    ['src/screens/box/box-screen.tsx', "import { Shelf } from '../shelf/shelf-screen';", 'another screen'],
+    ['src/screens/box/box-screen.tsx', "const port = await import('../../storage/dexie');", 'upwards'],
+    ['src/state/recipes.ts', "import { openDexie } from '../storage/dexie';", 'may see only'],
+    ['src/ui/net-view.tsx', "import { useRecipe } from '../state/recipes';", 'upwards'],
+    ['src/extras/thing.ts', '', 'no room'],
+  ])('an arrow that points up is seen: %s with %s', (path, text, fault) => {
+    expect(upwardArrows(path, text).join()).toContain(fault);
+  });
+
+  test('the top level holds what DEVELOPERS.md lists, and nothing else', () => {
+    const made = read('.gitignore')
+      .split('\n')
+      .map((line) => line.replace(/\/$/, ''));
+    expect(topLevelFaults(readdirSync('.'), made)).toEqual([]);
+  });
+
+  test('a stray file and a missing one are both seen at the top level', () => {
+    const faults = topLevelFaults(['docs', 'src', '.git', 'dist'], ['dist']);
+    expect(faults).toContain('docs does not belong at the top level');
+    expect(faults).toContain('README.md is missing');
+    expect(faults.join()).not.toContain('dist');
+  });
+});
+
+describe('names and words', () => {
+  test('every file and folder is named for what it holds', () => {
+    expect(rooms.filter((path) => namelessParts(path).length > 0)).toEqual([]);
+  });
+
+  test.each([
+    'src/core/utils/round.ts',
+    'src/ui/helpers.ts',
+    'src/core/net/Common.ts',
+    'src/core/net/layNet.ts',
+  ])('a nameless name is seen: %s', (path) => {
+    expect(namelessParts(path)).not.toEqual([]);
+  });
+
+  test("no file speaks of somebody's machine, or of how it came to be", () => {
+    expect(written.flatMap((path) => strangersIn(read(path)).map((word) => `${path}: ${word}`))).toEqual([]);
+  });
+
+  test.each([
+    ['read ', '/wo', 'rk/main'],
+    ['as the tran', 'script says'],
+    ['AI-gener', 'ated'],
+    ['see issue', ' 12'],
+    ['TO', 'DO later'],
+  ])('a stranger is seen: %s%s', (...halves) => {
+    expect(strangersIn(halves.join(''))).not.toEqual([]);
+  });
+});
+
+describe('what the house is built of', () => {
+  const manifest = JSON.parse(read('package.json')) as Manifest;
+  const locked = (JSON.parse(read('package-lock.json')) as { packages: LockedPackages }).packages;
+
+  test('every package is pinned to one version', () => {
+    expect(loosePins(manifest)).toEqual([]);
+    expect(loosePins({ dependencies: { a: '^1.2.3' }, devDependencies: { b: 'latest' } })).toHaveLength(2);
+  });
+
+  test('the lock file names no host, and every package can be verified', () => {
+    expect(unsafeLocks(locked)).toEqual([]);
+    const bad = { '': {}, a: { resolved: 'https://example.org/a.tgz', integrity: 'x' }, b: {} };
+    expect(unsafeLocks(bad)).toEqual(['a', 'b']);
+  });
+
+  test('every licence lets us give the work away', () => {
+    expect(Object.keys(locked).length).toBeGreaterThan(100);
+    expect(foreignLicences(locked)).toEqual([]);
+  });
+
+  test('a licence that would bind the maker is seen', () => {
+    const bad: LockedPackages = {
+      '': {},
+      a: { license: 'GPL-3.0-only', dev: true },
+      b: { license: 'MIT AND LGPL-3.0-or-later' },
+      c: { license: 'GPL-2.0 OR MIT' },
+      d: { license: 'CC-BY-4.0' },
+      e: {},
+    };
+    expect(foreignLicences(bad).map((fault) => fault[0])).toEqual(['a', 'b', 'd', 'e']);
+  });
+});

@@ -1,0 +1,88 @@
+import { posix } from 'node:path';
+import { preProcessFile } from 'typescript';
+
+/** What one folder of the house may import: other folders by name, and packages from the registry by name. */
+interface Layer {
+  readonly folders: readonly string[];
+  readonly packages: readonly string[];
+}
+
+const layer = (folders: string, packages = ''): Layer => ({
+  folders: folders.split(' ').filter(Boolean),
+  packages: packages.split(' ').filter(Boolean),
+});
+
+/** The house as DEVELOPERS.md draws it. A folder may always import itself; `core` stands for every folder under `src/core`. */
+export const LAYERS: Readonly<Record<string, Layer>> = {
+  shared: layer('core/units', 'zod'),
+  'core/units': layer(''),
+  'core/styles': layer('core/units shared'),
+  'core/net': layer('core/styles core/units shared'),
+  'core/fold': layer('core/net core/styles core/units shared'),
+  'core/checks': layer('core/fold core/net core/styles core/units shared'),
+  'core/bench': layer('core/net core/styles core/units shared'),
+  'core/yield': layer('core/units shared'),
+  'core/fit': layer('core/styles core/yield core/net core/units shared'),
+  'core/dress': layer('core/net core/units shared'),
+  'core/plan': layer('core/yield core/bench core/dress core/net core/styles core/units shared'),
+  'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/units shared'),
+  storage: layer('core shared', 'dexie zod'),
+  worker: layer('core shared', 'highs'),
+  state: layer('core shared worker storage', 'zustand react'),
+  print: layer('core shared', 'jspdf uqr'),
+  desk: layer('print core shared', 'highs'),
+  ui: layer('core shared', 'react react-dom radix-ui lucide-react three'),
+  screens: layer('ui print state core shared', 'react react-dom react-router radix-ui lucide-react'),
+  app: layer(
+    'screens ui print state storage worker core shared',
+    'react react-dom react-router radix-ui lucide-react',
+  ),
+};
+
+/** Files that stand for a whole folder when only that file may be seen from above. */
+const ONLY_FILE: Readonly<Record<string, string>> = { 'state>storage': 'src/storage/port' };
+
+/** `'core/net'` for `src/core/net/lay-net.ts`, `'screens'` for anything under screens, `'tests'` outside the house. */
+export function folderOf(path: string): string {
+  const [top, second, third] = path.split('/');
+  if (top === 'src' && second === 'core') return `core/${third ?? ''}`;
+  return top === 'src' ? (second ?? '') : (top ?? '');
+}
+
+/** Every import written in a source text, types and dynamic imports included. */
+export const importsOf = (text: string): string[] =>
+  preProcessFile(text, true, true).importedFiles.map((file) => file.fileName.replace(/\?.*$/, ''));
+
+const packageOf = (name: string) =>
+  name
+    .split('/')
+    .slice(0, name.startsWith('@') ? 2 : 1)
+    .join('/');
+
+/** The faults in one file's imports, each as a sentence; none if every arrow points down. `path` is relative to the top level. */
+export function upwardArrows(path: string, text: string): string[] {
+  const from = folderOf(path);
+  const allowed = LAYERS[from];
+  if (!allowed) return [`${path} stands in no room of the house`];
+  return importsOf(text).flatMap((name) => {
+    if (!name.startsWith('.')) {
+      if (name.startsWith('node:'))
+        return from === 'desk' ? [] : [`${path} imports ${name}, and only the desk has a machine under it`];
+      return allowed.packages.includes(packageOf(name))
+        ? []
+        : [`${path} imports the package ${name}, which ${from} may not`];
+    }
+    const target = posix.join(posix.dirname(path), name);
+    const to = folderOf(target);
+    if (from === 'screens' && to === 'screens')
+      return target.split('/')[2] === path.split('/')[2] ? [] : [`${path} imports another screen: ${target}`];
+    const only = ONLY_FILE[`${from}>${to}`];
+    if (only !== undefined && target !== only)
+      return [`${path} imports ${target}; from there ${from} may see only ${only}`];
+    const down =
+      to === from ||
+      allowed.folders.includes(to) ||
+      (to.startsWith('core/') && allowed.folders.includes('core'));
+    return down ? [] : [`${path} imports upwards: ${target}`];
+  });
+}
