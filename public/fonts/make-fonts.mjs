@@ -13,7 +13,8 @@ const range = (from, to) =>
 const LETTERS = [...new Set([
   range(0x20, 0x7e),
   range(0xa0, 0xac),
-  range(0xae, 0x17f),
+  range(0xae, 0x148),
+  range(0x14a, 0x17e),
   '¼½¾⅓⅔⅛⅜⅝⅞',
   '⁰¹²³⁴⁵⁶⁷⁸⁹',
   '₀₁₂₃₄₅₆₇₈₉',
