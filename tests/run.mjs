@@ -1,0 +1,152 @@
+/**
+ * `npm test`: everything, in order, in plain words. A stage that fails is told in full and the rest still runs, except what stands on it.
+ * Leaves 0 only if every stage passed; the last line counts the tests.
+ */
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const cache = join(root, 'node_modules/.cache');
+const bin = (name) => join(root, 'node_modules/.bin', name);
+const unitReport = join(cache, 'unit-report.json');
+const browserReport = join(cache, 'browser-report.json');
+mkdirSync(cache, { recursive: true });
+
+/** Runs one program to its end. Gives whether it left 0, and all it said. */
+function run(program, words, env = {}) {
+  return new Promise((resolve) => {
+    const options = {
+      cwd: root,
+      env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0', ...env },
+      timeout: 600_000,
+    };
+    const child = spawn(program, words, options);
+    let said = '';
+    const hear = (chunk) => {
+      said += chunk;
+    };
+    child.stdout.on('data', hear);
+    child.stderr.on('data', hear);
+    child.on('error', (error) => resolve({ ok: false, said: `${said}${error.message}` }));
+    child.on('close', (code, signal) =>
+      resolve({ ok: code === 0, said: signal ? `${said}\nstopped by ${signal}` : said }),
+    );
+  });
+}
+
+async function runAll(...commands) {
+  for (const [program, ...words] of commands) {
+    const done = await run(bin(program), words);
+    if (!done.ok) return done;
+  }
+  return { ok: true, said: '' };
+}
+
+const freePort = () =>
+  new Promise((resolve) => {
+    const server = createServer().listen(0, '127.0.0.1', () => {
+      const { port } = server.address();
+      server.close(() => resolve(port));
+    });
+  });
+
+const readReport = (path) => (existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : null);
+
+async function unitTests() {
+  rmSync(unitReport, { force: true });
+  const done = await run(bin('vitest'), ['run', '--reporter=json', `--outputFile=${unitReport}`]);
+  const report = readReport(unitReport);
+  if (!report) return done;
+  const tests = report.testResults.flatMap((file) => file.assertionResults);
+  const broken = report.testResults.filter((file) => file.status === 'failed' && file.message);
+  const failures = [
+    ...broken.map((file) => `${file.name}\n${file.message}`),
+    ...tests
+      .filter((test) => test.status === 'failed')
+      .map((test) => `${test.fullName}\n${test.failureMessages.join('\n')}`),
+  ];
+  const failed = tests.filter((test) => test.status === 'failed').length + broken.length;
+  const passed = tests.filter((test) => test.status === 'passed').length;
+  return {
+    ok: done.ok,
+    passed,
+    failed,
+    skipped: tests.length - passed - failed + broken.length,
+    said: failures.join('\n\n') || done.said,
+  };
+}
+
+async function browserTests() {
+  rmSync(browserReport, { force: true });
+  const env = { PLAYWRIGHT_JSON_OUTPUT_NAME: browserReport, PREVIEW_PORT: String(await freePort()), CI: '1' };
+  const done = await run(
+    bin('playwright'),
+    ['test', '-c', 'tests/browser/playwright.config.ts', '--reporter=list,json'],
+    env,
+  );
+  const stats = readReport(browserReport)?.stats;
+  if (!stats) return done;
+  return {
+    ok: done.ok,
+    passed: stats.expected + stats.flaky,
+    failed: stats.unexpected,
+    skipped: stats.skipped,
+    said: done.said,
+  };
+}
+
+const STAGES = [
+  {
+    name: 'format and lint',
+    go: () =>
+      runAll(
+        ['biome', 'check', '.'],
+        ['eslint', '-c', 'tests/eslint.config.js', 'src', 'shared', 'tests', 'vite.config.ts'],
+      ),
+  },
+  {
+    name: 'types',
+    go: () => runAll(['tsc', '-p', 'tsconfig.json'], ['tsc', '-p', 'src/core/tsconfig.json']),
+  },
+  { name: 'unit tests', go: unitTests },
+  { name: 'build', go: () => run(bin('vite'), ['build']) },
+  {
+    name: 'first script',
+    needs: 'build',
+    tells: true,
+    go: () => run(process.execPath, ['tests/bundle-budget.mjs', 'dist', '180']),
+  },
+  { name: 'browser', tells: true, go: () => run(process.execPath, ['tests/browser/find-browser.mjs']) },
+  { name: 'browser tests', needs: 'build browser', go: browserTests },
+];
+
+let passed = 0;
+let failed = 0;
+const fallen = new Set();
+for (const { name, needs = '', tells = false, go } of STAGES) {
+  const missing = needs.split(' ').filter((stage) => fallen.has(stage));
+  if (missing.length > 0) {
+    fallen.add(name);
+    console.log(`not run  ${name}: needs ${missing.join(' and ')}`);
+    continue;
+  }
+  const began = performance.now();
+  const done = await go();
+  const seconds = ((performance.now() - began) / 1000).toFixed(1);
+  const counted =
+    done.passed === undefined
+      ? ''
+      : `, ${done.passed} passed, ${done.failed} failed, ${done.skipped} skipped`;
+  passed += done.passed ?? 0;
+  failed += done.ok ? 0 : Math.max(1, done.failed ?? 0);
+  if (!done.ok) fallen.add(name);
+  console.log(
+    `${done.ok ? 'ok      ' : 'FAILED  '} ${name} (${seconds} s)${counted}${done.ok && tells ? `: ${done.said.trim()}` : ''}`,
+  );
+  if (!done.ok) console.log(`${done.said.trim()}\n`);
+}
+console.log(`${passed} passed, ${failed} failed`);
+process.exit(fallen.size === 0 ? 0 : 1);
