@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { lengthMm, marginMm } from './lengths';
+import { lengthMm, marginMm, unsigned } from './lengths';
+import { cleanLine, cleanNote } from './text';
 
 /**
  * Everything a maker saves, exports or reads: one file format of three kinds (a recipe, an event with what it needs, everything).
@@ -9,14 +10,20 @@ export const FORMAT = 'crease-and-count';
 export const SCHEMA = 1;
 
 export const id = z.string().regex(/^[a-z0-9-]{1,64}$/);
-const words = z.string().max(200);
-const note = z.string().max(4000);
-const count = z.int().min(0).max(100_000);
-const cents = z.int().min(0).max(100_000_000);
+const words = z.string().overwrite(cleanLine).max(200);
+const name = z.string().overwrite(cleanLine).min(1).max(200);
+const note = z.string().overwrite(cleanNote).max(4000);
+const count = z.int().min(0).max(100_000).overwrite(unsigned);
+const cents = z.int().min(0).max(100_000_000).overwrite(unsigned);
 const symbolName = z.string().regex(/^[a-zA-Z][a-zA-Z0-9]{0,31}$/);
 
 /** What every saved row carries: its id, a revision that only grows, and when it was made and last changed (ISO 8601, for showing only). */
-const row = { id, rev: z.int().min(0), createdAt: z.iso.datetime(), changedAt: z.iso.datetime() };
+const row = {
+  id,
+  rev: z.int().min(0).overwrite(unsigned),
+  createdAt: z.iso.datetime(),
+  changedAt: z.iso.datetime(),
+};
 
 /** A cut rectangle that goes with each box: a liner behind the contents, later layers, bands and tags. */
 export const dressingPiece = z.strictObject({
@@ -34,7 +41,7 @@ export const dressing = z.strictObject({ id, name: words, pieces: z.array(dressi
 
 export const recipe = z.strictObject({
   ...row,
-  name: words.min(1),
+  name,
   styleId: z.string().regex(/^[a-z0-9-]{1,64}$/),
   /** Symbol of the style to millimetres; a symbol left out takes the style's default. */
   sizesMm: z.record(symbolName, lengthMm),
@@ -53,7 +60,7 @@ export const pack = z.strictObject({ sheets: z.int().min(1).max(10_000), priceMi
 
 export const paper = z.strictObject({
   ...row,
-  name: words.min(1),
+  name,
   colour: z.string().regex(/^#[0-9a-f]{6}$/),
   /** The true, measured sheet. */
   acrossMm: lengthMm,
@@ -69,7 +76,7 @@ export const paper = z.strictObject({
 /** Tape, ribbon, glue: sold by the roll of so much length. */
 export const supply = z.strictObject({
   ...row,
-  name: words.min(1),
+  name,
   kind: z.enum(['tape', 'ribbon']),
   widthMm: lengthMm,
   rollMm: z.number().min(1).max(1_000_000),
@@ -79,7 +86,7 @@ export const supply = z.strictObject({
 
 export const tool = z.strictObject({
   ...row,
-  name: words.min(1),
+  name,
   kind: z.enum(['fence', 'grooves']),
   unit: z.enum(['in', 'mm']),
   finestMarkMm: lengthMm,
@@ -101,7 +108,7 @@ export const spares = z.strictObject({ percent: z.int().min(0).max(100), atLeast
 
 export const favorEvent = z.strictObject({
   ...row,
-  name: words.min(1),
+  name,
   date: z.iso.date().nullable(),
   lines: z.array(eventLine).max(50),
   spares,
@@ -130,11 +137,3 @@ export type Tool = z.infer<typeof tool>;
 export type EventLine = z.infer<typeof eventLine>;
 export type FavorEvent = z.infer<typeof favorEvent>;
 export type WorkbookFile = z.infer<typeof workbookFile>;
-
-/** Foreign data that is not ours to open. The original text is kept by the caller and offered back. */
-export interface Refusal {
-  readonly code: string;
-  readonly path: string;
-  readonly found: string;
-  readonly expected: string;
-}

@@ -1,0 +1,92 @@
+import './jitless';
+import { moveToNewest } from './migrations';
+import { describeValue, type Refusal, type RefusalCode, refusalsOf } from './refusals';
+import { nestsDeeperThan, repeatedKey } from './scan-json';
+import { TABLES } from './tables';
+import { FORMAT, SCHEMA, type WorkbookFile, workbookFile } from './workbook';
+
+// In every browser and in Node; the core's own compiler settings know neither.
+declare const TextDecoder: new (
+  label: 'utf-8',
+  options: { readonly fatal: true },
+) => { decode(bytes: Uint8Array): string };
+
+const MEGABYTE = 1_048_576;
+/** Limits on size in bytes (letters, where text is given) and on nesting. Source: our own, twenty times a season's workbook. */
+export const FILE_LIMITS = { bytes: 5 * MEGABYTE, backupBytes: 20 * MEGABYTE, depth: 64 };
+
+export type WorkbookReading =
+  | { readonly ok: true; readonly file: WorkbookFile }
+  | { readonly ok: false; readonly refusals: readonly Refusal[]; readonly original: string | Uint8Array };
+
+/**
+ * A file somebody hands us, through gates in this order: size, UTF-8, nesting, JSON, header, schema, numbers. The first gate that
+ * closes gives the refusals; nothing is changed and the original is handed back. Never throws.
+ */
+export function readWorkbook(original: string | Uint8Array, limits = FILE_LIMITS): WorkbookReading {
+  const refuseAll = (refusals: readonly Refusal[]): WorkbookReading => ({ ok: false, refusals, original });
+  const refuse = (code: RefusalCode, path: string, found: string, expected: string) =>
+    refuseAll([{ code, path, found, expected }]);
+
+  const size = original.length;
+  if (size > limits.backupBytes)
+    return refuse('too-large', '', `${size} bytes`, `at most ${limits.backupBytes} bytes`);
+
+  const text = typeof original === 'string' ? original : decode(original);
+  if (text === null) return refuse('not-utf8', '', 'bytes that are not text', 'text in UTF-8');
+  if (nestsDeeperThan(limits.depth, text))
+    return refuse('too-deep', '', `more than ${limits.depth} levels`, `at most ${limits.depth} levels`);
+
+  const data = parse(text);
+  if (data === undefined) return refuse('not-json', '', describeValue(text.slice(0, 40)), 'a saved workbook');
+  const key = repeatedKey(text);
+  if (key !== null) return refuse('repeated-key', key, `“${key}” twice in one place`, 'each name once');
+
+  if (!isObject(data) || data['format'] !== FORMAT)
+    return refuse('not-a-workbook', 'format', describeValue(isObject(data) ? data['format'] : data), FORMAT);
+  const schema = data['schema'];
+  if (typeof schema !== 'number' || !Number.isSafeInteger(schema) || schema < 1)
+    return refuse('not-a-workbook', 'schema', describeValue(schema), `a whole number from 1 to ${SCHEMA}`);
+  if (schema > SCHEMA) return refuse('newer-schema', 'schema', `${schema}`, `at most ${SCHEMA}`);
+  if (data['kind'] !== 'everything' && size > limits.bytes)
+    return refuse('too-large', '', `${size} bytes`, `at most ${limits.bytes} bytes`);
+
+  const moved = moveToNewest(data, schema);
+  const reading = workbookFile.safeParse(moved);
+  if (!reading.success) return refuseAll(refusalsOf(reading.error.issues, moved));
+  const twice = repeatedIds(reading.data);
+  return twice.length > 0 ? refuseAll(twice) : { ok: true, file: reading.data };
+}
+
+const isObject = (data: unknown): data is Readonly<Record<string, unknown>> =>
+  typeof data === 'object' && data !== null && !Array.isArray(data);
+
+function decode(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+/** The parsed text; undefined, which no JSON text gives, if it is not JSON. A leading byte order mark is let pass. */
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ''));
+  } catch {
+    return undefined;
+  }
+}
+
+function repeatedIds(file: WorkbookFile): readonly Refusal[] {
+  return TABLES.flatMap((table) => {
+    const seen = new Set<string>();
+    return file[table].flatMap(({ id }, index): Refusal[] => {
+      if (!seen.has(id)) {
+        seen.add(id);
+        return [];
+      }
+      return [{ code: 'same-id', path: `${table}[${index}].id`, found: id, expected: 'an id used once' }];
+    });
+  });
+}
