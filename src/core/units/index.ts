@@ -1,0 +1,23 @@
+export { setFraction } from './fraction-signs';
+export { LENGTH_REFUSALS, type LengthRefusal, type RefusedLength } from './length-refusals';
+export {
+  isOnMark,
+  type LengthUnit,
+  MARK_STEPS,
+  markAbove,
+  markBelow,
+  markRoughness,
+  nearestMark,
+  type Ruler,
+  USUAL_FINEST,
+} from './marks';
+export { type PrintedLength, printLength, spellLength } from './print-length';
+export {
+  type HeardLength,
+  LONGEST_LENGTH,
+  type ReadLength,
+  readLength,
+  type StrongEcho,
+  type TypedUnit,
+} from './read-length';
+export * from './ticks';

@@ -1,0 +1,87 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  inches,
+  type LengthUnit,
+  MARK_STEPS,
+  millimetres,
+  printLength,
+  type Ruler,
+  readLength,
+  spellLength,
+  type Ticks,
+  ticks,
+  USUAL_FINEST,
+} from '../../../src/core/units';
+import { SEED } from '../../seed';
+
+const sixteenths: Ruler = { unit: 'in', finest: USUAL_FINEST.in };
+const wholeMm: Ruler = { unit: 'mm', finest: USUAL_FINEST.mm };
+
+describe('printing a length on the maker’s marks', () => {
+  it.each([
+    [inches(3, 1, 2), '3 1/2 in', '3½ in', '88.9 mm'],
+    [inches(8, 7, 16), '8 7/16 in', '8⁷⁄₁₆ in', '≈ 214.3 mm'],
+    [inches(0, 1, 16), '1/16 in', '¹⁄₁₆ in', '≈ 1.6 mm'],
+    [inches(11), '11 in', '11 in', '279.4 mm'],
+    [ticks(0), '0 in', '0 in', '0 mm'],
+    [inches(0, -1, 2), '-1/2 in', '-½ in', '-12.7 mm'],
+  ])('prints %i ticks as %s', (length, text, typographic, other) => {
+    expect(printLength(length, sixteenths)).toEqual({ text, typographic, exact: true, lean: null, other });
+  });
+
+  it('says scant just under a mark and full just over it', () => {
+    expect(printLength(ticks(inches(3, 1, 2) - 40), sixteenths)).toMatchObject({
+      text: '3 1/2 in',
+      lean: 'scant',
+    });
+    expect(printLength(ticks(inches(3, 1, 2) + 40), sixteenths)).toMatchObject({
+      text: '3 1/2 in',
+      lean: 'full',
+    });
+    // 3 1/2 in is 88.9 mm: a little less than the 89 mark
+    expect(printLength(inches(3, 1, 2), wholeMm)).toEqual({
+      text: '89 mm',
+      typographic: '89 mm',
+      exact: false,
+      lean: 'scant',
+      other: '3 1/2 in',
+    });
+  });
+
+  it('prints halves of a millimetre on a ruler that has them', () => {
+    const halves: Ruler = { unit: 'mm', finest: ticks(160) };
+    expect(printLength(millimetres(88.5), halves)).toMatchObject({ text: '88.5 mm', exact: true });
+  });
+
+  it('spells an exact length as short as it can be', () => {
+    expect(spellLength(millimetres(88.9), 'mm')).toBe('88.9 mm');
+    expect(spellLength(inches(1, 1, 64), 'in')).toBe('1 1/64 in');
+    expect(spellLength(millimetres(89), 'in')).toBe('3.5039 in');
+  });
+
+  it('reads every printed mark back to the same tick, plain and typographic', () => {
+    const onAMark = fc
+      .constantFrom<LengthUnit>('in', 'mm')
+      .chain((unit) =>
+        fc
+          .tuple(fc.constantFrom(...MARK_STEPS[unit]), fc.nat({ max: 78 }))
+          .chain(([finest, most]) =>
+            fc
+              .nat({ max: Math.floor((most * 8128) / finest) })
+              .map((n) => ({ unit, finest, length: ticks(n * finest) })),
+          ),
+      );
+    const readBack = (text: string, unit: LengthUnit): Ticks | null => {
+      const read = readLength(text, unit);
+      return read.ok ? read.length : null;
+    };
+    const check = fc.property(onAMark, ({ unit, finest, length }) => {
+      const printed = printLength(length, { unit, finest });
+      expect(printed.exact).toBe(true);
+      expect(readBack(printed.text, unit)).toBe(length);
+      expect(readBack(printed.typographic, unit)).toBe(length);
+    });
+    fc.assert(check, { seed: SEED, numRuns: 20_000 });
+  });
+});
