@@ -1,0 +1,98 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Contents, Item, ItemShape } from '../../../shared/contents';
+import { arrangeContents } from '../../../src/core/fit/arrange';
+import { checkArrangement } from '../../../src/core/fit/check-arrangement';
+import { OVER_FOUR, OVER_THREE } from '../../../src/core/fit/sphere-layers';
+import { SEED } from '../../seed';
+
+const thing = (size: ItemShape, count: number, more: Partial<Item> = {}): Item => ({
+  id: `${size.shape}-${count}`,
+  name: size.shape,
+  size,
+  count,
+  wrapMm: 0,
+  aboveRimMm: 0,
+  thisWayUp: false,
+  fragile: false,
+  care: [],
+  gramsEach: null,
+  ...more,
+});
+const contentsOf = (...items: Item[]): Contents => ({ items, clearanceMm: null });
+
+describe('what goes inside', () => {
+  it('twelve truffles of 28 mm lie 4 × 3 in one layer, 112 × 84 × 28 mm', () => {
+    const ways = arrangeContents(contentsOf(thing({ shape: 'sphere', diameterMm: 28 }, 12)));
+    expect(ways.map(({ size }) => size)).toContainEqual([112, 84, 28]);
+  });
+
+  it('spheres in hollows rise by 0.70711 and 0.81650 of a diameter', () => {
+    // Derived: centres of four touching spheres and one above are a square pyramid with edges D; three and one a tetrahedron.
+    expect(OVER_FOUR).toBeCloseTo(Math.sin(Math.PI / 4), 5);
+    expect(OVER_THREE).toBeCloseTo(0.8165, 4);
+    const ways = arrangeContents(contentsOf(thing({ shape: 'sphere', diameterMm: 20 }, 5)));
+    expect(ways.some(({ size }) => size[0] === 40 && Math.abs(size[2] - 20 * (1 + OVER_FOUR)) < 1e-9)).toBe(
+      true,
+    );
+  });
+
+  it('a candle that stands 20 mm above the rim is counted only up to it, and never laid down', () => {
+    const candle = thing({ shape: 'cylinder', diameterMm: 40, heightMm: 60, lies: 'either' }, 1, {
+      aboveRimMm: 20,
+      thisWayUp: true,
+    });
+    expect(arrangeContents(contentsOf(candle)).map(({ size }) => size)).toEqual([[40, 40, 40]]);
+  });
+
+  it('nothing overlaps or sticks out, whatever is put together', () => {
+    const mm = fc.integer({ min: 5, max: 80 });
+    const shape: fc.Arbitrary<ItemShape> = fc.oneof(
+      fc.record({ shape: fc.constant('cuboid' as const), widthMm: mm, depthMm: mm, heightMm: mm }),
+      fc.record({ shape: fc.constant('sphere' as const), diameterMm: mm }),
+      fc.record({
+        shape: fc.constant('cylinder' as const),
+        diameterMm: mm,
+        heightMm: mm,
+        lies: fc.constant('either' as const),
+      }),
+    );
+    const item = fc.tuple(shape, fc.integer({ min: 1, max: 9 })).map(([size, count]) => thing(size, count));
+    fc.assert(
+      fc.property(fc.array(item, { minLength: 1, maxLength: 3 }), (items) => {
+        const ways = arrangeContents(contentsOf(...items.map((one, i) => ({ ...one, id: `thing-${i}` }))));
+        expect(ways.length).toBeGreaterThan(0);
+        for (const way of ways) {
+          expect(checkArrangement(way)).toEqual([]);
+          expect(way.placed).toHaveLength(items.reduce((sum, { count }) => sum + count, 0));
+        }
+      }),
+      { seed: SEED, numRuns: 150 },
+    );
+  });
+
+  it('the check sees an overlap, and a thing outside', () => {
+    const ball = { item: 'ball', shape: 'sphere' as const, diameter: 10 };
+    const size = [20, 10, 10] as const;
+    const sound = {
+      pattern: '',
+      exact: false,
+      size,
+      placed: [
+        { ...ball, at: [5, 5, 5] as const },
+        { ...ball, at: [15, 5, 5] as const },
+      ],
+    };
+    expect(checkArrangement(sound)).toEqual([]);
+    expect(
+      checkArrangement({
+        ...sound,
+        placed: [
+          { ...ball, at: [5, 5, 5] },
+          { ...ball, at: [14, 5, 5] },
+        ],
+      }),
+    ).toHaveLength(1);
+    expect(checkArrangement({ ...sound, placed: [{ ...ball, at: [5, 5, 6] }] })).toHaveLength(1);
+  });
+});
