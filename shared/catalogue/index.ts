@@ -1,0 +1,13 @@
+export { CAUTIONS, type Caution, cautionsAbout, type Hazard } from './cautions';
+export { ALLOWANCE_PERCENT, HAND_TIMES, type HandAct, type HandTime, LEARNING_PERCENT } from './hand-times';
+export { PACK_SIZES, ROLLS, TAPE_WIDTHS } from './packs';
+export {
+  BASIS_GRADES,
+  type BasisGrade,
+  estimateCaliperUm,
+  FINISHES,
+  type Finish,
+  gsmOfPounds,
+  poundsOfGsm,
+} from './paper-weights';
+export { type CatalogueSheet, SHEETS, sheetById } from './sheets';

@@ -1,0 +1,55 @@
+/** A trade grade: pounds are counted on a ream of 500 sheets of its own basis size, so pounds without a grade mean nothing. */
+export interface BasisGrade {
+  readonly id: 'cover' | 'text' | 'index' | 'bristol' | 'tag' | 'bond';
+  readonly name: string;
+  readonly widthIn: number;
+  readonly heightIn: number;
+  /** Pounds commonly sold. */
+  readonly weightsLb: readonly number[];
+  readonly source: string;
+}
+
+const SOURCE =
+  'basis size: a paper converter’s published basis-weight table; weights: common practice, no source';
+
+// biome-ignore format: a table
+export const BASIS_GRADES: readonly BasisGrade[] = [
+  { id: 'cover', name: 'cover', widthIn: 20, heightIn: 26, weightsLb: [50, 60, 65, 70, 80, 90, 100, 110, 120, 130, 140], source: SOURCE },
+  { id: 'text', name: 'text, book, offset', widthIn: 25, heightIn: 38, weightsLb: [60, 70, 80, 100], source: SOURCE },
+  { id: 'index', name: 'index', widthIn: 25.5, heightIn: 30.5, weightsLb: [90, 110, 140], source: SOURCE },
+  { id: 'bristol', name: 'bristol', widthIn: 22.5, heightIn: 28.5, weightsLb: [67, 80, 100], source: SOURCE },
+  { id: 'tag', name: 'tag, newsprint', widthIn: 24, heightIn: 36, weightsLb: [100, 125, 150], source: SOURCE },
+  { id: 'bond', name: 'bond, writing', widthIn: 17, heightIn: 22, weightsLb: [20, 24, 28, 32], source: SOURCE },
+];
+
+const GRAMS_PER_POUND = 453.59237; // source: definition of the avoirdupois pound
+const SQUARE_METRES_PER_SQUARE_INCH = 0.0254 ** 2; // source: 1 in = 25.4 mm by definition
+const SHEETS_PER_REAM = 500; // source: the published basis-weight table
+
+const gsmPerPound = ({ widthIn, heightIn }: BasisGrade): number =>
+  GRAMS_PER_POUND / (SHEETS_PER_REAM * widthIn * heightIn * SQUARE_METRES_PER_SQUARE_INCH);
+
+/** Grammage of so many pounds of a grade, g/m², not rounded. */
+export const gsmOfPounds = (pounds: number, grade: BasisGrade): number => pounds * gsmPerPound(grade);
+
+/** Pounds of a grade that a grammage comes to, not rounded. */
+export const poundsOfGsm = (gsm: number, grade: BasisGrade): number => gsm / gsmPerPound(grade);
+
+/** Bulk (cm³/g) by finish, to estimate caliper before it is measured. */
+export interface Finish {
+  readonly id: 'smooth' | 'uncoated' | 'felt' | 'coated';
+  readonly name: string;
+  readonly bulk: number;
+  readonly source: string;
+}
+
+// biome-ignore format: a table
+export const FINISHES: readonly Finish[] = [
+  { id: 'uncoated', name: 'uncoated cardstock', bulk: 1.25, source: 'common practice, no source: 1.15 to 1.45' },
+  { id: 'smooth', name: 'smooth, calendered', bulk: 1.15, source: 'common practice, no source: chart calipers of 65 lb and 120 lb cover' },
+  { id: 'felt', name: 'felt or textured', bulk: 1.5, source: 'from memory: up to 1.6' },
+  { id: 'coated', name: 'coated', bulk: 0.9, source: 'from memory: 0.8 to 1.0' },
+];
+
+/** Thickness to expect in micrometres: grammage × bulk (ISO 534 defines bulk so). An estimate: two papers of one weight differ, so measure. */
+export const estimateCaliperUm = (gsm: number, bulk: number): number => Math.round(gsm * bulk);
