@@ -71,12 +71,15 @@ export interface Joint {
   readonly target: number;
   readonly lap: 'inside' | 'outside';
   readonly carries: boolean;
+  /** Distance between the two planes when closed, thin paper: 0 unless a panel is drawn short on purpose. */
+  readonly gap: Ticks;
 }
 
-/** Two edges (by index into `edges`) that coincide when closed. */
+/** Two edges (by index into `edges`) that coincide when closed, or lie `gap` apart by design. */
 export interface Seam {
   readonly a: number;
   readonly b: number;
+  readonly gap: Ticks;
 }
 
 /** One act of closing: hinges that turn together, and to what angle; or a joint that is glued. */

@@ -27,6 +27,7 @@ export interface SymbolSpec {
   readonly label: string;
   /** One sentence: what this length is, measured between what (score to score, inside, outside). */
   readonly help: string;
+  /** May follow the symbols declared before it (`'height/2'`); `min` and `max` are plain lengths. */
   readonly default: Len;
   readonly min: Len;
   readonly max: Len;
@@ -52,15 +53,21 @@ interface PanelBase {
 
 /**
  * The three shapes of a panel.
- * - rectangle: `size` is [across, up] as the net lies. `taper` draws in its two free corners along the hinge: one form, or [start, end].
- *   `bow` curves both its left and right edges inwards by that rise (pillow pack wall).
- * - outline: the hinge is edge e0; `hinge` is its length; the other corners follow in the hinge frame [along, out], in order from the
- *   hinge's END back to its START, so that e1 begins where the hinge ends. A root outline gives all its corners counter-clockwise in x, y.
- * - lens: an end flap between the bowed edge it hangs on and its mirror curve.
+ * - rectangle: `size` is [across, up] as the net lies. `taper` draws in its two free corners along the hinge: one form, or [start, end]
+ *   as the parent's edge runs. `bow` curves both its left and right edges inwards by that rise (pillow pack wall): it bends, and its
+ *   `fold` is then measured between chord planes. `follows` names a bowed panel it is glued to and bends with.
+ * - outline: the hinge is edge e0, the whole parent edge unless `at` and `hinge` say otherwise; the other corners follow counter-clockwise
+ *   in the hinge frame [along, out], so e1 leaves the end of the hinge where along is 0. A root outline gives all its corners in x, y.
+ * - lens: an end flap on a bowed edge; the form is the rise of its free edge beyond the chord (0 is straight, the bow's rise a full lens).
  */
 export type PanelSpec = PanelBase &
   (
-    | { readonly size: readonly [across: Len, up: Len]; readonly taper?: Len | readonly [Len, Len]; readonly bow?: Len }
+    | {
+        readonly size: readonly [across: Len, up: Len];
+        readonly taper?: Len | readonly [Len, Len];
+        readonly bow?: Len;
+        readonly follows?: string;
+      }
     | { readonly hinge?: Len; readonly outline: readonly (readonly [along: Len, out: Len])[] }
     | { readonly lens: Len }
   );
@@ -77,10 +84,12 @@ export interface JointSpec {
   readonly onto: string;
   readonly lap: 'inside' | 'outside';
   readonly carries?: boolean;
+  /** How far off the target it ends up by design, in the thin-paper model (a last panel drawn one caliper short); default 0. */
+  readonly gap?: Len;
 }
 
-/** Two edges that lie apart in the flat and must coincide when closed. */
-export type SeamSpec = readonly [`${string}.${EdgeName}`, `${string}.${EdgeName}`];
+/** Two edges that lie apart in the flat and must coincide when closed, or lie `gap` apart by design. */
+export type SeamSpec = readonly [`${string}.${EdgeName}`, `${string}.${EdgeName}`, gap?: Len];
 
 /** One act of closing, in the order hands do it. `to` overrides the closed angle for this step (180 = laid flat to glue). */
 export type ClosingStep =
@@ -95,7 +104,7 @@ export interface PieceSpec {
   readonly joints: readonly JointSpec[];
   readonly seams?: readonly SeamSpec[];
   readonly closing: readonly ClosingStep[];
-  /** Groups of panels that lie on one another when closed, innermost first; joints are added by themselves. */
+  /** Groups of panels that lie on one another when closed, innermost first; a joint is such a pair already. */
   readonly overlaps?: readonly (readonly string[])[];
   /** Panels that bound the room, and the room's closed formula in mm³ from score-to-score values (thin paper). */
   readonly shell: readonly string[];
@@ -143,6 +152,9 @@ export interface BoxStyle {
   readonly symbols: Readonly<Record<string, SymbolSpec>>;
   /** Inside room of the closed box as forms [width, depth, height], thin paper taken off: what an item has. */
   readonly inside: readonly [Len, Len, Len];
+  /** Sums with the caliper in them (`'2t + ease'`), rounded up to the maker's marks once. */
+  readonly allowances?: Readonly<Record<string, Len>>;
+  /** Named sums, each in the names before it. */
   readonly lets?: Readonly<Record<string, Len>>;
   readonly quantities?: Readonly<Record<string, Quantity>>;
   readonly angles?: Readonly<Record<string, Quantity>>;

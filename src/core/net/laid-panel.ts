@@ -1,0 +1,64 @@
+import type { EdgeName, Role } from '../styles/types';
+import type { Point } from './types';
+
+/** A piece of a panel's edge, as its face's ring runs it. */
+export interface Side {
+  readonly face: number;
+  readonly a: Point;
+  readonly b: Point;
+  /** How far the face leans from its panel's chord plane when closed; 0 on a flat panel. */
+  readonly leanDeg: number;
+}
+
+export interface LaidPanel {
+  readonly name: string;
+  readonly role: Role;
+  readonly faces: readonly number[];
+  /** Curved edges are runs of chords; a panel whose edge has shrunk to nothing has no pieces there. */
+  readonly sides: ReadonlyMap<EdgeName, readonly Side[]>;
+  /** Of a bowed panel: the heights of its chords' ends above its lower edge, and the lean of each strip. */
+  readonly bend: Bend | null;
+}
+
+export interface Bend {
+  readonly stations: readonly number[];
+  /** Set-back of the curved edge at each station. */
+  readonly setBacks: readonly number[];
+  readonly leansDeg: readonly number[];
+}
+
+export interface LaidFace {
+  readonly panel: string;
+  readonly role: Role;
+  readonly ring: readonly Point[];
+  /** For each edge of the ring (from corner k to k + 1): the curve it is a chord of, or null. */
+  readonly curves: readonly (number | null)[];
+}
+
+export interface LaidHinge {
+  readonly parent: number;
+  readonly child: number;
+  readonly a: Point;
+  readonly b: Point;
+  readonly restDeg: number;
+  readonly kind: 'score' | 'join';
+  readonly panel: string;
+}
+
+export interface LaidCurve {
+  readonly a: Point;
+  readonly b: Point;
+  readonly rise: number;
+  /** The side of a→b it bulges to. */
+  readonly bulge: 'left' | 'right';
+  /** A cut until a panel hangs on it. */
+  kind: 'score' | 'cut';
+}
+
+/** A piece under construction: coordinates as the root lies, moved to the blank's corner at the end. */
+export interface Bench {
+  readonly faces: LaidFace[];
+  readonly hinges: LaidHinge[];
+  readonly curves: LaidCurve[];
+  readonly panels: Map<string, LaidPanel>;
+}

@@ -1,0 +1,155 @@
+import type { Angle, EdgeName, JointSpec, PieceSpec } from '../styles/types';
+import { ticks } from '../units/ticks';
+import { arcRadius } from './arc';
+import { closingActs } from './closing-acts';
+import type { Bench, LaidCurve, LaidPanel, Side } from './laid-panel';
+import { layBent, layLens } from './lay-curved';
+import { layFlat } from './lay-panel';
+import { lengthOf, type NamedValues } from './name-values';
+import { onSameEdge, ringsOf, wasteOf } from './outline';
+import { overlayEdges, type Stretch } from './overlay';
+import { pointAt } from './point';
+import type { Blank, Curve, EdgeKind, Face, Hinge, Joint, NetEdge, PieceNet, Point, Seam } from './types';
+
+/** One piece of card, flat: its panels laid beside one another along the tree, and everything that follows from where they lie. */
+export function layPiece(id: string, spec: PieceSpec, values: NamedValues): PieceNet {
+  const bench = layPanels(spec, values);
+  const corners = bench.faces.flatMap(({ ring }) => ring);
+  const left = Math.min(...corners.map(({ x }) => x));
+  const low = Math.min(...corners.map(({ y }) => y));
+  const moved = new Map<Point, Point>();
+  const move = (p: Point): Point => {
+    let there = moved.get(p);
+    if (there === undefined) moved.set(p, (there = pointAt(p.x - left, p.y - low)));
+    return there;
+  };
+  const laid = bench.faces.map((face) => ({ ...face, ring: face.ring.map(move) }));
+  const blank: Blank = {
+    across: ticks(Math.max(...corners.map(({ x }) => x)) - left),
+    up: ticks(Math.max(...corners.map(({ y }) => y)) - low),
+  };
+  const hinges: Hinge[] = bench.hinges.map((hinge) => ({ ...hinge, a: move(hinge.a), b: move(hinge.b) }));
+  const creases = creaseFolds(spec, bench, values);
+  const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, hinges, creases, blank));
+  const rings = ringsOf(edges.filter(({ right }) => right === null));
+  const faces = laid.map(({ panel, role, ring }, at): Face => ({ name: faceName(bench, panel, at), panel, role, ring, holes: [] }));
+  const joints = spec.joints.flatMap((joint) => layJoint(joint, bench, values));
+  return {
+    id,
+    label: spec.label,
+    blank,
+    faces,
+    edges,
+    hinges,
+    curves: bench.curves.map((curve) => trueArc({ ...curve, a: move(curve.a), b: move(curve.b) })),
+    joints,
+    seams: laySeams(spec, bench, edges, move, values),
+    overlaps: (spec.overlaps ?? []).map((group) => group.flatMap((panel) => facesOf(bench, panel))),
+    closing: closingActs(spec, faces, hinges, joints, (angle) => angleOf(angle, values)),
+    waste: wasteOf(blank, rings),
+    shell: spec.shell.flatMap((panel) => facesOf(bench, panel)),
+    roomMm3: spec.roomMm3(values.mm),
+  };
+}
+
+const angleOf = (angle: Angle, values: NamedValues): number => (typeof angle === 'number' ? angle : (values.anglesDeg[angle] ?? 0));
+
+const facesOf = (bench: Bench, panel: string): readonly number[] => bench.panels.get(panel)?.faces ?? [];
+
+function faceName(bench: Bench, panel: string, face: number): string {
+  const faces = facesOf(bench, panel);
+  return faces.length === 1 ? panel : `${panel}.${faces.indexOf(face) + 1}`;
+}
+
+function sidesAt(bench: Bench, where: string): { readonly panel: LaidPanel | undefined; readonly sides: readonly Side[] } {
+  const [name = '', edge = ''] = where.split('.');
+  const panel = bench.panels.get(name);
+  return { panel, sides: panel?.sides.get(edge as EdgeName) ?? [] };
+}
+
+function layPanels(spec: PieceSpec, values: NamedValues): Bench {
+  const bench: Bench = { faces: [], hinges: [], curves: [], panels: new Map() };
+  for (const [name, panel] of Object.entries(spec.panels)) {
+    const foldDeg = angleOf(panel.fold ?? 0, values);
+    const { panel: parent, sides } = panel.on === undefined ? { panel: undefined, sides: [] } : sidesAt(bench, panel.on);
+    if (panel.on !== undefined && sides.length === 0) continue;
+    const on = sides[0] ?? null;
+    if ('lens' in panel) {
+      if (parent !== undefined) layLens(bench, name, panel, sides, parent, values);
+    } else if ('size' in panel && (panel.bow !== undefined || panel.follows !== undefined)) layBent(bench, name, panel, on, foldDeg, values);
+    else layFlat(bench, name, panel, on, foldDeg, values);
+  }
+  return bench;
+}
+
+/** Fold of each declared crease off the tree, by the pair of faces it lies between. */
+function creaseFolds(spec: PieceSpec, bench: Bench, values: NamedValues): ReadonlyMap<string, number> {
+  const folds = new Map<string, number>();
+  for (const { between, fold } of spec.creases ?? []) {
+    const [p, q] = between.map((where) => sidesAt(bench, where).sides[0]?.face ?? -1);
+    folds.set(pairKey(p ?? -1, q ?? -1), angleOf(fold, values));
+  }
+  return folds;
+}
+
+const pairKey = (p: number, q: number): string => (p < q ? `${p},${q}` : `${q},${p}`);
+
+function nameEdge(stretch: Stretch, faces: Bench['faces'], hinges: readonly Hinge[], creases: ReadonlyMap<string, number>, blank: Blank): NetEdge {
+  const { a, b, left, right, curve } = stretch;
+  const at = right === null ? -1 : hinges.findIndex(({ parent, child }) => (parent === left && child === right) || (parent === right && child === left));
+  const hinge = hinges[at];
+  if (hinge !== undefined && right !== null) {
+    const runs = hinge.parent === left ? { a, b, left, right } : { a: b, b: a, left: right, right: left };
+    return { ...runs, kind: hinge.kind, foldDeg: hinge.restDeg, hinge: at, curve };
+  }
+  const crease = right === null ? undefined : creases.get(pairKey(left, right));
+  const kind: EdgeKind =
+    right === null ? (onSameEdge(blank, a, b) ? 'edge' : 'cut')
+    : crease !== undefined ? 'score'
+    : faces[left]?.panel === faces[right]?.panel ? 'join'
+    : 'slit';
+  return { a, b, left, right, kind, foldDeg: crease ?? 0, hinge: null, curve };
+}
+
+/** A joint between panels; where both bend, strip on strip. */
+function layJoint(joint: JointSpec, bench: Bench, values: NamedValues): Joint[] {
+  const targets = facesOf(bench, joint.onto);
+  const gap = joint.gap === undefined ? ticks(0) : lengthOf(joint.gap, values);
+  return facesOf(bench, joint.panel).flatMap((tab, strip) => {
+    const target = targets[Math.min(strip, targets.length - 1)];
+    return target === undefined ? [] : [{ tab, target, lap: joint.lap, carries: joint.carries ?? false, gap }];
+  });
+}
+
+/** Seams edge by edge: along a curve the second runs backwards. */
+function laySeams(spec: PieceSpec, bench: Bench, edges: readonly NetEdge[], move: (p: Point) => Point, values: NamedValues): Seam[] {
+  const find = ({ face, a, b }: Side): number => {
+    const [p, q] = [move(a), move(b)];
+    return edges.findIndex((edge) => (edge.left === face || edge.right === face) && within(edge.a, p, q) && within(edge.b, p, q));
+  };
+  return (spec.seams ?? []).flatMap(([first, second, gap]) => {
+    const [p, q] = [sidesAt(bench, first).sides, [...sidesAt(bench, second).sides].reverse()];
+    return p.flatMap((side, at) => {
+      const other = q[at];
+      if (other === undefined) return [];
+      return [{ a: find(side), b: find(other), gap: gap === undefined ? ticks(0) : lengthOf(gap, values) }];
+    });
+  });
+}
+
+const within = (point: Point, a: Point, b: Point): boolean =>
+  (point.x - a.x) * (point.x - b.x) <= 0 && (point.y - a.y) * (point.y - b.y) <= 0 &&
+  (b.x - a.x) * (point.y - a.y) === (b.y - a.y) * (point.x - a.x);
+
+function trueArc({ a, b, rise, bulge, kind }: LaidCurve): Curve {
+  const span = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+  const radius = arcRadius(span, rise);
+  const back = (bulge === 'right' ? 1 : -1) * (radius - rise);
+  return {
+    a,
+    b,
+    centre: [(a.x + b.x) / 2 - (back * (b.y - a.y)) / span, (a.y + b.y) / 2 + (back * (b.x - a.x)) / span],
+    radius,
+    kind,
+  };
+}

@@ -1,0 +1,51 @@
+import { evaluateForm, evaluateUp, formOf } from '../styles/linear-form';
+import type { BoxStyle, Len, Values } from '../styles/types';
+import { inches, millimetres, type Ticks, ticks, TICKS_PER_MM, toMm } from '../units/ticks';
+
+/** What a maker chose; a size left out takes the style's default. `mark`: the marks allowances are rounded up to, 1/16 in if left out. */
+export interface Sizing {
+  readonly sizes: Readonly<Record<string, Ticks>>;
+  readonly caliperUm: number;
+  readonly mark?: Ticks;
+}
+
+/** The value of every name of a style: in ticks for the net, in millimetres for what is not linear. */
+export interface NamedValues {
+  readonly lengths: Readonly<Record<string, Ticks>>;
+  readonly mm: Values;
+  readonly anglesDeg: Readonly<Record<string, number>>;
+}
+
+/** A caliper in whole micrometres as ticks, rounded up: the one way thickness enters the flat net. */
+export const caliperTicks = (caliperUm: number): Ticks => ticks(Math.ceil((caliperUm * TICKS_PER_MM) / 1000));
+
+/** A style's sizes, every symbol filled in from its default. */
+export function fillSizes(style: BoxStyle, sizes: Readonly<Record<string, Ticks>> = {}): Record<string, Ticks> {
+  const filled: Record<string, Ticks> = {};
+  for (const [name, symbol] of Object.entries(style.symbols))
+    filled[name] = sizes[name] ?? evaluateForm(formOf(symbol.default), filled);
+  return filled;
+}
+
+/** Every name's value, each rounded once, in the order declared: symbols, caliper, allowances, sums, quantities, angles. */
+export function nameValues(style: BoxStyle, { sizes, caliperUm, mark = inches(0, 1, 16) }: Sizing): NamedValues {
+  const lengths: Record<string, Ticks> = { ...fillSizes(style, sizes), t: caliperTicks(caliperUm) };
+  for (const [name, text] of Object.entries(style.allowances ?? {}))
+    lengths[name] = evaluateUp(formOf(text), lengths, mark);
+  for (const [name, text] of Object.entries(style.lets ?? {})) lengths[name] = evaluateForm(formOf(text), lengths);
+  const mm: Record<string, number> = {};
+  for (const [name, length] of Object.entries(lengths)) mm[name] = toMm(length);
+  for (const [name, quantity] of Object.entries(style.quantities ?? {})) {
+    lengths[name] = millimetres(realOrNothing(quantity.of(mm)));
+    mm[name] = toMm(lengths[name]);
+  }
+  const anglesDeg: Record<string, number> = {};
+  for (const [name, quantity] of Object.entries(style.angles ?? {})) anglesDeg[name] = realOrNothing(quantity.of(mm));
+  return { lengths, mm, anglesDeg };
+}
+
+/** Sizes that break a style's limits may ask for the root of a negative; the limit's finding says so, the drawing shows nothing there. */
+const realOrNothing = (value: number): number => (Number.isFinite(value) ? value : 0);
+
+/** A form's value among these lengths. */
+export const lengthOf = (text: Len, values: NamedValues): Ticks => evaluateForm(formOf(text), values.lengths);

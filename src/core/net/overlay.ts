@@ -1,0 +1,63 @@
+import { alongOf, type Carrier, carrierKey, carrierOf } from './carrier';
+import type { LaidFace } from './laid-panel';
+import type { Point } from './types';
+
+/** A stretch of line with one face at most on either side. a→b runs so that `left` is a face. */
+export interface Stretch {
+  readonly a: Point;
+  readonly b: Point;
+  readonly left: number;
+  readonly right: number | null;
+  readonly curve: number | null;
+}
+
+interface Run {
+  readonly from: number;
+  readonly to: number;
+  readonly start: Point;
+  readonly end: Point;
+  readonly way: 1 | -1;
+  readonly face: number;
+  readonly curve: number | null;
+}
+
+/** Lays the edges of all faces over one another: collinear edges are cut where either ends, and paired up. Exact. */
+export function overlayEdges(faces: readonly Pick<LaidFace, 'ring' | 'curves'>[]): Stretch[] {
+  const lines = new Map<string, { carrier: Carrier; runs: Run[] }>();
+  faces.forEach(({ ring, curves }, face) => {
+    ring.forEach((a, at) => {
+      const b = ring[(at + 1) % ring.length] ?? a;
+      const { carrier, way } = carrierOf(a, b);
+      const key = carrierKey(carrier);
+      let line = lines.get(key);
+      if (line === undefined) lines.set(key, (line = { carrier, runs: [] }));
+      const [start, end] = way === 1 ? [a, b] : [b, a];
+      const curve = curves[at] ?? null;
+      line.runs.push({ from: alongOf(carrier, start), to: alongOf(carrier, end), start, end, way, face, curve });
+    });
+  });
+  const stretches: Stretch[] = [];
+  for (const { runs } of lines.values()) stretches.push(...pairUp(runs));
+  return stretches;
+}
+
+/** The stretches of one carrier. Where card lies doubled, the first face counts; the overlap check reports it. */
+function pairUp(runs: readonly Run[]): Stretch[] {
+  const ends = new Map<number, Point>();
+  for (const run of runs) ends.set(run.from, run.start).set(run.to, run.end);
+  const places = [...ends.keys()].sort((p, q) => p - q);
+  const stretches: Stretch[] = [];
+  for (let at = 0; at + 1 < places.length; at++) {
+    const [from = 0, to = 0] = [places[at], places[at + 1]];
+    const here = runs.filter((run) => run.from <= from && run.to >= to);
+    const left = here.find((run) => run.way === 1);
+    const right = here.find((run) => run.way === -1);
+    const first = left ?? right;
+    const [start, end] = [ends.get(from), ends.get(to)];
+    if (first === undefined || start === undefined || end === undefined) continue;
+    const curve = left?.curve ?? right?.curve ?? null;
+    if (left !== undefined) stretches.push({ a: start, b: end, left: left.face, right: right?.face ?? null, curve });
+    else stretches.push({ a: end, b: start, left: first.face, right: null, curve });
+  }
+  return stretches;
+}
