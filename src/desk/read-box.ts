@@ -1,0 +1,115 @@
+import type { Recipe } from '../../shared/workbook';
+import { defaultChoices } from '../core/styles/define';
+import { STYLES, styleById } from '../core/styles/registry';
+import type { BoxStyle, Chosen } from '../core/styles/types';
+import { type LengthUnit, millimetres, type Ticks } from '../core/units';
+import { suggestName } from './nearest-name';
+import { readRecipe } from './read-recipe';
+import { keepSize, readCaliper, readSetting, USUAL_CALIPER_UM, writtenInInches } from './read-size';
+import { refuse } from './refuse';
+import type { Desk, DeskRefusal, Given } from './verb';
+
+/** A box as it was asked for at the desk. `sizes` holds only what was given; the style's defaults fill the rest. */
+export interface AskedBox {
+  readonly style: BoxStyle;
+  readonly sizes: Readonly<Record<string, Ticks>>;
+  readonly chosen: Chosen;
+  readonly caliperUm: number;
+  readonly unit: LengthUnit;
+  readonly recipe: Recipe | null;
+}
+
+/** What every verb about one box takes. */
+export const BOX_OPTIONS = {
+  style: 'one',
+  set: 'many',
+  option: 'many',
+  caliper: 'one',
+  unit: 'one',
+  recipe: 'one',
+} as const;
+export const BOX_USAGE =
+  '(--style ID | WORKBOOK.json [--recipe ID]) [--set SYMBOL=LENGTH …] [--option NAME=CHOICE …] [--caliper LENGTH] [--unit in|mm]';
+
+/** The box that the words and options ask for, or everything that is wrong with them. Options override the recipe. */
+export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefusal[] {
+  const refused: DeskRefusal[] = [];
+  const [file] = given.words;
+  const recipe = file === undefined ? null : readRecipe(file, given.one['recipe'], desk, refused);
+  if (refused.length > 0) return refused;
+  const style = readStyle(given.one['style'] ?? recipe?.styleId, refused);
+  if (!style) return refused;
+
+  const settings = given.many['set'] ?? [];
+  const unit = readUnit(given.one['unit'] ?? (settings.some(writtenInInches) ? 'in' : 'mm'), refused);
+  const sizes: Record<string, Ticks> = {};
+  for (const [symbol, mm] of Object.entries(recipe?.sizesMm ?? {}))
+    keepSize(sizes, symbol, millimetres(mm), style, refused);
+  for (const setting of settings) readSetting(setting, unit, sizes, style, refused);
+  const chosen = { ...defaultChoices(style), ...recipe?.options };
+  for (const choice of given.many['option'] ?? []) readChoice(choice, chosen, style, refused);
+  const caliper = given.one['caliper'];
+  const caliperUm =
+    caliper === undefined ? (recipe?.caliperUm ?? USUAL_CALIPER_UM) : readCaliper(caliper, unit, refused);
+  return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe };
+}
+
+function readStyle(id: string | undefined, refused: DeskRefusal[]): BoxStyle | undefined {
+  const ids = STYLES.map((style) => style.id);
+  const style = id === undefined ? undefined : styleById(id);
+  if (id === undefined)
+    refused.push(
+      refuse(
+        'no-style',
+        '--style',
+        '',
+        ids.join(', '),
+        `Say which box: --style and one of ${ids.join(', ')}.`,
+      ),
+    );
+  else if (!style)
+    refused.push(
+      refuse(
+        'unknown-style',
+        '--style',
+        id,
+        ids.join(', '),
+        `There is no style “${id}”. ${suggestName(id, ids)}`,
+      ),
+    );
+  return style;
+}
+
+function readUnit(unit: string, refused: DeskRefusal[]): LengthUnit {
+  if (unit === 'in' || unit === 'mm') return unit;
+  refused.push(refuse('unknown-unit', '--unit', unit, 'in, mm', `--unit is in or mm, not “${unit}”.`));
+  return 'mm';
+}
+
+function readChoice(
+  written: string,
+  chosen: Record<string, string>,
+  style: BoxStyle,
+  refused: DeskRefusal[],
+): void {
+  const [name = '', choice = ''] = written.split('=', 2);
+  const options = style.options ?? {};
+  const choices = Object.hasOwn(options, name) ? options[name]?.choices.map(({ id }) => id) : undefined;
+  if (choices?.includes(choice)) {
+    chosen[name] = choice;
+    return;
+  }
+  const names = choices ?? Object.keys(options);
+  const says = choices
+    ? `${name} is one of ${choices.join(', ')}, not “${choice}”.`
+    : `${style.id} has no option “${name}”. ${names.length > 0 ? suggestName(name, names) : 'It has none.'}`;
+  refused.push(
+    refuse(
+      choices ? 'unknown-choice' : 'unknown-option',
+      `--option ${name}`,
+      written,
+      names.join(', '),
+      says,
+    ),
+  );
+}
