@@ -1,0 +1,54 @@
+import { BOLD_WIDTHS, LETTERS, REGULAR_WIDTHS } from './letter-widths';
+
+const PLACE = new Map(Array.from(LETTERS, (letter, place) => [letter, place]));
+
+/** Height of a capital letter over the type size. source: OS/2 sCapHeight of the faces in public/fonts (2048 units an em: 1490). */
+export const CAP_HEIGHT = 0.7275;
+
+/** One printer's point in millimetres. source: 1/72 in by definition. */
+export const MM_PER_POINT = 25.4 / 72;
+
+/** The text with every letter that the embedded face lacks given without its accent, or as "?". */
+export const writable = (text: string): string =>
+  Array.from(text.normalize('NFC'), (letter) => {
+    if (PLACE.has(letter)) return letter;
+    const plain = letter.normalize('NFD')[0] ?? '?';
+    return PLACE.has(plain) ? plain : '?';
+  }).join('');
+
+/** How wide a line of text runs, in mm, for a type size in mm; letters side by side, no kerning, as the PDF sets them. */
+export function textWidthMm(text: string, sizeMm: number, bold = false): number {
+  const widths = bold ? BOLD_WIDTHS : REGULAR_WIDTHS;
+  let thousandths = 0;
+  for (const letter of writable(text)) thousandths += widths[PLACE.get(letter) ?? 0] ?? 0;
+  return (thousandths * sizeMm) / 1000;
+}
+
+/** Breaks text into lines no wider than `widthMm`, at spaces; a single word that is too long is broken where it must be. */
+export function wrapText(text: string, widthMm: number, sizeMm: number, bold = false): string[] {
+  return text.split('\n').flatMap((paragraph) => wrapParagraph(paragraph, widthMm, sizeMm, bold));
+}
+
+function wrapParagraph(paragraph: string, widthMm: number, sizeMm: number, bold: boolean): string[] {
+  const fits = (line: string) => textWidthMm(line, sizeMm, bold) <= widthMm;
+  const lines: string[] = [];
+  let line = '';
+  for (const word of paragraph.split(' ').filter((part) => part !== '')) {
+    const longer = line === '' ? word : `${line} ${word}`;
+    if (fits(longer)) {
+      line = longer;
+      continue;
+    }
+    if (line !== '') lines.push(line);
+    line = '';
+    for (const letter of word) {
+      if (line !== '' && !fits(line + letter)) {
+        lines.push(line);
+        line = '';
+      }
+      line += letter;
+    }
+  }
+  lines.push(line);
+  return lines;
+}

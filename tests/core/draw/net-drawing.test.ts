@@ -1,0 +1,167 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { boxesOverlap, type TextMark, textBox } from '../../../src/core/draw/marks';
+import { drawNet, drawNetToFit, type NetDrawing } from '../../../src/core/draw/net-drawing';
+import { tableOfLines } from '../../../src/core/draw/net-table';
+import type { At, Mark } from '../../../src/core/draw/types';
+import { inches, millimetres, type Ticks, toMm } from '../../../src/core/units/ticks';
+import { SEED } from '../../seed';
+import { tradeBox } from './trade-box';
+
+const inch = { unit: 'in', finest: inches(0, 1, 16) } as const;
+const metric = { unit: 'mm', finest: millimetres(1) } as const;
+const options = { ruler: inch, scale: 0.6, textMm: 4.94 } as const;
+
+const keysOf = (marks: readonly Mark[], test: (mark: Mark) => boolean) =>
+  new Set(marks.filter(test).flatMap((mark) => mark.key ?? []));
+const isNetLine = (mark: Mark) =>
+  (mark.kind === 'line' || mark.kind === 'arc') && !['dimension', 'guide', 'grain'].includes(mark.ink);
+
+describe('a drawn net and its table', () => {
+  for (const faceUp of ['inside', 'outside'] as const)
+    it(`have a row for every line and a line for every row, ${faceUp} face up`, () => {
+      const { marks } = drawNet(tradeBox, { ...options, faceUp });
+      const rows = tableOfLines(tradeBox, faceUp);
+      expect(marks.filter(isNetLine).every((mark) => mark.key)).toBe(true);
+      expect(keysOf(marks, isNetLine)).toEqual(new Set(rows.map((row) => row.key)));
+      expect(rows.length).toBe(new Set(rows.map((row) => row.key)).size);
+    });
+
+  it('agree on where each line lies', () => {
+    const { marks, origin, scale } = drawNet(tradeBox, options);
+    const onCard = ([x, y]: At) => [
+      (x - origin[0]) / scale,
+      toMm(tradeBox.blank.up) - (y - origin[1]) / scale,
+    ];
+    for (const row of tableOfLines(tradeBox)) {
+      const line = marks.find((mark) => isNetLine(mark) && mark.key === row.key);
+      const ends = line?.kind === 'line' ? line.points.map(onCard) : [];
+      expect(ends.length).toBe(2);
+      ends.forEach(([fromLeft, fromTop], i) => {
+        expect(fromLeft).toBeCloseTo(toMm(row.fromLeft[i as 0 | 1]), 6);
+        expect(fromTop).toBeCloseTo(toMm(row.fromTop[i as 0 | 1]), 6);
+      });
+    }
+  });
+
+  it('show every number that a row is measured by, and no other', () => {
+    const { marks } = drawNet(tradeBox, options);
+    const numbers = keysOf(marks, (mark) => mark.kind === 'text');
+    const wanted = tableOfLines(tradeBox)
+      .filter((row) => row.ink !== 'edge')
+      .flatMap((row) => row.lights.slice(1));
+    expect(numbers).toEqual(new Set([...wanted, 'left 89408', 'top 36576'])); // and the card itself: 11 in, 4 1/2 in
+  });
+});
+
+describe('the numbers of the box 3 1/2 wide, 1 1/2 deep, 3 high', () => {
+  it('run 3½, 5, 8½, 10, 11 from the left and 3, 4½ from the top', () => {
+    const { marks } = drawNet(tradeBox, options);
+    const big = marks.filter(
+      (mark): mark is TextMark =>
+        mark.kind === 'text' && /^(left|top)/.test(mark.key ?? '') && mark.bold === true,
+    );
+    expect(big.map((mark) => mark.text)).toEqual(['3½', '5', '8½', '10', '11', '3', '4½']);
+  });
+
+  it('run from the other end when the outside lies up, and valleys become mountains', () => {
+    const rows = tableOfLines(tradeBox, 'outside');
+    const upright = rows.filter((row) => row.way === 'upright' && row.ink.startsWith('score'));
+    // 11 - 10, 11 - 8 1/2, 11 - 5, 11 - 3 1/2
+    expect(upright.map((row) => row.fromLeft[0])).toEqual([
+      inches(1),
+      inches(2, 1, 2),
+      inches(6),
+      inches(7, 1, 2),
+    ]);
+    expect(upright.every((row) => row.ink === 'score-mountain')).toBe(true);
+  });
+
+  it('stand in the table with the gap to the line before', () => {
+    const scores = tableOfLines(tradeBox).filter(
+      (row) => row.way === 'upright' && row.ink === 'score-valley',
+    );
+    expect(scores.map((row) => row.gap)).toEqual([
+      inches(3, 1, 2),
+      inches(1, 1, 2),
+      inches(3, 1, 2),
+      inches(1, 1, 2),
+    ]);
+  });
+});
+
+/** Every pair of texts that share room. */
+function collisions({ marks }: NetDrawing): string[] {
+  const texts = marks.filter((mark): mark is TextMark => mark.kind === 'text');
+  return texts.flatMap((text, i) =>
+    texts
+      .slice(i + 1)
+      .filter((other) => boxesOverlap(textBox(text), textBox(other), 0.01))
+      .map((other) => `${text.text} | ${other.text}`),
+  );
+}
+
+/** A strip scored at any places at all. */
+const scoredStrip = (places: readonly number[]) => {
+  const [face, ...rest] = tradeBox.faces;
+  const up = inches(4, 1, 2);
+  return {
+    ...tradeBox,
+    faces: face ? [face] : rest,
+    waste: [],
+    joints: [],
+    edges: places.map((place) => ({
+      ...tradeBox.edges[0]!,
+      a: { x: place as Ticks, y: millimetres(0) },
+      b: { x: place as Ticks, y: up },
+      kind: 'score' as const,
+      foldDeg: 90,
+    })),
+  };
+};
+
+describe('numbers never touch', () => {
+  it('on the box, in inches and in millimetres, large and small', () => {
+    for (const ruler of [inch, metric])
+      for (const scale of [0.2, 0.35, 0.5, 0.7, 1, 2])
+        for (const grain of ['across', 'up'] as const)
+          expect(collisions(drawNet(tradeBox, { ruler, scale, textMm: 4.94, grain }))).toEqual([]);
+  });
+
+  it('on a strip scored anywhere, up to 24 times', () => {
+    const places = fc.uniqueArray(fc.integer({ min: 1, max: inches(11) - 1 }), {
+      minLength: 1,
+      maxLength: 24,
+    });
+    fc.assert(
+      fc.property(places, fc.constantFrom(0.3, 0.6, 1), (at, scale) => {
+        expect(collisions(drawNet(scoredStrip(at), { ...options, scale }))).toEqual([]);
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+  });
+
+  it('and the check sees two texts that do', () => {
+    const drawing = drawNet(tradeBox, options);
+    const text = drawing.marks.find((mark) => mark.kind === 'text')!;
+    expect(collisions({ ...drawing, marks: [...drawing.marks, text] })).not.toEqual([]);
+  });
+});
+
+describe('a net drawn to fit', () => {
+  it('stays inside its space and fills it one way', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 90, max: 400 }),
+        fc.integer({ min: 70, max: 400 }),
+        (widthMm, heightMm) => {
+          const drawing = drawNetToFit(tradeBox, { widthMm, heightMm }, { ruler: inch, textMm: 4.94 });
+          expect(drawing.widthMm).toBeLessThanOrEqual(widthMm);
+          expect(drawing.heightMm).toBeLessThanOrEqual(heightMm);
+          expect(Math.max(drawing.widthMm / widthMm, drawing.heightMm / heightMm)).toBeGreaterThan(0.85);
+        },
+      ),
+      { seed: SEED, numRuns: 200 },
+    );
+  });
+});
