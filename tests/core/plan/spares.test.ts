@@ -1,0 +1,50 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { addSpares, addSpoilage } from '../../../src/core/plan/spares';
+import { SEED } from '../../seed';
+
+describe('spares', () => {
+  // derived from the common-practice rule N + ceil(N × percent / 100)
+  it.each([
+    [12, 10, 14],
+    [24, 10, 27],
+    [40, 10, 44],
+    [60, 10, 66],
+    [100, 10, 110], // in decimals 100 × 1.1 rounds up to 111
+    [12, 5, 13],
+    [24, 5, 26],
+    [40, 5, 42],
+    [60, 5, 63],
+    [100, 5, 105],
+  ])('%i at %i %% makes %i', (ordered, percent, making) => {
+    expect(addSpares(ordered, { percent, atLeast: 1 })).toEqual({
+      ordered,
+      spares: making - ordered,
+      making,
+    });
+  });
+
+  it('never makes fewer spares than asked for at least', () => {
+    expect(addSpares(8, { percent: 10, atLeast: 3 }).making).toBe(11);
+    expect(addSpares(8, { percent: 0, atLeast: 0 }).making).toBe(8);
+  });
+
+  it('is the smallest whole number that covers the percentage, at any size', () => {
+    const check = fc.property(
+      fc.integer({ min: 1, max: 100_000 }),
+      fc.integer({ min: 0, max: 100 }),
+      (n, percent) => {
+        const { spares } = addSpares(n, { percent, atLeast: 0 });
+        expect(spares * 100).toBeGreaterThanOrEqual(n * percent);
+        expect((spares - 1) * 100).toBeLessThan(n * percent);
+      },
+    );
+    fc.assert(check, { seed: SEED });
+  });
+
+  it('compounds what each operation spoils: 40 through 3, 2 and 3 % needs 44', () => {
+    expect(addSpoilage(40, [3, 2, 3])).toBe(44); // 40 / (0.97 × 0.98 × 0.97) = 43.38
+    expect(addSpoilage(40, [])).toBe(40);
+    expect(addSpoilage(90, [10])).toBe(100);
+  });
+});
