@@ -8,7 +8,12 @@ export interface SheetPaper {
   /** Which side of the sheet the grain runs along; `none` where it does not matter. */
   readonly grain: 'across' | 'up' | 'none';
   /** Taken off each edge to square the sheet before anything else. */
-  readonly squaring: { readonly left: Ticks; readonly right: Ticks; readonly near: Ticks; readonly far: Ticks };
+  readonly squaring: {
+    readonly left: Ticks;
+    readonly right: Ticks;
+    readonly near: Ticks;
+    readonly far: Ticks;
+  };
   /** Whole sheets in the cupboard; null: as many as are asked for. */
   readonly onHand: number;
 }
@@ -50,9 +55,18 @@ export interface Offcut {
   readonly up: Ticks;
 }
 
-/** A guillotine cut of one rectangle into two, or a leaf: a part, or an offcut. Positions in the sheet's own frame. */
+/**
+ * A guillotine cut of one rectangle into two, or a leaf: a part, or an offcut. The tree starts from the squared sheet; `at` is where the
+ * fence stands, in the sheet's own frame (x across, y up): `first` ends there, `second` begins one kerf further.
+ */
 export type CutTree =
-  | { readonly kind: 'cut'; readonly way: 'upright' | 'level'; readonly at: Ticks; readonly first: CutTree; readonly second: CutTree }
+  | {
+      readonly kind: 'cut';
+      readonly way: 'upright' | 'level';
+      readonly at: Ticks;
+      readonly first: CutTree;
+      readonly second: CutTree;
+    }
   | { readonly kind: 'part'; readonly part: string; readonly turned: boolean }
   | { readonly kind: 'offcut' };
 
@@ -64,6 +78,17 @@ export interface Layout {
   readonly tree: CutTree;
 }
 
+/**
+ * Why no plan uses fewer sheets, in sums that anyone can check: give every part its points; no sheet holds more than `most`; all parts
+ * together are worth more than `most` times one sheet less than `sheets`.
+ */
+export interface BoundProof {
+  readonly points: Readonly<Record<string, number>>;
+  readonly most: number;
+  /** What the proof shows: at least this many sheets. */
+  readonly sheets: number;
+}
+
 /** Always an answer, always a bound: `proven` means no plan uses fewer sheets of this paper. */
 export interface SheetPlan {
   readonly paper: string;
@@ -71,6 +96,8 @@ export interface SheetPlan {
   readonly lowerBound: number;
   readonly proven: boolean;
   readonly layouts: readonly Layout[];
+  /** Null: the bound is trivial (no parts). */
+  readonly proof: BoundProof | null;
   /** Parts that fit no sheet of this paper at all; the plan leaves them out and the page says so. */
   readonly unplaced: readonly string[];
 }

@@ -1,0 +1,82 @@
+import { type CuttingProblem, isReachBinding, type Lie, liesOf } from '../problem/cutting-problem';
+import { normalPoints, pointAtOrAbove, pointAtOrBelow, rasterPoints } from './raster-points';
+
+/** The ways to cut along one axis: cutting off point `first` leaves point `rest`; pairs for size i lie in `from[i] .. from[i + 1]`. */
+export interface AxisCuts {
+  readonly points: Int32Array;
+  readonly from: Int32Array;
+  readonly first: Int32Array;
+  readonly rest: Int32Array;
+}
+
+/** Where an item goes in the grid: the smallest cell that holds it. */
+export interface CellItem {
+  readonly lie: Lie;
+  readonly column: number;
+  readonly row: number;
+}
+
+/**
+ * Sizes of piece worth looking at, and the cuts between them. `exact` grids (tool reach in force) keep every normal point and every cut,
+ * since there a bigger piece may be worth less.
+ */
+export interface CuttingGrid {
+  readonly problem: CuttingProblem;
+  readonly across: AxisCuts;
+  readonly up: AxisCuts;
+  readonly items: readonly CellItem[];
+  readonly exact: boolean;
+}
+
+function layCuts(points: Int32Array, exact: boolean): AxisCuts {
+  const from = new Int32Array(points.length + 1);
+  const first: number[] = [];
+  const rest: number[] = [];
+  for (let i = 0; i < points.length; i++) {
+    from[i] = first.length;
+    const size = points[i] as number;
+    let k = 1;
+    let below = i;
+    for (; k < i; k++) {
+      const piece = points[k] as number;
+      if (!exact && 2 * piece > size) break;
+      const left = size - piece;
+      while ((points[below] as number) > left) below--;
+      const last = first.length - 1;
+      // The same rest beside a bigger first piece is never worse.
+      if (!exact && last >= (from[i] as number) && rest[last] === below) first[last] = k;
+      else if (exact || below > 0) {
+        first.push(k);
+        rest.push(below);
+      }
+    }
+  }
+  from[points.length] = first.length;
+  return { points, from, first: Int32Array.from(first), rest: Int32Array.from(rest) };
+}
+
+function layAxis(sizes: readonly number[], span: number, exact: boolean): AxisCuts {
+  const normal = normalPoints(sizes, span);
+  return layCuts(exact ? normal : rasterPoints(normal, span), exact);
+}
+
+/** The grid of a problem. The sheet itself is the last column and row. */
+export function layGrid(problem: CuttingProblem): CuttingGrid {
+  const lies = liesOf(problem);
+  const exact = isReachBinding(problem);
+  const across = layAxis(lies.map(({ width }) => width), problem.width, exact); // biome-ignore format: one line an axis
+  const up = layAxis(
+    lies.map(({ height }) => height),
+    problem.height,
+    exact,
+  );
+  const items = lies.map((lie) => ({
+    lie,
+    column: pointAtOrAbove(across.points, lie.width),
+    row: pointAtOrAbove(up.points, lie.height),
+  }));
+  return { problem, across, up, items, exact };
+}
+
+/** Index of the largest piece of the grid within a length. */
+export const cellWithin = (axis: AxisCuts, length: number): number => pointAtOrBelow(axis.points, length);

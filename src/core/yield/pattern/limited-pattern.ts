@@ -1,0 +1,124 @@
+import type { CellItem, CuttingGrid } from './cutting-grid';
+import { joinPieces, keepWanted, type Pattern, type PatternTree, patternOf } from './pattern';
+
+/**
+ * A good pattern that takes no more of an item than is `wanted`: dynamic programming that carries one content a cell, copies beyond the
+ * demand worth nothing. A heuristic, since the best content for one cell may leave too little for another. Free stages only.
+ */
+export class LimitedPatterns {
+  private readonly grid: CuttingGrid;
+  private readonly rows: number;
+  private readonly columns: number;
+  private readonly kinds: number;
+  private readonly worth: Float64Array;
+  private readonly content: Uint16Array;
+  /** How a cell got its content: 0 nothing, > 0 item + 1, < 0 cut: -1 - 2·pair, one less if level. */
+  private readonly how: Int32Array;
+  /** The cell whose content this is: itself, or a smaller one. */
+  private readonly origin: Int32Array;
+
+  constructor(grid: CuttingGrid) {
+    this.grid = grid;
+    this.columns = grid.across.points.length;
+    this.rows = grid.up.points.length;
+    this.kinds = grid.problem.items.length;
+    this.worth = new Float64Array(this.columns * this.rows);
+    this.content = new Uint16Array(this.columns * this.rows * this.kinds);
+    this.how = new Int32Array(this.columns * this.rows);
+    this.origin = new Int32Array(this.columns * this.rows);
+  }
+
+  /** Steps that one search takes. */
+  get work(): number {
+    const { across, up } = this.grid;
+    return 2 * (across.first.length * this.rows + up.first.length * this.columns) + this.content.length;
+  }
+
+  /** The pattern found for these values and wants. */
+  find(values: ArrayLike<number>, wanted: readonly number[]): Pattern {
+    const { rows, columns, worth } = this;
+    worth.fill(0);
+    this.content.fill(0);
+    this.how.fill(0);
+    for (let at = 0; at < this.origin.length; at++) this.origin[at] = at;
+    for (const [index, { lie, column, row }] of this.grid.items.entries()) {
+      const at = column * rows + row;
+      const value = values[lie.item] as number;
+      if ((wanted[lie.item] as number) <= 0 || value <= (worth[at] as number)) continue;
+      worth[at] = value;
+      this.content.fill(0, at * this.kinds, (at + 1) * this.kinds);
+      this.content[at * this.kinds + lie.item] = 1;
+      this.how[at] = index + 1;
+    }
+    for (let i = 1; i < columns; i++) for (let j = 1; j < rows; j++) this.fillCell(i, j, values, wanted);
+    return patternOf(keepWanted(this.read(columns * rows - 1), wanted), this.kinds);
+  }
+
+  private fillCell(i: number, j: number, values: ArrayLike<number>, wanted: readonly number[]): void {
+    const { rows } = this;
+    const { across, up } = this.grid;
+    const at = i * rows + j;
+    if ((this.worth[at - rows] as number) > (this.worth[at] as number)) this.inherit(at, at - rows);
+    if ((this.worth[at - 1] as number) > (this.worth[at] as number)) this.inherit(at, at - 1);
+    for (let cut = across.from[i] as number; cut < (across.from[i + 1] as number); cut++)
+      this.tryCut(at, (across.first[cut] as number) * rows + j, (across.rest[cut] as number) * rows + j, -1 - 2 * cut, values, wanted); // biome-ignore format: one line
+    for (let cut = up.from[j] as number; cut < (up.from[j + 1] as number); cut++)
+      this.tryCut(at, i * rows + (up.first[cut] as number), i * rows + (up.rest[cut] as number), -2 - 2 * cut, values, wanted); // biome-ignore format: one line
+  }
+
+  private inherit(at: number, from: number): void {
+    this.worth[at] = this.worth[from] as number;
+    this.origin[at] = this.origin[from] as number;
+    this.content.copyWithin(at * this.kinds, from * this.kinds, (from + 1) * this.kinds);
+  }
+
+  private tryCut(
+    at: number,
+    first: number,
+    second: number,
+    how: number,
+    values: ArrayLike<number>,
+    wanted: readonly number[],
+  ): void {
+    const { worth, content, kinds } = this;
+    let both = (worth[first] as number) + (worth[second] as number);
+    const best = worth[at] as number;
+    if (both <= best) return;
+    const [a, b, to] = [first * kinds, second * kinds, at * kinds];
+    for (let kind = 0; kind < kinds; kind++) {
+      const over = (content[a + kind] as number) + (content[b + kind] as number) - (wanted[kind] as number);
+      if (over > 0) {
+        both -= over * (values[kind] as number);
+        if (both <= best + 1e-12) return;
+      }
+    }
+    worth[at] = both;
+    this.how[at] = how;
+    this.origin[at] = at;
+    for (let kind = 0; kind < kinds; kind++) {
+      const sum = (content[a + kind] as number) + (content[b + kind] as number);
+      content[to + kind] = Math.min(sum, wanted[kind] as number);
+    }
+  }
+
+  private read(cell: number): PatternTree | null {
+    const { rows, grid } = this;
+    const at = this.origin[cell] as number;
+    const code = this.how[at] as number;
+    if (code === 0) return null;
+    if (code > 0) {
+      const { lie } = grid.items[code - 1] as CellItem;
+      return { kind: 'item', item: lie.item, turned: lie.turned };
+    }
+    const upright = (-1 - code) % 2 === 0;
+    const cut = (-1 - code) >> 1;
+    const [i, j] = [Math.floor(at / rows), at % rows];
+    const first = upright
+      ? (grid.across.first[cut] as number) * rows + j
+      : i * rows + (grid.up.first[cut] as number);
+    const second = upright
+      ? (grid.across.rest[cut] as number) * rows + j
+      : i * rows + (grid.up.rest[cut] as number);
+    return joinPieces(upright, this.read(first), this.read(second));
+  }
+}

@@ -1,0 +1,50 @@
+import { layTree } from './layout';
+import type { SheetProblem } from './problem/sheet-problem';
+import { layProblem } from './problem/sheet-problem';
+import { Effort, type EffortLimits } from './stock/effort';
+import { nameParts } from './stock/name-parts';
+import { type StockPlan, solveStock } from './stock/solve-stock';
+import type { CuttingTool, SheetPaper, SheetPart, SheetPlan } from './types';
+
+export interface PlanOptions extends EffortLimits {
+  /** Told every better plan on the way to the last. */
+  readonly onProgress?: (plan: SheetPlan) => void;
+}
+
+/**
+ * How many sheets of one paper these parts need, and how to cut them: a feasible plan at once, then better ones, always with a lower bound.
+ * Parts that fit no sheet are left out and named. Same input, same plan, unless a clock cuts it short.
+ */
+export function planSheets(
+  parts: readonly SheetPart[],
+  paper: SheetPaper,
+  tool: CuttingTool,
+  options: PlanOptions = {},
+): SheetPlan {
+  const sheet = layProblem(parts, paper, tool);
+  const write = (plan: StockPlan): SheetPlan => writePlan(plan, sheet, paper);
+  const tell =
+    options.onProgress === undefined ? undefined : (plan: StockPlan) => options.onProgress?.(write(plan));
+  if (sheet.problem.items.length === 0) return write({ uses: [], sheets: 0, bound: null });
+  return write(solveStock(sheet.problem, new Effort(options), tell));
+}
+
+function writePlan({ uses, sheets, bound }: StockPlan, sheet: SheetProblem, paper: SheetPaper): SheetPlan {
+  const lowerBound = bound?.sheets ?? 0;
+  const points = sheet.kinds.flatMap(({ parts }, item) =>
+    parts.map(({ id }) => [id, bound?.points[item] ?? 0] as const),
+  );
+  return {
+    paper: paper.id,
+    sheets,
+    lowerBound,
+    proven: sheets === lowerBound,
+    layouts: nameParts(uses, sheet).map(({ tree, names, sheets: copies }) => {
+      const rest = names.map((ids) => [...ids]);
+      return { sheets: copies, ...layTree(tree, sheet, (item) => rest[item]?.shift() ?? '') };
+    }),
+    proof:
+      bound === null ? null : { points: Object.fromEntries(points), most: bound.most, sheets: bound.sheets },
+    unplaced: sheet.unplaced,
+  };
+}

@@ -1,0 +1,113 @@
+import type { CuttingTool, SheetPaper, SheetPart } from '../types';
+import { type CuttingItem, type CuttingProblem, isReachBinding } from './cutting-problem';
+
+/** Parts of one size and grain, cut as one item; `turned`: the item already lies across the part's own frame. */
+export interface PartKind {
+  readonly parts: readonly SheetPart[];
+  readonly turned: boolean;
+}
+
+/**
+ * A paper and its parts as a cutting problem. `unit` ticks make one unit; the sheet's corner after squaring lies at `x`, `y`; `across` and
+ * `up` are its ticks with one kerf added, as every item has (the usual transform for kerf).
+ */
+export interface SheetProblem {
+  readonly problem: CuttingProblem;
+  readonly kinds: readonly PartKind[];
+  readonly unit: number;
+  readonly kerf: number;
+  readonly x: number;
+  readonly y: number;
+  readonly across: number;
+  readonly up: number;
+  /** Parts too big for this paper. */
+  readonly unplaced: readonly string[];
+}
+
+const commonMeasure = (a: number, b: number): number => (b === 0 ? a : commonMeasure(b, a % b));
+
+/** How a part must lie: null, free; else whether it is turned a quarter so that its grain follows the paper's. */
+const mustTurn = (part: SheetPart, paper: SheetPaper): boolean | null =>
+  part.grain === 'free' || paper.grain === 'none' ? null : part.grain !== paper.grain;
+
+interface OpenKind extends CuttingItem {
+  readonly parts: SheetPart[];
+  readonly turned: boolean;
+}
+
+function gatherKinds(parts: readonly SheetPart[], paper: SheetPaper, kerf: number): OpenKind[] {
+  const kinds = new Map<string, OpenKind>();
+  for (const part of parts) {
+    const turn = mustTurn(part, paper);
+    const lying = turn === null ? part.across < part.up : turn;
+    const width = (lying ? part.up : part.across) + kerf;
+    const height = (lying ? part.across : part.up) + kerf;
+    const key = `${width} ${height} ${turn}`;
+    const kind = kinds.get(key) ?? {
+      width,
+      height,
+      turns: turn === null,
+      demand: 0,
+      parts: [],
+      turned: lying,
+    };
+    kinds.set(key, { ...kind, demand: kind.demand + part.count, parts: [...kind.parts, part] });
+  }
+  return [...kinds.values()];
+}
+
+/** Squaring is cuts too: along the whole sheet one way, then along what is left of it. */
+function canSquare({ across, up, squaring: { left, right, near, far } }: SheetPaper, reach: number): boolean {
+  const upright = left + right > 0;
+  const level = near + far > 0;
+  const uprightFirst = (!upright || up <= reach) && (!level || across - left - right <= reach);
+  const levelFirst = (!level || across <= reach) && (!upright || up - near - far <= reach);
+  return uprightFirst || levelFirst;
+}
+
+/** Whether an item can lie on a sheet with room enough; one that needs no cut at all fits any tool. */
+const fits = ({ width, height, turns }: CuttingItem, across: number, up: number): boolean =>
+  (width <= across && height <= up) || (turns && height <= across && width <= up);
+
+/** The cutting problem of one paper. Parts wanted 0 times are left out; parts that fit no sheet are named in `unplaced`. */
+export function layProblem(parts: readonly SheetPart[], paper: SheetPaper, tool: CuttingTool): SheetProblem {
+  const { kerf } = tool;
+  const { left, right, near, far } = paper.squaring;
+  const across = paper.across - left - right + kerf;
+  const up = paper.up - near - far + kerf;
+  const reach = tool.longestCut === null ? null : tool.longestCut + kerf;
+  const squares = tool.longestCut === null || canSquare(paper, tool.longestCut);
+  const wanted = gatherKinds(parts.filter((part) => part.count > 0), paper, kerf); // biome-ignore format: one line
+  const kinds = squares ? wanted.filter((kind) => fits(kind, across, up)) : [];
+  const whole: CuttingProblem = {
+    width: Math.max(across, 0),
+    height: Math.max(up, 0),
+    items: kinds.map(({ width, height, turns, demand }) => ({ width, height, turns, demand })),
+    longestCut: reach,
+    stages: tool.stages,
+  };
+  const unit = isReachBinding(whole)
+    ? 1
+    : Math.max(1, kinds.reduce((measure, { width, height }) => commonMeasure(commonMeasure(measure, width), height), 0)); // biome-ignore format: one line
+  return {
+    problem: scale(whole, unit),
+    kinds,
+    unit,
+    kerf,
+    x: left,
+    y: near,
+    across,
+    up,
+    unplaced: wanted
+      .filter((kind) => !kinds.includes(kind))
+      .flatMap((kind) => kind.parts.map(({ id }) => id)),
+  };
+}
+
+const scale = (problem: CuttingProblem, unit: number): CuttingProblem => ({
+  ...problem,
+  width: Math.floor(problem.width / unit),
+  height: Math.floor(problem.height / unit),
+  items: problem.items.map((item) => ({ ...item, width: item.width / unit, height: item.height / unit })),
+  longestCut: isReachBinding(problem) ? problem.longestCut : null,
+});

@@ -1,0 +1,199 @@
+/**
+ * The linear program "fewest sheets, every demand covered" over the patterns met so far: dense revised simplex with an explicit inverse.
+ * Columns are pattern counts (cost 1) and surpluses (cost 0). Only a guide: what it claims is proven elsewhere, in whole numbers.
+ * Source: Gilmore & Gomory, Oper. Res. 9 (1961) 849-859.
+ */
+export class CoverMaster {
+  readonly columns: (readonly number[])[] = [];
+  /** Column in each basis place; -1 - i is the surplus of row i. */
+  private readonly basis: Int32Array;
+  private readonly inverse: Float64Array;
+  private readonly amounts: Float64Array;
+  private readonly perturbed: Float64Array;
+  private sinceFactored = 0;
+  private readonly demands: readonly number[];
+
+  /** `starting` holds one column per row, with copies of that row's item alone. */
+  constructor(demands: readonly number[], starting: readonly (readonly number[])[]) {
+    this.demands = demands;
+    const rows = demands.length;
+    this.columns.push(...starting);
+    this.basis = Int32Array.from(demands, (_, row) => row);
+    this.inverse = new Float64Array(rows * rows);
+    // A little more of each, different for every row, so that no two rows run out at once and the simplex cannot circle.
+    this.perturbed = Float64Array.from(
+      demands,
+      (demand, row) => demand + 1e-6 * (1 + ((row * 7919) % 997) / 997),
+    );
+    this.amounts = new Float64Array(rows);
+    for (let row = 0; row < rows; row++) {
+      const copies = starting[row]?.[row] ?? 1;
+      this.inverse[row * rows + row] = 1 / copies;
+      this.amounts[row] = (this.perturbed[row] as number) / copies;
+    }
+  }
+
+  /** Price of one more copy of each item. */
+  prices(): Float64Array {
+    const rows = this.demands.length;
+    const prices = new Float64Array(rows);
+    for (let place = 0; place < rows; place++) {
+      if ((this.basis[place] as number) < 0) continue;
+      for (let row = 0; row < rows; row++)
+        prices[row] = (prices[row] as number) + (this.inverse[place * rows + row] as number);
+    }
+    return prices;
+  }
+
+  /** Sheets, in fractions. */
+  get value(): number {
+    return this.uses().reduce((sum, { sheets }) => sum + sheets, 0);
+  }
+
+  /** Patterns in the basis and how many sheets each, in fractions. */
+  uses(): { readonly column: number; readonly sheets: number }[] {
+    const rows = this.demands.length;
+    const uses: { column: number; sheets: number }[] = [];
+    for (let place = 0; place < rows; place++) {
+      const column = this.basis[place] as number;
+      if (column < 0) continue;
+      let sheets = 0;
+      for (let row = 0; row < rows; row++)
+        sheets += (this.inverse[place * rows + row] as number) * (this.demands[row] as number);
+      if (sheets > 1e-9) uses.push({ column, sheets });
+    }
+    return uses;
+  }
+
+  /** Brings in surpluses and known patterns until none of them improves the plan. */
+  settle(): void {
+    for (let round = 0; round < 20_000; round++) {
+      const prices = this.prices();
+      const entering = this.mostWanted(prices);
+      if (entering === null || !this.enter(entering)) return;
+    }
+  }
+
+  /** Adds a pattern; the next `settle` may use it. */
+  add(counts: readonly number[]): number {
+    return this.columns.push(counts) - 1;
+  }
+
+  private mostWanted(prices: Float64Array): number | null {
+    let best: number | null = null;
+    let least = -1e-9;
+    for (let row = 0; row < prices.length; row++)
+      if ((prices[row] as number) < least) {
+        least = prices[row] as number;
+        best = -1 - row;
+      }
+    if (best !== null) return best;
+    for (const [column, counts] of this.columns.entries()) {
+      let cost = 1;
+      for (let row = 0; row < prices.length; row++) cost -= (prices[row] as number) * (counts[row] as number);
+      if (cost < least) {
+        least = cost;
+        best = column;
+      }
+    }
+    return best;
+  }
+
+  private enter(column: number): boolean {
+    const rows = this.demands.length;
+    const direction = new Float64Array(rows);
+    for (let place = 0; place < rows; place++) {
+      if (column < 0) direction[place] = -(this.inverse[place * rows - 1 - column] as number);
+      else {
+        const counts = this.columns[column] as readonly number[];
+        let sum = 0;
+        for (let row = 0; row < rows; row++)
+          sum += (this.inverse[place * rows + row] as number) * (counts[row] as number);
+        direction[place] = sum;
+      }
+    }
+    let leaving = -1;
+    let step = Number.POSITIVE_INFINITY;
+    for (let place = 0; place < rows; place++) {
+      const slope = direction[place] as number;
+      if (slope <= 1e-9) continue;
+      const ratio = (this.amounts[place] as number) / slope;
+      if (ratio < step) {
+        step = ratio;
+        leaving = place;
+      }
+    }
+    if (leaving < 0) return false;
+    this.pivot(leaving, column, direction, Math.max(step, 0));
+    return true;
+  }
+
+  private pivot(leaving: number, column: number, direction: Float64Array, step: number): void {
+    const rows = this.demands.length;
+    const { inverse, amounts } = this;
+    const slope = direction[leaving] as number;
+    for (let row = 0; row < rows; row++)
+      inverse[leaving * rows + row] = (inverse[leaving * rows + row] as number) / slope;
+    for (let place = 0; place < rows; place++) {
+      const along = direction[place] as number;
+      if (place === leaving || along === 0) continue;
+      for (let row = 0; row < rows; row++)
+        inverse[place * rows + row] =
+          (inverse[place * rows + row] as number) - along * (inverse[leaving * rows + row] as number);
+      amounts[place] = (amounts[place] as number) - along * step;
+    }
+    amounts[leaving] = step;
+    this.basis[leaving] = column;
+    if (++this.sinceFactored >= 60) this.refactor();
+  }
+
+  /** Computes the inverse afresh from the basis, by Gauss-Jordan elimination, so that rounding does not build up. */
+  private refactor(): void {
+    this.sinceFactored = 0;
+    const rows = this.demands.length;
+    const work = new Float64Array(rows * rows);
+    const fresh = new Float64Array(rows * rows);
+    for (let place = 0; place < rows; place++) {
+      const column = this.basis[place] as number;
+      fresh[place * rows + place] = 1;
+      for (let row = 0; row < rows; row++)
+        work[row * rows + place] =
+          column < 0 ? (row === -1 - column ? -1 : 0) : (this.columns[column]?.[row] ?? 0);
+    }
+    if (!invert(work, fresh, rows)) return;
+    this.inverse.set(fresh);
+    for (let place = 0; place < rows; place++) {
+      let sum = 0;
+      for (let row = 0; row < rows; row++)
+        sum += (fresh[place * rows + row] as number) * (this.perturbed[row] as number);
+      this.amounts[place] = Math.max(sum, 0);
+    }
+  }
+}
+
+/** Turns `work` into the identity and `fresh` (the identity before) into its inverse; false if singular to working accuracy. */
+function invert(work: Float64Array, fresh: Float64Array, size: number): boolean {
+  for (let column = 0; column < size; column++) {
+    let pivot = column;
+    for (let row = column + 1; row < size; row++)
+      if (Math.abs(work[row * size + column] as number) > Math.abs(work[pivot * size + column] as number))
+        pivot = row;
+    const scale = work[pivot * size + column] as number;
+    if (Math.abs(scale) < 1e-11) return false;
+    for (const matrix of [work, fresh])
+      for (let i = 0; i < size; i++) {
+        const held = matrix[pivot * size + i] as number;
+        matrix[pivot * size + i] = matrix[column * size + i] as number;
+        matrix[column * size + i] = held / scale;
+      }
+    for (let row = 0; row < size; row++) {
+      const factor = work[row * size + column] as number;
+      if (row === column || factor === 0) continue;
+      for (const matrix of [work, fresh])
+        for (let i = 0; i < size; i++)
+          matrix[row * size + i] =
+            (matrix[row * size + i] as number) - factor * (matrix[column * size + i] as number);
+    }
+  }
+  return true;
+}

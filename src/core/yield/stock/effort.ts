@@ -1,0 +1,47 @@
+/** Elementary steps a second that a slow phone still manages; turns seconds into steps. source: measured, tests/bench */
+const STEPS_PER_SECOND = 2e8;
+
+export interface EffortLimits {
+  readonly seconds?: number | undefined;
+  readonly shouldStop?: (() => boolean) | undefined;
+  /** Milliseconds from any clock; without one, only steps are counted. */
+  readonly now?: (() => number) | undefined;
+}
+
+/**
+ * How much work may still be done, counted in steps so that the same input gives the same plan; a clock, where there is one, only cuts off
+ * a machine slower than the steps allow for.
+ */
+export class Effort {
+  private readonly limits: EffortLimits;
+  private readonly whole: Effort | null;
+  private readonly limit: number;
+  private readonly deadline: number;
+  private steps = 0;
+  private stopped = false;
+
+  constructor(limits: EffortLimits, whole: Effort | null = null) {
+    const { seconds = 5, now } = limits;
+    this.limits = limits;
+    this.whole = whole;
+    this.limit = seconds * STEPS_PER_SECOND;
+    this.deadline = now === undefined ? Number.POSITIVE_INFINITY : now() + seconds * 1000;
+  }
+
+  spend(steps: number): void {
+    this.steps += steps;
+    this.whole?.spend(steps);
+  }
+
+  isSpent(): boolean {
+    if (this.stopped || this.steps >= this.limit || this.whole?.isSpent()) return true;
+    const { now, shouldStop } = this.limits;
+    this.stopped = (shouldStop?.() ?? false) || (now !== undefined && now() >= this.deadline);
+    return this.stopped;
+  }
+
+  /** A share of what is left, for one part of the work; what it spends is spent here too. */
+  share(part: number): Effort {
+    return new Effort({ seconds: ((this.limit - this.steps) / STEPS_PER_SECOND) * part }, this);
+  }
+}

@@ -1,0 +1,135 @@
+import { fillTable, layTable, readSheet, type ValueTable } from '../pattern/best-pattern';
+import { type CuttingGrid, layGrid } from '../pattern/cutting-grid';
+import { LimitedPatterns } from '../pattern/limited-pattern';
+import { keepWanted, patternOf } from '../pattern/pattern';
+import type { CuttingProblem } from '../problem/cutting-problem';
+import { type FractionalPlan, generateColumns, tableWork } from './column-generation';
+import type { Effort } from './effort';
+import { type PatternUse, sheetsOf, stillWanted } from './pattern-plan';
+import { type PointsBound, simplestPoints } from './points-bound';
+import { type FindPattern, planSequentially, type ValueMemory } from './sequential-plan';
+import { swayFrom } from './sway';
+
+export interface StockPlan {
+  readonly uses: readonly PatternUse[];
+  readonly sheets: number;
+  /** Null before anything is known. */
+  readonly bound: PointsBound | null;
+}
+
+export type TellStock = (plan: StockPlan) => void;
+
+/** Fewest equal sheets for every item of a problem: a plan, a bound, and word of every better one on the way. */
+export function solveStock(
+  problem: CuttingProblem,
+  effort: Effort,
+  tell: TellStock = () => undefined,
+): StockPlan {
+  return new StockSearch(problem, effort, tell).run();
+}
+
+class StockSearch {
+  private best: StockPlan = { uses: [], sheets: Number.POSITIVE_INFINITY, bound: null };
+  private readonly problem: CuttingProblem;
+  private readonly effort: Effort;
+  private readonly tell: TellStock;
+  private readonly wanted: readonly number[];
+  private readonly areas: readonly number[];
+  private readonly sheetArea: number;
+  private readonly sway = swayFrom(1);
+  private readonly grid: CuttingGrid;
+  private readonly table: ValueTable;
+
+  constructor(problem: CuttingProblem, effort: Effort, tell: TellStock) {
+    this.problem = problem;
+    this.effort = effort;
+    this.tell = tell;
+    this.wanted = problem.items.map(({ demand }) => demand);
+    this.areas = problem.items.map(({ width, height }) => width * height);
+    this.sheetArea = problem.width * problem.height;
+    this.grid = layGrid(problem);
+    this.table = layTable(this.grid);
+  }
+
+  run(): StockPlan {
+    this.raiseBound(this.areas);
+    const find = this.finder();
+    const memory: ValueMemory = { values: [...this.areas] };
+    this.keep(
+      planSequentially(
+        this.wanted,
+        this.areas,
+        this.sheetArea,
+        memory,
+        find,
+        this.sway,
+        Number.POSITIVE_INFINITY,
+      ),
+    );
+    if (this.isProven()) return this.best;
+    const fractional = generateColumns(this.problem, this.effort.share(0.7));
+    this.raiseBound(fractional.prices);
+    this.round(fractional, find);
+    while (!this.isProven() && !this.effort.isSpent())
+      this.keep(
+        planSequentially(
+          this.wanted,
+          this.areas,
+          this.sheetArea,
+          memory,
+          find,
+          this.sway,
+          this.best.sheets - 1,
+        ),
+      );
+    return this.best;
+  }
+
+  private round(fractional: FractionalPlan, find: FindPattern): void {
+    for (const cut of [0, 0.05, 0.1, 0.2, 0.3, 0.4, 0.5]) {
+      if (this.isProven() || this.effort.isSpent()) return;
+      const whole = fractional.uses
+        .map(({ pattern, sheets }) => ({ pattern, sheets: Math.floor(sheets + cut + 1e-9) }))
+        .filter(({ sheets }) => sheets > 0);
+      const left = stillWanted(this.wanted, whole);
+      for (const values of [fractional.prices, this.areas]) {
+        const rest = planSequentially(left, this.areas, this.sheetArea, { values: [...values] }, find, this.sway, this.best.sheets - 1 - sheetsOf(whole)); // biome-ignore format: one line
+        if (rest !== null) this.keep([...whole, ...rest]);
+      }
+    }
+  }
+
+  private finder(): FindPattern {
+    const { grid, table } = this;
+    if (this.problem.stages === 'free' && !grid.exact) {
+      const limited = new LimitedPatterns(grid);
+      return (values, wanted) => {
+        this.effort.spend(limited.work);
+        return limited.find(values, wanted);
+      };
+    }
+    return (values, wanted) => {
+      const worth = values.map((value, item) => ((wanted[item] as number) > 0 ? value : 0));
+      fillTable(table, worth);
+      this.effort.spend(tableWork(table));
+      return patternOf(keepWanted(readSheet(table, worth), wanted), worth.length);
+    };
+  }
+
+  private isProven = (): boolean => this.best.sheets <= (this.best.bound?.sheets ?? 0);
+
+  private keep(uses: readonly PatternUse[] | null): void {
+    if (uses === null) return;
+    const sheets = sheetsOf(uses);
+    if (sheets >= this.best.sheets) return;
+    this.best = { ...this.best, uses, sheets };
+    this.tell(this.best);
+  }
+
+  private raiseBound(prices: readonly number[]): void {
+    const worth = prices.reduce((sum, price, item) => sum + price * (this.wanted[item] as number), 0);
+    const largest = Math.max(...prices);
+    const bound = simplestPoints(prices.map((price) => price / largest), this.wanted, this.table, Math.ceil(worth - 1e-6)); // biome-ignore format: one line
+    if (bound.sheets > (this.best.bound?.sheets ?? 0)) this.best = { ...this.best, bound };
+  }
+}
