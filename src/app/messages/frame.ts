@@ -1,0 +1,41 @@
+import type { Words } from '../../ui/words';
+import { plural } from './plural';
+
+export const frameMessages: Pick<Words, 'frame' | 'pages' | 'needs'> = {
+  frame: {
+    product: 'Crease & Count',
+    toShelf: 'The shelf',
+    toPage: 'Go to the page',
+    pages: 'Pages of this workbook',
+    undo: 'Undo',
+    redo: 'Redo',
+    unit: 'Unit',
+    inches: 'Inches',
+    millimetres: 'Millimetres',
+    theme: 'Light or dark',
+    light: 'Light',
+    dark: 'Dark',
+    system: 'As the system',
+    more: 'More',
+    name: 'Name',
+    loading: 'Opening the page',
+    broken: 'This page could not be drawn.',
+    brokenRemedy: 'What you have typed is kept. Go back one step with Undo, or open another page.',
+    again: 'Try again',
+    notFound: 'There is nothing at this address.',
+    notFoundWhy: 'It may have been deleted; the bin on the shelf keeps things for 30 days.',
+  },
+  pages: { box: 'Box', event: 'Event', sheets: 'Sheets', shopping: 'Shopping', bench: 'Bench' },
+  needs: {
+    pickStyle: 'pick a style',
+    howMany: 'how many?',
+    needsCount: 'needs a count',
+    mend: 'something to mend',
+    sheets: (count) => plural(count, 'sheet'),
+    buy: (count) => `buy ${plural(count, 'thing')}`,
+    nothingToBuy: 'nothing to buy',
+    steps: (count) => plural(count, 'step'),
+    mends: (count) => `${count} to mend`,
+    favors: (asked, spares) => (spares === 0 ? `${asked}` : `${asked} and ${plural(spares, 'spare')}`),
+  },
+};

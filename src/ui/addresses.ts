@@ -1,0 +1,15 @@
+import { PAGES, type PageName } from './pages';
+
+/** A workbook is opened for one recipe or for one event; the event brings its recipes along. */
+export type Workbook = { readonly kind: 'recipe' | 'event'; readonly id: string };
+
+export const SHELF = '/';
+export const NEW_RECIPE = '/new';
+export const stockAddress = (table: 'papers' | 'supplies' | 'tools', id: string): string =>
+  `/stock/${table}/${id}`;
+
+/** The address of one page of a workbook; an event's box or bench page may be opened at one of its recipes. */
+export const pageAddress = ({ kind, id }: Workbook, page: PageName, recipeId?: string): string =>
+  `/${kind}/${id}/${page}${kind === 'event' && recipeId !== undefined ? `?recipe=${recipeId}` : ''}`;
+
+export const isPage = (name: string | undefined): name is PageName => PAGES.some((page) => page === name);

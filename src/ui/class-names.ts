@@ -1,0 +1,3 @@
+/** Joins the class names that apply. */
+export const classNames = (...names: readonly (string | false | null | undefined)[]): string =>
+  names.filter(Boolean).join(' ');

@@ -1,0 +1,65 @@
+import { Flag, Info, OctagonX } from 'lucide-react';
+import type { Finding } from '../core/checks/finding';
+import type { Ruler, Ticks } from '../core/units';
+import { Button } from './button';
+import { lengthWords, useRuler } from './measure';
+import { useWords } from './words';
+import './findings.css';
+
+const ICONS = { stop: OctagonX, warn: Flag, note: Info } as const;
+const ORDER = ['stop', 'warn', 'note'] as const;
+
+/** The sentence of a finding with every `{name}` printed on the maker's marks. */
+export const sayFacts = (template: string, facts: Readonly<Record<string, Ticks>>, ruler: Ruler): string =>
+  template.replace(/\{(\w+)\}/g, (whole, name: string) => {
+    const length = facts[name];
+    return length === undefined ? whole : lengthWords(length, ruler);
+  });
+
+type Fix = NonNullable<Finding['fix']>;
+
+interface FindingsProps {
+  readonly findings: readonly Finding[];
+  /** What the size is called that a mend would change. */
+  readonly nameOf: (symbol: string) => string;
+  readonly onFix: (fix: Fix) => void;
+  readonly onLight?: (where: string | null) => void;
+  /** Said when there is nothing to mend. */
+  readonly sound: string;
+}
+
+/** What is wrong, in one place: value, reason, remedy, and the remedy as a button. Worst first. */
+export function Findings({ findings, nameOf, onFix, onLight, sound }: FindingsProps) {
+  const ruler = useRuler();
+  const words = useWords().findings;
+  if (findings.length === 0) return <p className="findings-sound">{sound}</p>;
+  const sorted = ORDER.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
+  return (
+    <ul className="findings" aria-label={words.title}>
+      {sorted.map((finding) => {
+        const Icon = ICONS[finding.severity];
+        const { fix } = finding;
+        return (
+          <li
+            key={`${finding.code} ${finding.where}`}
+            className={`finding finding-${finding.severity}`}
+            onPointerEnter={() => onLight?.(finding.where)}
+            onPointerLeave={() => onLight?.(null)}
+          >
+            <Icon aria-hidden="true" />
+            <div>
+              <strong className="said-only">{words.severity[finding.severity]} </strong>
+              <p>{sayFacts(finding.says, finding.facts, ruler)}</p>
+              <p className="soft">{sayFacts(finding.remedy, finding.facts, ruler)}</p>
+            </div>
+            {fix && (
+              <Button onClick={() => onFix(fix)}>
+                {words.mend(nameOf(fix.symbol), lengthWords(fix.value, ruler))}
+              </Button>
+            )}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}

@@ -1,0 +1,25 @@
+import { INKS } from '../core/draw/inks';
+import type { Drawing, Ink } from '../core/draw/types';
+import { InkSample } from './ink-sample';
+import { useWords } from './words';
+import './line-table.css';
+
+const SILENT: readonly Ink[] = ['paper', 'join', 'dimension', 'guide'];
+
+/** What each kind of line in these drawings means; only the kinds that are there. */
+export function Legend({ drawings }: { drawings: readonly Drawing[] }) {
+  const words = useWords().drawing;
+  const there = new Set(
+    drawings.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'text' ? [] : mark.ink))),
+  );
+  const inks = (Object.keys(INKS) as Ink[]).filter((ink) => there.has(ink) && !SILENT.includes(ink));
+  return (
+    <ul className="legend" aria-label={words.legend}>
+      {inks.map((ink) => (
+        <li key={ink}>
+          <InkSample ink={ink} /> {INKS[ink].means}
+        </li>
+      ))}
+    </ul>
+  );
+}
