@@ -14,16 +14,21 @@ export function arcHeight(span: number, rise: number, along: number): number {
   return Math.sqrt(radius * radius - off * off) - (radius - rise);
 }
 
-/** Where an arc's chords end, as distances along its own chord: equal angles, symmetric, whole ticks. All lengths in ticks. */
+/** Where an arc's chords end, as distances along its own chord: equal angles, symmetric, with one end at the top of the arc, whole ticks. All lengths in ticks. */
 export function chordStations(span: number, rise: number): readonly number[] {
   if (rise <= 0) return [0, span];
   const radius = arcRadius(span, rise);
   const half = Math.asin(Math.min(1, span / 2 / radius));
-  const pieces = Math.max(2, Math.ceil(half / Math.acos(1 - (CHORD_TOLERANCE_MM * TICKS_PER_MM) / radius)));
+  const pieces =
+    2 * Math.max(1, Math.ceil(half / (2 * Math.acos(1 - (CHORD_TOLERANCE_MM * TICKS_PER_MM) / radius))));
   const stations = [0];
   for (let k = 1; k < pieces; k++) {
     const mirrored = stations[pieces - k];
-    stations.push(mirrored === undefined ? Math.round(span / 2 + radius * Math.sin(half * ((2 * k) / pieces - 1))) : span - mirrored);
+    stations.push(
+      mirrored === undefined
+        ? Math.round(span / 2 + radius * Math.sin(half * ((2 * k) / pieces - 1)))
+        : span - mirrored,
+    );
   }
   return [...stations, span];
 }

@@ -21,4 +21,5 @@ export function carrierOf(a: Point, b: Point): { readonly carrier: Carrier; read
 export const carrierKey = ({ dx, dy, offset }: Carrier): string => `${dx},${dy},${offset}`;
 
 /** How far along its carrier a point lies; grows the carrier's way, whole numbers. */
-export const alongOf = ({ dx, dy }: Carrier, point: Point): number => (Math.abs(dx) >= Math.abs(dy) ? point.x : dy > 0 ? point.y : -point.y);
+export const alongOf = ({ dx, dy }: Carrier, point: Point): number =>
+  Math.abs(dx) >= Math.abs(dy) ? point.x : dy > 0 ? point.y : -point.y;

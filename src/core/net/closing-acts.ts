@@ -12,11 +12,15 @@ export function closingActs(
   return spec.closing.flatMap((step): ClosingAct[] => {
     const tip = step.tip ?? null;
     if (step.do === 'glue') {
-      const joint = joints.findIndex(({ tab, target }) => faces[tab]?.panel === step.panel && faces[target]?.panel === step.onto);
+      const joint = joints.findIndex(
+        ({ tab, target }) => faces[tab]?.panel === step.panel && faces[target]?.panel === step.onto,
+      );
       return joint < 0 ? [] : [{ do: 'glue', joint, tip }];
     }
     const to = step.do === 'fold' && step.to !== undefined ? degreesOf(step.to) : null;
-    const turning = [...hinges.entries()].filter(([, hinge]) => step.panels.includes(hinge.panel) && (to === null || hinge.kind === 'score'));
+    const turning = [...hinges.entries()].filter(
+      ([, hinge]) => step.panels.includes(hinge.panel) && (to === null || hinge.kind === 'score'),
+    );
     return [
       {
         do: step.do,

@@ -2,8 +2,8 @@ import { bothEnds } from '../styles/define';
 import type { EdgeName, PanelSpec } from '../styles/types';
 import { toDegrees, toRadians } from '../units/angles';
 import { arcHeight, chordStations } from './arc';
+import type { Bench, Bend, LaidPanel, Side } from './laid-panel';
 import { AROUND, frameOn, rootFrame } from './lay-panel';
-import type { Bend, Bench, LaidPanel, Side } from './laid-panel';
 import { lengthOf, type NamedValues } from './name-values';
 import { pointAt, samePoint } from './point';
 import type { Point } from './types';
@@ -26,7 +26,14 @@ const leans = (stations: readonly number[], setBacks: readonly number[]): number
   });
 
 /** Lays a panel that bends, as strips joined along its rulings: a bowed wall, or the tab glued into one. `foldDeg` is between chord planes. */
-export function layBent(bench: Bench, name: string, spec: BentSpec, on: Side | null, foldDeg: number, values: NamedValues): LaidPanel {
+export function layBent(
+  bench: Bench,
+  name: string,
+  spec: BentSpec,
+  on: Side | null,
+  foldDeg: number,
+  values: NamedValues,
+): LaidPanel {
   const of = (text: string | undefined) => (text === undefined ? 0 : lengthOf(text, values));
   const [across, up] = [of(spec.size[0]), of(spec.size[1])];
   const frame = on === null ? rootFrame(across) : frameOn(on.a, on.b);
@@ -37,8 +44,12 @@ export function layBent(bench: Bench, name: string, spec: BentSpec, on: Side | n
   const bend = wall === null ? bendOf(out, of(spec.bow)) : firstPart(wall, out);
   const [start = 0, end = 0] = bothEnds(spec.taper).map(of);
   const drawn = (text: number, station: number) => (out === 0 ? 0 : (text * station) / out);
-  const a = bend.stations.map((s, k) => frame.place(at + (wall ? drawn(start, s) : (bend.setBacks[k] ?? 0)), s));
-  const b = bend.stations.map((s, k) => frame.place(at + length - (wall ? drawn(end, s) : (bend.setBacks[k] ?? 0)), s));
+  const a = bend.stations.map((s, k) =>
+    frame.place(at + (wall ? drawn(start, s) : (bend.setBacks[k] ?? 0)), s),
+  );
+  const b = bend.stations.map((s, k) =>
+    frame.place(at + length - (wall ? drawn(end, s) : (bend.setBacks[k] ?? 0)), s),
+  );
   const curve = bench.curves.length;
   const curved = wall === null && of(spec.bow) > 0;
   if (curved) {
@@ -53,17 +64,38 @@ export function layBent(bench: Bench, name: string, spec: BentSpec, on: Side | n
   bend.leansDeg.forEach((leanDeg, strip) => {
     const face = first + strip;
     const ring = [corner(b, strip), corner(a, strip), corner(a, strip + 1), corner(b, strip + 1)];
-    bench.faces.push({ panel: name, role: spec.role, ring, curves: [null, curved ? curve : null, null, curved ? curve + 1 : null] });
+    bench.faces.push({
+      panel: name,
+      role: spec.role,
+      ring,
+      curves: [null, curved ? curve : null, null, curved ? curve + 1 : null],
+    });
     startSides.push({ face, a: corner(a, strip), b: corner(a, strip + 1), leanDeg });
     endSides.unshift({ face, a: corner(b, strip + 1), b: corner(b, strip), leanDeg });
     const before = bend.leansDeg[strip - 1];
     if (before !== undefined)
-      bench.hinges.push({ parent: face - 1, child: face, a: corner(a, strip), b: corner(b, strip), restDeg: before - leanDeg, kind: 'join', panel: name });
+      bench.hinges.push({
+        parent: face - 1,
+        child: face,
+        a: corner(a, strip),
+        b: corner(b, strip),
+        restDeg: before - leanDeg,
+        kind: 'join',
+        panel: name,
+      });
   });
   const last = bend.leansDeg.length;
   const [firstLean = 0, lastLean = 0] = [bend.leansDeg[0], bend.leansDeg[last - 1]];
   if (on !== null)
-    bench.hinges.push({ parent: on.face, child: first, a: corner(a, 0), b: corner(b, 0), restDeg: foldDeg - on.leanDeg - firstLean, kind: 'score', panel: name });
+    bench.hinges.push({
+      parent: on.face,
+      child: first,
+      a: corner(a, 0),
+      b: corner(b, 0),
+      restDeg: foldDeg - on.leanDeg - firstLean,
+      kind: 'score',
+      panel: name,
+    });
   const side = AROUND[frame.outward];
   const sides = new Map<EdgeName, readonly Side[]>([
     [side.hinge, [{ face: first, a: corner(b, 0), b: corner(a, 0), leanDeg: firstLean }]],
@@ -71,7 +103,13 @@ export function layBent(bench: Bench, name: string, spec: BentSpec, on: Side | n
     [frame.outward, [{ face: first + last - 1, a: corner(a, last), b: corner(b, last), leanDeg: -lastLean }]],
     [side.end, endSides],
   ]);
-  const laid: LaidPanel = { name, role: spec.role, faces: bend.leansDeg.map((_, strip) => first + strip), sides, bend };
+  const laid: LaidPanel = {
+    name,
+    role: spec.role,
+    faces: bend.leansDeg.map((_, strip) => first + strip),
+    sides,
+    bend,
+  };
   bench.panels.set(name, laid);
   return laid;
 }
@@ -84,13 +122,22 @@ function firstPart(wall: Bend, out: number): Bend {
 }
 
 /** Lays a lens flap: one face on each chord of the bowed edge, mirrored outwards to its own free edge. */
-export function layLens(bench: Bench, name: string, spec: LensSpec, on: readonly Side[], parent: LaidPanel, values: NamedValues): LaidPanel {
+export function layLens(
+  bench: Bench,
+  name: string,
+  spec: LensSpec,
+  on: readonly Side[],
+  parent: LaidPanel,
+  values: NamedValues,
+): LaidPanel {
   const rise = lengthOf(spec.lens, values);
   const from = on[0]?.a ?? pointAt(0, 0);
   const to = on[on.length - 1]?.b ?? from;
   const frame = frameOn(from, to);
-  const along = (p: Point) => ((p.x - from.x) * (to.x - from.x) + (p.y - from.y) * (to.y - from.y)) / (frame.length || 1);
-  const mirrored = (p: Point): Point => frame.place(along(p), Math.round(arcHeight(frame.length, rise, along(p))));
+  const along = (p: Point) =>
+    ((p.x - from.x) * (to.x - from.x) + (p.y - from.y) * (to.y - from.y)) / (frame.length || 1);
+  const mirrored = (p: Point): Point =>
+    frame.place(along(p), Math.round(arcHeight(frame.length, rise, along(p))));
   const curve = bench.curves.length;
   if (rise > 0) bench.curves.push({ a: from, b: to, rise, bulge: 'right', kind: 'cut' });
   const free: Side[] = [];
@@ -105,14 +152,33 @@ export function layLens(bench: Bench, name: string, spec: LensSpec, on: readonly
     const corners = [chord.b, chord.a, c, d];
     const kept = corners.map((p, k) => !samePoint(p, corners[(k + 1) % 4] ?? p));
     const edges = [scored, null, rise > 0 ? curve : null, null];
-    bench.faces.push({ panel: name, role: spec.role, ring: corners.filter((_, k) => kept[k]), curves: edges.filter((_, k) => kept[k]) });
+    bench.faces.push({
+      panel: name,
+      role: spec.role,
+      ring: corners.filter((_, k) => kept[k]),
+      curves: edges.filter((_, k) => kept[k]),
+    });
     const sine = Math.sin(toRadians(chord.leanDeg));
     const restDeg = 180 - toDegrees(Math.acos(sine * sine));
-    bench.hinges.push({ parent: chord.face, child: face, a: chord.a, b: chord.b, restDeg, kind: 'score', panel: name });
+    bench.hinges.push({
+      parent: chord.face,
+      child: face,
+      a: chord.a,
+      b: chord.b,
+      restDeg,
+      kind: 'score',
+      panel: name,
+    });
     if (!samePoint(c, d)) free.push({ face, a: c, b: d, leanDeg: 0 });
     faces.push(face);
   }
-  const laid: LaidPanel = { name, role: spec.role, faces, sides: new Map([[frame.outward, free]]), bend: parent.bend };
+  const laid: LaidPanel = {
+    name,
+    role: spec.role,
+    faces,
+    sides: new Map([[frame.outward, free]]),
+    bend: parent.bend,
+  };
   bench.panels.set(name, laid);
   return laid;
 }

@@ -12,7 +12,11 @@ export function layNet(style: BoxStyle, sizing: Sizing & { readonly options?: Ch
     styleId: style.id,
     pieces: Object.entries(piecesOf(style, sizing.options)).map(([id, piece]) => layPiece(id, piece, values)),
     values: values.lengths,
-    inside: { width: width ?? values.lengths['t'], depth: depth ?? width, height: height ?? width } as BoxNet['inside'],
+    inside: {
+      width: width ?? values.lengths['t'],
+      depth: depth ?? width,
+      height: height ?? width,
+    } as BoxNet['inside'],
     caliperUm: sizing.caliperUm,
   };
 }

@@ -1,9 +1,9 @@
 import { bothEnds } from '../styles/define';
 import type { EdgeName, PanelSpec } from '../styles/types';
 import type { Bench, LaidPanel, Side } from './laid-panel';
-import type { Point } from './types';
 import { lengthOf, type NamedValues } from './name-values';
 import { pointAt, samePoint } from './point';
+import type { Point } from './types';
 
 export type Direction = 'left' | 'right' | 'up' | 'down';
 
@@ -18,7 +18,8 @@ export function frameOn(a: Point, b: Point): Frame {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
   const length = dx === 0 || dy === 0 ? Math.abs(dx + dy) : Math.hypot(dx, dy);
   const [ux, uy] = length === 0 ? [1, 0] : [dx / length, dy / length];
-  const place = (along: number, out: number): Point => pointAt(a.x + along * ux + out * uy, a.y + along * uy - out * ux);
+  const place = (along: number, out: number): Point =>
+    pointAt(a.x + along * ux + out * uy, a.y + along * uy - out * ux);
   const outward = Math.abs(dx) >= Math.abs(dy) ? (dx >= 0 ? 'down' : 'up') : dy > 0 ? 'right' : 'left';
   return { length, outward, place };
 }
@@ -27,7 +28,9 @@ export function frameOn(a: Point, b: Point): Frame {
 export const rootFrame = (length: number): Frame => frameOn(pointAt(length, 0), pointAt(0, 0));
 
 /** For a panel hung outwards: its sides where the hinge starts and ends (as the parent runs), and the side at the hinge. */
-export const AROUND: Readonly<Record<Direction, { readonly start: Direction; readonly end: Direction; readonly hinge: Direction }>> = {
+export const AROUND: Readonly<
+  Record<Direction, { readonly start: Direction; readonly end: Direction; readonly hinge: Direction }>
+> = {
   down: { start: 'left', end: 'right', hinge: 'up' },
   right: { start: 'down', end: 'up', hinge: 'left' },
   up: { start: 'right', end: 'left', hinge: 'down' },
@@ -37,7 +40,14 @@ export const AROUND: Readonly<Record<Direction, { readonly start: Direction; rea
 type FlatSpec = Exclude<PanelSpec, { readonly lens: string }>;
 
 /** Lays a flat panel beside the parent edge `on` (or as the root) and hinges it there. `restDeg` is its fold when closed. */
-export function layFlat(bench: Bench, name: string, spec: FlatSpec, on: Side | null, restDeg: number, values: NamedValues): LaidPanel {
+export function layFlat(
+  bench: Bench,
+  name: string,
+  spec: FlatSpec,
+  on: Side | null,
+  restDeg: number,
+  values: NamedValues,
+): LaidPanel {
   const of = (text: string | undefined) => (text === undefined ? 0 : lengthOf(text, values));
   const at = of(spec.at);
   let corners: Point[];
@@ -60,7 +70,9 @@ export function layFlat(bench: Bench, name: string, spec: FlatSpec, on: Side | n
       const frame = frameOn(on.a, on.b);
       const whole = spec.at === undefined && spec.hinge === undefined;
       const length = spec.hinge === undefined ? frame.length - at : of(spec.hinge);
-      hinge = whole ? [on.a, on.b] : [frame.place(at, 0), spec.hinge === undefined ? on.b : frame.place(at + length, 0)];
+      hinge = whole
+        ? [on.a, on.b]
+        : [frame.place(at, 0), spec.hinge === undefined ? on.b : frame.place(at + length, 0)];
       corners = [hinge[1], hinge[0], ...points.map(([along, out]) => frame.place(at + along, out))];
     }
     names = corners.map((_, corner): EdgeName => `e${corner}`);
@@ -71,10 +83,20 @@ export function layFlat(bench: Bench, name: string, spec: FlatSpec, on: Side | n
     const b = corners[(corner + 1) % corners.length] ?? a;
     sides.set(names[corner] ?? 'e0', samePoint(a, b) ? [] : [{ face, a, b, leanDeg: 0 }]);
   });
-  const ring = corners.filter((point, corner) => !samePoint(point, corners[(corner + 1) % corners.length] ?? point));
+  const ring = corners.filter(
+    (point, corner) => !samePoint(point, corners[(corner + 1) % corners.length] ?? point),
+  );
   bench.faces.push({ panel: name, role: spec.role, ring, curves: ring.map(() => null) });
   if (on !== null && hinge !== null)
-    bench.hinges.push({ parent: on.face, child: face, a: hinge[0], b: hinge[1], restDeg: restDeg - on.leanDeg, kind: 'score', panel: name });
+    bench.hinges.push({
+      parent: on.face,
+      child: face,
+      a: hinge[0],
+      b: hinge[1],
+      restDeg: restDeg - on.leanDeg,
+      kind: 'score',
+      panel: name,
+    });
   const laid: LaidPanel = { name, role: spec.role, faces: [face], sides, bend: null };
   bench.panels.set(name, laid);
   return laid;

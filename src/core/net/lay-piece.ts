@@ -32,7 +32,9 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
   const creases = creaseFolds(spec, bench, values);
   const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, hinges, creases, blank));
   const rings = ringsOf(edges.filter(({ right }) => right === null));
-  const faces = laid.map(({ panel, role, ring }, at): Face => ({ name: faceName(bench, panel, at), panel, role, ring, holes: [] }));
+  const faces = laid.map(
+    ({ panel, role, ring }, at): Face => ({ name: faceName(bench, panel, at), panel, role, ring, holes: [] }),
+  );
   const joints = spec.joints.flatMap((joint) => layJoint(joint, bench, values));
   return {
     id,
@@ -52,7 +54,8 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
   };
 }
 
-const angleOf = (angle: Angle, values: NamedValues): number => (typeof angle === 'number' ? angle : (values.anglesDeg[angle] ?? 0));
+const angleOf = (angle: Angle, values: NamedValues): number =>
+  typeof angle === 'number' ? angle : (values.anglesDeg[angle] ?? 0);
 
 const facesOf = (bench: Bench, panel: string): readonly number[] => bench.panels.get(panel)?.faces ?? [];
 
@@ -61,7 +64,10 @@ function faceName(bench: Bench, panel: string, face: number): string {
   return faces.length === 1 ? panel : `${panel}.${faces.indexOf(face) + 1}`;
 }
 
-function sidesAt(bench: Bench, where: string): { readonly panel: LaidPanel | undefined; readonly sides: readonly Side[] } {
+function sidesAt(
+  bench: Bench,
+  where: string,
+): { readonly panel: LaidPanel | undefined; readonly sides: readonly Side[] } {
   const [name = '', edge = ''] = where.split('.');
   const panel = bench.panels.get(name);
   return { panel, sides: panel?.sides.get(edge as EdgeName) ?? [] };
@@ -71,12 +77,14 @@ function layPanels(spec: PieceSpec, values: NamedValues): Bench {
   const bench: Bench = { faces: [], hinges: [], curves: [], panels: new Map() };
   for (const [name, panel] of Object.entries(spec.panels)) {
     const foldDeg = angleOf(panel.fold ?? 0, values);
-    const { panel: parent, sides } = panel.on === undefined ? { panel: undefined, sides: [] } : sidesAt(bench, panel.on);
+    const { panel: parent, sides } =
+      panel.on === undefined ? { panel: undefined, sides: [] } : sidesAt(bench, panel.on);
     if (panel.on !== undefined && sides.length === 0) continue;
     const on = sides[0] ?? null;
     if ('lens' in panel) {
       if (parent !== undefined) layLens(bench, name, panel, sides, parent, values);
-    } else if ('size' in panel && (panel.bow !== undefined || panel.follows !== undefined)) layBent(bench, name, panel, on, foldDeg, values);
+    } else if ('size' in panel && (panel.bow !== undefined || panel.follows !== undefined))
+      layBent(bench, name, panel, on, foldDeg, values);
     else layFlat(bench, name, panel, on, foldDeg, values);
   }
   return bench;
@@ -94,9 +102,20 @@ function creaseFolds(spec: PieceSpec, bench: Bench, values: NamedValues): Readon
 
 const pairKey = (p: number, q: number): string => (p < q ? `${p},${q}` : `${q},${p}`);
 
-function nameEdge(stretch: Stretch, faces: Bench['faces'], hinges: readonly Hinge[], creases: ReadonlyMap<string, number>, blank: Blank): NetEdge {
+function nameEdge(
+  stretch: Stretch,
+  faces: Bench['faces'],
+  hinges: readonly Hinge[],
+  creases: ReadonlyMap<string, number>,
+  blank: Blank,
+): NetEdge {
   const { a, b, left, right, curve } = stretch;
-  const at = right === null ? -1 : hinges.findIndex(({ parent, child }) => (parent === left && child === right) || (parent === right && child === left));
+  const at =
+    right === null
+      ? -1
+      : hinges.findIndex(
+          ({ parent, child }) => (parent === left && child === right) || (parent === right && child === left),
+        );
   const hinge = hinges[at];
   if (hinge !== undefined && right !== null) {
     const runs = hinge.parent === left ? { a, b, left, right } : { a: b, b: a, left: right, right: left };
@@ -104,10 +123,15 @@ function nameEdge(stretch: Stretch, faces: Bench['faces'], hinges: readonly Hing
   }
   const crease = right === null ? undefined : creases.get(pairKey(left, right));
   const kind: EdgeKind =
-    right === null ? (onSameEdge(blank, a, b) ? 'edge' : 'cut')
-    : crease !== undefined ? 'score'
-    : faces[left]?.panel === faces[right]?.panel ? 'join'
-    : 'slit';
+    right === null
+      ? onSameEdge(blank, a, b)
+        ? 'edge'
+        : 'cut'
+      : crease !== undefined
+        ? 'score'
+        : faces[left]?.panel === faces[right]?.panel
+          ? 'join'
+          : 'slit';
   return { a, b, left, right, kind, foldDeg: crease ?? 0, hinge: null, curve };
 }
 
@@ -117,15 +141,25 @@ function layJoint(joint: JointSpec, bench: Bench, values: NamedValues): Joint[] 
   const gap = joint.gap === undefined ? ticks(0) : lengthOf(joint.gap, values);
   return facesOf(bench, joint.panel).flatMap((tab, strip) => {
     const target = targets[Math.min(strip, targets.length - 1)];
-    return target === undefined ? [] : [{ tab, target, lap: joint.lap, carries: joint.carries ?? false, gap }];
+    return target === undefined
+      ? []
+      : [{ tab, target, lap: joint.lap, carries: joint.carries ?? false, gap }];
   });
 }
 
 /** Seams edge by edge: along a curve the second runs backwards. */
-function laySeams(spec: PieceSpec, bench: Bench, edges: readonly NetEdge[], move: (p: Point) => Point, values: NamedValues): Seam[] {
+function laySeams(
+  spec: PieceSpec,
+  bench: Bench,
+  edges: readonly NetEdge[],
+  move: (p: Point) => Point,
+  values: NamedValues,
+): Seam[] {
   const find = ({ face, a, b }: Side): number => {
     const [p, q] = [move(a), move(b)];
-    return edges.findIndex((edge) => (edge.left === face || edge.right === face) && within(edge.a, p, q) && within(edge.b, p, q));
+    return edges.findIndex(
+      (edge) => (edge.left === face || edge.right === face) && within(edge.a, p, q) && within(edge.b, p, q),
+    );
   };
   return (spec.seams ?? []).flatMap(([first, second, gap]) => {
     const [p, q] = [sidesAt(bench, first).sides, [...sidesAt(bench, second).sides].reverse()];
@@ -138,7 +172,8 @@ function laySeams(spec: PieceSpec, bench: Bench, edges: readonly NetEdge[], move
 }
 
 const within = (point: Point, a: Point, b: Point): boolean =>
-  (point.x - a.x) * (point.x - b.x) <= 0 && (point.y - a.y) * (point.y - b.y) <= 0 &&
+  (point.x - a.x) * (point.x - b.x) <= 0 &&
+  (point.y - a.y) * (point.y - b.y) <= 0 &&
   (b.x - a.x) * (point.y - a.y) === (b.y - a.y) * (point.x - a.x);
 
 function trueArc({ a, b, rise, bulge, kind }: LaidCurve): Curve {

@@ -1,6 +1,6 @@
 import { evaluateForm, evaluateUp, formOf } from '../styles/linear-form';
 import type { BoxStyle, Len, Values } from '../styles/types';
-import { inches, millimetres, type Ticks, ticks, TICKS_PER_MM, toMm } from '../units/ticks';
+import { inches, millimetres, TICKS_PER_MM, type Ticks, ticks, toMm } from '../units/ticks';
 
 /** What a maker chose; a size left out takes the style's default. `mark`: the marks allowances are rounded up to, 1/16 in if left out. */
 export interface Sizing {
@@ -20,7 +20,10 @@ export interface NamedValues {
 export const caliperTicks = (caliperUm: number): Ticks => ticks(Math.ceil((caliperUm * TICKS_PER_MM) / 1000));
 
 /** A style's sizes, every symbol filled in from its default. */
-export function fillSizes(style: BoxStyle, sizes: Readonly<Record<string, Ticks>> = {}): Record<string, Ticks> {
+export function fillSizes(
+  style: BoxStyle,
+  sizes: Readonly<Record<string, Ticks>> = {},
+): Record<string, Ticks> {
   const filled: Record<string, Ticks> = {};
   for (const [name, symbol] of Object.entries(style.symbols))
     filled[name] = sizes[name] ?? evaluateForm(formOf(symbol.default), filled);
@@ -28,11 +31,15 @@ export function fillSizes(style: BoxStyle, sizes: Readonly<Record<string, Ticks>
 }
 
 /** Every name's value, each rounded once, in the order declared: symbols, caliper, allowances, sums, quantities, angles. */
-export function nameValues(style: BoxStyle, { sizes, caliperUm, mark = inches(0, 1, 16) }: Sizing): NamedValues {
+export function nameValues(
+  style: BoxStyle,
+  { sizes, caliperUm, mark = inches(0, 1, 16) }: Sizing,
+): NamedValues {
   const lengths: Record<string, Ticks> = { ...fillSizes(style, sizes), t: caliperTicks(caliperUm) };
   for (const [name, text] of Object.entries(style.allowances ?? {}))
     lengths[name] = evaluateUp(formOf(text), lengths, mark);
-  for (const [name, text] of Object.entries(style.lets ?? {})) lengths[name] = evaluateForm(formOf(text), lengths);
+  for (const [name, text] of Object.entries(style.lets ?? {}))
+    lengths[name] = evaluateForm(formOf(text), lengths);
   const mm: Record<string, number> = {};
   for (const [name, length] of Object.entries(lengths)) mm[name] = toMm(length);
   for (const [name, quantity] of Object.entries(style.quantities ?? {})) {
@@ -40,7 +47,8 @@ export function nameValues(style: BoxStyle, { sizes, caliperUm, mark = inches(0,
     mm[name] = toMm(lengths[name]);
   }
   const anglesDeg: Record<string, number> = {};
-  for (const [name, quantity] of Object.entries(style.angles ?? {})) anglesDeg[name] = realOrNothing(quantity.of(mm));
+  for (const [name, quantity] of Object.entries(style.angles ?? {}))
+    anglesDeg[name] = realOrNothing(quantity.of(mm));
   return { lengths, mm, anglesDeg };
 }
 

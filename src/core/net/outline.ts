@@ -35,7 +35,12 @@ function take(edges: Directed[] | undefined, edge: Directed | undefined): Direct
 /** Where two rings touch at a point, the turn that keeps each ring with its own card. */
 function sharpestLeft(choices: readonly Directed[], came: Directed): Directed | undefined {
   const turn = (edge: Directed) => {
-    const [ux, uy, vx, vy] = [came.b.x - came.a.x, came.b.y - came.a.y, edge.b.x - edge.a.x, edge.b.y - edge.a.y];
+    const [ux, uy, vx, vy] = [
+      came.b.x - came.a.x,
+      came.b.y - came.a.y,
+      edge.b.x - edge.a.x,
+      edge.b.y - edge.a.y,
+    ];
     return Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
   };
   return choices.length < 2 ? choices[0] : [...choices].sort((p, q) => turn(q) - turn(p))[0];
@@ -51,7 +56,11 @@ export function wasteOf(blank: Blank, rings: readonly (readonly Point[])[]): Poi
   const gaps = rings.filter((ring) => doubleArea(ring) < 0).map((ring) => [...ring].reverse());
   const start = outer.findIndex((point, at) => {
     const before = outer[(at + outer.length - 1) % outer.length];
-    return before !== undefined && onEdgeOf(blank, point) && (!onSameEdge(blank, before, point) || !onEdgeOf(blank, before));
+    return (
+      before !== undefined &&
+      onEdgeOf(blank, point) &&
+      (!onSameEdge(blank, before, point) || !onEdgeOf(blank, before))
+    );
   });
   if (start < 0) return gaps;
   const waste: Point[][] = [];
@@ -81,7 +90,9 @@ function closeOff(blank: Blank, chain: readonly Point[]): Point[] {
   const { across, up } = blank;
   const corners = [pointAt(0, 0), pointAt(across, 0), pointAt(across, up), pointAt(0, up)];
   const ahead = (place: number) => (place - start + round) % round;
-  const passed = corners.filter((corner) => ahead(roundOf(blank, corner)) > 0 && ahead(roundOf(blank, corner)) < ahead(end));
+  const passed = corners.filter(
+    (corner) => ahead(roundOf(blank, corner)) > 0 && ahead(roundOf(blank, corner)) < ahead(end),
+  );
   return [...ring, ...passed.sort((p, q) => ahead(roundOf(blank, p)) - ahead(roundOf(blank, q)))];
 }
 
@@ -93,7 +104,8 @@ function roundOf({ across, up }: Blank, { x, y }: Point): number {
   return 2 * across + up + (up - y);
 }
 
-const onEdgeOf = ({ across, up }: Blank, { x, y }: Point): boolean => x === 0 || y === 0 || x === across || y === up;
+const onEdgeOf = ({ across, up }: Blank, { x, y }: Point): boolean =>
+  x === 0 || y === 0 || x === across || y === up;
 
 /** Do both points lie on one side of the blank? Then the line between them is its own trimmed edge. */
 export const onSameEdge = ({ across, up }: Blank, p: Point, q: Point): boolean =>

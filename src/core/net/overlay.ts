@@ -33,7 +33,15 @@ export function overlayEdges(faces: readonly Pick<LaidFace, 'ring' | 'curves'>[]
       if (line === undefined) lines.set(key, (line = { carrier, runs: [] }));
       const [start, end] = way === 1 ? [a, b] : [b, a];
       const curve = curves[at] ?? null;
-      line.runs.push({ from: alongOf(carrier, start), to: alongOf(carrier, end), start, end, way, face, curve });
+      line.runs.push({
+        from: alongOf(carrier, start),
+        to: alongOf(carrier, end),
+        start,
+        end,
+        way,
+        face,
+        curve,
+      });
     });
   });
   const stretches: Stretch[] = [];
@@ -56,7 +64,8 @@ function pairUp(runs: readonly Run[]): Stretch[] {
     const [start, end] = [ends.get(from), ends.get(to)];
     if (first === undefined || start === undefined || end === undefined) continue;
     const curve = left?.curve ?? right?.curve ?? null;
-    if (left !== undefined) stretches.push({ a: start, b: end, left: left.face, right: right?.face ?? null, curve });
+    if (left !== undefined)
+      stretches.push({ a: start, b: end, left: left.face, right: right?.face ?? null, curve });
     else stretches.push({ a: end, b: start, left: first.face, right: null, curve });
   }
   return stretches;

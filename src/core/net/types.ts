@@ -84,7 +84,14 @@ export interface Seam {
 
 /** One act of closing: hinges that turn together, and to what angle; or a joint that is glued. */
 export type ClosingAct =
-  | { readonly do: 'fold' | 'tuck'; readonly hinges: readonly number[]; readonly toDeg: readonly number[]; readonly panels: readonly string[]; readonly bends: boolean; readonly tip: string | null }
+  | {
+      readonly do: 'fold' | 'tuck';
+      readonly hinges: readonly number[];
+      readonly toDeg: readonly number[];
+      readonly panels: readonly string[];
+      readonly bends: boolean;
+      readonly tip: string | null;
+    }
   | { readonly do: 'glue'; readonly joint: number; readonly tip: string | null };
 
 /** One piece of card, flat, with everything that folding and the bench need to know of it. */

@@ -10,24 +10,28 @@ export function defineStyle<const S extends BoxStyle>(style: S): S {
   if (!/^[a-z][a-z0-9-]*$/.test(style.id)) slip('an id is lower case letters, digits and dashes');
   const lengths = checkLengths(style, slip);
   const form = (text: Len, where: string) => checkForm(text, where, lengths, slip);
-  for (const [name, text] of named(style.inside, ['inside width', 'inside depth', 'inside height'])) form(text, name);
+  for (const [name, text] of named(style.inside, ['inside width', 'inside depth', 'inside height']))
+    form(text, name);
   for (const chosen of everyChoice(style)) {
     const pieces = piecesOf(style, chosen);
     for (const [id, piece] of Object.entries(pieces)) checkPiece(id, piece, style, form, slip);
     for (const promise of style.promises) {
       if (promise.claim === 'covers') {
         const piece = pieces[promise.piece] ?? slip(`a promise names the piece ${promise.piece}`);
-        for (const panel of promise.panels) if (!(panel in piece.panels)) slip(`a promise names the panel ${panel}`);
+        for (const panel of promise.panels)
+          if (!(panel in piece.panels)) slip(`a promise names the panel ${panel}`);
         for (const text of promise.area) form(text, 'a promised area');
       } else {
-        for (const piece of [promise.inner, promise.outer]) if (!(piece in pieces)) slip(`a promise names the piece ${piece}`);
+        for (const piece of [promise.inner, promise.outer])
+          if (!(piece in pieces)) slip(`a promise names the piece ${piece}`);
         form(promise.gap, 'a promised gap');
       }
     }
   }
   for (const bound of style.constraints) {
     if (!(bound.symbol in style.symbols)) slip(`${bound.code} bounds ${bound.symbol}, which is no symbol`);
-    if ((bound.atLeast === undefined) === (bound.atMost === undefined)) slip(`${bound.code} needs one bound: atLeast or atMost`);
+    if ((bound.atLeast === undefined) === (bound.atMost === undefined))
+      slip(`${bound.code} needs one bound: atLeast or atMost`);
     for (const text of [bound.atLeast, bound.atMost, ...Object.values(bound.facts ?? {})])
       if (text !== undefined) form(text, bound.code);
     const known = new Set([...lengths, ...Object.keys(bound.facts ?? {}), 'limit']);
@@ -43,7 +47,8 @@ type Slip = (what: string) => never;
 function checkLengths(style: BoxStyle, slip: Slip): Set<string> {
   const known = new Set<string>();
   const take = (name: string) => {
-    if (!/^[a-z][a-zA-Z0-9]*$/.test(name) || name === 'in' || name === 'mm') slip(`${name} cannot be the name of a length`);
+    if (!/^[a-z][a-zA-Z0-9]*$/.test(name) || name === 'in' || name === 'mm')
+      slip(`${name} cannot be the name of a length`);
     if (known.has(name) || (name === 't' && known.size > 0)) slip(`${name} is declared twice`);
     known.add(name);
   };
@@ -67,14 +72,21 @@ function checkLengths(style: BoxStyle, slip: Slip): Set<string> {
 
 function checkForm(text: Len, where: string, known: ReadonlySet<string>, slip: Slip): void {
   try {
-    for (const { name } of formOf(text).terms) if (!known.has(name)) slip(`${where}: '${text}' asks for ${name}`);
+    for (const { name } of formOf(text).terms)
+      if (!known.has(name)) slip(`${where}: '${text}' asks for ${name}`);
   } catch (error) {
     if (error instanceof RangeError) slip(`${where}: ${error.message}`);
     throw error;
   }
 }
 
-function checkPiece(id: string, piece: PieceSpec, style: BoxStyle, form: (text: Len, where: string) => void, slip: Slip): void {
+function checkPiece(
+  id: string,
+  piece: PieceSpec,
+  style: BoxStyle,
+  form: (text: Len, where: string) => void,
+  slip: Slip,
+): void {
   const panel = (name: string): PanelSpec => piece.panels[name] ?? slip(`${id} has no panel ${name}`);
   const edge = (where: string) => {
     const [name = '', side = ''] = where.split('.');
@@ -82,14 +94,17 @@ function checkPiece(id: string, piece: PieceSpec, style: BoxStyle, form: (text: 
   };
   const earlier = new Set<string>();
   for (const [name, spec] of Object.entries(piece.panels)) {
-    if ((spec.on === undefined) !== (earlier.size === 0)) slip(`${id}.${name}: the first panel, and only it, hangs on nothing`);
+    if ((spec.on === undefined) !== (earlier.size === 0))
+      slip(`${id}.${name}: the first panel, and only it, hangs on nothing`);
     if (spec.on !== undefined) {
       edge(spec.on);
       if (!earlier.has(spec.on.split('.')[0] ?? '')) slip(`${id}.${name} hangs on a panel declared after it`);
     }
-    if (typeof spec.fold === 'string' && !(spec.fold in (style.angles ?? {}))) slip(`${id}.${name}: no angle is called ${spec.fold}`);
+    if (typeof spec.fold === 'string' && !(spec.fold in (style.angles ?? {})))
+      slip(`${id}.${name}: no angle is called ${spec.fold}`);
     for (const text of panelForms(spec)) form(text, `${id}.${name}`);
-    if ('follows' in spec && spec.follows !== undefined && !('bow' in panel(spec.follows))) slip(`${id}.${name} follows a flat panel`);
+    if ('follows' in spec && spec.follows !== undefined && !('bow' in panel(spec.follows)))
+      slip(`${id}.${name} follows a flat panel`);
     earlier.add(name);
   }
   for (const joint of piece.joints) {
@@ -104,7 +119,8 @@ function checkPiece(id: string, piece: PieceSpec, style: BoxStyle, form: (text: 
   }
   for (const crease of piece.creases ?? []) {
     for (const where of crease.between) edge(where);
-    if (typeof crease.fold === 'string' && !(crease.fold in (style.angles ?? {}))) slip(`${id}: no angle is called ${crease.fold}`);
+    if (typeof crease.fold === 'string' && !(crease.fold in (style.angles ?? {})))
+      slip(`${id}: no angle is called ${crease.fold}`);
   }
   for (const name of [...(piece.overlaps ?? []).flat(), ...piece.shell]) panel(name);
   for (const step of piece.closing) {
@@ -136,7 +152,9 @@ export const piecesOf = (style: BoxStyle, chosen: Chosen = {}): Pieces =>
 
 /** The first choice of every option. */
 export const defaultChoices = (style: BoxStyle): Chosen =>
-  Object.fromEntries(Object.entries(style.options ?? {}).map(([id, { choices }]) => [id, choices[0]?.id ?? '']));
+  Object.fromEntries(
+    Object.entries(style.options ?? {}).map(([id, { choices }]) => [id, choices[0]?.id ?? '']),
+  );
 
 /** Every combination of a style's options. */
 export function everyChoice(style: BoxStyle): readonly Chosen[] {
@@ -146,4 +164,5 @@ export function everyChoice(style: BoxStyle): readonly Chosen[] {
   return all;
 }
 
-const named = <T>(items: readonly T[], names: readonly string[]) => items.map((item, at) => [names[at] ?? '', item] as const);
+const named = <T>(items: readonly T[], names: readonly string[]) =>
+  items.map((item, at) => [names[at] ?? '', item] as const);

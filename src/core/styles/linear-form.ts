@@ -1,4 +1,4 @@
-import { roundToTick, type Ticks, TICKS_PER_INCH, TICKS_PER_MM } from '../units/ticks';
+import { roundToTick, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../units/ticks';
 import type { Len } from './types';
 
 /** (Σ times · name + constant) / over, all whole numbers; the constant is in ticks. Names keep the order they were written in. */
@@ -63,7 +63,9 @@ function overOne(text: Len, sums: ReadonlyMap<string, Ratio>, constant: Ratio): 
   let over = constant[1];
   for (const [, den] of sums.values()) over = (over * den) / gcd(over, den);
   const whole = ([num, den]: Ratio) => (num * over) / den;
-  const terms = [...sums].filter(([, [num]]) => num !== 0).map(([name, ratio]) => ({ name, times: whole(ratio) }));
+  const terms = [...sums]
+    .filter(([, [num]]) => num !== 0)
+    .map(([name, ratio]) => ({ name, times: whole(ratio) }));
   return { text, terms, constant: whole(constant), over };
 }
 
@@ -118,10 +120,15 @@ export function printForm(
   show: (name: string) => string,
   length: (constant: Ticks) => string,
 ): string {
-  const parts = form.terms.map(({ name, times }) => ({ minus: times < 0, text: product(times, form.over, show(name)) }));
+  const parts = form.terms.map(({ name, times }) => ({
+    minus: times < 0,
+    text: product(times, form.over, show(name)),
+  }));
   if (form.constant !== 0 || parts.length === 0)
     parts.push({ minus: form.constant < 0, text: length(roundToTick(Math.abs(form.constant) / form.over)) });
-  return parts.map(({ minus, text }, at) => (at === 0 ? (minus ? '−' : '') : minus ? ' − ' : ' + ') + text).join('');
+  return parts
+    .map(({ minus, text }, at) => (at === 0 ? (minus ? '−' : '') : minus ? ' − ' : ' + ') + text)
+    .join('');
 }
 
 function product(times: number, over: number, value: string): string {

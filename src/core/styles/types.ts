@@ -18,8 +18,21 @@ export type Angle = number | string;
 export type Values = Readonly<Record<string, number>>;
 
 export type Role =
-  | 'wall' | 'base' | 'roof' | 'gusset' | 'lid' | 'tuck' | 'dustFlap' | 'bottomFlap' | 'lockFlap'
-  | 'glueTab' | 'liner' | 'handle' | 'hangTab' | 'endFlap' | 'cover';
+  | 'wall'
+  | 'base'
+  | 'roof'
+  | 'gusset'
+  | 'lid'
+  | 'tuck'
+  | 'dustFlap'
+  | 'bottomFlap'
+  | 'lockFlap'
+  | 'glueTab'
+  | 'liner'
+  | 'handle'
+  | 'hangTab'
+  | 'endFlap'
+  | 'cover';
 
 export interface SymbolSpec {
   /** A `size` is what the maker chooses; an `allowance` is a working dimension with a sound default. */
@@ -93,9 +106,20 @@ export type SeamSpec = readonly [`${string}.${EdgeName}`, `${string}.${EdgeName}
 
 /** One act of closing, in the order hands do it. `to` overrides the closed angle for this step (180 = laid flat to glue). */
 export type ClosingStep =
-  | { readonly do: 'fold'; readonly panels: readonly string[]; readonly to?: Angle; readonly bends?: boolean; readonly tip?: string }
+  | {
+      readonly do: 'fold';
+      readonly panels: readonly string[];
+      readonly to?: Angle;
+      readonly bends?: boolean;
+      readonly tip?: string;
+    }
   | { readonly do: 'glue'; readonly panel: string; readonly onto: string; readonly tip?: string }
-  | { readonly do: 'tuck'; readonly panels: readonly string[]; readonly bends?: boolean; readonly tip?: string };
+  | {
+      readonly do: 'tuck';
+      readonly panels: readonly string[];
+      readonly bends?: boolean;
+      readonly tip?: string;
+    };
 
 export interface PieceSpec {
   readonly label: string;
@@ -128,7 +152,12 @@ export interface ConstraintSpec {
 
 /** What the tests prove at every size. */
 export type PromiseSpec =
-  | { readonly claim: 'covers'; readonly piece: string; readonly panels: readonly string[]; readonly area: readonly [Len, Len] }
+  | {
+      readonly claim: 'covers';
+      readonly piece: string;
+      readonly panels: readonly string[];
+      readonly area: readonly [Len, Len];
+    }
   | { readonly claim: 'nests'; readonly inner: string; readonly outer: string; readonly gap: Len };
 
 /** One choice of construction (wall order, seam at back or side, tab left or right). The first choice is the default. */

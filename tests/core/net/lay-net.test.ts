@@ -12,7 +12,9 @@ const [piece] = box.pieces;
 if (piece === undefined) throw new Error('an open-top box is one piece');
 const inInches = ({ x, y }: { x: number; y: number }) => [toInches(x), toInches(y)];
 const lines = (kind: string) =>
-  piece.edges.filter((edge) => edge.kind === kind).map(({ a, b }) => [inInches(a), inInches(b)].sort(([p = 0, q = 0], [r = 0, s = 0]) => p - r || q - s));
+  piece.edges
+    .filter((edge) => edge.kind === kind)
+    .map(({ a, b }) => [inInches(a), inInches(b)].sort(([p = 0, q = 0], [r = 0, s = 0]) => p - r || q - s));
 
 describe('the trade box, flat', () => {
   it('is cut from an 11 × 4 1/2 in blank', () => {
@@ -20,21 +22,57 @@ describe('the trade box, flat', () => {
   });
 
   it('has its panels front, right, back, left and tab from left to right', () => {
-    const feet = piece.faces.slice(0, 5).map(({ name, ring }) => [name, toInches(Math.min(...ring.map(({ x }) => x)))]);
-    expect(feet).toEqual([['front', 0], ['right', 3.5], ['back', 5], ['left', 8.5], ['tab', 10]]);
+    const feet = piece.faces
+      .slice(0, 5)
+      .map(({ name, ring }) => [name, toInches(Math.min(...ring.map(({ x }) => x)))]);
+    expect(feet).toEqual([
+      ['front', 0],
+      ['right', 3.5],
+      ['back', 5],
+      ['left', 8.5],
+      ['tab', 10],
+    ]);
   });
 
   it('is scored at 3 1/2, 5, 8 1/2 and 10, and across at 1 1/2 above the bottom', () => {
     const scores = lines('score');
     const upright = scores.filter(([p, q]) => p?.[0] === q?.[0]);
-    expect(upright.map(([p, q]) => [p?.[0], p?.[1], q?.[1]])).toEqual([3.5, 5, 8.5, 10].map((x) => [x, 1.5, 4.5]));
+    expect(upright.map(([p, q]) => [p?.[0], p?.[1], q?.[1]])).toEqual(
+      [3.5, 5, 8.5, 10].map((x) => [x, 1.5, 4.5]),
+    );
     const level = scores.filter(([p, q]) => p?.[1] === q?.[1]);
-    expect(level.map(([p, q]) => [p?.[0], q?.[0], p?.[1]])).toEqual([[0, 3.5, 1.5], [3.5, 5, 1.5], [5, 8.5, 1.5], [8.5, 10, 1.5]]);
+    expect(level.map(([p, q]) => [p?.[0], q?.[0], p?.[1]])).toEqual([
+      [0, 3.5, 1.5],
+      [3.5, 5, 1.5],
+      [5, 8.5, 1.5],
+      [8.5, 10, 1.5],
+    ]);
   });
 
   it('is slit up from the bottom between the flaps, and loses the tab’s foot, 1 × 1 1/2 in', () => {
-    expect(lines('slit')).toEqual([3.5, 5, 8.5].map((x) => [[x, 0], [x, 1.5]]));
-    expect(lines('cut')).toEqual([[[10, 1.5], [11, 1.5]], [[10, 0], [10, 1.5]]]);
-    expect(piece.waste.map((ring) => ring.map(inInches))).toEqual([[[11, 1.5], [10, 1.5], [10, 0], [11, 0]]]);
+    expect(lines('slit')).toEqual(
+      [3.5, 5, 8.5].map((x) => [
+        [x, 0],
+        [x, 1.5],
+      ]),
+    );
+    expect(lines('cut')).toEqual([
+      [
+        [10, 1.5],
+        [11, 1.5],
+      ],
+      [
+        [10, 0],
+        [10, 1.5],
+      ],
+    ]);
+    expect(piece.waste.map((ring) => ring.map(inInches))).toEqual([
+      [
+        [11, 1.5],
+        [10, 1.5],
+        [10, 0],
+        [11, 0],
+      ],
+    ]);
   });
 });
