@@ -15,7 +15,11 @@ export type BenchOp =
   | { readonly op: 'turn'; readonly quarters: 1 | 2 | 3 }
   | { readonly op: 'flip' }
   /** A straight score at `at` from the fence; the whole width, or only from `from` to `to` off the near edge. */
-  | { readonly op: 'score'; readonly at: Ticks; readonly span: null | { readonly from: Ticks; readonly to: Ticks } }
+  | {
+      readonly op: 'score';
+      readonly at: Ticks;
+      readonly span: null | { readonly from: Ticks; readonly to: Ticks };
+    }
   /** A straight score between two points (slanted), by ruler. */
   | { readonly op: 'scoreLine'; readonly a: BenchPoint; readonly b: BenchPoint }
   /** A curved score, by template: chords through these points. */
@@ -24,19 +28,48 @@ export type BenchOp =
   | { readonly op: 'slit'; readonly at: Ticks; readonly from: Ticks; readonly to: Ticks }
   | { readonly op: 'slitLine'; readonly a: BenchPoint; readonly b: BenchPoint }
   /** Cut a rectangle out of one corner, as it lies. */
-  | { readonly op: 'corner'; readonly corner: 'near-left' | 'near-right' | 'far-left' | 'far-right'; readonly across: Ticks; readonly up: Ticks }
+  | {
+      readonly op: 'corner';
+      readonly corner: 'near-left' | 'near-right' | 'far-left' | 'far-right';
+      readonly across: Ticks;
+      readonly up: Ticks;
+    }
   /** One straight cut from edge to edge of the card; the card to the left of a→b is kept. */
   | { readonly op: 'snip'; readonly a: BenchPoint; readonly b: BenchPoint }
   /** A broken or curved cut from edge to edge; the card to its left is kept. */
   | { readonly op: 'cutPath'; readonly points: readonly BenchPoint[]; readonly curved: boolean }
   /** A hole cut out whole. */
-  | { readonly op: 'window'; readonly ring: readonly BenchPoint[]; readonly hole: 'window' | 'round' | 'slot' }
+  | {
+      readonly op: 'window';
+      readonly ring: readonly BenchPoint[];
+      readonly hole: 'window' | 'round' | 'slot';
+    }
   /** Give a score its sense and angle; `scores` are the ids of the lines in the net's own frame. */
-  | { readonly op: 'fold'; readonly panel: string; readonly deg: number; readonly lines: readonly { readonly a: BenchPoint; readonly b: BenchPoint }[] }
-  | { readonly op: 'glue'; readonly panel: string; readonly onto: string; readonly lap: 'inside' | 'outside' }
-  | { readonly op: 'close'; readonly panels: readonly string[]; readonly by: 'fold' | 'tuck'; readonly toDeg: readonly number[]; readonly tip: string | null };
+  | {
+      readonly op: 'fold';
+      readonly panel: string;
+      readonly deg: number;
+      readonly lines: readonly { readonly a: BenchPoint; readonly b: BenchPoint }[];
+    }
+  | {
+      readonly op: 'glue';
+      readonly panel: string;
+      readonly onto: string;
+      readonly lap: 'inside' | 'outside';
+      readonly tip: string | null;
+    }
+  /** Turn panels of the creased card together; `toDeg` runs beside `panels`. */
+  | {
+      readonly op: 'close';
+      readonly panels: readonly string[];
+      readonly by: 'fold' | 'tuck';
+      readonly toDeg: readonly number[];
+      readonly tip: string | null;
+    };
 
-/** What the maker's tool can do. Lengths in ticks. */
+export type OpName = BenchOp['op'];
+
+/** What the maker's tool can do. */
 export interface BenchTool {
   readonly name: string;
   /** Finest mark, as a length: 1/16 in is 508 ticks, 1 mm 320. */
@@ -48,12 +81,49 @@ export interface BenchTool {
   readonly longestCut: Ticks;
   /** A trimmer sets a fence for each mark; a grooved board has every mark at once. */
   readonly kind: 'fence' | 'grooves';
+  /** On which side the card is measured from; a left-handed maker's stands on the right. Default left. */
+  readonly fence?: 'left' | 'right';
 }
 
 export interface BenchProgram {
   readonly piece: string;
+  /** Which face lies up at the bench. */
+  readonly faceUp: 'inside' | 'outside';
   readonly ops: readonly BenchOp[];
-  /** How often the fence is set, and the card turned. */
+  /** How often the fence is set for scoring (0 on a grooved board), and how often the card is turned. */
   readonly fenceSettings: number;
   readonly turns: number;
 }
+
+/** Why a real bench could not do an act; `op` is its place in the program. */
+export interface BenchFault {
+  readonly code: BenchFaultCode;
+  readonly op: number;
+}
+
+export type BenchFaultCode =
+  /** The first act must be to cut the blank, and no later one. */
+  | 'no-blank'
+  | 'second-blank'
+  /** Scoring and slitting need the whole edge against the fence, and measuring up needs the near edge. */
+  | 'fence-edge-gone'
+  | 'near-edge-gone'
+  | 'off-card'
+  | 'beyond-reach'
+  | 'empty-span'
+  | 'slit-severs-card'
+  | 'rise-is-not-the-curve'
+  /** A cut starts and ends on an edge of the card, and meets none in between. */
+  | 'cut-not-from-edge'
+  | 'cut-crosses-edge'
+  | 'hole-not-inside'
+  | 'no-score-to-fold'
+  | 'folded-already'
+  | 'angle-too-far'
+  /** No scoring or cutting on folded card, and no closing before it. */
+  | 'card-is-folded'
+  | 'card-is-flat'
+  | 'no-such-panel'
+  /** Remarks: the work goes on. */
+  | 'between-marks'
+  | 'cut-longer-than-tool';
