@@ -73,8 +73,8 @@ export const tradeBox: PieceNet = {
   hinges: [],
   curves: [],
   joints: [
-    { tab: 4, target: 0, lap: 'inside', carries: false },
-    { tab: 5, target: 6, lap: 'outside', carries: true },
+    { tab: 4, target: 0, lap: 'inside', carries: false, gap: ticks(0) },
+    { tab: 5, target: 6, lap: 'outside', carries: true, gap: ticks(0) },
   ],
   seams: [],
   overlaps: [],
