@@ -5,6 +5,7 @@ import type { Desk, DeskRefusal } from './verb';
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
   EISDIR: 'that is a folder',
+  EEXIST: 'a part of the path is not a folder',
   EACCES: 'it may not be opened',
   ENOTDIR: 'a part of the path is not a folder',
   ENAMETOOLONG: 'the name is too long',

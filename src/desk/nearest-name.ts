@@ -1,13 +1,18 @@
-/** Letters to add, drop or change to turn one word into another (Levenshtein's distance). */
+/** Letters to add, drop, change or swap with their neighbour to turn one word into another (optimal string alignment). */
 function lettersApart(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, column) => column);
+  const rows = [Array.from({ length: b.length + 1 }, (_, column) => column)];
   for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++)
-      next.push(Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)));
-    row = next;
+    const above = rows[i - 1]!;
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const changed = above[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
+      const swapped =
+        i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? rows[i - 2]![j - 2]! + 1 : changed;
+      row.push(Math.min(above[j]! + 1, row[j - 1]! + 1, changed, swapped));
+    }
+    rows.push(row);
   }
-  return row[b.length]!;
+  return rows[a.length]![b.length]!;
 }
 
 /** The name a maker most likely meant, or null if none is near: at most a third of its letters wrong, or it holds what she wrote. */

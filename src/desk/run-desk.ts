@@ -1,0 +1,46 @@
+import { suggestName } from './nearest-name';
+import { readArguments } from './read-arguments';
+import { refuse } from './refuse';
+import type { Desk, DeskRefusal, Verb } from './verb';
+
+/** Each verb is loaded only when it is called, so that the desk is up at once. */
+const VERBS: Readonly<Record<string, () => Promise<{ readonly verb: Verb }>>> = {
+  styles: () => import('./styles'),
+  net: () => import('./net'),
+};
+
+/** Does what one command line asks. Gives what it refused, in the order written: nothing when all was done. */
+export async function runDesk(
+  [name, ...words]: readonly string[],
+  desk: Desk,
+): Promise<readonly DeskRefusal[]> {
+  if (name === undefined || name === 'help' || name === '--help' || words.includes('--help')) {
+    await printHelp(desk);
+    return [];
+  }
+  const load = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined;
+  if (!load) {
+    const names = Object.keys(VERBS);
+    const says = `“${name}” is not something the desk does. ${suggestName(name, names)}`;
+    return [refuse('unknown-verb', name, name, names.join(', '), says)];
+  }
+  const { verb } = await load();
+  const given = readArguments(words, verb);
+  return 'words' in given ? verb.run(given, desk) : given;
+}
+
+async function printHelp(desk: Desk): Promise<void> {
+  const verbs = await Promise.all(
+    Object.entries(VERBS).map(async ([name, load]) => {
+      const { verb } = await load();
+      return `  ${`${name} ${verb.usage}`.trim()}\n      ${verb.answers}`;
+    }),
+  );
+  desk.print(`npm run --silent desk -- VERB …
+
+${verbs.join('\n')}
+
+Lengths are written as a maker writes them: '3 1/2 in', 89mm, 8.9cm. A bare number is in --unit,
+else in inches if any length says inches, else in millimetres.
+Leaves 0 when done, 2 when something was refused; the reasons are on standard error, the last line as JSON.`);
+}
