@@ -10,6 +10,7 @@ import {
   type Manifest,
   unsafeLocks,
 } from './house/packages';
+import { unsourcedNumbers } from './house/sources';
 import { topLevelFaults } from './house/top-level';
 
 const read = (path: string) => readFileSync(path, 'utf8');
@@ -85,6 +86,24 @@ describe('names and words', () => {
     ['TO', 'DO later'],
   ])('a stranger is seen: %s%s', (...halves) => {
     expect(strangersIn(halves.join(''))).not.toEqual([]);
+  });
+});
+
+describe('numbers', () => {
+  test('every named number of the core, the tables and the prints says where it comes from', () => {
+    const rooms = source.filter((path) => /^(src\/(core|print|desk)|shared)\//.test(path));
+    expect(rooms.flatMap((path) => unsourcedNumbers(read(path)).map((name) => `${path}: ${name}`))).toEqual(
+      [],
+    );
+  });
+
+  test('a number without a source is seen, and one with a source above or beside it is not', () => {
+    expect(unsourcedNumbers('const TAB_MM = 12;')).toEqual(['TAB_MM']);
+    expect(unsourcedNumbers('/** Width. */\nexport const TAB_MM: number = 12;')).toEqual(['TAB_MM']);
+    expect(unsourcedNumbers('const TAB_MM = 12; // source: common practice, no source')).toEqual([]);
+    expect(unsourcedNumbers('/** Widths. Source: ISO 216. */\nconst A_MM = 210;\nconst B_MM = 297;')).toEqual(
+      [],
+    );
   });
 });
 
