@@ -1,6 +1,6 @@
-/** A constant whose name ends in its unit: `TAB_MM = 12`, `TICKS_PER_INCH = 8128`. */
+/** A constant whose name ends in its unit, `TAB_MM = 12`, and that is not worked out from another constant. */
 const CONSTANT =
-  /^(?:export )?const ([A-Z0-9_]+_(?:MM3?|UM|DEG|GSM|G|TICKS|SECONDS|MINUTES|PERCENT|PER_[A-Z]+))(?:: [^=]+)? = [^;]*\d/;
+  /^(?:export )?const ([A-Z0-9_]+_(?:MM3?|UM|DEG|GSM|G|TICKS|SECONDS|MINUTES|PERCENT|PER_(?:MM|INCH|SHEET|HOUR)))(?:: [^=]+)? = (?!.*[A-Z]{2})[^;]*\d/;
 const COMMENT = /^\s*(\/\/|\/\*|\*)/;
 
 /** Named numbers of a source text that do not say where they come from: `source:` behind the number, or in the comment over its group. */
