@@ -1,0 +1,93 @@
+import { readRow } from '../../shared/tables';
+import type { Change, Draft, WorkbookStorage } from '../storage/port';
+import { readHistory } from './kept-history';
+import { readBackupNote, readSettings } from './notes';
+import { isoTime } from './ports';
+import { shelfOf } from './shelf';
+import type { WorkbookIntents } from './workbook-state';
+import type { Workshop } from './workshop';
+
+type BootIntents = Pick<
+  WorkbookIntents,
+  'boot' | 'keepNow' | 'acceptLoss' | 'carryOnInMemory' | 'eraseEverything'
+>;
+
+const BIN_DAYS = 30;
+const DAY_MS = 86_400_000;
+
+/** From nothing to a shelf with everything on it, and back. */
+export function bootIntents(shop: Workshop): BootIntents {
+  async function boot(): Promise<void> {
+    const opened = await shop.ports.openStorage(() => shop.set({ phase: { phase: 'blocked' } }));
+    if (opened.ok) return loadFrom(opened.value);
+    if (opened.fault.kind === 'absent') return carryOnInMemory();
+    shop.set({ phase: { phase: 'stopped', fault: opened.fault } });
+  }
+
+  async function loadFrom(storage: WorkbookStorage): Promise<void> {
+    const loaded = await storage.load();
+    if (!loaded.ok) return shop.set({ phase: { phase: 'stopped', fault: loaded.fault } });
+    const { rows, quarantined, notes, loss } = loaded.value;
+    shop.storage = storage;
+    const shelf = shelfOf(rows);
+    shop.saver.start(storage, shelf);
+    storage.watch((event) => {
+      if (event.event === 'changed-elsewhere') void shop.saver.refresh(event.keys);
+      else {
+        shop.saver.stop(event.fault);
+        shop.set({ phase: { phase: 'stopped', fault: event.fault } });
+      }
+    });
+    shop.set({
+      rows: shelf,
+      quarantined,
+      settings: readSettings(notes['settings']),
+      backup: readBackupNote(notes['backup']),
+      history: readHistory(notes['history'], shelf),
+      keeps: storage.keeps,
+      save: { state: 'saved' },
+      phase: loss ? { phase: 'lossFound', loss } : { phase: 'ready' },
+    });
+    await takeOverDrafts();
+    if (!loss) await storage.purgeBin(isoTime(shop.ports.now() - BIN_DAYS * DAY_MS));
+  }
+
+  /** Work that a tab now closed had not kept yet. */
+  async function takeOverDrafts(): Promise<void> {
+    for (const { draft, drop } of await shop.ports.journal.leftBehind()) {
+      const changes = readable(draft);
+      if (!changes) continue;
+      shop.saver.takeOver(changes);
+      drop();
+      if (changes.length > 0) shop.notify('draftRestored', changes[0]?.row?.name ?? '');
+    }
+  }
+
+  function carryOnInMemory(): void {
+    void loadFrom(shop.ports.openMemory());
+  }
+
+  return {
+    boot,
+    carryOnInMemory,
+    keepNow: () => shop.saver.keepNow(),
+
+    async acceptLoss() {
+      const accepted = await shop.storage?.acceptLoss();
+      if (accepted?.ok) shop.set({ phase: { phase: 'ready' } });
+    },
+
+    async eraseEverything() {
+      if (!shop.storage) return { ok: false, fault: { kind: 'absent', detail: 'storage is not open' } };
+      const erased = await shop.storage.eraseAll();
+      if (erased.ok) await loadFrom(shop.storage);
+      return erased;
+    },
+  };
+}
+
+/** The draft's changes if today's schema reads them all; null leaves the draft where it is. */
+function readable({ changes }: Draft): readonly Change[] | null {
+  const fits = changes.every(({ table, row }) => row === null || readRow(table, row).ok);
+  return fits ? changes : null;
+}

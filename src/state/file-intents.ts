@@ -1,0 +1,74 @@
+import { type AnyRow, readRow } from '../../shared/tables';
+import { fileOf } from './export-file';
+import { compareRows } from './field-changes';
+import { planImport } from './import-plan';
+import { isoTime } from './ports';
+import { keyText, type RowKey, rowAt } from './shelf';
+import type { RowChange } from './steps';
+import type { Refusals, WorkbookIntents } from './workbook-state';
+import type { Workshop } from './workshop';
+
+type FileIntents = Pick<
+  WorkbookIntents,
+  | 'planImport'
+  | 'importPlanned'
+  | 'exportFile'
+  | 'noteBackup'
+  | 'listBin'
+  | 'restoreFromBin'
+  | 'listSnapshots'
+  | 'restoreSnapshot'
+>;
+
+const OPENING = { ok: false, fault: { kind: 'absent', detail: 'storage is not open' } } as const;
+
+/** Files in and out, and what was there before. Nothing here replaces a row without a way back. */
+export function fileIntents(shop: Workshop): FileIntents {
+  /** Puts an earlier state of a row back: as an edit where it is on the shelf, as a row where it is not. */
+  function putBack(key: RowKey, raw: unknown, label: string): Refusals {
+    const reading = readRow(key.table, raw);
+    if (!reading.ok) return reading.refusals;
+    const here = rowAt(shop.state.rows, key);
+    const fields = here ? compareRows(here, reading.row) : [];
+    const change: RowChange = here ? { ...key, do: 'edit', fields } : { ...key, do: 'add', row: reading.row };
+    if (!here || fields.length > 0) shop.take(label, [change]);
+    return [];
+  }
+
+  return {
+    planImport: (file) =>
+      planImport(
+        file,
+        shop.state.rows,
+        () => shop.ports.newId(),
+        new Set([...shop.state.quarantined.map(keyText)]),
+      ),
+
+    importPlanned(plan) {
+      const added = plan.rows.filter(({ fate }) => fate !== 'same');
+      if (added.length === 0) return;
+      const changes = added.map(
+        ({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row: dated(row) }),
+      );
+      if (shop.take('Import', changes)) shop.notify('imported', `${added.length}`);
+      void shop.saver.keepNow();
+    },
+
+    exportFile: (what) => fileOf(shop.state.rows, what),
+
+    noteBackup() {
+      shop.set({ backup: { at: isoTime(shop.ports.now()), savesSince: 0 } });
+      shop.saver.touchNotes();
+    },
+
+    listBin: async () => shop.storage?.listBin() ?? OPENING,
+    restoreFromBin: ({ table, row }) => putBack({ table, id: row.id }, row, 'Restore'),
+    listSnapshots: async ({ table, id }) => shop.storage?.listSnapshots(table, id) ?? OPENING,
+    restoreSnapshot: ({ table, of, row }) =>
+      putBack({ table, id: of.slice(table.length + 1) }, row, 'Go back to an earlier state'),
+  };
+
+  function dated(row: AnyRow): AnyRow {
+    return { ...row, changedAt: isoTime(shop.ports.now()) };
+  }
+}

@@ -1,0 +1,35 @@
+import { FIRST_SETTINGS, type Settings, settings } from '../../shared/settings';
+
+/** When everything was last put in a file, and how often something was kept since. */
+export interface BackupNote {
+  readonly at: string | null;
+  readonly savesSince: number;
+}
+
+export const NO_BACKUP: BackupNote = { at: null, savesSince: 0 };
+
+/** Settings from storage; the first settings where they cannot be read, since they are quickly set again. */
+export function readSettings(raw: unknown): Settings {
+  const reading = settings.safeParse(raw);
+  return reading.success ? reading.data : FIRST_SETTINGS;
+}
+
+export function readBackupNote(raw: unknown): BackupNote {
+  if (typeof raw !== 'object' || raw === null) return NO_BACKUP;
+  const { at, savesSince } = raw as Partial<Record<keyof BackupNote, unknown>>;
+  const known = typeof at === 'string' && Number.isFinite(Date.parse(at));
+  return {
+    at: known ? at : null,
+    savesSince: typeof savesSince === 'number' && savesSince >= 0 ? savesSince : 0,
+  };
+}
+
+const OVERDUE_DAYS = 7;
+const OVERDUE_SAVES = 20;
+const DAY_MS = 86_400_000;
+
+/** Whether it is time to say that a copy outside the browser is due: after 20 saves, or a week with any. Source: our own. */
+export function backupIsDue({ at, savesSince }: BackupNote, now: number): boolean {
+  if (savesSince >= OVERDUE_SAVES) return true;
+  return at !== null && savesSince > 0 && now - Date.parse(at) >= OVERDUE_DAYS * DAY_MS;
+}

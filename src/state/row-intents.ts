@@ -1,0 +1,82 @@
+import { type Rows, readRow, type TableName } from '../../shared/tables';
+import { compareRows } from './field-changes';
+import { type Content, firstEvent, firstRecipe } from './first-rows';
+import { isoTime } from './ports';
+import { rowAt } from './shelf';
+import type { Made, Refusals, WorkbookIntents } from './workbook-state';
+import type { Workshop } from './workshop';
+
+const NOT_THERE: Refusals = [
+  { code: 'missing-field', path: 'id', found: 'nothing', expected: 'a row that is there' },
+];
+
+type RowIntents = Pick<
+  WorkbookIntents,
+  | 'edit'
+  | 'create'
+  | 'createRecipe'
+  | 'createEvent'
+  | 'duplicate'
+  | 'remove'
+  | 'undo'
+  | 'redo'
+  | 'changeSettings'
+  | 'dismiss'
+>;
+
+/** Changing rows. Nothing gets onto the shelf that could not be read back from storage. */
+export function rowIntents(shop: Workshop): RowIntents {
+  function create<T extends TableName>(table: T, content: Content<T>, label: string): Made {
+    const now = isoTime(shop.ports.now());
+    const id = shop.ports.newId();
+    const reading = readRow(table, { ...content, id, rev: 0, createdAt: now, changedAt: now });
+    if (!reading.ok) return reading;
+    shop.take(label, [{ table, id, do: 'add', row: reading.row }]);
+    return { ok: true, id };
+  }
+
+  function edit<T extends TableName>(
+    table: T,
+    id: string,
+    label: string,
+    change: (row: Rows[T]) => Rows[T],
+  ): Refusals {
+    const before = shop.state.rows[table].get(id) as Rows[T] | undefined;
+    if (!before) return NOT_THERE;
+    const reading = readRow(table, change(before));
+    if (!reading.ok) return reading.refusals;
+    const fields = compareRows(before, reading.row);
+    if (fields.length > 0) shop.take(label, [{ table, id, do: 'edit', fields }]);
+    return [];
+  }
+
+  return {
+    create,
+    edit,
+    createRecipe: (given) => create('recipes', firstRecipe(given), 'New recipe'),
+    createEvent: (given) =>
+      create('events', firstEvent({ currency: shop.state.settings.currency, ...given }), 'New event'),
+
+    duplicate(key, name) {
+      const row = rowAt(shop.state.rows, key);
+      if (!row) return { ok: false, refusals: NOT_THERE };
+      const { id: _id, rev: _rev, createdAt: _made, changedAt: _changed, ...content } = row;
+      return create(key.table, { ...content, name } as Content<TableName>, 'Copy');
+    },
+
+    remove(key) {
+      const row = rowAt(shop.state.rows, key);
+      if (row && shop.take('Delete', [{ ...key, do: 'remove', row }])) shop.notify('deleted', row.name);
+    },
+
+    undo: () => shop.move('undo'),
+    redo: () => shop.move('redo'),
+
+    changeSettings(change) {
+      shop.set({ settings: { ...shop.state.settings, ...change } });
+      shop.saver.touchNotes();
+    },
+
+    dismiss: (noticeKey) => shop.set({ notices: shop.state.notices.filter(({ key }) => key !== noticeKey) }),
+  };
+}

@@ -1,0 +1,32 @@
+import { type AnyRow, type Rows, TABLES, type TableName } from '../../shared/tables';
+import type { AllRows } from '../storage/port';
+
+/** Every row of the workbook by id. Never changed in place: a new shelf shares what did not change. */
+export type Shelf = { readonly [T in TableName]: ReadonlyMap<string, Rows[T]> };
+
+export interface RowKey {
+  readonly table: TableName;
+  readonly id: string;
+}
+export const keyText = ({ table, id }: RowKey): string => `${table}/${id}`;
+
+export const EMPTY_SHELF: Shelf = shelfOf({ recipes: [], events: [], papers: [], supplies: [], tools: [] });
+
+export function shelfOf(rows: AllRows): Shelf {
+  return Object.fromEntries(
+    TABLES.map((table) => [table, new Map(rows[table].map((row: AnyRow) => [row.id, row]))]),
+  ) as unknown as Shelf;
+}
+
+export const rowsOf = (shelf: Shelf): { [T in TableName]: Rows[T][] } =>
+  Object.fromEntries(TABLES.map((table) => [table, [...shelf[table].values()]])) as never;
+
+export const rowAt = (shelf: Shelf, { table, id }: RowKey): AnyRow | null => shelf[table].get(id) ?? null;
+
+/** The shelf with one row put in its place, or taken off (`row: null`). */
+export function withRow(shelf: Shelf, { table, id }: RowKey, row: AnyRow | null): Shelf {
+  const rows = new Map<string, AnyRow>(shelf[table]);
+  if (row) rows.set(id, row);
+  else rows.delete(id);
+  return { ...shelf, [table]: rows };
+}

@@ -1,0 +1,93 @@
+import type { Refusal } from '../../shared/refusals';
+import type { Settings } from '../../shared/settings';
+import type { Rows, TableName } from '../../shared/tables';
+import type { WorkbookFile } from '../../shared/workbook';
+import type { Binned, Loss, Quarantined, Result, Snapshot, StorageFault } from '../storage/port';
+import type { Content } from './first-rows';
+import type { History } from './history';
+import type { ImportPlan } from './import-plan';
+import type { BackupNote } from './notes';
+import type { SaveState } from './saver';
+import type { RowKey, Shelf } from './shelf';
+
+/**
+ * - `opening`; `blocked`: still opening, another tab with an older version must close first.
+ * - `ready`: work. `lossFound`: work is possible, but rows are missing: ask first (`acceptLoss`).
+ * - `stopped`: nothing is written any more; `fault` says why. What is on the shelf can be looked at and exported.
+ */
+export type Phase =
+  | { readonly phase: 'opening' | 'blocked' | 'ready' }
+  | { readonly phase: 'lossFound'; readonly loss: Loss }
+  | { readonly phase: 'stopped'; readonly fault: StorageFault };
+
+/** Something that happened without being asked for, or that can be undone; shown until dismissed. */
+export interface Notice {
+  readonly key: number;
+  readonly code: 'deleted' | 'keptBoth' | 'cameBack' | 'stayed' | 'draftRestored' | 'imported' | 'backupDue';
+  /** The name of the row it is about, or a count. */
+  readonly about: string;
+}
+
+/** Inputs only. Results (nets, checks, plans) are selectors in files of their own. */
+export interface WorkbookData {
+  readonly phase: Phase;
+  readonly rows: Shelf;
+  readonly settings: Settings;
+  readonly save: SaveState;
+  /** `memory`: gone when the tab closes; warn for as long as it is so. */
+  readonly keeps: 'browser' | 'memory';
+  /** Whether the browser promised not to clear our storage by itself; null: not asked yet, or it does not tell. */
+  readonly persisted: boolean | null;
+  readonly backup: BackupNote;
+  readonly quarantined: readonly Quarantined[];
+  readonly notices: readonly Notice[];
+  readonly history: History;
+}
+
+/** Reasons why nothing was done; none if it was. */
+export type Refusals = readonly Refusal[];
+export type Made =
+  | { readonly ok: true; readonly id: string }
+  | { readonly ok: false; readonly refusals: Refusals };
+
+export interface WorkbookIntents {
+  /** Opens the storage and loads everything; called once. */
+  boot(): Promise<void>;
+  /** Changes one row as one undo step (typing on within a second, under the same label in the same fields, lengthens the step). */
+  edit<T extends TableName>(table: T, id: string, label: string, change: (row: Rows[T]) => Rows[T]): Refusals;
+  create<T extends TableName>(table: T, content: Content<T>, label: string): Made;
+  createRecipe(given: Pick<Content<'recipes'>, 'name' | 'styleId'> & Partial<Content<'recipes'>>): Made;
+  createEvent(given: Pick<Content<'events'>, 'name'> & Partial<Content<'events'>>): Made;
+  /** A copy under the name `name`. */
+  duplicate(key: RowKey, name: string): Made;
+  /** Into the bin, for thirty days; undo takes it out again. */
+  remove(key: RowKey): void;
+  undo(): void;
+  redo(): void;
+  changeSettings(change: Partial<Settings>): void;
+  dismiss(noticeKey: number): void;
+
+  /** What reading a file in would do; `importPlanned` does it, as one undo step. */
+  planImport(file: WorkbookFile): ImportPlan;
+  importPlanned(plan: ImportPlan): void;
+  /** A recipe or an event with all it needs, or everything; null if there is no such row. */
+  exportFile(
+    what: { readonly kind: 'recipe' | 'event'; readonly id: string } | { readonly kind: 'everything' },
+  ): WorkbookFile | null;
+  /** A file with everything has been put outside the browser. */
+  noteBackup(): void;
+
+  listBin(): Promise<Result<readonly Binned[]>>;
+  restoreFromBin(binned: Binned): Refusals;
+  listSnapshots(key: RowKey): Promise<Result<readonly Snapshot[]>>;
+  restoreSnapshot(snapshot: Snapshot): Refusals;
+
+  /** Keeps everything now; for leaving a page, and before an update of the app. */
+  keepNow(): Promise<void>;
+  acceptLoss(): Promise<void>;
+  /** After a fault at the start: work in memory, with the warning that goes with it. */
+  carryOnInMemory(): void;
+  eraseEverything(): Promise<Result<null>>;
+}
+
+export type WorkbookState = WorkbookData & WorkbookIntents;

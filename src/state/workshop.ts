@@ -1,0 +1,114 @@
+import type { StoreApi } from 'zustand/vanilla';
+import type { Change, WorkbookStorage } from '../storage/port';
+import { dropStep, moveStep, nextStep, recordStep, renameRow } from './history';
+import { backupIsDue } from './notes';
+import { isoTime, type WorkbookPorts } from './ports';
+import { Saver } from './saver';
+import type { Settlement } from './settle-conflicts';
+import { keyText, rowAt } from './shelf';
+import { type RowChange, takeStep } from './steps';
+import type { Notice, WorkbookData, WorkbookState } from './workbook-state';
+
+/** How many steps outlive a reload, and the largest step that does. Source: our own. */
+const STEPS_KEPT = 50;
+const ROWS_IN_A_KEPT_STEP = 20;
+
+/** What the intents of the store share: the saver, the undo list, and the way from one to the other. */
+export class Workshop {
+  readonly ports: WorkbookPorts;
+  readonly saver: Saver;
+  readonly #store: Pick<StoreApi<WorkbookState>, 'getState' | 'setState'>;
+  storage: WorkbookStorage | null = null;
+  #noticeKey = 0;
+  #askedToPersist = false;
+  #nudged = false;
+
+  constructor(ports: WorkbookPorts, store: Pick<StoreApi<WorkbookState>, 'getState' | 'setState'>) {
+    this.ports = ports;
+    this.#store = store;
+    this.saver = new Saver({
+      journal: ports.journal,
+      now: ports.now,
+      newId: ports.newId,
+      shelf: () => this.state.rows,
+      setShelf: (rows) => this.set({ rows }),
+      setSave: (save) => this.set({ save }),
+      notes: () => this.#notes(),
+      onKept: (changes) => this.#onKept(changes),
+      onSettled: (settlements) => {
+        for (const settlement of settlements) this.#onSettled(settlement);
+      },
+    });
+  }
+
+  get state(): WorkbookState {
+    return this.#store.getState();
+  }
+
+  set(data: Partial<WorkbookData>): void {
+    this.#store.setState(data);
+  }
+
+  /** Does something new, as one step that undo takes back. Returns whether it fitted. */
+  take(label: string, changes: readonly RowChange[]): boolean {
+    const at = this.ports.now();
+    const step = { label, changes, at };
+    const rows = takeStep(this.state.rows, step, 'redo', isoTime(at));
+    if (!rows) return false;
+    this.set({ rows, history: recordStep(this.state.history, step) });
+    this.saver.touch(changes);
+    return true;
+  }
+
+  /** Takes back the last step, or does the next one again; steps that no longer fit are passed over. */
+  move(way: 'undo' | 'redo'): void {
+    for (;;) {
+      const step = nextStep(this.state.history, way);
+      if (!step) return;
+      const rows = takeStep(this.state.rows, step, way, isoTime(this.ports.now()));
+      if (rows) {
+        this.set({ rows, history: moveStep(this.state.history, way) });
+        this.saver.touch(step.changes);
+        return;
+      }
+      this.set({ history: dropStep(this.state.history, way) });
+    }
+  }
+
+  notify(code: Notice['code'], about: string): void {
+    this.set({ notices: [...this.state.notices, { key: ++this.#noticeKey, code, about }] });
+  }
+
+  #notes(): Readonly<Record<string, unknown>> {
+    const { settings, backup, history } = this.state;
+    const small = (steps: typeof history.done) => {
+      const kept = steps.slice(-STEPS_KEPT);
+      const tooLarge = kept.findLastIndex(({ changes }) => changes.length > ROWS_IN_A_KEPT_STEP);
+      return kept.slice(tooLarge + 1);
+    };
+    return { settings, backup, history: { done: small(history.done), undone: small(history.undone) } };
+  }
+
+  #onKept(changes: readonly Change[]): void {
+    if (changes.length === 0) return;
+    const { backup } = this.state;
+    const counted = { ...backup, savesSince: backup.savesSince + 1 };
+    this.set({ backup: counted });
+    if (!this.#nudged && backupIsDue(counted, this.ports.now())) {
+      this.#nudged = true;
+      this.notify('backupDue', `${counted.savesSince}`);
+    }
+    if (this.#askedToPersist) return;
+    this.#askedToPersist = true;
+    void this.ports.askToPersist().then((persisted) => this.set({ persisted }));
+  }
+
+  #onSettled({ kind, key, copy }: Settlement): void {
+    const about = rowAt(this.state.rows, key)?.name ?? '';
+    if (copy) {
+      this.set({ history: renameRow(this.state.history, keyText(key), copy.id) });
+      this.notify('keptBoth', rowAt(this.state.rows, copy)?.name ?? about);
+    } else if (kind === 'came-back') this.notify('cameBack', about);
+    else if (kind === 'theirs') this.notify('stayed', about);
+  }
+}

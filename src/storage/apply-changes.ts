@@ -1,0 +1,93 @@
+import { type AnyRow, readRow } from '../../shared/tables';
+import { NOTHING_COUNTED, readCensus } from './census';
+import type { Binned, Census, Change, Conflict, Snapshot, Written } from './port';
+import type { Note, Transaction } from './transaction';
+
+const MOST_SNAPSHOTS = 20;
+/** Typing keeps a row many times a minute; a snapshot so often would leave nothing older than the last sentence. */
+const SNAPSHOT_EVERY_MS = 5 * 60_000;
+
+export const CENSUS_NOTE = 'census';
+
+interface Outcome {
+  readonly written: Written;
+  readonly census: Census | null;
+}
+
+/** The rule of every write, inside one transaction: compare all revisions first, then keep all rows, or keep none and say why. */
+export async function applyChanges(
+  tx: Transaction,
+  changes: readonly Change[],
+  at: string,
+  notes: readonly Note[],
+): Promise<Outcome> {
+  const found = [];
+  for (const change of changes) found.push(await compare(tx, change));
+  const conflicts = found.flatMap(({ conflict }) => conflict ?? []);
+  if (conflicts.length > 0) return { written: { outcome: 'conflict', conflicts }, census: null };
+
+  let { generation, rows, revSum } =
+    readCensus(noteValue(await tx.get('notes', CENSUS_NOTE))) ?? NOTHING_COUNTED;
+  const revs: (number | null)[] = [];
+  for (const [index, change] of changes.entries()) {
+    const stored = found[index]?.stored ?? null;
+    const rev = await keep(tx, change, stored, at);
+    rows += (rev === null ? 0 : 1) - (stored ? 1 : 0);
+    revSum += (rev ?? 0) - (stored?.rev ?? 0);
+    revs.push(rev);
+  }
+  generation++;
+  const census = { generation, rows, revSum };
+  for (const note of [...notes, { id: CENSUS_NOTE, value: census }]) await tx.put('notes', note);
+  return { written: { outcome: 'kept', revs }, census };
+}
+
+export const noteValue = (raw: unknown): unknown =>
+  typeof raw === 'object' && raw !== null ? (raw as { value?: unknown }).value : undefined;
+
+async function compare(tx: Transaction, { table, id, row, basedOn }: Change) {
+  const raw = await tx.get(table, id);
+  const theirs = raw === undefined ? 'gone' : rowOr(readRow(table, raw));
+  const fits = typeof theirs === 'string' ? theirs === 'gone' && basedOn === null : theirs.rev === basedOn;
+  const conflict: Conflict | null = fits ? null : { table, id, mine: row, theirs };
+  return { conflict, stored: typeof theirs === 'string' ? null : theirs };
+}
+
+const rowOr = (reading: ReturnType<typeof readRow>): AnyRow | 'unreadable' =>
+  reading.ok ? reading.row : 'unreadable';
+
+async function keep(
+  tx: Transaction,
+  change: Change,
+  stored: AnyRow | null,
+  at: string,
+): Promise<number | null> {
+  const { table, id, row } = change;
+  const of = `${table}/${id}`;
+  const binned = (await tx.get('bin', of)) as Binned | undefined;
+  if (row === null) {
+    if (stored) await tx.put('bin', { id: of, table, row: stored, deletedAt: at });
+    await tx.drop(table, id);
+    return null;
+  }
+  const replaced = stored ?? binned?.row ?? null;
+  if (replaced) {
+    const { rev } = replaced;
+    const snapshot: Snapshot = { id: `${of}@${rev}`, of, table, rev, takenAt: at, row: replaced };
+    await takeSnapshot(tx, snapshot, binned !== undefined);
+  }
+  if (binned) await tx.drop('bin', of);
+  const rev = Math.max(replaced?.rev ?? 0, row.rev) + 1;
+  await tx.put(table, { ...row, rev } as never);
+  return rev;
+}
+
+/** Keeps the state that is about to be replaced, if the last such state is some minutes old or it must be; drops the oldest beyond twenty. */
+async function takeSnapshot(tx: Transaction, snapshot: Snapshot, must: boolean): Promise<void> {
+  const earlier = await tx.snapshotsOf(snapshot.of);
+  const last = earlier.at(0);
+  const age = last ? Math.abs(Date.parse(snapshot.takenAt) - Date.parse(last.takenAt)) : Infinity;
+  if (!must && age < SNAPSHOT_EVERY_MS) return;
+  await tx.put('snapshots', snapshot);
+  for (const old of earlier.slice(MOST_SNAPSHOTS - 1)) await tx.drop('snapshots', old.id);
+}

@@ -1,0 +1,38 @@
+import type { Dexie, Transaction as DexieTransaction } from 'dexie';
+
+/** One version of the database's shape. `upgrade` moves the rows of the version before it. */
+export interface DatabaseVersion {
+  readonly version: number;
+  readonly stores: Readonly<Record<string, string | null>>;
+  readonly upgrade?: (tx: DexieTransaction) => PromiseLike<unknown>;
+}
+
+/**
+ * Every version there ever was. A published version is NEVER edited: people's browsers hold it. A change is a new entry below, which
+ * says only what differs, keeps `id` as the key, and keeps the old stores for one release.
+ */
+export const DATABASE_VERSIONS: readonly DatabaseVersion[] = [
+  {
+    version: 1,
+    stores: {
+      recipes: 'id',
+      events: 'id',
+      papers: 'id',
+      supplies: 'id',
+      tools: 'id',
+      bin: 'id',
+      snapshots: 'id, of',
+      notes: 'id',
+    },
+  },
+];
+
+/** Browsers number a database ten times higher than it is declared here. Source: the Dexie manual, `Version`. */
+export const browserVersion = (version: number): number => version * 10;
+
+export function declareVersions(db: Dexie, versions: readonly DatabaseVersion[]): void {
+  for (const { version, stores, upgrade } of versions) {
+    const declared = db.version(version).stores(stores);
+    if (upgrade) declared.upgrade((tx) => upgrade(tx));
+  }
+}

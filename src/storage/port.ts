@@ -1,0 +1,148 @@
+import type { Refusal } from '../../shared/refusals';
+import type { AnyRow, Rows, TableName } from '../../shared/tables';
+
+/**
+ * Why storage could not do what was asked. Work stays in memory and in the journal, and a file is offered.
+ * - `full`: no room left. `slow`: no answer within five seconds; it may still have been kept.
+ * - `stale`: a newer version of the app took the database over in another tab. `newer`: this app is older than the database.
+ * - `blocked`: another tab holds an older version open; goes on by itself once that tab closes.
+ * - `lost`: the connection broke and could not be made again. `broken`: the database does not open. `absent`: the browser has none.
+ */
+export type FaultKind = 'full' | 'slow' | 'stale' | 'newer' | 'blocked' | 'lost' | 'broken' | 'absent';
+
+export interface StorageFault {
+  readonly kind: FaultKind;
+  /** The browser's own words, for a report; never the only thing a maker sees. */
+  readonly detail: string;
+}
+
+export type Result<Value> =
+  | { readonly ok: true; readonly value: Value }
+  | { readonly ok: false; readonly fault: StorageFault };
+
+/**
+ * One row to keep, or (`row: null`) to move to the bin. `basedOn` is the revision it was made from; null for a row that is not there yet.
+ * Keeping a row that lies in the bin takes it out again.
+ */
+export interface Change<T extends TableName = TableName> {
+  readonly table: T;
+  readonly id: string;
+  readonly row: Rows[T] | null;
+  readonly basedOn: number | null;
+}
+
+/** The stored row is not the one a change was based on. `gone`: it was deleted; `unreadable`: it stands in quarantine. */
+export interface Conflict {
+  readonly table: TableName;
+  readonly id: string;
+  readonly mine: AnyRow | null;
+  readonly theirs: AnyRow | 'gone' | 'unreadable';
+}
+
+/** A write is kept whole or not at all: `kept` gives each row's new revision (null: in the bin), `conflict` says that nothing was kept. */
+export type Written =
+  | { readonly outcome: 'kept'; readonly revs: readonly (number | null)[] }
+  | { readonly outcome: 'conflict'; readonly conflicts: readonly Conflict[] };
+
+/** A row in the bin. `id` is `table/row id`. */
+export interface Binned {
+  readonly id: string;
+  readonly table: TableName;
+  readonly row: AnyRow;
+  readonly deletedAt: string;
+}
+
+/** An earlier state of a row. `id` is `table/row id@rev`, `of` is `table/row id`. */
+export interface Snapshot {
+  readonly id: string;
+  readonly of: string;
+  readonly table: TableName;
+  readonly rev: number;
+  readonly takenAt: string;
+  /** As it was stored: what a migration copies may be older than today's schema. */
+  readonly row: unknown;
+}
+
+/** A stored row that today's schema cannot read. It is never changed or deleted, only shown and offered as it is. */
+export interface Quarantined {
+  readonly table: TableName;
+  readonly id: string;
+  readonly raw: unknown;
+  readonly refusals: readonly Refusal[];
+}
+
+/** What was counted when something was last kept, noted in two places: a difference at the next start is loss. */
+export interface Census {
+  /** Grows by one with every write. */
+  readonly generation: number;
+  readonly rows: number;
+  readonly revSum: number;
+}
+
+/** Rows are missing or older than they were: what was last counted, and what is there. */
+export interface Loss {
+  readonly expected: Census;
+  readonly found: Census;
+}
+
+export type AllRows = { readonly [T in TableName]: readonly Rows[T][] };
+
+/** Everything there is at the start. */
+export interface Stored {
+  readonly rows: AllRows;
+  readonly quarantined: readonly Quarantined[];
+  readonly notes: Readonly<Record<string, unknown>>;
+  readonly loss: Loss | null;
+}
+
+export type StorageEvent =
+  | {
+      readonly event: 'changed-elsewhere';
+      readonly keys: readonly { readonly table: TableName; readonly id: string }[];
+    }
+  | { readonly event: 'fault'; readonly fault: StorageFault };
+
+/**
+ * Where a workbook is kept. Everything answers with a value, also when it fails; nothing answers later than five seconds.
+ * Two of these may stand on one database (two tabs); revisions are compared and written inside one transaction.
+ */
+export interface WorkbookStorage {
+  /** `browser` outlives the tab; `memory` does not, and the maker is told. */
+  readonly keeps: 'browser' | 'memory';
+  load(): Promise<Result<Stored>>;
+  /** All or nothing. `at`: ISO 8601, for the bin and the snapshots. `notes` are kept in the same transaction. */
+  write(
+    changes: readonly Change[],
+    at: string,
+    notes?: Readonly<Record<string, unknown>>,
+  ): Promise<Result<Written>>;
+  /** One row as it stands now; `gone` if it is not there. */
+  readRow(table: TableName, id: string): Promise<Result<AnyRow | 'gone' | 'unreadable'>>;
+  listBin(): Promise<Result<readonly Binned[]>>;
+  /** Empties the bin of everything deleted before this moment; returns how many. */
+  purgeBin(before: string): Promise<Result<number>>;
+  /** Earlier states of a row, newest first; at most 20. */
+  listSnapshots(table: TableName, id: string): Promise<Result<readonly Snapshot[]>>;
+  /** Takes what is there as the truth after a loss was shown. */
+  acceptLoss(): Promise<Result<null>>;
+  /** Forgets everything: rows, bin, snapshots, notes. */
+  eraseAll(): Promise<Result<null>>;
+  /** Hears of changes made by other tabs and of faults between calls. Returns a function that stops it. */
+  watch(listener: (event: StorageEvent) => void): () => void;
+  close(): void;
+}
+
+/** One piece of unsaved work, written at every keystroke where it survives the tab. */
+export interface Draft {
+  readonly changes: readonly Change[];
+  readonly at: string;
+}
+
+/** The unsaved work of this tab, in a place that is written at once. */
+export interface Journal {
+  /** False if there was no room. */
+  write(draft: Draft): boolean;
+  clear(): void;
+  /** Drafts that tabs now closed left behind; each is handed over once to whoever takes it. */
+  leftBehind(): Promise<readonly { readonly draft: Draft; readonly drop: () => void }[]>;
+}

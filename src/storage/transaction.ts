@@ -1,0 +1,40 @@
+import type { Rows } from '../../shared/tables';
+import type { Binned, Snapshot } from './port';
+
+/** A small thing kept by name: settings, the census, the undo list. */
+export interface Note {
+  readonly id: string;
+  readonly value: unknown;
+}
+
+/** What each store of the database holds. Every store is keyed by `id`, a string, from its first version on. */
+export interface Stores extends Rows {
+  bin: Binned;
+  snapshots: Snapshot;
+  notes: Note;
+}
+export type StoreName = keyof Stores;
+
+export const STORES = [
+  'recipes',
+  'events',
+  'papers',
+  'supplies',
+  'tools',
+  'bin',
+  'snapshots',
+  'notes',
+] as const satisfies readonly StoreName[];
+
+/**
+ * The inside of one read-write transaction, which each adapter gives: what the rules of `apply-changes.ts` are written in, once.
+ * What is read is `unknown`, since other versions of the app wrote it.
+ */
+export interface Transaction {
+  get(store: StoreName, id: string): Promise<unknown>;
+  all(store: StoreName): Promise<readonly unknown[]>;
+  put<S extends StoreName>(store: S, value: Stores[S]): Promise<unknown>;
+  drop(store: StoreName, id: string): Promise<unknown>;
+  clear(store: StoreName): Promise<unknown>;
+  snapshotsOf(of: string): Promise<readonly Snapshot[]>;
+}
