@@ -6,11 +6,23 @@ type Locks = Pick<LockManager, 'request'>;
 
 const PREFIX = 'crease-and-count.draft.';
 
+/** Keeps nothing: for a browser that lets us write nowhere. */
+const NO_JOURNAL: Journal = {
+  write: () => false,
+  clear: () => undefined,
+  leftBehind: () => Promise.resolve([]),
+};
+
 /**
  * The journal in the browser's local storage, which is written before the page can go away. One entry a tab; a tab holds a lock
  * on its entry for as long as it lives, so that an entry without a holder is work left behind.
  */
-export function openLocalJournal(store: LocalStore, locks: Locks | null, tab: string): Journal {
+export function browserJournal(
+  store: LocalStore | null,
+  locks: Locks | null = navigator.locks ?? null,
+  tab: string = crypto.randomUUID(),
+): Journal {
+  if (!store) return NO_JOURNAL;
   const mine = PREFIX + tab;
   void locks?.request(mine, () => new Promise<never>(() => undefined));
 
