@@ -127,7 +127,8 @@ export const pillowPack = defineStyle({
         { do: 'fold', panels: ['backLeft', 'backRight'], bends: true },
         { do: 'fold', panels: ['frontLeft', 'frontRight'], bends: true },
       ],
-      shell: ['front', 'back', 'frontLeft', 'frontRight', 'backLeft', 'backRight'],
+      // a full lens reaches from one face to the other, so one flap an end bounds the room
+      shell: ['front', 'back', 'frontLeft', 'frontRight'],
       // source: arXiv 2509.02049; both walls stand `depth` off the middle, and the ends are set in by `depth` each
       roomMm3: (values) => {
         const { height = 0, rise = 0 } = values;
@@ -159,6 +160,14 @@ export const pillowPack = defineStyle({
       atMost: 'width/2',
       severity: 'stop',
       says: 'The glue tab {tab} reaches past the middle of a face {width} wide.',
+      remedy: 'Make it at most {limit}.',
+    },
+    {
+      code: 'tab-ends-meet',
+      symbol: 'tab',
+      atMost: 'height/2 - 1/4 in',
+      severity: 'stop',
+      says: 'The slanted ends of a glue tab {tab} wide meet on a pack {height} long.',
       remedy: 'Make it at most {limit}.',
     },
   ],
