@@ -59,6 +59,17 @@ export function layBent(
     bench.curves.push({ a: corner(b, 0), b: corner(b, last), rise, bulge: 'right', kind: 'cut' });
   }
   const first = bench.faces.length;
+  const [firstLean = 0, lastLean = 0] = [bend.leansDeg[0], bend.leansDeg[bend.leansDeg.length - 1]];
+  if (on !== null)
+    bench.hinges.push({
+      parent: on.face,
+      child: first,
+      a: corner(a, 0),
+      b: corner(b, 0),
+      restDeg: foldDeg - on.leanDeg - firstLean,
+      kind: 'score',
+      panel: name,
+    });
   const startSides: Side[] = [];
   const endSides: Side[] = [];
   bend.leansDeg.forEach((leanDeg, strip) => {
@@ -85,17 +96,6 @@ export function layBent(
       });
   });
   const last = bend.leansDeg.length;
-  const [firstLean = 0, lastLean = 0] = [bend.leansDeg[0], bend.leansDeg[last - 1]];
-  if (on !== null)
-    bench.hinges.push({
-      parent: on.face,
-      child: first,
-      a: corner(a, 0),
-      b: corner(b, 0),
-      restDeg: foldDeg - on.leanDeg - firstLean,
-      kind: 'score',
-      panel: name,
-    });
   const side = AROUND[frame.outward];
   const sides = new Map<EdgeName, readonly Side[]>([
     [side.hinge, [{ face: first, a: corner(b, 0), b: corner(a, 0), leanDeg: firstLean }]],

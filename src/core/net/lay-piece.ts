@@ -5,11 +5,12 @@ import { closingActs } from './closing-acts';
 import type { Bench, LaidCurve, LaidPanel, Side } from './laid-panel';
 import { layBent, layLens } from './lay-curved';
 import { layFlat } from './lay-panel';
+import { laySeam } from './lay-seam';
 import { lengthOf, type NamedValues } from './name-values';
 import { onSameEdge, ringsOf, wasteOf } from './outline';
 import { overlayEdges, type Stretch } from './overlay';
 import { pointAt } from './point';
-import type { Blank, Curve, EdgeKind, Face, Hinge, Joint, NetEdge, PieceNet, Point, Seam } from './types';
+import type { Blank, Curve, Face, Hinge, Joint, NetEdge, PieceNet, Point } from './types';
 
 /** One piece of card, flat: its panels laid beside one another along the tree, and everything that follows from where they lie. */
 export function layPiece(id: string, spec: PieceSpec, values: NamedValues): PieceNet {
@@ -19,8 +20,8 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
   const low = Math.min(...corners.map(({ y }) => y));
   const moved = new Map<Point, Point>();
   const move = (p: Point): Point => {
-    let there = moved.get(p);
-    if (there === undefined) moved.set(p, (there = pointAt(p.x - left, p.y - low)));
+    const there = moved.get(p) ?? pointAt(p.x - left, p.y - low);
+    moved.set(p, there);
     return there;
   };
   const laid = bench.faces.map((face) => ({ ...face, ring: face.ring.map(move) }));
@@ -30,22 +31,36 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
   };
   const hinges: Hinge[] = bench.hinges.map((hinge) => ({ ...hinge, a: move(hinge.a), b: move(hinge.b) }));
   const creases = creaseFolds(spec, bench, values);
-  const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, hinges, creases, blank));
+  const byPair = new Map(
+    hinges.map((hinge, at) => [pairKey(hinge.parent, hinge.child), [at, hinge] as const]),
+  );
+  const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, byPair, creases, blank));
   const rings = ringsOf(edges.filter(({ right }) => right === null));
   const faces = laid.map(
     ({ panel, role, ring }, at): Face => ({ name: faceName(bench, panel, at), panel, role, ring, holes: [] }),
   );
   const joints = spec.joints.flatMap((joint) => layJoint(joint, bench, values));
+  const seams = (spec.seams ?? []).flatMap(([first, second, gap]) => {
+    const sides = [first, second].map((where) =>
+      sidesAt(bench, where).sides.map((side) => ({ face: side.face, a: move(side.a), b: move(side.b) })),
+    );
+    return laySeam(
+      edges,
+      sides[0] ?? [],
+      sides[1] ?? [],
+      gap === undefined ? ticks(0) : lengthOf(gap, values),
+    );
+  });
   return {
     id,
     label: spec.label,
     blank,
     faces,
-    edges,
     hinges,
     curves: bench.curves.map((curve) => trueArc({ ...curve, a: move(curve.a), b: move(curve.b) })),
     joints,
-    seams: laySeams(spec, bench, edges, move, values),
+    seams,
+    edges,
     overlaps: (spec.overlaps ?? []).map((group) => group.flatMap((panel) => facesOf(bench, panel))),
     closing: closingActs(spec, faces, hinges, joints, (angle) => angleOf(angle, values)),
     waste: wasteOf(blank, rings),
@@ -102,36 +117,28 @@ function creaseFolds(spec: PieceSpec, bench: Bench, values: NamedValues): Readon
 
 const pairKey = (p: number, q: number): string => (p < q ? `${p},${q}` : `${q},${p}`);
 
+/** What a stretch of line is: a hinge, a declared crease, a slit between panels, a line within one, or the outline. */
 function nameEdge(
-  stretch: Stretch,
+  { a, b, left, right, curve }: Stretch,
   faces: Bench['faces'],
-  hinges: readonly Hinge[],
+  hinges: ReadonlyMap<string, readonly [at: number, hinge: Hinge]>,
   creases: ReadonlyMap<string, number>,
   blank: Blank,
 ): NetEdge {
-  const { a, b, left, right, curve } = stretch;
-  const at =
-    right === null
-      ? -1
-      : hinges.findIndex(
-          ({ parent, child }) => (parent === left && child === right) || (parent === right && child === left),
-        );
-  const hinge = hinges[at];
-  if (hinge !== undefined && right !== null) {
-    const runs = hinge.parent === left ? { a, b, left, right } : { a: b, b: a, left: right, right: left };
-    return { ...runs, kind: hinge.kind, foldDeg: hinge.restDeg, hinge: at, curve };
+  if (right === null) {
+    const kind = onSameEdge(blank, a, b) ? 'edge' : 'cut';
+    return { a, b, left, right, kind, foldDeg: 0, hinge: null, curve };
   }
-  const crease = right === null ? undefined : creases.get(pairKey(left, right));
-  const kind: EdgeKind =
-    right === null
-      ? onSameEdge(blank, a, b)
-        ? 'edge'
-        : 'cut'
-      : crease !== undefined
-        ? 'score'
-        : faces[left]?.panel === faces[right]?.panel
-          ? 'join'
-          : 'slit';
+  const key = pairKey(left, right);
+  const found = hinges.get(key);
+  if (found !== undefined) {
+    const [at, { parent, kind, restDeg }] = found;
+    const runs = parent === left ? { a, b, left, right } : { a: b, b: a, left: right, right: left };
+    return { ...runs, kind, foldDeg: restDeg, hinge: at, curve };
+  }
+  const crease = creases.get(key);
+  const within = faces[left]?.panel === faces[right]?.panel;
+  const kind = crease !== undefined ? 'score' : within ? 'join' : 'slit';
   return { a, b, left, right, kind, foldDeg: crease ?? 0, hinge: null, curve };
 }
 
@@ -146,35 +153,6 @@ function layJoint(joint: JointSpec, bench: Bench, values: NamedValues): Joint[] 
       : [{ tab, target, lap: joint.lap, carries: joint.carries ?? false, gap }];
   });
 }
-
-/** Seams edge by edge: along a curve the second runs backwards. */
-function laySeams(
-  spec: PieceSpec,
-  bench: Bench,
-  edges: readonly NetEdge[],
-  move: (p: Point) => Point,
-  values: NamedValues,
-): Seam[] {
-  const find = ({ face, a, b }: Side): number => {
-    const [p, q] = [move(a), move(b)];
-    return edges.findIndex(
-      (edge) => (edge.left === face || edge.right === face) && within(edge.a, p, q) && within(edge.b, p, q),
-    );
-  };
-  return (spec.seams ?? []).flatMap(([first, second, gap]) => {
-    const [p, q] = [sidesAt(bench, first).sides, [...sidesAt(bench, second).sides].reverse()];
-    return p.flatMap((side, at) => {
-      const other = q[at];
-      if (other === undefined) return [];
-      return [{ a: find(side), b: find(other), gap: gap === undefined ? ticks(0) : lengthOf(gap, values) }];
-    });
-  });
-}
-
-const within = (point: Point, a: Point, b: Point): boolean =>
-  (point.x - a.x) * (point.x - b.x) <= 0 &&
-  (point.y - a.y) * (point.y - b.y) <= 0 &&
-  (b.x - a.x) * (point.y - a.y) === (b.y - a.y) * (point.x - a.x);
 
 function trueArc({ a, b, rise, bulge, kind }: LaidCurve): Curve {
   const span = Math.hypot(b.x - a.x, b.y - a.y) || 1;

@@ -1,4 +1,4 @@
-import { alongOf, type Carrier, carrierKey, carrierOf } from './carrier';
+import { alongOf, carrierKey, carrierOf } from './carrier';
 import type { LaidFace } from './laid-panel';
 import type { Point } from './types';
 
@@ -23,14 +23,14 @@ interface Run {
 
 /** Lays the edges of all faces over one another: collinear edges are cut where either ends, and paired up. Exact. */
 export function overlayEdges(faces: readonly Pick<LaidFace, 'ring' | 'curves'>[]): Stretch[] {
-  const lines = new Map<string, { carrier: Carrier; runs: Run[] }>();
+  const lines = new Map<string, { readonly runs: Run[] }>();
   faces.forEach(({ ring, curves }, face) => {
     ring.forEach((a, at) => {
       const b = ring[(at + 1) % ring.length] ?? a;
       const { carrier, way } = carrierOf(a, b);
       const key = carrierKey(carrier);
-      let line = lines.get(key);
-      if (line === undefined) lines.set(key, (line = { carrier, runs: [] }));
+      const line = lines.get(key) ?? { runs: [] };
+      lines.set(key, line);
       const [start, end] = way === 1 ? [a, b] : [b, a];
       const curve = curves[at] ?? null;
       line.runs.push({

@@ -44,7 +44,7 @@ export interface NetEdge {
   readonly curve: number | null;
 }
 
-/** One line of the fold tree: `child` turns about a→b (as it runs in the parent's ring). Indices into `faces`. */
+/** One line of the fold tree: `child` turns about a→b (as it runs in the parent's ring). Indices into `faces`; parents come before children. */
 export interface Hinge {
   readonly parent: number;
   readonly child: number;
@@ -79,6 +79,8 @@ export interface Joint {
 export interface Seam {
   readonly a: number;
   readonly b: number;
+  /** The face whose edge each is: along a slit two faces meet that part when folded. */
+  readonly faces: readonly [number, number];
   readonly gap: Ticks;
 }
 
@@ -105,7 +107,7 @@ export interface PieceNet {
   readonly curves: readonly Curve[];
   readonly joints: readonly Joint[];
   readonly seams: readonly Seam[];
-  /** Faces lying on one another when closed, innermost first. */
+  /** Faces lying on one another when closed, innermost first; the faces of one bent panel are one layer. */
   readonly overlaps: readonly (readonly number[])[];
   readonly closing: readonly ClosingAct[];
   /** Pieces of the blank that fall away, each a ring counter-clockwise. */

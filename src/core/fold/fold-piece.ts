@@ -1,0 +1,38 @@
+import type { PieceNet } from '../net/types';
+import { toMm } from '../units/ticks';
+import { FLAT, foldAbout, type Pose, placeOf } from './pose';
+import type { Vector } from './vector';
+
+export interface FoldedFace {
+  readonly pose: Pose;
+  /** The face's corners in space, mm, in the order of its flat ring. */
+  readonly ring: readonly Vector[];
+}
+
+/** Every hinge's angle at the closed state, degrees. */
+export const restAngles = (piece: PieceNet): number[] => piece.hinges.map(({ restDeg }) => restDeg);
+
+/** Where each face goes when every hinge is turned to its angle (degrees, valley positive, one a hinge). The root stays flat on the bench. */
+export function posesOf(piece: PieceNet, anglesDeg: readonly number[]): Pose[] {
+  const poses: Pose[] = piece.faces.map(() => FLAT);
+  piece.hinges.forEach(({ parent, child, a, b }, at) => {
+    poses[child] = foldAbout(
+      poses[parent] ?? FLAT,
+      toMm(a.x),
+      toMm(a.y),
+      toMm(b.x),
+      toMm(b.y),
+      anglesDeg[at] ?? 0,
+    );
+  });
+  return poses;
+}
+
+/** The piece folded: each face's pose and its corners in space, mm. Thin card; thickness is the checks' business. */
+export function foldPiece(piece: PieceNet, anglesDeg: readonly number[] = restAngles(piece)): FoldedFace[] {
+  const poses = posesOf(piece, anglesDeg);
+  return piece.faces.map(({ ring }, at) => {
+    const pose = poses[at] ?? FLAT;
+    return { pose, ring: ring.map(({ x, y }) => placeOf(pose, toMm(x), toMm(y))) };
+  });
+}
