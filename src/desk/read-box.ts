@@ -4,7 +4,7 @@ import { STYLES, styleById } from '../core/styles/registry';
 import type { BoxStyle, Chosen } from '../core/styles/types';
 import { type LengthUnit, millimetres, type Ticks } from '../core/units';
 import { suggestName } from './nearest-name';
-import { readRecipe } from './read-recipe';
+import { chooseRow, readWorkbookFile } from './read-file';
 import { keepSize, readCaliper, readSetting, USUAL_CALIPER_UM, writtenInInches } from './read-size';
 import { refuse } from './refuse';
 import type { Desk, DeskRefusal, Given } from './verb';
@@ -35,7 +35,8 @@ export const BOX_USAGE =
 export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefusal[] {
   const refused: DeskRefusal[] = [];
   const [file] = given.words;
-  const recipe = file === undefined ? null : readRecipe(file, given.one['recipe'], desk, refused);
+  const workbook = file === undefined ? null : readWorkbookFile(file, desk, refused);
+  const recipe = workbook && chooseRow(workbook.recipes, given.one['recipe'], 'recipe', file ?? '', refused);
   if (refused.length > 0) return refused;
   const style = readStyle(given.one['style'] ?? recipe?.styleId, refused);
   if (!style) return refused;

@@ -7,6 +7,7 @@ import type { Desk, DeskRefusal, Verb } from './verb';
 const VERBS: Readonly<Record<string, () => Promise<{ readonly verb: Verb }>>> = {
   styles: () => import('./styles'),
   net: () => import('./net'),
+  plan: () => import('./plan'),
 };
 
 /** Does what one command line asks. Gives what it refused, in the order written: nothing when all was done. */

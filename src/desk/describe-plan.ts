@@ -1,0 +1,88 @@
+import { type EventPlan, type PlannedPaper, printMoney, type ShoppingRow, sayReason } from '../core/plan';
+import { type Ticks, toMm } from '../core/units';
+import type { Layout, SheetPart } from '../core/yield';
+
+const sizeMm = ({ across, up }: { readonly across: Ticks; readonly up: Ticks }) => ({
+  acrossMm: toMm(across),
+  upMm: toMm(up),
+});
+const placeMm = (box: {
+  readonly x: Ticks;
+  readonly y: Ticks;
+  readonly across: Ticks;
+  readonly up: Ticks;
+}) => ({
+  xMm: toMm(box.x),
+  yMm: toMm(box.y),
+  ...sizeMm(box),
+});
+
+/** One way of cutting a sheet, in the sheet's own frame: x across, y up from its lower left corner. */
+export const layoutMm = ({ sheets, parts, offcuts }: Layout) => ({
+  sheets,
+  parts: parts.map((placed) => ({ part: placed.part, turned: placed.turned, ...placeMm(placed) })),
+  offcuts: offcuts.map(placeMm),
+});
+
+const paperMm = ({ paperId, name, sheet, parts, plan }: PlannedPaper) => ({
+  paper: paperId,
+  name,
+  sheet: sizeMm(sheet),
+  sheets: plan.sheets,
+  lowerBound: plan.lowerBound,
+  proven: plan.proven,
+  proof: plan.proof,
+  unplaced: plan.unplaced,
+  parts: parts.map(({ across, up, ...part }: SheetPart) => ({ ...part, ...sizeMm({ across, up }) })),
+  layouts: plan.layouts.map(layoutMm),
+});
+
+function shoppingRow({ why, ...row }: ShoppingRow, currency: string) {
+  const wording = {
+    length: (length: Ticks) => `${toMm(length)} mm`,
+    money: (minor: number) => printMoney(minor, currency, 'en'),
+  };
+  return { ...row, why: why.map((reason) => sayReason(reason, wording)) };
+}
+
+/** What an event comes to, as the desk prints it: millimetres, minutes, and money in whole minor units. */
+export const describePlan = (plan: EventPlan) => ({
+  event: plan.eventId,
+  name: plan.name,
+  date: plan.date,
+  ordered: plan.ordered,
+  making: plan.making,
+  lines: plan.lines.map(({ lineId, recipeId, name, styleId, paperId, ordered, spares, making }) => ({
+    line: lineId,
+    recipe: recipeId,
+    name,
+    style: styleId,
+    paper: paperId,
+    ordered,
+    spares,
+    making,
+  })),
+  papers: plan.papers.map(paperMm),
+  rolls: plan.rolls.map(({ perBox, total, rollLength, rolls, ...roll }) => ({
+    ...roll,
+    perBoxMm: toMm(perBox),
+    totalMm: toMm(total),
+    rollMm: toMm(rollLength),
+    rolls: rolls.rolls,
+  })),
+  shopping: plan.shopping.map((row) => shoppingRow(row, plan.cost.currency)),
+  cost: plan.cost,
+  minutes: {
+    total: Math.ceil(plan.hours.totalSeconds / 60),
+    stages: plan.hours.stages.map(({ act, label, times, seconds }) => ({
+      act,
+      label,
+      times,
+      minutes: Math.ceil(seconds / 60),
+    })),
+  },
+  findings: plan.findings.map(({ facts, ...finding }) => ({
+    ...finding,
+    factsMm: Object.fromEntries(Object.entries(facts).map(([name, length]) => [name, toMm(length)])),
+  })),
+});

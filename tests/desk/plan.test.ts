@@ -1,0 +1,68 @@
+import { describe, expect, test } from 'vitest';
+import { callDesk } from './call-desk';
+import { fortyFavors } from './forty-favors';
+
+const file = { 'event.json': JSON.stringify(fortyFavors) };
+
+interface Plan {
+  readonly making: number;
+  readonly papers: readonly {
+    readonly sheets: number;
+    readonly lowerBound: number;
+    readonly proven: boolean;
+  }[];
+  readonly shopping: readonly {
+    readonly kind: string;
+    readonly short: number;
+    readonly bought: number;
+    readonly priceMinor: number;
+  }[];
+  readonly minutes: { readonly total: number };
+}
+
+describe('desk plan', () => {
+  test('forty favors with a liner and a tenth to spare take 44 letter sheets, bought in packs less what is on hand', async () => {
+    const { refused, printed } = await callDesk(['plan', 'event.json'], file);
+    expect(refused).toEqual([]);
+    const plan = JSON.parse(printed) as Plan;
+    // Common practice, no source: one letter sheet gives one 4 1/2 × 11 in blank and one 3 1/2 × 6 in liner. 40 + 10 % = 44.
+    expect(plan.making).toBe(44);
+    expect(plan.papers).toMatchObject([{ sheets: 44, lowerBound: 44, proven: true }]);
+    // 44 − 6 on hand = 38; packs of 25: two, 2 × 8.99 = 17.98.
+    expect(plan.shopping.find(({ kind }) => kind === 'paper')).toMatchObject({
+      short: 38,
+      bought: 50,
+      priceMinor: 1798,
+    });
+    expect(plan.minutes.total).toBeGreaterThan(0);
+  });
+
+  test('a file with several events asks which, and a name that is none of them is turned away with the nearest', async () => {
+    const [party] = fortyFavors.events;
+    const two = { ...fortyFavors, events: [party, { ...party, id: 'spring-fair' }] };
+    const files = { 'two.json': JSON.stringify(two) };
+    expect((await callDesk(['plan', 'two.json'], files)).codes).toEqual(['which-event']);
+    const { refused } = await callDesk(['plan', 'two.json', '--event', 'springfair'], files);
+    expect(refused[0]?.says).toContain('Did you mean spring-fair?');
+    expect((await callDesk(['plan', 'two.json', '--event', 'party'], files)).refused).toEqual([]);
+  });
+
+  test.each([
+    [{ ...fortyFavors, events: [] }, 'no-event'],
+    [{ ...fortyFavors, colour: 'blue' }, 'unknown-field'],
+    [
+      { ...fortyFavors, papers: fortyFavors.papers.map((paper) => ({ ...paper, acrossMm: '8.5 in' })) },
+      'wrong-type',
+    ],
+    [
+      { ...fortyFavors, papers: fortyFavors.papers.map((paper) => ({ ...paper, acrossMm: 1e300 })) },
+      'too-big',
+    ],
+  ])('a file that is not whole is refused: case %#', async (content, code) => {
+    const { codes, printed } = await callDesk(['plan', 'event.json'], {
+      'event.json': JSON.stringify(content),
+    });
+    expect(codes).toEqual([code]);
+    expect(printed).toBe('');
+  });
+});
