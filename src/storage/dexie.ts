@@ -61,8 +61,11 @@ function databaseOn(db: Dexie, outside: DexieOptions['outside']): Database {
   });
 
   const taken = () => (stale ? ({ ok: false, fault: stale } as const) : null);
+  // The function handed to Dexie must itself be async, or it takes the transaction for done at the first await.
   const attempt = <Value>(mode: 'read' | 'write', work: (tx: Transaction) => Promise<Value>) =>
-    watchOver(() => db.transaction(mode === 'write' ? 'rw' : 'r', STORES, () => work(transactionOn(db))));
+    watchOver(() =>
+      db.transaction(mode === 'write' ? 'rw' : 'r', STORES, async () => work(transactionOn(db))),
+    );
 
   return {
     keeps: 'browser',

@@ -1,0 +1,270 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import type { Change, StorageEvent, WorkbookStorage } from '../../src/storage/port';
+import { eventRow, paperRow, recipeRow, supplyRow, toolRow } from './sample-rows';
+
+/** One place that several tabs stand on. */
+export interface Place {
+  open(): Promise<WorkbookStorage>;
+  /** Puts a row in as it is, past every check: what another version, or a fault, may have left there. */
+  plant(table: string, row: { id: string }): Promise<void>;
+  /** Takes a row out behind everybody's back. */
+  lose(table: string, id: string): Promise<void>;
+  /** Forgets what was counted outside the database, or sets it. */
+  countOutside(census: unknown): void;
+}
+
+const AT = '2026-01-17T09:00:00.000Z';
+const later = (minutes: number) => new Date(Date.parse(AT) + minutes * 60_000).toISOString();
+
+/** What every adapter of the port promises. Run once for each. */
+export function describeStorage(name: string, newPlace: () => Promise<Place>): void {
+  const opened: WorkbookStorage[] = [];
+  afterEach(() => {
+    for (const storage of opened.splice(0)) storage.close();
+  });
+  const open = async (place: Place) => {
+    const storage = await place.open();
+    opened.push(storage);
+    return storage;
+  };
+  const openNew = async () => {
+    const place = await newPlace();
+    return { place, storage: await open(place) };
+  };
+  const write = async (storage: WorkbookStorage, changes: readonly Change[], at = AT) => {
+    const result = await storage.write(changes, at);
+    if (!result.ok) throw new Error(result.fault.detail);
+    return result.value;
+  };
+  const load = async (storage: WorkbookStorage) => {
+    const result = await storage.load();
+    if (!result.ok) throw new Error(result.fault.detail);
+    return result.value;
+  };
+  const put = (row: ReturnType<typeof recipeRow>, basedOn: number | null): Change => ({
+    table: 'recipes',
+    id: row.id,
+    row,
+    basedOn,
+  });
+  const bin = (id: string, basedOn: number): Change => ({ table: 'recipes', id, row: null, basedOn });
+  const value = async <Value>(result: Promise<{ ok: true; value: Value } | { ok: false }>) => {
+    const settled = await result;
+    if (!settled.ok) throw new Error('refused');
+    return settled.value;
+  };
+
+  describe(`a workbook kept in ${name}`, () => {
+    test('starts empty, with nothing lost', async () => {
+      const { storage } = await openNew();
+      expect(await load(storage)).toEqual({
+        rows: { recipes: [], events: [], papers: [], supplies: [], tools: [] },
+        quarantined: [],
+        notes: {},
+        loss: null,
+      });
+    });
+
+    test('gives back every kind of row as it was kept, with its first revision', async () => {
+      const { place, storage } = await openNew();
+      const rows = {
+        recipes: recipeRow('a'),
+        events: eventRow('b'),
+        papers: paperRow('c'),
+        supplies: supplyRow('d'),
+        tools: toolRow('e'),
+      };
+      const changes = Object.entries(rows).map(
+        ([table, row]) => ({ table, id: row.id, row, basedOn: null }) as unknown as Change,
+      );
+      expect(await write(storage, changes)).toEqual({ outcome: 'kept', revs: [1, 1, 1, 1, 1] });
+      const found = (await load(await open(place))).rows;
+      for (const [table, row] of Object.entries(rows))
+        expect(found[table as 'recipes']).toEqual([{ ...row, rev: 1 }]);
+    });
+
+    test('counts revisions up, whatever the row itself says', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null)]);
+      expect(await write(storage, [put(recipeRow('a', { rev: 1 }), 1)])).toMatchObject({ revs: [2] });
+      expect(await write(storage, [put(recipeRow('a', { rev: 0 }), 2)])).toMatchObject({ revs: [3] });
+    });
+
+    test('keeps neither of two changes when one is based on an old revision, and hands both states over', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a', { notes: 'first' }), null), put(recipeRow('b'), null)]);
+      await write(storage, [put(recipeRow('a', { notes: 'theirs' }), 1)]);
+      const mine = recipeRow('a', { notes: 'mine' });
+      const written = await write(storage, [put(recipeRow('b', { notes: 'other' }), 1), put(mine, 1)]);
+      expect(written).toEqual({
+        outcome: 'conflict',
+        conflicts: [{ table: 'recipes', id: 'a', mine, theirs: recipeRow('a', { notes: 'theirs', rev: 2 }) }],
+      });
+      const { recipes } = (await load(storage)).rows;
+      expect(recipes.map(({ notes }) => notes)).toEqual(['theirs', '']);
+    });
+
+    test('sees a change to a row that was deleted, and a new row under an id that is taken', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null)]);
+      expect(await write(storage, [put(recipeRow('a'), null)])).toMatchObject({ outcome: 'conflict' });
+      await write(storage, [bin('a', 1)]);
+      expect(await write(storage, [put(recipeRow('a'), 1)])).toMatchObject({
+        conflicts: [{ theirs: 'gone' }],
+      });
+    });
+
+    test('lets only one of two tabs win that write at the same moment', async () => {
+      const { place, storage } = await openNew();
+      const other = await open(place);
+      await write(storage, [put(recipeRow('a'), null)]);
+      const written = await Promise.all([
+        write(storage, [put(recipeRow('a', { notes: 'one' }), 1)]),
+        write(other, [put(recipeRow('a', { notes: 'two' }), 1)]),
+      ]);
+      expect(written.map(({ outcome }) => outcome).sort()).toEqual(['conflict', 'kept']);
+    });
+
+    test('moves a deleted row to the bin and takes it out again with a higher revision', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null)]);
+      expect(await write(storage, [bin('a', 1)])).toEqual({ outcome: 'kept', revs: [null] });
+      expect((await load(storage)).rows.recipes).toEqual([]);
+      expect(await value(storage.listBin())).toEqual([
+        { id: 'recipes/a', table: 'recipes', row: recipeRow('a', { rev: 1 }), deletedAt: AT },
+      ]);
+      expect(await write(storage, [put(recipeRow('a'), null)])).toEqual({ outcome: 'kept', revs: [2] });
+      expect(await value(storage.listBin())).toEqual([]);
+    });
+
+    test('keeps what lay in the bin as an earlier state when something else takes its id', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a', { notes: 'binned' }), null)]);
+      await write(storage, [bin('a', 1)]);
+      await write(storage, [put(recipeRow('a', { notes: 'from a file' }), null)]);
+      const snapshots = await value(storage.listSnapshots('recipes', 'a'));
+      expect(snapshots.map(({ row }) => (row as { notes: string }).notes)).toEqual(['binned']);
+    });
+
+    test('empties the bin of what was deleted before a day, and of its earlier states', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null), put(recipeRow('b'), null)]);
+      await write(storage, [put(recipeRow('a'), 1)]);
+      await write(storage, [bin('a', 2)], later(-60));
+      await write(storage, [bin('b', 1)], later(60));
+      expect(await value(storage.purgeBin(AT))).toBe(1);
+      expect((await value(storage.listBin())).map(({ id }) => id)).toEqual(['recipes/b']);
+      expect(await value(storage.listSnapshots('recipes', 'a'))).toEqual([]);
+    });
+
+    test('keeps the last twenty earlier states, some minutes apart, newest first', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a', { notes: '0' }), null)]);
+      // Thirty changes, six minutes apart; each is followed a second later by one more, which makes no state of its own.
+      let rev = 1;
+      for (let n = 1; n <= 30; n++) {
+        await write(storage, [put(recipeRow('a', { notes: `${n}` }), rev++)], later(n * 6));
+        await write(storage, [put(recipeRow('a', { notes: `${n}+` }), rev++)], later(n * 6 + 1 / 60));
+      }
+      const notes = (await value(storage.listSnapshots('recipes', 'a'))).map(
+        ({ row }) => (row as { notes: string }).notes,
+      );
+      expect(notes).toHaveLength(20);
+      expect(notes[0]).toBe('29+');
+      expect(notes.at(-1)).toBe('10+');
+    });
+
+    test('keeps notes in the same transaction as rows: neither, when the rows meet a conflict', async () => {
+      const { storage } = await openNew();
+      await storage.write([put(recipeRow('a'), null)], AT, { settings: { unit: 'mm' } });
+      expect((await load(storage)).notes).toMatchObject({ settings: { unit: 'mm' } });
+      await storage.write([put(recipeRow('a'), null)], AT, { settings: { unit: 'in' } });
+      expect((await load(storage)).notes).toMatchObject({ settings: { unit: 'mm' } });
+    });
+
+    test('reads one row as it stands now', async () => {
+      const { place, storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null)]);
+      await place.plant('recipes', { id: 'bad' });
+      expect(await value(storage.readRow('recipes', 'a'))).toEqual(recipeRow('a', { rev: 1 }));
+      expect(await value(storage.readRow('recipes', 'nowhere'))).toBe('gone');
+      expect(await value(storage.readRow('recipes', 'bad'))).toBe('unreadable');
+    });
+
+    test('sets a row it cannot read aside, whole, and never writes over it', async () => {
+      const { place, storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null)]);
+      const bad = { ...recipeRow('bad'), caliperUm: 'thick' };
+      await place.plant('recipes', bad);
+      const stored = await load(await open(place));
+      expect(stored.rows.recipes.map(({ id }) => id)).toEqual(['a']);
+      expect(stored.quarantined).toEqual([
+        {
+          table: 'recipes',
+          id: 'bad',
+          raw: bad,
+          refusals: [{ code: 'wrong-type', path: 'caliperUm', found: '"thick"', expected: 'number' }],
+        },
+      ]);
+      expect(await write(storage, [put(recipeRow('bad'), null)])).toMatchObject({
+        conflicts: [{ theirs: 'unreadable' }],
+      });
+      expect((await load(storage)).quarantined).toHaveLength(1);
+    });
+
+    test('notices rows that are gone without having been deleted', async () => {
+      const { place, storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null), put(recipeRow('b'), null)]);
+      expect((await load(storage)).loss).toBeNull();
+      await place.lose('recipes', 'a');
+      const reopened = await open(place);
+      expect((await load(reopened)).loss).toEqual({
+        expected: { generation: 1, rows: 2, revSum: 2 },
+        found: { generation: 1, rows: 1, revSum: 1 },
+      });
+      await reopened.acceptLoss();
+      expect((await load(reopened)).loss).toBeNull();
+    });
+
+    test('notices a whole database that is older than what was counted outside it, but not one that is a write ahead', async () => {
+      const { place, storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null)]);
+      place.countOutside({ generation: 9, rows: 5, revSum: 40 });
+      expect((await load(storage)).loss?.expected).toEqual({ generation: 9, rows: 5, revSum: 40 });
+      await storage.acceptLoss();
+      expect((await load(storage)).loss).toBeNull();
+      await write(storage, [put(recipeRow('a'), 1)]);
+      place.countOutside({ generation: 10, rows: 1, revSum: 1 });
+      expect((await load(storage)).loss).toBeNull();
+      place.countOutside('scribble');
+      expect((await load(storage)).loss).toBeNull();
+    });
+
+    test('tells other tabs what was kept, and not the tab that kept it', async () => {
+      const { place, storage } = await openNew();
+      const other = await open(place);
+      const heard: [string, StorageEvent][] = [];
+      storage.watch((event) => heard.push(['mine', event]));
+      const arrived = new Promise<void>((resolve) => {
+        other.watch((event) => {
+          heard.push(['other', event]);
+          resolve();
+        });
+      });
+      await write(storage, [put(recipeRow('a'), null)]);
+      await arrived;
+      expect(heard).toEqual([
+        ['other', { event: 'changed-elsewhere', keys: [{ table: 'recipes', id: 'a' }] }],
+      ]);
+    });
+
+    test('forgets everything when asked to, without calling it a loss', async () => {
+      const { place, storage } = await openNew();
+      await storage.write([put(recipeRow('a'), null)], AT, { settings: 1 });
+      await write(storage, [bin('a', 1)]);
+      await storage.eraseAll();
+      expect(await load(await open(place))).toMatchObject({ rows: { recipes: [] }, notes: {}, loss: null });
+      expect(await value(storage.listBin())).toEqual([]);
+    });
+  });
+}

@@ -1,0 +1,50 @@
+import 'fake-indexeddb/auto';
+import { Dexie } from 'dexie';
+import { type DexieOptions, openDexie } from '../../src/storage/dexie';
+import type { WorkbookStorage } from '../../src/storage/port';
+import type { Place } from './acceptance';
+
+/** The part of a browser's local storage that we use, on a map. */
+export class LocalMap {
+  readonly map = new Map<string, string>();
+  getItem = (key: string) => this.map.get(key) ?? null;
+  setItem = (key: string, value: string) => void this.map.set(key, value);
+  removeItem = (key: string) => void this.map.delete(key);
+  key = (index: number) => [...this.map.keys()][index] ?? null;
+  get length() {
+    return this.map.size;
+  }
+}
+
+let databases = 0;
+export const newName = () => `workbook-${++databases}`;
+
+export async function openOrThrow(options: DexieOptions): Promise<WorkbookStorage> {
+  const opened = await openDexie(options);
+  if (!opened.ok) throw new Error(opened.fault.detail);
+  return opened.value;
+}
+
+/** Works on the database as it is, whatever its version, behind the back of every adapter. */
+export async function behindTheBack<Value>(
+  name: string,
+  work: (db: Dexie) => PromiseLike<Value>,
+): Promise<Value> {
+  const db = new Dexie(name);
+  await db.open();
+  try {
+    return await work(db);
+  } finally {
+    db.close();
+  }
+}
+
+export async function newDexiePlace(name = newName()): Promise<Place> {
+  const outside = new LocalMap();
+  return {
+    open: () => openOrThrow({ name, outside }),
+    plant: (table, row) => behindTheBack(name, async (db) => void (await db.table(table).put(row))),
+    lose: (table, id) => behindTheBack(name, (db) => db.table(table).delete(id)),
+    countOutside: (census) => outside.setItem(`${name}.census`, JSON.stringify(census)),
+  };
+}
