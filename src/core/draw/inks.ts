@@ -33,7 +33,7 @@ const MOUNTAIN = [5, 1.4, 0.8, 1.4];
 const FLAT = [1.2, 1.2];
 
 const HATCHED = { anglesDeg: [45], gapMm: 1.6, widthMm: FINEST, dashMm: [] };
-const CROSS_HATCHED = { anglesDeg: [45, 135], gapMm: 3, widthMm: FINEST, dashMm: [] };
+const CROSS_HATCHED = { anglesDeg: [45, 135], gapMm: 4, widthMm: FINEST, dashMm: [] };
 
 export const INKS: Readonly<Record<Ink, InkStyle>> = {
   edge: { means: 'edge of the card', widthMm: NARROW, dashMm: [], fill: 'none' },

@@ -20,7 +20,10 @@ export const writable = (text: string): string =>
 export function textWidthMm(text: string, sizeMm: number, bold = false): number {
   const widths = bold ? BOLD_WIDTHS : REGULAR_WIDTHS;
   let thousandths = 0;
-  for (const letter of writable(text)) thousandths += widths[PLACE.get(letter) ?? 0] ?? 0;
+  for (const letter of text) {
+    const place = PLACE.get(letter) ?? PLACE.get(writable(letter)) ?? 0;
+    thousandths += widths[place] ?? 0;
+  }
   return (thousandths * sizeMm) / 1000;
 }
 

@@ -67,19 +67,18 @@ export function centredText(
   });
 }
 
-/** The box that a text's letters fill, from baseline to capital height and a little below for descenders; turned texts by their hull. */
-export function textBox({ text, at, sizeMm, anchor, bold, turnDeg }: TextMark): Box {
+/** The corners of what a text's letters fill, from a little below the baseline (descenders) to capital height. */
+export function textCorners({ text, at, sizeMm, anchor, bold, turnDeg }: TextMark): readonly At[] {
   const width = textWidthMm(text, sizeMm, bold);
   const left = anchor === 'start' ? 0 : anchor === 'middle' ? -width / 2 : -width;
   const turn = ((turnDeg ?? 0) * Math.PI) / 180;
-  const corners = boxRing({ left, right: left + width, bottom: -0.2 * sizeMm, top: CAP_HEIGHT * sizeMm });
-  return boxOf(
-    corners.map(([x, y]) => [
-      at[0] + x * Math.cos(turn) - y * Math.sin(turn),
-      at[1] + x * Math.sin(turn) + y * Math.cos(turn),
-    ]),
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
+  return boxRing({ left, right: left + width, bottom: -0.2 * sizeMm, top: CAP_HEIGHT * sizeMm }).map(
+    ([x, y]): At => [at[0] + x * cos - y * sin, at[1] + x * sin + y * cos],
   );
 }
+
+export const textBox = (text: TextMark): Box => boxOf(textCorners(text));
 
 export const boxOf = (points: readonly At[]): Box => ({
   left: Math.min(...points.map(([x]) => x)),

@@ -5,11 +5,12 @@ import { drawGlue, GLUE_LETTER, glueInk } from './glue-areas';
 import { drawGrain, type GrainWay } from './grain-arrow';
 import { sizeWords } from './length-text';
 import { drawLine } from './line-marks';
-import { areaMark, boxRing, frameMarks } from './marks';
+import { areaMark, frameMarks } from './marks';
 import { type FaceUp, linesOfNet, type NetLine } from './net-lines';
 import { drawGuides, numbersFromLeft, numbersFromTop } from './net-numbers';
-import { labelBeside, labelPanel, letterPanels, patchBehind } from './panel-labels';
+import { labelPanel, letterPanels } from './panel-labels';
 import { marksAbove, marksBeside } from './running-marks';
+import { patchBehind } from './text-stack';
 import { turnOver } from './turned-over';
 import type { At, Drawing, Mark } from './types';
 
@@ -98,12 +99,12 @@ function wordsOnPanels(
   const glued = new Map(piece.joints.map(({ tab, lap }) => [piece.faces[tab], glueInk(lap, faceUp)]));
   return letterPanels(piece).flatMap((panel) => {
     const rings = panel.faces.map((face) => face.ring.map(place));
-    const labels = labelPanel(panel, rings, 1.1 * textMm, names);
-    const ink = panel.faces.map((face) => glued.get(face)).find((found) => found !== undefined);
-    if (!areas || !ink) return labels;
-    const letter = labelBeside(GLUE_LETTER[ink], rings, 0.8 * textMm, labels);
-    const all = letter ? [...labels, letter] : labels;
-    return [...all.map((label) => areaMark('paper', boxRing(patchBehind(label)))), ...all];
+    const ink = areas
+      ? panel.faces.map((face) => glued.get(face)).find((found) => found !== undefined)
+      : undefined;
+    const labels = labelPanel(panel, rings, 1.1 * textMm, names, ink ? GLUE_LETTER[ink] : null);
+    const patches = ink ? labels.map((label) => areaMark('paper', patchBehind(label))) : [];
+    return [...patches, ...labels];
   });
 }
 

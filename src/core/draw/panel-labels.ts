@@ -1,6 +1,8 @@
 import type { Face, PieceNet } from '../net/types';
-import { boxesOverlap, centredText, type TextMark, textBox } from './marks';
+import { CAP_HEIGHT, textWidthMm } from './letters';
+import { boxesOverlap, boxOf, centredText, type TextMark, textBox, textMark } from './marks';
 import { LESSER } from './running-marks';
+import { fitsInside, type Rings, stackText } from './text-stack';
 import type { At } from './types';
 
 /** A panel as the drawing names it: its faces together, the letter on it, and its words. */
@@ -33,44 +35,59 @@ const letterAt = (place: number) =>
   LETTERS.charAt(place % LETTERS.length) +
   (place < LETTERS.length ? '' : `${1 + Math.floor(place / LETTERS.length)}`);
 
-/** Where words fit inside a panel drawn on paper: rings in mm. */
-export type PanelRings = readonly (readonly At[])[];
-
 /**
- * The panel's letter, with its name below where there is room, level or turned; nothing where even a letter would leave the panel.
- * `textMm`: type size of the letter.
+ * The panel's letter, with its name where there is room (below, beside, or turned), and a glue letter clear of both; nothing where even a
+ * letter would leave the panel. The glue letter goes before the name. `textMm`: type size of the letter.
  */
 export function labelPanel(
   { letter, words }: DrawnPanel,
-  rings: PanelRings,
+  rings: Rings,
   textMm: number,
   names: boolean,
-): TextMark[] {
+  glueLetter: string | null,
+): readonly TextMark[] {
   const centre = centreOf(rings);
   const small = LESSER * textMm;
-  const stack = (turnDeg: number): TextMark[] => {
-    const shift = (towards: number): At =>
-      turnDeg === 0 ? [centre[0], centre[1] + towards] : [centre[0] - towards, centre[1]];
-    return [
-      centredText(letter, shift(0.62 * small), textMm, { bold: true, turnDeg }),
-      centredText(words, shift(-0.55 * textMm), small, { turnDeg }),
-    ];
-  };
-  const alone = (sizeMm: number) => [centredText(letter, centre, sizeMm, { bold: true })];
-  const tries = [...(names ? [stack(0), stack(90)] : []), alone(textMm), alone(small)];
-  return tries.find((labels) => labels.every((label) => fitsInside(label, rings, 0.6))) ?? [];
+  const lines = [
+    { text: letter, sizeMm: textMm, bold: true },
+    { text: words, sizeMm: small },
+  ];
+  const tries = [
+    ...(names
+      ? [stackText(lines, centre), beside(letter, words, centre, textMm), stackText(lines, centre, 90)]
+      : []),
+    [centredText(letter, centre, textMm, { bold: true })],
+    [centredText(letter, centre, small, { bold: true })],
+  ].filter((labels) => labels.every((label) => fitsInside(label, rings, 0.6)));
+  if (glueLetter === null) return tries[0] ?? [];
+  for (const labels of tries) {
+    const glue = labelBeside(glueLetter, rings, 0.72 * textMm, labels);
+    if (glue) return [...labels, glue];
+  }
+  const along = centredText(glueLetter, centre, small, { bold: true, turnDeg: slantOf(rings) });
+  if (fitsInside(along, rings, 0.2)) return [along];
+  return tries[0] ?? [];
 }
 
-/** A mark such as G on a glue area, clear of the words already there; null where there is no room. */
-export function labelBeside(
+function beside(letter: string, words: string, [x, y]: At, textMm: number): TextMark[] {
+  const gap = 0.35 * textMm;
+  const [first, second] = [textWidthMm(letter, textMm, true), textWidthMm(words, LESSER * textMm)];
+  const left = x - (first + gap + second) / 2;
+  const foot = y - (CAP_HEIGHT * textMm) / 2;
+  return [
+    textMark(letter, [left, foot], textMm, { bold: true }),
+    textMark(words, [left + first + gap, foot], LESSER * textMm),
+  ];
+}
+
+/** A letter clear of the words already there, in the middle of the panel's longer way; null where there is no room. */
+function labelBeside(
   text: string,
-  rings: PanelRings,
+  rings: Rings,
   sizeMm: number,
   taken: readonly TextMark[],
 ): TextMark | null {
-  const xs = rings.flat().map(([x]) => x);
-  const ys = rings.flat().map(([, y]) => y);
-  const [left, right, bottom, top] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const { left, right, bottom, top } = boxOf(rings.flat());
   const level = right - left > top - bottom;
   for (const share of [0.8, 0.2, 0.88, 0.12, 0.7, 0.3, 0.5]) {
     const at: At = level
@@ -84,7 +101,7 @@ export function labelBeside(
 }
 
 /** Area-weighted middle of the rings, pulled to the middle of the card there so that words in a triangle stand where it is wide. */
-function centreOf(rings: PanelRings): At {
+function centreOf(rings: Rings): At {
   let [area, x, y] = [0, 0, 0];
   for (const ring of rings)
     ring.forEach(([x1, y1], i) => {
@@ -97,30 +114,14 @@ function centreOf(rings: PanelRings): At {
   return [x / (3 * area), y / (3 * area)];
 }
 
-/** True when the text's box, widened by a margin, lies within the panel: tried at points along its border. */
-function fitsInside(label: TextMark, rings: PanelRings, marginMm: number): boolean {
-  const { left, right, bottom, top } = textBox(label);
-  const steps = [0, 0.25, 0.5, 0.75, 1];
-  return steps.every((s) =>
-    steps.every((t) => {
-      const x = left - marginMm + s * (right - left + 2 * marginMm);
-      const y = bottom - marginMm + t * (top - bottom + 2 * marginMm);
-      return rings.some((ring) => isInside([x, y], ring));
-    }),
-  );
+/** Which way the longest edge of a panel runs, so that words on it read from left to right or upwards. */
+function slantOf(rings: Rings): number {
+  let [longest, slant] = [0, 0];
+  for (const ring of rings)
+    ring.forEach(([x1, y1], i) => {
+      const [x2, y2] = ring[(i + 1) % ring.length]!;
+      const length = Math.hypot(x2 - x1, y2 - y1);
+      if (length > longest) [longest, slant] = [length, (Math.atan2(y2 - y1, x2 - x1) * 180) / Math.PI];
+    });
+  return slant > 90 ? slant - 180 : slant <= -90 ? slant + 180 : slant;
 }
-
-function isInside([x, y]: At, ring: readonly At[]): boolean {
-  let inside = false;
-  ring.forEach(([x1, y1], i) => {
-    const [x2, y2] = ring[(i + 1) % ring.length]!;
-    if (y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
-  });
-  return inside;
-}
-
-/** Room for a white patch behind words on a hatch, mm on paper. */
-export const patchBehind = (label: TextMark) => {
-  const { left, right, bottom, top } = textBox(label);
-  return { left: left - 0.7, right: right + 0.7, bottom: bottom - 0.4, top: top + 0.7 };
-};

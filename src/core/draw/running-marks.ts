@@ -121,7 +121,7 @@ function wordsOf({ distance, leading }: RunningMark, { ruler, textMm, otherUnit 
     number,
     sizeMm,
     bold: leading && onMark,
-    below: otherUnit ? below : lean,
+    below: otherUnit && leading ? below : lean,
     belowMm: LESSER * textMm,
   };
 }
