@@ -18,6 +18,10 @@ export function shareOut(minor: number, weights: readonly number[]): number[] {
 export const perPiece = (minor: number, count: number): number =>
   Math.floor((2 * minor + count) / (2 * count));
 
+/** minor × over / under, rounded up to whole minor units; exact however large the product. */
+export const proportionUp = (minor: number, over: number, under: number): number =>
+  Number((BigInt(minor) * BigInt(over) + BigInt(under) - 1n) / BigInt(under));
+
 /** Minor units as the reader writes money: `$12.50`. Decimals follow the currency (none for yen). */
 export function printMoney(minor: number, currency: string, locale: string): string {
   const format = new Intl.NumberFormat(locale, { style: 'currency', currency });

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { layNet } from '../../../src/core/net';
+import { tapeJoints } from '../../../src/core/plan/joint-tape';
+import { fillRolls } from '../../../src/core/plan/rolls';
+import { STYLES, styleById } from '../../../src/core/styles';
+import { inches } from '../../../src/core/units';
+
+const openTop = layNet(styleById('open-top')!, { sizes: {}, caliperUm: 300 });
+
+describe('tape on glue joints', () => {
+  it('takes 9 1/2 in for the 3 1/2 × 1 1/2 × 3 box, one strip a joint, and 380 in for 40', () => {
+    // common practice, no source: side 3 in + bottom 3 1/2 in + 2 × 1 1/2 in
+    const strips = openTop.pieces.flatMap((piece) => tapeJoints(piece, 1));
+    const total = strips.reduce((sum, strip) => sum + strip.length * strip.strips, 0);
+    expect(total).toBe(inches(9, 1, 2));
+    expect(40 * total).toBe(inches(380));
+  });
+
+  it('doubles only the joints under load', () => {
+    const strips = openTop.pieces.flatMap((piece) => tapeJoints(piece));
+    expect(strips.map(({ panel, onto, length, strips: count }) => [panel, onto, length, count])).toEqual([
+      ['tab', 'front', inches(3), 1],
+      ['frontFlap', 'rightFlap', inches(1, 1, 2), 2],
+      ['frontFlap', 'leftFlap', inches(1, 1, 2), 2],
+      ['backFlap', 'frontFlap', inches(3, 1, 2), 2],
+    ]);
+  });
+
+  it('knows how deep the glued panel is, so that tape can be narrower', () => {
+    expect(openTop.pieces.flatMap((piece) => tapeJoints(piece)).map(({ depth }) => depth)).toEqual([
+      inches(1),
+      inches(1, 1, 2),
+      inches(1, 1, 2),
+      inches(1, 1, 2),
+    ]);
+  });
+
+  it.each(STYLES.map((style) => style.id))('gives every joint of a %s a strip of a sensible length', (id) => {
+    for (const piece of layNet(styleById(id)!, { sizes: {}, caliperUm: 300 }).pieces) {
+      const strips = tapeJoints(piece);
+      expect(strips).toHaveLength(piece.joints.length);
+      for (const strip of strips) {
+        expect(strip.length).toBeGreaterThan(inches(0, 1, 8));
+        expect(strip.length).toBeLessThanOrEqual(Math.hypot(piece.blank.across, piece.blank.up));
+        expect(strip.depth).toBeGreaterThan(0);
+      }
+    }
+  });
+
+  it('fits 40 boxes’ strips on the fewest rolls of 5 yd', () => {
+    const pieces = openTop.pieces
+      .flatMap((piece) => tapeJoints(piece, 1))
+      .map(({ length, strips }) => ({ length, count: 40 * strips }));
+    // 380 in on rolls of 180 in: 2.1, so 3
+    expect(fillRolls(pieces, inches(180))).toMatchObject({ rolls: 3, lowerBound: 3 });
+  });
+});

@@ -1,0 +1,167 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type EventLine, type WorkbookFile, workbookFile } from '../../../shared/workbook';
+import { type EventPlan, planEvent, type ShoppingRow, sayReason } from '../../../src/core/plan';
+import { REMARK_CODES } from '../../../src/core/plan/remarks';
+import { inches, spellLength, toInches } from '../../../src/core/units';
+
+const saved = workbookFile.parse(JSON.parse(readFileSync('demo-data/seed-swap-supper.json', 'utf8')));
+
+type Change = (file: WorkbookFile) => void;
+
+/** The demo's supper, changed. */
+function plan(...changes: readonly Change[]): EventPlan {
+  const file = structuredClone(saved);
+  for (const change of changes) change(file);
+  const made = planEvent(file, 'seed-swap-supper');
+  if (!made) throw new Error('no event');
+  return made;
+}
+
+const line = (file: WorkbookFile): EventLine => file.events[0]!.lines[0]!;
+const setAll = <Row extends object>(rows: readonly Row[], values: Partial<Row>): void => {
+  for (const row of rows) Object.assign(row, values);
+};
+const rowOf = (made: EventPlan, id: string): ShoppingRow => {
+  const row = made.shopping.find((each) => each.id === id);
+  if (!row) throw new Error(`no row ${id}`);
+  return row;
+};
+const inWords = (row: ShoppingRow): string[] =>
+  row.why.map((step) =>
+    sayReason(step, {
+      length: (length) => spellLength(length, 'in'),
+      money: (minor) => (minor / 100).toFixed(2),
+    }),
+  );
+
+describe('planning an event', () => {
+  it('makes 44 for 40 and cuts each favor with its liner from one letter sheet, and no plan uses fewer', () => {
+    // common practice, no source: blank 4 1/2 × 11 and liner 3 1/2 × 6 together fill one 8 1/2 × 11 sheet
+    const { papers, ordered, making } = plan();
+    expect({ ordered, making }).toEqual({ ordered: 40, making: 44 });
+    expect(papers).toHaveLength(1);
+    expect(papers[0]).toMatchObject({
+      paperId: 'oat-letter',
+      plan: { sheets: 44, lowerBound: 44, proven: true, unplaced: [] },
+    });
+    expect(papers[0]?.parts.map(({ across, up, count }) => [across, up, count])).toEqual([
+      [inches(11), inches(4, 1, 2), 44],
+      [inches(3, 1, 2), inches(6), 44],
+    ]);
+  });
+
+  it('uses the paper in the cupboard first and buys the cheapest packs for the rest', () => {
+    // 44 − 12 = 32 sheets: 25 + 10 for 7.50 + 3.40 = 10.90, against 50 for 13.00 or four of 10 for 13.60
+    expect(rowOf(plan(), 'oat-letter')).toMatchObject({
+      need: 44,
+      onHand: 12,
+      short: 32,
+      packs: [
+        { units: 10, priceMinor: 340, count: 1 },
+        { units: 25, priceMinor: 750, count: 1 },
+      ],
+      bought: 35,
+      leftOver: 3,
+      priceMinor: 1090,
+      usedMinor: 1144, // 44 sheets at the best price a sheet, 13.00 / 50
+    });
+  });
+
+  it('says every step of the shopping arithmetic', () => {
+    expect(inWords(rowOf(plan(), 'oat-letter'))).toEqual([
+      'Seed box: 40 ordered + 4 spare = 44',
+      'Seed box: Box: 44 of 11 in × 4 1/2 in',
+      'Seed box: Tall liner: 44 of 3 1/2 in × 6 in',
+      'Sheets to cut: 44; no plan uses fewer',
+      '44 needed − 12 on hand = 32 to buy',
+      '1 × pack of 10 at 3.40',
+      '1 × pack of 25 at 7.50',
+    ]);
+  });
+
+  it('tapes joints under load twice, and never joins a strip from two rolls', () => {
+    // side 3; side flaps 2 × 1 1/2 and back flap 3 1/2, each doubled; liner top and bottom 2 × 3 1/2
+    const [tape] = plan().rolls;
+    expect(tape && toInches(tape.perBox)).toBe(3 + 2 * (1.5 + 1.5 + 3.5) + 7);
+    expect(tape?.rolls.rolls).toBe(2); // 44 × 23 in = 1012 in; a roll is 900 in
+    expect(rowOf(plan(), 'tape-quarter')).toMatchObject({ need: 2, onHand: 1, short: 1, priceMinor: 420 });
+  });
+
+  it('buys nothing that is already there', () => {
+    const made = plan((file) => {
+      file.papers[1]!.onHandSheets = 100;
+      file.papers[0]!.onHandSheets = 100;
+    });
+    expect(rowOf(made, 'oat-letter')).toMatchObject({ short: 0, packs: [], priceMinor: 0, leftOver: 56 });
+  });
+
+  it('adds the cost up to the cent, a favor and in all', () => {
+    const { cost } = plan();
+    for (const split of [cost.buying, cost.using]) {
+      expect(split.shares.reduce((sum, share) => sum + share.minor, 0)).toBe(split.totalMinor);
+      expect(split.shares.reduce((sum, share) => sum + share.perFavorMinor, 0)).toBe(split.perFavorMinor);
+    }
+    // paper 10.90 + tape 4.20 = 15.10 for 40 ordered = 37.75 cents each
+    expect(cost).toMatchObject({ favors: 40, buying: { totalMinor: 1510, perFavorMinor: 38 }, unpriced: [] });
+  });
+
+  it('cuts each colour of a line from its own paper', () => {
+    const made = plan((file) => {
+      line(file).count = 20;
+      file.events[0]!.lines.push({ ...line(file), id: 'helpers', paperId: 'fern-square', count: 20 });
+    });
+    expect(made.making).toBe(44);
+    expect(made.papers.map(({ paperId, plan: { sheets } }) => [paperId, sheets])).toEqual([
+      ['fern-square', 14], // 22 blanks and 22 liners from 12 × 12: two blanks a sheet, liners four to a sheet beside one blank
+      ['oat-letter', 22],
+    ]);
+  });
+
+  it('counts the hand acts of one box and the trimmer’s strokes for all', () => {
+    const { lines, hours } = plan();
+    expect(lines[0]?.acts).toEqual({
+      score: 5,
+      slit: 4,
+      fold: 5,
+      glue: 9,
+      'close-bottom': 1,
+      tuck: 0,
+      place: 1,
+    });
+    // three strokes a sheet, two sheets at once: 3 × 22
+    expect(hours.stages.find(({ act }) => act === 'cut')).toMatchObject({ times: 66, seconds: 528 });
+  });
+
+  it('has no plan for an event that is not there', () => {
+    expect(planEvent(saved, 'no-such-event')).toBeNull();
+  });
+});
+
+describe('what stands in the way of an event', () => {
+  const TRIPS: Readonly<Record<(typeof REMARK_CODES)[number], Change>> = {
+    'recipe-missing': (file) => (file.recipes = []),
+    'style-unknown': (file) => setAll(file.recipes, { styleId: 'no-such-style' }),
+    'dressing-missing': (file) => (line(file).dressingId = 'no-such-dressing'),
+    'paper-missing': (file) => (file.papers = []),
+    'part-fits-no-sheet': (file) => setAll(file.papers, { acrossMm: 50 }),
+    'part-fits-across-grain': (file) => setAll(file.recipes, { grain: 'upright' }),
+    'tape-missing': (file) => (file.events[0]!.tapeId = null),
+    'tape-too-wide': (file) => setAll(file.supplies, { widthMm: 25.4 }),
+    'longer-than-roll': (file) => setAll(file.supplies, { rollMm: 80 }),
+    'price-missing': (file) => setAll(file.papers, { packs: [] }),
+  };
+
+  it.each(Object.entries(TRIPS))('tells of %s', (code, change) => {
+    const { findings } = plan(change);
+    expect(findings.map((finding) => finding.code)).toContain(code);
+    for (const finding of findings)
+      for (const [name] of `${finding.says} ${finding.remedy}`.matchAll(/(?<=\{)\w+(?=\})/g))
+        expect(finding.facts).toHaveProperty(name);
+  });
+
+  it('has a case for every remark, and makes none about the demo', () => {
+    expect(Object.keys(TRIPS).toSorted()).toEqual(REMARK_CODES.toSorted());
+    expect(plan().findings).toEqual([]);
+  });
+});

@@ -1,0 +1,27 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readWorkbook } from '../../shared/read-workbook';
+import { writeWorkbook } from '../../shared/write-workbook';
+import { netOfRecipe, planEvent } from '../../src/core/plan';
+
+const files = readdirSync('demo-data').filter((name) => name.endsWith('.json'));
+const textOf = (name: string): string => readFileSync(`demo-data/${name}`, 'utf8');
+
+describe('the demo data', () => {
+  it('has an event and a recipe', () => {
+    expect(files.length).toBeGreaterThanOrEqual(2);
+  });
+
+  it.each(files)('%s opens, and would be saved as it stands', (name) => {
+    const reading = readWorkbook(textOf(name));
+    expect(reading).toMatchObject({ ok: true });
+    if (reading.ok) expect(writeWorkbook(reading.file)).toBe(textOf(name));
+  });
+
+  it.each(files)('%s holds only boxes that can be made, and events with nothing in the way', (name) => {
+    const reading = readWorkbook(textOf(name));
+    if (!reading.ok) throw new Error(name);
+    for (const recipe of reading.file.recipes) expect(netOfRecipe(recipe)?.pieces.length).toBeGreaterThan(0);
+    for (const event of reading.file.events) expect(planEvent(reading.file, event.id)?.findings).toEqual([]);
+  });
+});
