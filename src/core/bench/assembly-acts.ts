@@ -1,4 +1,5 @@
 import type { ClosingAct, NetEdge, PieceNet } from '../net/types';
+import { type MakerFold, makerFolds } from './maker-folds';
 import type { BenchOp } from './types';
 
 type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
@@ -6,12 +7,14 @@ type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 /** The folds that give every score its sense and angle: one act for each panel and angle, in the order of the fold tree. */
 export function foldActs(piece: PieceNet): readonly Op<'fold'>[] {
   const scores = piece.edges.filter((edge) => edge.kind === 'score' && edge.foldDeg !== 0);
+  const foldOf = makerFolds(piece);
   const acts = new Map<string, Op<'fold'>>();
   for (const edge of scores.sort((one, other) => rank(one) - rank(other))) {
     const panel = foldedPanel(piece, edge);
-    const key = `${panel} ${edge.foldDeg}`;
+    const deg = foldOf(edge);
+    const key = `${panel} ${deg} ${edge.curve}`;
     const lines = [...(acts.get(key)?.lines ?? []), { a: edge.a, b: edge.b }];
-    acts.set(key, { op: 'fold', panel, deg: edge.foldDeg, lines });
+    acts.set(key, { op: 'fold', panel, deg, lines });
   }
   return [...acts.values()];
 }
@@ -26,25 +29,34 @@ function foldedPanel(piece: PieceNet, edge: NetEdge): string {
 }
 
 /** Gluing and closing, in the order hands do it. */
-export const closingActs = (piece: PieceNet): readonly (Op<'glue'> | Op<'close'>)[] =>
-  piece.closing.map((act) => (act.do === 'glue' ? glueAct(piece, act) : closeAct(piece, act)));
+export function closingActs(piece: PieceNet): readonly (Op<'glue'> | Op<'close'>)[] {
+  const foldOf = makerFolds(piece);
+  return piece.closing.map((act) => (act.do === 'glue' ? glueAct(piece, act) : closeAct(piece, act, foldOf)));
+}
 
-function glueAct(piece: PieceNet, act: Extract<ClosingAct, { do: 'glue' }>): Op<'glue'> {
-  const joint = piece.joints[act.joint];
-  const panelOf = (face: number | undefined) => (face === undefined ? '' : (piece.faces[face]?.panel ?? ''));
+function glueAct(piece: PieceNet, { joint, tip }: Extract<ClosingAct, { do: 'glue' }>): Op<'glue'> {
+  const glued = piece.joints[joint];
+  const panelOf = (face: number | undefined): string => piece.faces[face ?? -1]?.panel ?? '';
   return {
     op: 'glue',
-    panel: panelOf(joint?.tab),
-    onto: panelOf(joint?.target),
-    lap: joint?.lap ?? 'inside',
-    tip: act.tip,
+    panel: panelOf(glued?.tab),
+    onto: panelOf(glued?.target),
+    lap: glued?.lap ?? 'inside',
+    tip,
   };
 }
 
-function closeAct(piece: PieceNet, act: Exclude<ClosingAct, { do: 'glue' }>): Op<'close'> {
-  const toDeg = act.panels.map((panel) => {
-    const place = act.hinges.findIndex((hinge) => piece.hinges[hinge]?.panel === panel);
-    return act.toDeg[place] ?? 0;
-  });
-  return { op: 'close', panels: act.panels, by: act.do, toDeg, tip: act.tip };
+/** A bent panel also turns at its modelling lines; the first panel has no score of its own and only bends. */
+function closeAct(piece: PieceNet, act: Exclude<ClosingAct, { do: 'glue' }>, foldOf: MakerFold): Op<'close'> {
+  const turn = (panel: string): number => {
+    for (const [i, at] of act.hinges.entries()) {
+      const hinge = piece.hinges[at];
+      if (hinge?.panel !== panel || hinge.kind !== 'score') continue;
+      const to = act.toDeg[i] ?? 0;
+      return to === hinge.restDeg ? foldOf({ hinge: at, foldDeg: to }) : to;
+    }
+    return 0;
+  };
+  const { panels, bends, tip } = act;
+  return { op: 'close', panels, by: act.do, toDeg: panels.map(turn), bends, tip };
 }

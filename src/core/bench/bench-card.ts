@@ -1,9 +1,9 @@
 import type { Blank, Point } from '../net/types';
 import type { Lie } from './card-lie';
-import type { Segment } from './carrier';
+import type { LaidSegment, Segment } from './line-stretches';
 import type { BenchFaultCode } from './types';
 
-export interface FoldedScore extends Segment {
+export interface FoldedScore extends LaidSegment {
   readonly deg: number;
   readonly panel: string;
 }
@@ -15,8 +15,8 @@ export interface BenchCard {
   /** What is left of the blank, counter-clockwise. */
   readonly ring: readonly Point[];
   readonly holes: readonly (readonly Point[])[];
-  readonly scores: readonly Segment[];
-  readonly slits: readonly Segment[];
+  readonly scores: readonly LaidSegment[];
+  readonly slits: readonly LaidSegment[];
   readonly folds: readonly FoldedScore[];
   /** What was glued and closed, in order. */
   readonly acts: readonly string[];

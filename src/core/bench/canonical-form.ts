@@ -1,7 +1,9 @@
+import { type Carrier, carrierKey } from '../net/carrier';
 import type { PieceNet } from '../net/types';
 import { closingActs } from './assembly-acts';
-import { type Carrier, carrierOf, type Segment, stretchOf } from './carrier';
 import { mergeStretches, type Stretch, type Stretches, spellStretch } from './exact-intervals';
+import { lineOf, type Segment, stretchOf } from './line-stretches';
+import { makerFolds } from './maker-folds';
 import type { BenchOp } from './types';
 
 /**
@@ -26,17 +28,17 @@ export const spellAct = (act: Extract<BenchOp, { op: 'glue' | 'close' }>): strin
 export class FormGatherer {
   readonly #lines = new Map<string, Stretch[]>();
 
-  add(carrier: Carrier, work: LineWork, stretches: Stretches): void {
+  add(line: Carrier, work: LineWork, stretches: Stretches): void {
     if (stretches.length === 0) return;
-    const key = `${carrier.key} ${work}`;
+    const key = `${carrierKey(line)} ${work}`;
     const known = this.#lines.get(key);
     if (known) known.push(...stretches);
     else this.#lines.set(key, [...stretches]);
   }
 
   addSegment(segment: Segment, work: LineWork): void {
-    const carrier = carrierOf(segment);
-    this.add(carrier, work, [stretchOf(carrier, segment)]);
+    const line = lineOf(segment);
+    this.add(line, work, [stretchOf(line, segment)]);
   }
 
   finish(acts: readonly string[]): CanonicalForm {
@@ -50,11 +52,12 @@ export class FormGatherer {
 /** The form of a designed net. */
 export function canonicalNet(piece: PieceNet): CanonicalForm {
   const form = new FormGatherer();
+  const foldOf = makerFolds(piece);
   for (const edge of piece.edges) {
     if (edge.kind === 'join') continue;
     if (edge.kind === 'edge' || edge.kind === 'cut') form.addSegment(edge, 'outline');
     else if (edge.kind === 'slit') form.addSegment(edge, 'slit');
-    else form.addSegment(edge, `score ${foldMark(edge.foldDeg)}`);
+    else form.addSegment(edge, `score ${foldMark(foldOf(edge))}`);
   }
   return form.finish(closingActs(piece).map(spellAct));
 }

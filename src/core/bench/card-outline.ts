@@ -1,7 +1,7 @@
 import type { Point } from '../net/types';
 import { sidesOf } from './bench-card';
-import { carrierOf, insideAlong, type Segment, stretchOf } from './carrier';
 import { cutStretches, mergeStretches } from './exact-intervals';
+import { insideAlong, liesOn, lineOf, type Segment, stretchOf } from './line-stretches';
 import type { BenchFaultCode } from './types';
 
 const between = (some: number, other: number, at: number): boolean =>
@@ -19,16 +19,16 @@ export const legsOf = (path: readonly Point[]): readonly Segment[] =>
 /** True if the whole segment runs through card, its ends allowed on the edges. */
 export function runsInside(edges: readonly Segment[], segment: Segment): boolean {
   if (samePoint(segment.a, segment.b)) return false;
-  const carrier = carrierOf(segment);
-  return cutStretches([stretchOf(carrier, segment)], insideAlong(carrier, edges)).length === 0;
+  const line = lineOf(segment);
+  return cutStretches([stretchOf(line, segment)], insideAlong(line, edges)).length === 0;
 }
 
-/** True if the whole segment lies on the given edges. */
+/** True if the whole segment lies along the given edges. */
 export function runsAlong(edges: readonly Segment[], segment: Segment): boolean {
-  const carrier = carrierOf(segment);
-  const onLine = edges.filter((edge) => carrierOf(edge).key === carrier.key);
-  const covered = mergeStretches(onLine.map((edge) => stretchOf(carrier, edge)));
-  return cutStretches([stretchOf(carrier, segment)], covered).length === 0;
+  const line = lineOf(segment);
+  const onLine = edges.filter((edge) => liesOn(line, edge));
+  const covered = mergeStretches(onLine.map((edge) => stretchOf(line, edge)));
+  return cutStretches([stretchOf(line, segment)], covered).length === 0;
 }
 
 /** The ring after a cut along `path`, whose left side is kept. `edges` are all of the card's, holes too. */

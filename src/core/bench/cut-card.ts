@@ -3,6 +3,7 @@ import { type Ticks, ticks } from '../units/ticks';
 import { type BenchCard, edgesOfCard, type Outcome, sidesOf } from './bench-card';
 import { sizeAsItLies, toNet } from './card-lie';
 import { cutRing, runsInside, samePoint } from './card-outline';
+import { laySegment } from './line-stretches';
 import { fenceFault, isOnBlank, spanFault } from './press-scores';
 import type { BenchOp, BenchPoint, BenchTool } from './types';
 
@@ -25,7 +26,7 @@ export function cutSlitLine(card: BenchCard, { a, b }: Op<'slitLine'>): Outcome 
 
 function slitThrough(card: BenchCard, from: BenchPoint, to: BenchPoint): Outcome {
   const slit = { a: toNet(card.blank, card.lie, from), b: toNet(card.blank, card.lie, to) };
-  return { ...card, slits: [...card.slits, slit] };
+  return { ...card, slits: [...card.slits, laySegment(slit)] };
 }
 
 /** Cut a rectangle out of a corner of the card as it lies. */

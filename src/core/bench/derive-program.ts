@@ -1,10 +1,10 @@
 import type { PieceNet } from '../net/types';
 import { closingActs, foldActs } from './assembly-acts';
 import { fourLies, type Lie, type Quarters, quartersOf, toBench, uprightIn } from './card-lie';
-import type { Segment } from './carrier';
 import { countHandling } from './count-handling';
 import { curveActs } from './curve-acts';
 import { placeCost } from './handling-cost';
+import type { Segment } from './line-stretches';
 import { netLines } from './net-lines';
 import { outlineActs } from './outline-acts';
 import { orderScores, type ScoreStop } from './score-order';

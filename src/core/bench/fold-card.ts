@@ -1,8 +1,8 @@
 import type { BenchCard, FoldedScore, Outcome } from './bench-card';
 import { spellAct } from './canonical-form';
-import { runsAlong, samePoint } from './card-outline';
-import { carrierOf, stretchOf } from './carrier';
-import { shareStretches } from './exact-intervals';
+import { samePoint } from './card-outline';
+import { cutStretches, shareStretches } from './exact-intervals';
+import { byLine, laySegment } from './line-stretches';
 import type { BenchOp } from './types';
 
 type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
@@ -10,19 +10,19 @@ type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 /** Give scores their sense and angle. A fold needs a score along its whole length, and takes it once. */
 export function foldScores(card: BenchCard, { panel, deg, lines }: Op<'fold'>): Outcome {
   if (Math.abs(deg) > 180) return 'angle-too-far';
-  const folds: FoldedScore[] = [...card.folds];
+  const scored = byLine(card.scores);
+  const folded = byLine(card.folds);
+  const folds: FoldedScore[] = [];
   for (const { a, b } of lines) {
-    if (samePoint(a, b) || !runsAlong(card.scores, { a, b })) return 'no-score-to-fold';
-    if (folds.some((fold) => overlap(fold, { a, b }))) return 'folded-already';
-    folds.push({ a, b, deg, panel });
+    if (samePoint(a, b)) return 'no-score-to-fold';
+    const fold = laySegment({ a, b });
+    if (cutStretches([fold.stretch], scored.get(fold.key)?.stretches ?? []).length > 0)
+      return 'no-score-to-fold';
+    if (shareStretches([fold.stretch], folded.get(fold.key)?.stretches ?? []).length > 0)
+      return 'folded-already';
+    folds.push({ ...fold, deg, panel });
   }
-  return { ...card, folds };
-}
-
-function overlap(fold: FoldedScore, line: Op<'fold'>['lines'][number]): boolean {
-  const carrier = carrierOf(line);
-  if (carrierOf(fold).key !== carrier.key) return false;
-  return shareStretches([stretchOf(carrier, fold)], [stretchOf(carrier, line)]).length > 0;
+  return { ...card, folds: [...card.folds, ...folds] };
 }
 
 const knowsPanel = (card: BenchCard, panel: string): boolean =>
@@ -38,6 +38,6 @@ export function gluePanels(card: BenchCard, act: Op<'glue'>): Outcome {
 /** Turn creased panels to an angle. */
 export function closePanels(card: BenchCard, act: Op<'close'>): Outcome {
   if (card.folds.length === 0) return 'card-is-flat';
-  if (!act.panels.every((panel) => knowsPanel(card, panel))) return 'no-such-panel';
+  if (!act.panels.some((panel) => knowsPanel(card, panel))) return 'no-such-panel';
   return { ...card, acts: [...card.acts, spellAct(act)] };
 }

@@ -1,15 +1,14 @@
+import { type Carrier, carrierKey } from '../net/carrier';
 import type { NetEdge, PieceNet, Point } from '../net/types';
 import { ticks } from '../units/ticks';
-import { type Carrier, carrierOf, insideAlong, placeAlong, type Segment, stretchOf } from './carrier';
 import { cutStretches, mergeStretches, type Stretch, type Stretches, stretch } from './exact-intervals';
+import { insideAlong, lineOf, type Segment, stretchOf } from './line-stretches';
 
 /** Everything straight that the net has on one line, so that it can be made in one go. */
 export interface NetLine {
   readonly carrier: Carrier;
   /** `upright` runs along y, `level` along x, as the net lies. */
   readonly runs: 'upright' | 'level' | 'slanted';
-  /** A point of the line: the first edge's start. */
-  readonly start: Point;
   readonly scores: Stretches;
   readonly slits: Stretches;
 }
@@ -19,7 +18,7 @@ export function netLines(piece: PieceNet): readonly NetLine[] {
   const lines = new Map<string, NetEdge[]>();
   for (const edge of piece.edges) {
     if (edge.curve !== null || (edge.kind !== 'score' && edge.kind !== 'slit')) continue;
-    const { key } = carrierOf(edge);
+    const key = carrierKey(lineOf(edge));
     const known = lines.get(key);
     if (known) known.push(edge);
     else lines.set(key, [edge]);
@@ -27,11 +26,11 @@ export function netLines(piece: PieceNet): readonly NetLine[] {
   return [...lines.values()].flatMap((edges) => {
     const [first] = edges;
     if (!first) return [];
-    const carrier = carrierOf(first);
+    const carrier = lineOf(first);
     const along = (kind: 'score' | 'slit') =>
       mergeStretches(edges.filter((edge) => edge.kind === kind).map((edge) => stretchOf(carrier, edge)));
     const runs = carrier.dx === 0 ? 'upright' : carrier.dy === 0 ? 'level' : 'slanted';
-    return [{ carrier, runs, start: first.a, scores: along('score'), slits: along('slit') }];
+    return [{ carrier, runs, scores: along('score'), slits: along('slit') }];
   });
 }
 
@@ -47,15 +46,15 @@ export const sparedAlong = (line: NetLine, outline: readonly NetEdge[]): Stretch
 export const acrossBlank = ({ runs }: NetLine, { blank }: PieceNet): Stretch =>
   stretch(0, runs === 'upright' ? blank.up : blank.across);
 
-/** The lattice point of a line at a place along it. */
-function pointAt({ carrier, start }: NetLine, place: bigint): Point {
-  const { dx, dy } = carrier;
-  const steps = (Number(place) - placeAlong(carrier, start)) / (dx * dx + dy * dy);
-  return { x: ticks(start.x + steps * dx), y: ticks(start.y + steps * dy) };
+/** The whole point of a line at a place along it, as `alongOf` measures. */
+function pointAt({ dx, dy, offset }: Carrier, place: number): Point {
+  if (Math.abs(dx) >= Math.abs(dy)) return { x: ticks(place), y: ticks((offset + dy * place) / dx) };
+  const y = dy > 0 ? place : -place;
+  return { x: ticks((dx * y - offset) / dy), y: ticks(y) };
 }
 
 /** A stretch whose ends are corners of the net, as a segment. */
 export const segmentOn = (line: NetLine, { from, to }: Stretch): Segment => ({
-  a: pointAt(line, from.n),
-  b: pointAt(line, to.n),
+  a: pointAt(line.carrier, Number(from.n)),
+  b: pointAt(line.carrier, Number(to.n)),
 });

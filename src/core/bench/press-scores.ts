@@ -3,6 +3,7 @@ import { type BenchCard, edgesOfCard, type Outcome } from './bench-card';
 import { sizeAsItLies, toNet } from './card-lie';
 import { legsOf, runsAlong, samePoint } from './card-outline';
 import { riseOf } from './curve-rise';
+import { laySegment } from './line-stretches';
 import type { BenchFaultCode, BenchOp, BenchPoint, BenchTool } from './types';
 
 type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
@@ -32,7 +33,7 @@ export function pressCurve(card: BenchCard, { points, rise }: Op<'scoreCurve'>):
 
 function scoreThrough(card: BenchCard, points: readonly BenchPoint[]): Outcome {
   const path = points.map((point) => toNet(card.blank, card.lie, point));
-  return { ...card, scores: [...card.scores, ...legsOf(path)] };
+  return { ...card, scores: [...card.scores, ...legsOf(path).map(laySegment)] };
 }
 
 /** What keeps a line at `at` from being measured off the fence, if anything. */

@@ -1,6 +1,6 @@
 import type { PieceNet } from '../net/types';
-import type { Segment } from './carrier';
 import { comparePlaces, cutStretches, shareStretches } from './exact-intervals';
+import type { Segment } from './line-stretches';
 import { acrossBlank, type NetLine, outlineOf, segmentOn, sparedAlong } from './net-lines';
 
 /** A straight score that the fence can measure: its whole line on the blank, and the stretches pressed (null: edge to edge). */

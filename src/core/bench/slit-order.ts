@@ -1,5 +1,5 @@
 import type { Quarters } from './card-lie';
-import type { Segment } from './carrier';
+import type { Segment } from './line-stretches';
 import type { TurnsAfter } from './score-order';
 import type { SlitWay, SlitWork } from './slit-ways';
 

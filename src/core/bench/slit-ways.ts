@@ -1,8 +1,8 @@
 import type { PieceNet } from '../net/types';
 import { ticks } from '../units/ticks';
 import { fourLies, type Quarters, toBench, uprightIn } from './card-lie';
-import { insideAlong, type Segment } from './carrier';
 import { comparePlaces, type Stretch, type Stretches, shareStretches } from './exact-intervals';
+import { insideAlong, type Segment } from './line-stretches';
 import { acrossBlank, type NetLine, outlineOf, segmentOn } from './net-lines';
 import type { BenchOp } from './types';
 

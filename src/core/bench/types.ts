@@ -64,6 +64,8 @@ export type BenchOp =
       readonly panels: readonly string[];
       readonly by: 'fold' | 'tuck';
       readonly toDeg: readonly number[];
+      /** True where card must bend and not only turn: a pack that bulges, a lock pushed in. */
+      readonly bends: boolean;
       readonly tip: string | null;
     };
 

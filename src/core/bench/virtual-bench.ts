@@ -1,11 +1,8 @@
 import type { Blank, Point } from '../net/types';
 import { type Ticks, ticks } from '../units/ticks';
-import { type BenchCard, edgesOfCard, isFault, type Outcome } from './bench-card';
-import { type CanonicalForm, FormGatherer, foldMark } from './canonical-form';
+import { type BenchCard, isFault, type Outcome } from './bench-card';
 import { flipped, turned } from './card-lie';
-import { carrierOf, insideAlong, type Segment, stretchOf } from './carrier';
 import { cutAway, cutCorner, cutHole, cutSlit, cutSlitLine } from './cut-card';
-import { cutStretches, mergeStretches, type Stretches, shareStretches } from './exact-intervals';
 import { closePanels, foldScores, gluePanels } from './fold-card';
 import { pressCurve, pressLine, pressScore } from './press-scores';
 import { remarksOn } from './tool-remarks';
@@ -92,44 +89,4 @@ function workFlat(card: BenchCard, op: FlatOp, tool: BenchTool): Outcome {
     case 'window':
       return cutHole(card, op);
   }
-}
-
-/** The form of what lies on the bench. Scores and slits on waste or along an edge vanish; where both are, the slit is what counts. */
-export function canonicalCard(card: BenchCard): CanonicalForm {
-  const form = new FormGatherer();
-  const edges = edgesOfCard(card);
-  for (const edge of edges) form.addSegment(edge, 'outline');
-  const slits = byLine(card.slits);
-  const folds = byLine(card.folds);
-  const inside = (line: Line): Stretches => shareStretches(line.stretches, insideAlong(line.carrier, edges));
-  for (const line of slits.values()) form.add(line.carrier, 'slit', inside(line));
-  for (const line of byLine(card.scores).values()) {
-    let left = cutStretches(inside(line), slits.get(line.carrier.key)?.stretches ?? []);
-    for (const fold of folds.get(line.carrier.key)?.members ?? []) {
-      const folded = [stretchOf(line.carrier, fold)];
-      form.add(line.carrier, `score ${foldMark(fold.deg)}`, shareStretches(left, folded));
-      left = cutStretches(left, folded);
-    }
-    form.add(line.carrier, `score ${foldMark(0)}`, left);
-  }
-  return form.finish(card.acts);
-}
-
-interface Line<S extends Segment = Segment> {
-  readonly carrier: ReturnType<typeof carrierOf>;
-  readonly members: readonly S[];
-  readonly stretches: Stretches;
-}
-
-/** Segments gathered by the line they lie on. */
-function byLine<S extends Segment>(segments: readonly S[]): ReadonlyMap<string, Line<S>> {
-  const lines = new Map<string, Line<S>>();
-  for (const segment of segments) {
-    const carrier = carrierOf(segment);
-    const known = lines.get(carrier.key);
-    const members = [...(known?.members ?? []), segment];
-    const stretches = mergeStretches([...(known?.stretches ?? []), stretchOf(carrier, segment)]);
-    lines.set(carrier.key, { carrier, members, stretches });
-  }
-  return lines;
 }

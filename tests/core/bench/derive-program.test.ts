@@ -1,8 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { canonicalNet } from '../../../src/core/bench/canonical-form';
-import { deriveProgram } from '../../../src/core/bench/derive-program';
-import type { BenchOp } from '../../../src/core/bench/types';
-import { canonicalCard, runProgram } from '../../../src/core/bench/virtual-bench';
+import {
+  type BenchOp,
+  canonicalCard,
+  canonicalNet,
+  deriveProgram,
+  runProgram,
+} from '../../../src/core/bench';
 import type { PieceNet } from '../../../src/core/net/types';
 import { toInches } from '../../../src/core/units';
 import { board, trimmer } from './bench-tools';

@@ -1,0 +1,19 @@
+import type { NetEdge, PieceNet } from '../net/types';
+
+/** The fold a maker gives a score, in degrees, valley positive. */
+export type MakerFold = (edge: Pick<NetEdge, 'hinge' | 'foldDeg'>) => number;
+
+/**
+ * Straight scores take the net's own fold. A curved crease is known by its least fold, in its middle: hands give it only its sense, and
+ * the curve itself turns the rest further (pillow-box model, arXiv 2509.02049).
+ */
+export function makerFolds({ edges }: PieceNet): MakerFold {
+  const least = new Map<number, number>();
+  const curveOf = new Map<number, number>();
+  for (const { kind, curve, hinge, foldDeg } of edges) {
+    if (kind !== 'score' || curve === null || hinge === null) continue;
+    curveOf.set(hinge, curve);
+    if (Math.abs(foldDeg) < Math.abs(least.get(curve) ?? 360)) least.set(curve, foldDeg);
+  }
+  return ({ hinge, foldDeg }) => least.get(curveOf.get(hinge ?? -1) ?? -1) ?? foldDeg;
+}

@@ -1,0 +1,46 @@
+import fc from 'fast-check';
+import { type BoxNet, layNet, nameValues } from '../../../src/core/net';
+import { type BoxStyle, evaluateForm, everyChoice, formOf } from '../../../src/core/styles';
+import { inches, type Ticks, ticks } from '../../../src/core/units';
+
+/** A style at random sizes on a grid of marks, within its own limits, with any of its options. */
+export const randomBox = (style: BoxStyle, mark: Ticks): fc.Arbitrary<BoxNet> =>
+  fc
+    .record({
+      sizes: fc.record(
+        Object.fromEntries(Object.keys(style.symbols).map((name) => [name, onMark(style, name, mark)])),
+      ),
+      caliperUm: fc.integer({ min: 200, max: 450 }),
+      options: fc.constantFrom(...everyChoice(style)),
+    })
+    .filter(({ sizes, caliperUm }) => isSound(style, sizes, caliperUm, mark))
+    .map((sizing) => layNet(style, { ...sizing, mark }));
+
+/** No size beyond this: it fits no bench, and slows the search for sound boxes. */
+const LARGEST = inches(9);
+
+function onMark(style: BoxStyle, name: string, mark: Ticks): fc.Arbitrary<Ticks> {
+  const symbol = style.symbols[name];
+  const min = symbol ? evaluateForm(formOf(symbol.min), {}) : 0;
+  const max = symbol ? evaluateForm(formOf(symbol.max), {}) : 0;
+  return fc
+    .integer({ min: Math.ceil(min / mark), max: Math.floor(Math.min(max, LARGEST) / mark) })
+    .map((marks) => ticks(marks * mark));
+}
+
+function isSound(
+  style: BoxStyle,
+  sizes: Readonly<Record<string, Ticks>>,
+  caliperUm: number,
+  mark: Ticks,
+): boolean {
+  const { lengths } = nameValues(style, { sizes, caliperUm, mark });
+  const lengthOf = (text: string): number => evaluateForm(formOf(text), lengths);
+  return style.constraints
+    .filter((bound) => bound.severity === 'stop')
+    .every((bound) => {
+      const value = lengths[bound.symbol] ?? 0;
+      const atLeast = bound.atLeast === undefined || value >= lengthOf(bound.atLeast);
+      return atLeast && (bound.atMost === undefined || value <= lengthOf(bound.atMost));
+    });
+}
