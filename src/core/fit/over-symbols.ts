@@ -1,0 +1,46 @@
+import { nameValues, type Sizing } from '../net';
+import { expandForm, formOf } from '../styles/linear-form';
+import type { BoxStyle, Len } from '../styles/types';
+import type { CoordinateForm } from './mark-forms';
+
+/**
+ * A reader of the style's forms as sums over its symbols alone: sums are put in place of their names; the caliper, allowances and quantities
+ * stand as they are at `sizing`. Ticks.
+ */
+export function overSymbols(style: BoxStyle, sizing: Sizing): (text: Len) => CoordinateForm {
+  const symbols = Object.keys(style.symbols);
+  const { lengths } = nameValues(style, sizing);
+  return (text) => {
+    const form = expandForm(formOf(text), style.lets ?? {});
+    const times = symbols.map(
+      (name) => (form.terms.find((term) => term.name === name)?.times ?? 0) / form.over,
+    );
+    const fixed = form.terms.filter(({ name }) => !symbols.includes(name));
+    const constant =
+      fixed.reduce((sum, { name, times: n }) => sum + n * (lengths[name] ?? 0), form.constant) / form.over;
+    return { constant, times };
+  };
+}
+
+/** Every bound that stops or spoils the box, as a form that must not be negative: the style's constraints, and each symbol's own least and most. */
+export function limitsOf(style: BoxStyle, over: (text: Len) => CoordinateForm): CoordinateForm[] {
+  const bounds = [
+    ...style.constraints.filter(({ severity }) => severity !== 'note'),
+    ...Object.entries(style.symbols).flatMap(([symbol, { min, max }]) => [
+      { symbol, atLeast: min },
+      { symbol, atMost: max },
+    ]),
+  ];
+  return bounds.flatMap((bound): CoordinateForm[] => {
+    const { symbol, atLeast, atMost } = bound as { symbol: string; atLeast?: Len; atMost?: Len };
+    return [
+      ...(atLeast === undefined ? [] : [minus(over(symbol), over(atLeast))]),
+      ...(atMost === undefined ? [] : [minus(over(atMost), over(symbol))]),
+    ];
+  });
+}
+
+const minus = (a: CoordinateForm, b: CoordinateForm): CoordinateForm => ({
+  constant: a.constant - b.constant,
+  times: a.times.map((n, i) => n - (b.times[i] ?? 0)),
+});

@@ -1,0 +1,140 @@
+import { caliperTicks, fillSizes } from '../net';
+import { evaluateForm, expandForm, formOf } from '../styles/linear-form';
+import type { BoxStyle, Len } from '../styles/types';
+import { MARK_STEPS, markAbove, nearestMark, type Ruler, type Ticks, ticks } from '../units';
+
+/** What a search may vary: see `EasyMarkQuestion`. */
+export interface SearchBounds {
+  readonly style: BoxStyle;
+  readonly caliperUm: number;
+  readonly need: readonly [Ticks, Ticks, Ticks];
+  readonly slack: Ticks;
+  readonly ruler: Ruler;
+  readonly held: Readonly<Record<string, Ticks>>;
+}
+
+type Lengths = Readonly<Record<string, Ticks>>;
+
+const ALLOWANCE_TRIES = 9; // source: our choice; all eighths of an inch of slack
+const MOST_COMBINATIONS = 100_000; // source: our choice; some 50 ms
+
+/** The lengths to try for each symbol, in the style's order, and the one of them it takes where it makes no difference. */
+export interface Tries {
+  readonly lists: readonly (readonly Ticks[])[];
+  readonly usual: readonly Ticks[];
+}
+
+/**
+ * Sizes are tried from the least that gives the room on, mark by mark, through `slack`; allowances on coarser marks within their limits,
+ * nearest their usual; a held symbol has its one. Where that is too many, the last allowances keep to their usual.
+ */
+export function triesFor(bounds: SearchBounds): Tries {
+  const { style, held, ruler } = bounds;
+  const filled = leastSizes(bounds);
+  const entries = Object.entries(style.symbols);
+  const usual = entries.map(([name]) => held[name] ?? filled[name] ?? ticks(0));
+  const lists = entries.map(([name, { role }], i): readonly Ticks[] => {
+    const own = usual[i] ?? ticks(0);
+    if (held[name] !== undefined || feedsRounding(style, name)) return [own];
+    const givesRoom = role === 'size' && leastForRoom(bounds, name, filled) !== null;
+    return givesRoom ? marksFrom(own, bounds.slack, ruler.finest) : nearUsual(bounds, name, filled);
+  });
+  for (let i = lists.length - 1; i >= 0 && combinations(lists) > MOST_COMBINATIONS; i--)
+    if (entries[i]?.[1].role === 'allowance') lists[i] = [nearestMark(usual[i] ?? ticks(0), ruler.finest)];
+  return { lists, usual };
+}
+
+const combinations = (lists: readonly (readonly Ticks[])[]): number =>
+  lists.reduce((n, list) => n * list.length, 1);
+
+/** The style's sizes with each room-giving size at the least mark that gives the room, and whatever follows from them. */
+function leastSizes(bounds: SearchBounds): Lengths {
+  const { style, held, ruler, caliperUm } = bounds;
+  const t = caliperTicks(caliperUm);
+  let filled: Lengths = { ...fillSizes(style, held), t };
+  for (const [name, { role, min }] of Object.entries(style.symbols)) {
+    const least = role === 'size' && held[name] === undefined ? leastForRoom(bounds, name, filled) : null;
+    if (least === null) continue;
+    const low = evaluateForm(formOf(min), {});
+    filled = { ...filled, [name]: markAbove(ticks(Math.max(least, low)), ruler.finest) };
+  }
+  const grown = Object.fromEntries(
+    Object.entries(filled).filter(([name]) => leastForRoom(bounds, name, filled) !== null),
+  );
+  return { ...fillSizes(style, { ...grown, ...held }), t };
+}
+
+/** The least of this symbol that leaves the room on the axes it adds to, the others as they are; null if it adds to none. */
+function leastForRoom({ style, need }: SearchBounds, name: string, filled: Lengths): Ticks | null {
+  let least: Ticks | null = null;
+  style.inside.forEach((text, axis) => {
+    const form = expandForm(formOf(text), style.lets ?? {});
+    const term = form.terms.find((one) => one.name === name);
+    if (name === 't' || term === undefined || term.times <= 0) return;
+    const without = evaluateForm(form, { ...filled, [name]: ticks(0) });
+    least = ticks(Math.max(least ?? 0, Math.ceil((((need[axis] ?? 0) - without) * form.over) / term.times)));
+  });
+  return least;
+}
+
+function marksFrom(least: Ticks, slack: Ticks, finest: Ticks): Ticks[] {
+  const marks: Ticks[] = [];
+  for (let mark = least; mark <= least + slack; mark = ticks(mark + finest)) marks.push(mark);
+  return marks;
+}
+
+/** An allowance that is rounded up to the marks together with the caliper does not move marks evenly, so it keeps to its usual. */
+const feedsRounding = (style: BoxStyle, name: string): boolean =>
+  Object.values(style.allowances ?? {}).some((text) => formOf(text).terms.some((term) => term.name === name));
+
+/** Marks one step coarser than the tool's finest, but 1/8 in or 1 mm at the finest, inside the symbol's limits and nearest its usual. */
+function nearUsual({ style, slack, ruler }: SearchBounds, name: string, filled: Lengths): Ticks[] {
+  const [low, high] = limitsAt(style, name, filled);
+  const own = evaluateForm(formOf(style.symbols[name]?.max ?? '0 mm'), {});
+  const most = ticks(Math.max(low, Math.min(own, high + slack)));
+  const usual = ticks(Math.min(most, Math.max(low, filled[name] ?? low)));
+  const step = coarser(ruler);
+  const tries: Ticks[] = [];
+  for (let mark = markAbove(low, step); mark <= most; mark = ticks(mark + step)) tries.push(mark);
+  const nearest = tries.sort((a, b) => Math.abs(a - usual) - Math.abs(b - usual)).slice(0, ALLOWANCE_TRIES);
+  return [...new Set([...nearest, nearestMark(usual, ruler.finest)])].sort((a, b) => a - b);
+}
+
+function coarser({ unit, finest }: Ruler): Ticks {
+  const steps = MARK_STEPS[unit];
+  const usual = unit === 'in' ? 3 : 2;
+  return steps[Math.min(usual, Math.max(0, steps.indexOf(finest) - 1))] ?? finest;
+}
+
+/** Least and most of a symbol: its own, and those of the style's constraints where they stand with these sizes. */
+function limitsAt(style: BoxStyle, name: string, filled: Lengths): [Ticks, Ticks] {
+  const spec = style.symbols[name];
+  const own = style.constraints.filter(({ symbol, severity }) => symbol === name && severity !== 'note');
+  const at = (texts: readonly (Len | undefined)[]) =>
+    texts.flatMap((text) => {
+      const form = text === undefined ? null : expandForm(formOf(text), style.lets ?? {});
+      return form?.terms.every((term) => term.name in filled) ? [evaluateForm(form, filled)] : [];
+    });
+  const least = at([spec?.min, ...own.map(({ atLeast }) => atLeast)]);
+  const most = at([spec?.max, ...own.map(({ atMost }) => atMost)]);
+  return [ticks(Math.max(0, ...least)), ticks(Math.min(...most))];
+}
+
+/** Calls back with every combination, one from each list; the array is the same one each time. */
+export function forEachCombination(
+  lists: readonly (readonly number[])[],
+  visit: (values: readonly number[]) => void,
+): void {
+  const values = lists.map(() => 0);
+  const choose = (i: number): void => {
+    if (i === lists.length) {
+      visit(values);
+      return;
+    }
+    for (const value of lists[i] ?? []) {
+      values[i] = value;
+      choose(i + 1);
+    }
+  };
+  choose(0);
+}
