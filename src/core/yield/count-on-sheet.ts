@@ -20,7 +20,7 @@ export function countOnSheet(
   if (sheet.problem.items.length === 0) return { count: 0, layout: null };
   const table = layTable(layGrid(sheet.problem));
   const count = fillTable(table, [1]);
-  if (count === 0) return { count, layout: null };
-  const laid = layTree(readSheet(table, [1]), sheet, () => part.id);
-  return { count, layout: { sheets: 1, ...laid } };
+  const [laid] = sheet.kinds[0]?.parts ?? [];
+  if (count === 0 || laid === undefined) return { count, layout: null };
+  return { count, layout: { sheets: 1, ...layTree(readSheet(table, [1]), sheet, () => laid) } };
 }

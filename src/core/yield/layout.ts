@@ -1,6 +1,6 @@
 import { type Ticks, ticks } from '../units/ticks';
 import type { PatternTree } from './pattern/pattern';
-import type { SheetProblem } from './problem/sheet-problem';
+import type { LaidPart, SheetProblem } from './problem/sheet-problem';
 import type { CutTree, Offcut, PlacedPart } from './types';
 
 /** A piece of card on the bench; ticks with one kerf added each way. */
@@ -20,8 +20,8 @@ interface Sized {
   readonly second: Sized | null;
 }
 
-/** A part id for each leaf that lies on item `item`, in the order they are cut. */
-export type NameLeaf = (item: number) => string;
+/** The next part to lie on item `item`, in the order they are cut. */
+export type NamePart = (item: number) => LaidPart;
 
 export interface LaidSheet {
   readonly parts: PlacedPart[];
@@ -44,7 +44,7 @@ function sizeTree(node: PatternTree, { problem, unit }: SheetProblem): Sized {
 }
 
 /** Lays a pattern on its sheet: positions, the cuts between them, and what is left over. Frame: the sheet's own, x across, y up. */
-export function layTree(tree: PatternTree | null, sheet: SheetProblem, nameLeaf: NameLeaf): LaidSheet {
+export function layTree(tree: PatternTree | null, sheet: SheetProblem, namePart: NamePart): LaidSheet {
   const { kerf } = sheet;
   const reach = sheet.problem.longestCut ?? Number.POSITIVE_INFINITY;
   const staged = sheet.problem.stages !== 'free';
@@ -71,21 +71,15 @@ export function layTree(tree: PatternTree | null, sheet: SheetProblem, nameLeaf:
     return { kind: 'cut', way: upright ? 'upright' : 'level', at, first: first(near), second: second(far) };
   };
 
-  /** Which way to trim a piece now: the way that leaves the larger offcut, of those allowed; null: no trim. */
+  /** Which way to trim a piece now, or null. Slack along a cut goes to the second piece; slack across it is taken off first. */
   const chooseTrim = (piece: Piece, { node, across, up }: Sized): 'upright' | 'level' | null => {
-    const isLeaf = node.kind === 'item';
-    const forced = (way: 'upright' | 'level'): boolean =>
-      node.kind === 'cut' &&
-      (way === 'upright' ? !node.upright && piece.across > reach : node.upright && piece.up > reach);
-    const allowed = (way: 'upright' | 'level'): boolean =>
-      !staged || isLeaf || (node.kind === 'cut' && node.upright === (way === 'upright')) || forced(way);
-    const upright = across < piece.across && piece.up <= reach && allowed('upright');
-    const level = up < piece.up && piece.across <= reach && allowed('level');
+    const upright = across < piece.across && piece.up <= reach;
+    const level = up < piece.up && piece.across <= reach;
+    if (node.kind === 'cut' && node.upright) return level && (!staged || piece.up > reach) ? 'level' : null;
+    if (node.kind === 'cut') return upright && (!staged || piece.across > reach) ? 'upright' : null;
     if (!upright || !level) return upright ? 'upright' : level ? 'level' : null;
-    if (piece.up <= reach && across > reach) return 'upright';
-    const byUpright = (piece.across - across) * piece.up;
-    const byLevel = (piece.up - up) * piece.across;
-    return byUpright >= byLevel ? 'upright' : 'level';
+    if (across > reach || up > reach) return across > reach ? 'upright' : 'level';
+    return (piece.across - across) * piece.up >= (piece.up - up) * piece.across ? 'upright' : 'level';
   };
 
   const lay = (piece: Piece, sized: Sized): CutTree => {
@@ -97,15 +91,15 @@ export function layTree(tree: PatternTree | null, sheet: SheetProblem, nameLeaf:
       const size = node.upright ? first.across : first.up;
       return cut(piece, node.upright, size, (p) => lay(p, first), (p) => lay(p, second)); // biome-ignore format: one line
     }
-    return node.kind === 'item' ? place(piece, node.item, node.turned) : { kind: 'offcut' };
+    return node.kind === 'item' ? place(piece, node.item) : { kind: 'offcut' };
   };
 
-  const place = ({ x, y, across, up }: Piece, item: number, turnedItem: boolean): CutTree => {
-    const part = nameLeaf(item);
-    const turned = turnedItem !== (sheet.kinds[item]?.turned ?? false);
+  const place = ({ x, y, across, up }: Piece, item: number): CutTree => {
+    const { part, turned: held } = namePart(item);
     const size = { across: ticks(across - kerf), up: ticks(up - kerf) };
-    parts.push({ part, x: ticks(x), y: ticks(y), ...size, turned });
-    return { kind: 'part', part, turned };
+    const turned = held ?? size.across !== part.across;
+    parts.push({ part: part.id, x: ticks(x), y: ticks(y), ...size, turned });
+    return { kind: 'part', part: part.id, turned };
   };
 
   const whole: Piece = { x: sheet.x, y: sheet.y, across: sheet.across, up: sheet.up };

@@ -32,7 +32,7 @@ export function planSheets(
 function writePlan({ uses, sheets, bound }: StockPlan, sheet: SheetProblem, paper: SheetPaper): SheetPlan {
   const lowerBound = bound?.sheets ?? 0;
   const points = sheet.kinds.flatMap(({ parts }, item) =>
-    parts.map(({ id }) => [id, bound?.points[item] ?? 0] as const),
+    parts.map(({ part }) => [part.id, bound?.points[item] ?? 0] as const),
   );
   return {
     paper: paper.id,
@@ -40,8 +40,8 @@ function writePlan({ uses, sheets, bound }: StockPlan, sheet: SheetProblem, pape
     lowerBound,
     proven: sheets === lowerBound,
     layouts: nameParts(uses, sheet).map(({ tree, names, sheets: copies }) => {
-      const rest = names.map((ids) => [...ids]);
-      return { sheets: copies, ...layTree(tree, sheet, (item) => rest[item]?.shift() ?? '') };
+      const next = names.map((parts) => parts.values());
+      return { sheets: copies, ...layTree(tree, sheet, (item) => next[item]!.next().value!) };
     }),
     proof:
       bound === null ? null : { points: Object.fromEntries(points), most: bound.most, sheets: bound.sheets },

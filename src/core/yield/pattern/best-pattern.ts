@@ -1,3 +1,4 @@
+import { canTrim } from '../problem/cutting-problem';
 import type { CellItem, CuttingGrid } from './cutting-grid';
 import { joinPieces, type PatternTree } from './pattern';
 
@@ -39,13 +40,6 @@ export function layTable(grid: CuttingGrid): ValueTable {
   return { grid, rounds, items: new Float64Array(cells), best: rounds.map(() => new Float64Array(cells)) };
 }
 
-/** A trimmed item needs one or two cuts more, and the tool must reach them. */
-function canTrim(width: number, height: number, { lie }: CellItem, reach: number): boolean {
-  if (width === lie.width) return height === lie.height || width <= reach;
-  if (height === lie.height) return height <= reach;
-  return (height <= reach && lie.width <= reach) || (width <= reach && lie.height <= reach);
-}
-
 function placeItems(table: ValueTable, values: ArrayLike<number>): void {
   const { grid, items } = table;
   const rows = grid.up.points.length;
@@ -55,17 +49,17 @@ function placeItems(table: ValueTable, values: ArrayLike<number>): void {
     for (const item of grid.items)
       for (let i = item.column; i < grid.across.points.length; i++)
         for (let j = item.row; j < rows; j++) {
-          const width = grid.across.points[i] as number;
-          const height = grid.up.points[j] as number;
-          const value = values[item.lie.item] as number;
-          if (value > (items[i * rows + j] as number) && canTrim(width, height, item, reach))
+          const width = grid.across.points[i]!;
+          const height = grid.up.points[j]!;
+          const value = values[item.lie.item]!;
+          if (value > items[i * rows + j]! && canTrim(width, height, item.lie, reach))
             items[i * rows + j] = value;
         }
     return;
   }
   for (const { lie, column, row } of grid.items) {
     const at = column * rows + row;
-    items[at] = Math.max(items[at] as number, values[lie.item] as number);
+    items[at] = Math.max(items[at]!, values[lie.item]!);
   }
   inherit(items, grid.across.points.length, rows);
 }
@@ -75,15 +69,16 @@ function inherit(values: Float64Array, columns: number, rows: number): void {
   for (let i = 1; i < columns; i++)
     for (let j = 1; j < rows; j++) {
       const at = i * rows + j;
-      const smaller = Math.max(values[at - rows] as number, values[at - 1] as number);
-      if (smaller > (values[at] as number)) values[at] = smaller;
+      const smaller = Math.max(values[at - rows]!, values[at - 1]!);
+      if (smaller > values[at]!) values[at] = smaller;
     }
 }
 
 /** How many columns (rows) the tool can cut along. */
 const withinReach = (points: Int32Array, grid: CuttingGrid): number => {
   if (!grid.exact) return points.length;
-  const beyond = points.findIndex((point) => point > (grid.problem.longestCut as number));
+  const reach = grid.problem.longestCut ?? Number.POSITIVE_INFINITY;
+  const beyond = points.findIndex((point) => point > reach);
   return beyond === -1 ? points.length : beyond;
 };
 
@@ -91,7 +86,7 @@ function fillRound(table: ValueTable, round: Round, best: Float64Array): void {
   const { grid } = table;
   const rows = grid.up.points.length;
   const columns = grid.across.points.length;
-  best.set(round.below < 0 ? table.items : (table.best[round.below] as Float64Array));
+  best.set(round.below < 0 ? table.items : table.best[round.below]!);
   const shortColumns = round.level ? withinReach(grid.across.points, grid) : 0;
   const shortRows = round.upright ? withinReach(grid.up.points, grid) : 0;
   const { from: acrossFrom, first: acrossFirst, rest: acrossRest } = grid.across;
@@ -100,28 +95,26 @@ function fillRound(table: ValueTable, round: Round, best: Float64Array): void {
     const row = i * rows;
     if (!grid.exact)
       for (let j = 1; j < rows; j++) {
-        const before = best[row - rows + j] as number;
-        if (before > (best[row + j] as number)) best[row + j] = before;
+        const before = best[row - rows + j]!;
+        if (before > best[row + j]!) best[row + j] = before;
       }
-    const end = acrossFrom[i + 1] as number;
-    for (let cut = acrossFrom[i] as number; cut < end; cut++) {
-      const first = (acrossFirst[cut] as number) * rows;
-      const rest = (acrossRest[cut] as number) * rows;
+    const end = acrossFrom[i + 1]!;
+    for (let cut = acrossFrom[i]!; cut < end; cut++) {
+      const first = acrossFirst[cut]! * rows;
+      const rest = acrossRest[cut]! * rows;
       for (let j = 1; j < shortRows; j++) {
-        const both = (best[first + j] as number) + (best[rest + j] as number);
-        if (both > (best[row + j] as number)) best[row + j] = both;
+        const both = best[first + j]! + best[rest + j]!;
+        if (both > best[row + j]!) best[row + j] = both;
       }
     }
     const canLevel = i < shortColumns;
     for (let j = 1; j < rows; j++) {
-      let most = best[row + j] as number;
-      if (!grid.exact && (best[row + j - 1] as number) > most) most = best[row + j - 1] as number;
+      let most = best[row + j]!;
+      if (!grid.exact && best[row + j - 1]! > most) most = best[row + j - 1]!;
       if (canLevel) {
-        const stop = upFrom[j + 1] as number;
-        for (let cut = upFrom[j] as number; cut < stop; cut++) {
-          const both =
-            (best[row + (upFirst[cut] as number)] as number) +
-            (best[row + (upRest[cut] as number)] as number);
+        const stop = upFrom[j + 1]!;
+        for (let cut = upFrom[j]!; cut < stop; cut++) {
+          const both = best[row + upFirst[cut]!]! + best[row + upRest[cut]!]!;
           if (both > most) most = both;
         }
       }
@@ -133,7 +126,7 @@ function fillRound(table: ValueTable, round: Round, best: Float64Array): void {
 /** Fills the table for these item values and answers the value of the whole sheet. Exact for whole-number values. */
 export function fillTable(table: ValueTable, values: ArrayLike<number>): number {
   placeItems(table, values);
-  for (const [i, round] of table.rounds.entries()) fillRound(table, round, table.best[i] as Float64Array);
+  for (const [i, round] of table.rounds.entries()) fillRound(table, round, table.best[i]!);
   return sheetValue(table);
 }
 
@@ -173,9 +166,9 @@ function readTree(
 ): PatternTree | null {
   const { grid } = table;
   const rows = grid.up.points.length;
-  const best = table.best[round] as Float64Array;
+  const best = table.best[round]!;
   let [i, j] = [column, row];
-  const value = best[i * rows + j] as number;
+  const value = best[i * rows + j]!;
   if (!(value > 0)) return null;
   if (!grid.exact) {
     while (best[(i - 1) * rows + j] === value) i--;
@@ -195,7 +188,7 @@ function readItem(table: ValueTable, values: ArrayLike<number>, i: number, j: nu
     item.column <= i &&
     item.row <= j &&
     values[item.lie.item] === value &&
-    (!grid.exact || canTrim(grid.across.points[i] as number, grid.up.points[j] as number, item, reach));
+    (!grid.exact || canTrim(grid.across.points[i]!, grid.up.points[j]!, item.lie, reach));
   const found = grid.items.find(fits);
   if (found === undefined) throw new Error('value table and items disagree');
   return { kind: 'item', item: found.lie.item, turned: found.lie.turned };
@@ -210,13 +203,13 @@ function readCut(
 ): PatternTree | null {
   const { grid, rounds } = table;
   const rows = grid.up.points.length;
-  const best = table.best[round] as Float64Array;
-  const value = best[i * rows + j] as number;
+  const best = table.best[round]!;
+  const value = best[i * rows + j]!;
   if (rounds[round]?.upright && j < withinReach(grid.up.points, grid))
-    for (let cut = grid.across.from[i] as number; cut < (grid.across.from[i + 1] as number); cut++) {
-      const first = grid.across.first[cut] as number;
-      const rest = grid.across.rest[cut] as number;
-      if ((best[first * rows + j] as number) + (best[rest * rows + j] as number) === value)
+    for (let cut = grid.across.from[i]!; cut < grid.across.from[i + 1]!; cut++) {
+      const first = grid.across.first[cut]!;
+      const rest = grid.across.rest[cut]!;
+      if (best[first * rows + j]! + best[rest * rows + j]! === value)
         return joinPieces(
           true,
           readTree(table, values, round, first, j),
@@ -224,10 +217,10 @@ function readCut(
         );
     }
   if (rounds[round]?.level && i < withinReach(grid.across.points, grid))
-    for (let cut = grid.up.from[j] as number; cut < (grid.up.from[j + 1] as number); cut++) {
-      const first = grid.up.first[cut] as number;
-      const rest = grid.up.rest[cut] as number;
-      if ((best[i * rows + first] as number) + (best[i * rows + rest] as number) === value)
+    for (let cut = grid.up.from[j]!; cut < grid.up.from[j + 1]!; cut++) {
+      const first = grid.up.first[cut]!;
+      const rest = grid.up.rest[cut]!;
+      if (best[i * rows + first]! + best[i * rows + rest]! === value)
         return joinPieces(
           false,
           readTree(table, values, round, i, first),

@@ -34,17 +34,17 @@ function layCuts(points: Int32Array, exact: boolean): AxisCuts {
   const rest: number[] = [];
   for (let i = 0; i < points.length; i++) {
     from[i] = first.length;
-    const size = points[i] as number;
+    const size = points[i]!;
     let k = 1;
     let below = i;
     for (; k < i; k++) {
-      const piece = points[k] as number;
+      const piece = points[k]!;
       if (!exact && 2 * piece > size) break;
       const left = size - piece;
-      while ((points[below] as number) > left) below--;
+      while (points[below]! > left) below--;
       const last = first.length - 1;
       // The same rest beside a bigger first piece is never worse.
-      if (!exact && last >= (from[i] as number) && rest[last] === below) first[last] = k;
+      if (!exact && last >= from[i]! && rest[last] === below) first[last] = k;
       else if (exact || below > 0) {
         first.push(k);
         rest.push(below);
@@ -57,7 +57,8 @@ function layCuts(points: Int32Array, exact: boolean): AxisCuts {
 
 function layAxis(sizes: readonly number[], span: number, exact: boolean): AxisCuts {
   const normal = normalPoints(sizes, span);
-  return layCuts(exact ? normal : rasterPoints(normal, span), exact);
+  if (!exact) return layCuts(rasterPoints(normal, span), exact);
+  return layCuts(normal.at(-1) === span ? normal : Int32Array.of(...normal, span), exact);
 }
 
 /** The grid of a problem. The sheet itself is the last column and row. */

@@ -43,8 +43,8 @@ export class LimitedPatterns {
     for (let at = 0; at < this.origin.length; at++) this.origin[at] = at;
     for (const [index, { lie, column, row }] of this.grid.items.entries()) {
       const at = column * rows + row;
-      const value = values[lie.item] as number;
-      if ((wanted[lie.item] as number) <= 0 || value <= (worth[at] as number)) continue;
+      const value = values[lie.item]!;
+      if (wanted[lie.item]! <= 0 || value <= worth[at]!) continue;
       worth[at] = value;
       this.content.fill(0, at * this.kinds, (at + 1) * this.kinds);
       this.content[at * this.kinds + lie.item] = 1;
@@ -58,17 +58,17 @@ export class LimitedPatterns {
     const { rows } = this;
     const { across, up } = this.grid;
     const at = i * rows + j;
-    if ((this.worth[at - rows] as number) > (this.worth[at] as number)) this.inherit(at, at - rows);
-    if ((this.worth[at - 1] as number) > (this.worth[at] as number)) this.inherit(at, at - 1);
-    for (let cut = across.from[i] as number; cut < (across.from[i + 1] as number); cut++)
-      this.tryCut(at, (across.first[cut] as number) * rows + j, (across.rest[cut] as number) * rows + j, -1 - 2 * cut, values, wanted); // biome-ignore format: one line
-    for (let cut = up.from[j] as number; cut < (up.from[j + 1] as number); cut++)
-      this.tryCut(at, i * rows + (up.first[cut] as number), i * rows + (up.rest[cut] as number), -2 - 2 * cut, values, wanted); // biome-ignore format: one line
+    if (this.worth[at - rows]! > this.worth[at]!) this.inherit(at, at - rows);
+    if (this.worth[at - 1]! > this.worth[at]!) this.inherit(at, at - 1);
+    for (let cut = across.from[i]!; cut < across.from[i + 1]!; cut++)
+      this.tryCut(at, across.first[cut]! * rows + j, across.rest[cut]! * rows + j, -1 - 2 * cut, values, wanted); // biome-ignore format: one line
+    for (let cut = up.from[j]!; cut < up.from[j + 1]!; cut++)
+      this.tryCut(at, i * rows + up.first[cut]!, i * rows + up.rest[cut]!, -2 - 2 * cut, values, wanted); // biome-ignore format: one line
   }
 
   private inherit(at: number, from: number): void {
-    this.worth[at] = this.worth[from] as number;
-    this.origin[at] = this.origin[from] as number;
+    this.worth[at] = this.worth[from]!;
+    this.origin[at] = this.origin[from]!;
     this.content.copyWithin(at * this.kinds, from * this.kinds, (from + 1) * this.kinds);
   }
 
@@ -81,14 +81,14 @@ export class LimitedPatterns {
     wanted: readonly number[],
   ): void {
     const { worth, content, kinds } = this;
-    let both = (worth[first] as number) + (worth[second] as number);
-    const best = worth[at] as number;
+    let both = worth[first]! + worth[second]!;
+    const best = worth[at]!;
     if (both <= best) return;
     const [a, b, to] = [first * kinds, second * kinds, at * kinds];
     for (let kind = 0; kind < kinds; kind++) {
-      const over = (content[a + kind] as number) + (content[b + kind] as number) - (wanted[kind] as number);
+      const over = content[a + kind]! + content[b + kind]! - wanted[kind]!;
       if (over > 0) {
-        both -= over * (values[kind] as number);
+        both -= over * values[kind]!;
         if (both <= best + 1e-12) return;
       }
     }
@@ -96,15 +96,15 @@ export class LimitedPatterns {
     this.how[at] = how;
     this.origin[at] = at;
     for (let kind = 0; kind < kinds; kind++) {
-      const sum = (content[a + kind] as number) + (content[b + kind] as number);
-      content[to + kind] = Math.min(sum, wanted[kind] as number);
+      const sum = content[a + kind]! + content[b + kind]!;
+      content[to + kind] = Math.min(sum, wanted[kind]!);
     }
   }
 
   private read(cell: number): PatternTree | null {
     const { rows, grid } = this;
-    const at = this.origin[cell] as number;
-    const code = this.how[at] as number;
+    const at = this.origin[cell]!;
+    const code = this.how[at]!;
     if (code === 0) return null;
     if (code > 0) {
       const { lie } = grid.items[code - 1] as CellItem;
@@ -113,12 +113,8 @@ export class LimitedPatterns {
     const upright = (-1 - code) % 2 === 0;
     const cut = (-1 - code) >> 1;
     const [i, j] = [Math.floor(at / rows), at % rows];
-    const first = upright
-      ? (grid.across.first[cut] as number) * rows + j
-      : i * rows + (grid.up.first[cut] as number);
-    const second = upright
-      ? (grid.across.rest[cut] as number) * rows + j
-      : i * rows + (grid.up.rest[cut] as number);
+    const first = upright ? grid.across.first[cut]! * rows + j : i * rows + grid.up.first[cut]!;
+    const second = upright ? grid.across.rest[cut]! * rows + j : i * rows + grid.up.rest[cut]!;
     return joinPieces(upright, this.read(first), this.read(second));
   }
 }

@@ -24,7 +24,7 @@ export function pointAtOrBelow(points: Int32Array, at: number): number {
   let high = points.length - 1;
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if ((points[middle] as number) <= at) low = middle;
+    if (points[middle]! <= at) low = middle;
     else high = middle - 1;
   }
   return low;
@@ -33,7 +33,7 @@ export function pointAtOrBelow(points: Int32Array, at: number): number {
 /** Index of the first point at or beyond `at`, or `points.length`. */
 export const pointAtOrAbove = (points: Int32Array, at: number): number => {
   const below = pointAtOrBelow(points, at);
-  return (points[below] as number) >= at ? below : below + 1;
+  return points[below]! >= at ? below : below + 1;
 };
 
 /**
@@ -42,6 +42,6 @@ export const pointAtOrAbove = (points: Int32Array, at: number): number => {
  */
 export function rasterPoints(normal: Int32Array, span: number): Int32Array {
   const kept = new Set<number>([0]);
-  for (const point of normal) kept.add(normal[pointAtOrBelow(normal, span - point)] as number);
+  for (const point of normal) kept.add(normal[pointAtOrBelow(normal, span - point)]!);
   return Int32Array.from(kept).sort();
 }

@@ -41,3 +41,15 @@ export function liesOf(problem: CuttingProblem): Lie[] {
 /** Whether the tool's reach forbids any cut of this sheet. */
 export const isReachBinding = ({ width, height, longestCut }: CuttingProblem): boolean =>
   longestCut !== null && longestCut < Math.max(width, height);
+
+/** Whether a piece can be trimmed to an item: one or two cuts, in one order or the other, within the tool's reach. */
+export function canTrim(
+  width: number,
+  height: number,
+  item: Pick<Lie, 'width' | 'height'>,
+  reach: number,
+): boolean {
+  if (width === item.width) return height === item.height || width <= reach;
+  if (height === item.height) return height <= reach;
+  return (height <= reach && item.width <= reach) || (width <= reach && item.height <= reach);
+}

@@ -1,10 +1,15 @@
 import type { CuttingTool, SheetPaper, SheetPart } from '../types';
-import { type CuttingItem, type CuttingProblem, isReachBinding } from './cutting-problem';
+import { type CuttingItem, type CuttingProblem, canTrim, isReachBinding } from './cutting-problem';
 
-/** Parts of one size and grain, cut as one item; `turned`: the item already lies across the part's own frame. */
+/** Parts of one size that may lie alike, cut as one item. */
 export interface PartKind {
-  readonly parts: readonly SheetPart[];
-  readonly turned: boolean;
+  readonly parts: readonly LaidPart[];
+}
+
+/** A part and how it lies in its item: turned or not for its grain's sake, or null, as it comes. */
+export interface LaidPart {
+  readonly part: SheetPart;
+  readonly turned: boolean | null;
 }
 
 /**
@@ -30,28 +35,19 @@ const commonMeasure = (a: number, b: number): number => (b === 0 ? a : commonMea
 const mustTurn = (part: SheetPart, paper: SheetPaper): boolean | null =>
   part.grain === 'free' || paper.grain === 'none' ? null : part.grain !== paper.grain;
 
-interface OpenKind extends CuttingItem {
-  readonly parts: SheetPart[];
-  readonly turned: boolean;
-}
+type OpenKind = CuttingItem & PartKind;
 
 function gatherKinds(parts: readonly SheetPart[], paper: SheetPaper, kerf: number): OpenKind[] {
   const kinds = new Map<string, OpenKind>();
   for (const part of parts) {
-    const turn = mustTurn(part, paper);
-    const lying = turn === null ? part.across < part.up : turn;
+    const turned = mustTurn(part, paper);
+    const lying = turned ?? part.across < part.up;
     const width = (lying ? part.up : part.across) + kerf;
     const height = (lying ? part.across : part.up) + kerf;
-    const key = `${width} ${height} ${turn}`;
-    const kind = kinds.get(key) ?? {
-      width,
-      height,
-      turns: turn === null,
-      demand: 0,
-      parts: [],
-      turned: lying,
-    };
-    kinds.set(key, { ...kind, demand: kind.demand + part.count, parts: [...kind.parts, part] });
+    const turns = turned === null;
+    const key = `${width} ${height} ${turns}`;
+    const kind = kinds.get(key) ?? { width, height, turns, demand: 0, parts: [] };
+    kinds.set(key, { ...kind, demand: kind.demand + part.count, parts: [...kind.parts, { part, turned }] });
   }
   return [...kinds.values()];
 }
@@ -65,9 +61,11 @@ function canSquare({ across, up, squaring: { left, right, near, far } }: SheetPa
   return uprightFirst || levelFirst;
 }
 
-/** Whether an item can lie on a sheet with room enough; one that needs no cut at all fits any tool. */
-const fits = ({ width, height, turns }: CuttingItem, across: number, up: number): boolean =>
-  (width <= across && height <= up) || (turns && height <= across && width <= up);
+/** Whether an item can be cut from a sheet at all; one that is the whole sheet needs no cut and fits any tool. */
+const fits = ({ width, height, turns }: CuttingItem, across: number, up: number, reach: number): boolean =>
+  [{ width, height }, ...(turns ? [{ width: height, height: width }] : [])].some(
+    (lie) => lie.width <= across && lie.height <= up && canTrim(across, up, lie, reach),
+  );
 
 /** The cutting problem of one paper. Parts wanted 0 times are left out; parts that fit no sheet are named in `unplaced`. */
 export function layProblem(parts: readonly SheetPart[], paper: SheetPaper, tool: CuttingTool): SheetProblem {
@@ -78,7 +76,9 @@ export function layProblem(parts: readonly SheetPart[], paper: SheetPaper, tool:
   const reach = tool.longestCut === null ? null : tool.longestCut + kerf;
   const squares = tool.longestCut === null || canSquare(paper, tool.longestCut);
   const wanted = gatherKinds(parts.filter((part) => part.count > 0), paper, kerf); // biome-ignore format: one line
-  const kinds = squares ? wanted.filter((kind) => fits(kind, across, up)) : [];
+  const kinds = squares
+    ? wanted.filter((kind) => fits(kind, across, up, reach ?? Number.POSITIVE_INFINITY))
+    : [];
   const whole: CuttingProblem = {
     width: Math.max(across, 0),
     height: Math.max(up, 0),
@@ -100,7 +100,7 @@ export function layProblem(parts: readonly SheetPart[], paper: SheetPaper, tool:
     up,
     unplaced: wanted
       .filter((kind) => !kinds.includes(kind))
-      .flatMap((kind) => kind.parts.map(({ id }) => id)),
+      .flatMap((kind) => kind.parts.map(({ part }) => part.id)),
   };
 }
 

@@ -79,7 +79,7 @@ function roundDown(sizes: readonly number[], length: number): number {
   let [low, high] = [0, sizes.length];
   while (high - low > 1) {
     const middle = (low + high) >>> 1;
-    if ((sizes[middle] as number) <= length) low = middle;
+    if (sizes[middle]! <= length) low = middle;
     else high = middle;
   }
   return low;
@@ -95,7 +95,7 @@ function sizesAlong(lengths: readonly number[], span: number, limited: boolean):
     for (const sum of sums) if (sum + length <= span) sums.add(sum + length);
   const ascending = [...sums].sort((a, b) => a - b);
   if (limited) return sums.has(span) ? ascending : [...ascending, span];
-  const remaining = ascending.map((sum) => ascending[roundDown(ascending, span - sum)] as number);
+  const remaining = ascending.map((sum) => ascending[roundDown(ascending, span - sum)]!);
   return [...new Set([0, ...remaining])].sort((a, b) => a - b);
 }
 
@@ -134,22 +134,22 @@ function sweep(
   const table: Float64Array[] = [];
   const share = limited ? 1 : 2;
   for (const [i, width] of widths.entries()) {
-    const column = Float64Array.from(below[i] as Float64Array);
+    const column = Float64Array.from(below[i]!);
     table.push(column);
     if (upright) {
-      for (let first = 1; first < i && share * (widths[first] as number) <= width; first++) {
-        const one = table[first] as Float64Array;
-        const other = table[roundDown(widths, width - (widths[first] as number))] as Float64Array;
-        for (let j = 1; j < heights.length && (heights[j] as number) <= reach; j++)
-          column[j] = Math.max(column[j] as number, (one[j] as number) + (other[j] as number));
+      for (let first = 1; first < i && share * widths[first]! <= width; first++) {
+        const one = table[first]!;
+        const other = table[roundDown(widths, width - widths[first]!)]!;
+        for (let j = 1; j < heights.length && heights[j]! <= reach; j++)
+          column[j] = Math.max(column[j]!, one[j]! + other[j]!);
       }
     }
     if (!level || width > reach) continue;
     for (const [j, height] of heights.entries()) {
-      let most = column[j] as number;
-      for (let first = 1; first < j && share * (heights[first] as number) <= height; first++) {
-        const other = roundDown(heights, height - (heights[first] as number));
-        most = Math.max(most, (column[first] as number) + (column[other] as number));
+      let most = column[j]!;
+      for (let first = 1; first < j && share * heights[first]! <= height; first++) {
+        const other = roundDown(heights, height - heights[first]!);
+        most = Math.max(most, column[first]! + column[other]!);
       }
       column[j] = most;
     }

@@ -29,7 +29,7 @@ export class CoverMaster {
     for (let row = 0; row < rows; row++) {
       const copies = starting[row]?.[row] ?? 1;
       this.inverse[row * rows + row] = 1 / copies;
-      this.amounts[row] = (this.perturbed[row] as number) / copies;
+      this.amounts[row] = this.perturbed[row]! / copies;
     }
   }
 
@@ -38,9 +38,8 @@ export class CoverMaster {
     const rows = this.demands.length;
     const prices = new Float64Array(rows);
     for (let place = 0; place < rows; place++) {
-      if ((this.basis[place] as number) < 0) continue;
-      for (let row = 0; row < rows; row++)
-        prices[row] = (prices[row] as number) + (this.inverse[place * rows + row] as number);
+      if (this.basis[place]! < 0) continue;
+      for (let row = 0; row < rows; row++) prices[row] = prices[row]! + this.inverse[place * rows + row]!;
     }
     return prices;
   }
@@ -55,11 +54,10 @@ export class CoverMaster {
     const rows = this.demands.length;
     const uses: { column: number; sheets: number }[] = [];
     for (let place = 0; place < rows; place++) {
-      const column = this.basis[place] as number;
+      const column = this.basis[place]!;
       if (column < 0) continue;
       let sheets = 0;
-      for (let row = 0; row < rows; row++)
-        sheets += (this.inverse[place * rows + row] as number) * (this.demands[row] as number);
+      for (let row = 0; row < rows; row++) sheets += this.inverse[place * rows + row]! * this.demands[row]!;
       if (sheets > 1e-9) uses.push({ column, sheets });
     }
     return uses;
@@ -83,14 +81,14 @@ export class CoverMaster {
     let best: number | null = null;
     let least = -1e-9;
     for (let row = 0; row < prices.length; row++)
-      if ((prices[row] as number) < least) {
-        least = prices[row] as number;
+      if (prices[row]! < least) {
+        least = prices[row]!;
         best = -1 - row;
       }
     if (best !== null) return best;
     for (const [column, counts] of this.columns.entries()) {
       let cost = 1;
-      for (let row = 0; row < prices.length; row++) cost -= (prices[row] as number) * (counts[row] as number);
+      for (let row = 0; row < prices.length; row++) cost -= prices[row]! * counts[row]!;
       if (cost < least) {
         least = cost;
         best = column;
@@ -103,21 +101,20 @@ export class CoverMaster {
     const rows = this.demands.length;
     const direction = new Float64Array(rows);
     for (let place = 0; place < rows; place++) {
-      if (column < 0) direction[place] = -(this.inverse[place * rows - 1 - column] as number);
+      if (column < 0) direction[place] = -this.inverse[place * rows - 1 - column]!;
       else {
         const counts = this.columns[column] as readonly number[];
         let sum = 0;
-        for (let row = 0; row < rows; row++)
-          sum += (this.inverse[place * rows + row] as number) * (counts[row] as number);
+        for (let row = 0; row < rows; row++) sum += this.inverse[place * rows + row]! * counts[row]!;
         direction[place] = sum;
       }
     }
     let leaving = -1;
     let step = Number.POSITIVE_INFINITY;
     for (let place = 0; place < rows; place++) {
-      const slope = direction[place] as number;
+      const slope = direction[place]!;
       if (slope <= 1e-9) continue;
-      const ratio = (this.amounts[place] as number) / slope;
+      const ratio = this.amounts[place]! / slope;
       if (ratio < step) {
         step = ratio;
         leaving = place;
@@ -131,16 +128,15 @@ export class CoverMaster {
   private pivot(leaving: number, column: number, direction: Float64Array, step: number): void {
     const rows = this.demands.length;
     const { inverse, amounts } = this;
-    const slope = direction[leaving] as number;
+    const slope = direction[leaving]!;
     for (let row = 0; row < rows; row++)
-      inverse[leaving * rows + row] = (inverse[leaving * rows + row] as number) / slope;
+      inverse[leaving * rows + row] = inverse[leaving * rows + row]! / slope;
     for (let place = 0; place < rows; place++) {
-      const along = direction[place] as number;
+      const along = direction[place]!;
       if (place === leaving || along === 0) continue;
       for (let row = 0; row < rows; row++)
-        inverse[place * rows + row] =
-          (inverse[place * rows + row] as number) - along * (inverse[leaving * rows + row] as number);
-      amounts[place] = (amounts[place] as number) - along * step;
+        inverse[place * rows + row] = inverse[place * rows + row]! - along * inverse[leaving * rows + row]!;
+      amounts[place] = amounts[place]! - along * step;
     }
     amounts[leaving] = step;
     this.basis[leaving] = column;
@@ -154,7 +150,7 @@ export class CoverMaster {
     const work = new Float64Array(rows * rows);
     const fresh = new Float64Array(rows * rows);
     for (let place = 0; place < rows; place++) {
-      const column = this.basis[place] as number;
+      const column = this.basis[place]!;
       fresh[place * rows + place] = 1;
       for (let row = 0; row < rows; row++)
         work[row * rows + place] =
@@ -164,8 +160,7 @@ export class CoverMaster {
     this.inverse.set(fresh);
     for (let place = 0; place < rows; place++) {
       let sum = 0;
-      for (let row = 0; row < rows; row++)
-        sum += (fresh[place * rows + row] as number) * (this.perturbed[row] as number);
+      for (let row = 0; row < rows; row++) sum += fresh[place * rows + row]! * this.perturbed[row]!;
       this.amounts[place] = Math.max(sum, 0);
     }
   }
@@ -176,23 +171,21 @@ function invert(work: Float64Array, fresh: Float64Array, size: number): boolean 
   for (let column = 0; column < size; column++) {
     let pivot = column;
     for (let row = column + 1; row < size; row++)
-      if (Math.abs(work[row * size + column] as number) > Math.abs(work[pivot * size + column] as number))
-        pivot = row;
-    const scale = work[pivot * size + column] as number;
+      if (Math.abs(work[row * size + column]!) > Math.abs(work[pivot * size + column]!)) pivot = row;
+    const scale = work[pivot * size + column]!;
     if (Math.abs(scale) < 1e-11) return false;
     for (const matrix of [work, fresh])
       for (let i = 0; i < size; i++) {
-        const held = matrix[pivot * size + i] as number;
-        matrix[pivot * size + i] = matrix[column * size + i] as number;
+        const held = matrix[pivot * size + i]!;
+        matrix[pivot * size + i] = matrix[column * size + i]!;
         matrix[column * size + i] = held / scale;
       }
     for (let row = 0; row < size; row++) {
-      const factor = work[row * size + column] as number;
+      const factor = work[row * size + column]!;
       if (row === column || factor === 0) continue;
       for (const matrix of [work, fresh])
         for (let i = 0; i < size; i++)
-          matrix[row * size + i] =
-            (matrix[row * size + i] as number) - factor * (matrix[column * size + i] as number);
+          matrix[row * size + i] = matrix[row * size + i]! - factor * matrix[column * size + i]!;
     }
   }
   return true;

@@ -1,12 +1,12 @@
 import { keepWanted, type PatternTree } from '../pattern/pattern';
-import type { SheetProblem } from '../problem/sheet-problem';
+import type { LaidPart, SheetProblem } from '../problem/sheet-problem';
 import type { PatternUse } from './pattern-plan';
 
 /** A pattern cut `sheets` times with the same part in the same place each time; `names[i]` are the parts on item i, in cutting order. */
 export interface NamedUse {
   readonly tree: PatternTree;
   readonly sheets: number;
-  readonly names: readonly (readonly string[])[];
+  readonly names: readonly (readonly LaidPart[])[];
 }
 
 /** Copies that no sheet of a use needs are left uncut: the card stays whole. */
@@ -16,8 +16,8 @@ function dropSurplus(uses: readonly PatternUse[], demands: readonly number[]): P
   );
   return uses.map(({ pattern, sheets }) => {
     const counts = pattern.counts.map((count, item) => {
-      const spare = Math.min(count, Math.floor(Math.max(0, surplus[item] as number) / sheets));
-      surplus[item] = (surplus[item] as number) - spare * sheets;
+      const spare = Math.min(count, Math.floor(Math.max(0, surplus[item]!) / sheets));
+      surplus[item] = surplus[item]! - spare * sheets;
       return count - spare;
     });
     return { sheets, pattern: { counts, tree: keepWanted(pattern.tree, counts) } };
@@ -26,7 +26,7 @@ function dropSurplus(uses: readonly PatternUse[], demands: readonly number[]): P
 
 /** Which part lies where: parts of one size share their items, in the order given; a use is split where the names change. */
 export function nameParts(uses: readonly PatternUse[], { kinds, problem }: SheetProblem): NamedUse[] {
-  const left = kinds.map(({ parts }) => parts.map(({ id, count }) => ({ id, count })));
+  const left = kinds.map(({ parts }) => parts.map((laid) => ({ laid, count: laid.part.count })));
   const named: NamedUse[] = [];
   for (const { pattern, sheets } of dropSurplus(
     uses,
@@ -37,36 +37,42 @@ export function nameParts(uses: readonly PatternUse[], { kinds, problem }: Sheet
       const dealt = pattern.counts.map((count, item) => deal(left[item] ?? [], count));
       const same = Math.min(sheets - done, ...dealt.map(({ repeats }) => repeats));
       for (const { take } of dealt) take(same);
-      named.push({ tree: pattern.tree, sheets: same, names: dealt.map(({ ids }) => ids) });
+      named.push({ tree: pattern.tree, sheets: same, names: dealt.map((deal) => deal.names) });
       done += same;
     }
   }
   return named;
 }
 
+/** A part and how many of it are still to be named. */
+interface OpenPart {
+  readonly laid: LaidPart;
+  count: number;
+}
+
 interface Deal {
-  readonly ids: string[];
+  readonly names: LaidPart[];
   /** Sheets for which this deal can be repeated. */
   readonly repeats: number;
   readonly take: (sheets: number) => void;
 }
 
-function deal(left: { id: string; count: number }[], count: number): Deal {
-  const ids: string[] = [];
-  const shares: { part: { count: number }; copies: number }[] = [];
+function deal(left: OpenPart[], count: number): Deal {
+  const names: LaidPart[] = [];
+  const shares: { part: OpenPart; copies: number }[] = [];
   let open = count;
   for (const part of left) {
     const copies = Math.min(open, part.count);
     if (copies === 0) continue;
     shares.push({ part, copies });
-    ids.push(...new Array<string>(copies).fill(part.id));
+    names.push(...new Array<LaidPart>(copies).fill(part.laid));
     open -= copies;
   }
   const last = left.at(-1);
-  if (open > 0 && last !== undefined) ids.push(...new Array<string>(open).fill(last.id));
+  if (open > 0 && last !== undefined) names.push(...new Array<LaidPart>(open).fill(last.laid));
   const repeats = shares.map(({ part, copies }) => Math.floor(part.count / copies));
   return {
-    ids,
+    names,
     repeats: open > 0 && shares.length > 0 ? 1 : Math.min(Number.POSITIVE_INFINITY, ...repeats),
     take: (sheets) => {
       for (const { part, copies } of shares) part.count -= copies * sheets;

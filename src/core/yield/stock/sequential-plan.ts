@@ -31,20 +31,20 @@ export function planSequentially(
     const pattern = find(memory.values, left);
     const times = Math.min(
       ...pattern.counts.map((count, item) =>
-        count > 0 ? Math.floor((left[item] as number) / count) : Number.POSITIVE_INFINITY,
+        count > 0 ? Math.floor(left[item]! / count) : Number.POSITIVE_INFINITY,
       ),
     );
     if (!Number.isFinite(times)) return null;
     uses.push({ pattern, sheets: times });
     sheets += times;
     correctValues(memory, pattern, left, times, areas, sheetArea, sway);
-    for (const [item, count] of pattern.counts.entries()) left[item] = (left[item] as number) - count * times;
+    for (const [item, count] of pattern.counts.entries()) left[item] = left[item]! - count * times;
   }
   return sheets <= most ? uses : null;
 }
 
 const minimumSheets = (left: readonly number[], areas: readonly number[], sheetArea: number): number =>
-  Math.ceil(left.reduce((sum, count, item) => sum + count * (areas[item] as number), 0) / sheetArea);
+  Math.ceil(left.reduce((sum, count, item) => sum + count * areas[item]!, 0) / sheetArea);
 
 function correctValues(
   memory: ValueMemory,
@@ -55,14 +55,13 @@ function correctValues(
   sheetArea: number,
   sway: () => number,
 ): void {
-  const used = counts.reduce((sum, count, item) => sum + count * (areas[item] as number), 0);
+  const used = counts.reduce((sum, count, item) => sum + count * areas[item]!, 0);
   const power = 1.02 + 0.08 * sway();
   for (const [item, count] of counts.entries()) {
     if (count === 0) continue;
-    const area = areas[item] as number;
+    const area = areas[item]!;
     const worth = (area ** power * sheetArea) / used;
-    const weight =
-      ((1.2 + 0.8 * sway()) * ((left[item] as number) + (left[item] as number))) / (count * times);
-    memory.values[item] = (weight * (memory.values[item] as number) + worth) / (weight + 1);
+    const weight = ((1.2 + 0.8 * sway()) * (left[item]! + left[item]!)) / (count * times);
+    memory.values[item] = (weight * memory.values[item]! + worth) / (weight + 1);
   }
 }

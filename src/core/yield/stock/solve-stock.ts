@@ -109,7 +109,7 @@ class StockSearch {
       };
     }
     return (values, wanted) => {
-      const worth = values.map((value, item) => ((wanted[item] as number) > 0 ? value : 0));
+      const worth = values.map((value, item) => (wanted[item]! > 0 ? value : 0));
       fillTable(table, worth);
       this.effort.spend(tableWork(table));
       return patternOf(keepWanted(readSheet(table, worth), wanted), worth.length);
@@ -127,7 +127,7 @@ class StockSearch {
   }
 
   private raiseBound(prices: readonly number[]): void {
-    const worth = prices.reduce((sum, price, item) => sum + price * (this.wanted[item] as number), 0);
+    const worth = prices.reduce((sum, price, item) => sum + price * this.wanted[item]!, 0);
     const largest = Math.max(...prices);
     const bound = simplestPoints(prices.map((price) => price / largest), this.wanted, this.table, Math.ceil(worth - 1e-6)); // biome-ignore format: one line
     if (bound.sheets > (this.best.bound?.sheets ?? 0)) this.best = { ...this.best, bound };
