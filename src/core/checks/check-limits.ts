@@ -1,0 +1,67 @@
+import { evaluateForm, formOf } from '../styles/linear-form';
+import type { BoxStyle, ConstraintSpec, Len } from '../styles/types';
+import { roundToTick, type Ticks, ticks } from '../units/ticks';
+import type { Finding } from './finding';
+
+type Lengths = Readonly<Record<string, Ticks>>;
+
+/** Every limit of a style that these values break, with the nearest legal value on the maker's marks. `values` as in `BoxNet.values`. */
+export function checkLimits(style: BoxStyle, values: Lengths, mark: Ticks): Finding[] {
+  return [
+    ...Object.keys(style.symbols).flatMap((symbol) => checkRange(style, symbol, values, mark)),
+    ...style.constraints.flatMap((bound) => checkBound(style, bound, values, mark)),
+  ];
+}
+
+function checkRange(style: BoxStyle, symbol: string, values: Lengths, mark: Ticks): Finding[] {
+  const spec = style.symbols[symbol];
+  const value = values[symbol];
+  if (spec === undefined || value === undefined) return [];
+  const [least, most] = [spec.min, spec.max].map((text) => evaluateForm(formOf(text), {}));
+  if (least !== undefined && value < least) return [outOfRange('less', 'least', onMark(least, mark, 'up'))];
+  if (most !== undefined && value > most) return [outOfRange('more', 'most', onMark(most, mark, 'down'))];
+  return [];
+
+  function outOfRange(than: string, bound: 'least' | 'most', limit: Ticks): Finding {
+    return {
+      code: `size-beyond-${bound}`,
+      severity: 'stop',
+      where: symbol,
+      facts: { value: value ?? limit, limit },
+      says: `${spec?.label ?? symbol} {value} is ${than} than this box can be made with.`,
+      remedy: `Make it at ${bound} {limit}.`,
+      fix: { symbol, value: limit },
+    };
+  }
+}
+
+function checkBound(style: BoxStyle, bound: ConstraintSpec, values: Lengths, mark: Ticks): Finding[] {
+  const lengthOf = (text: Len) => evaluateForm(formOf(text), values);
+  const value = values[bound.symbol] ?? ticks(0);
+  const least = bound.atLeast === undefined ? null : lengthOf(bound.atLeast);
+  const most = bound.atMost === undefined ? null : lengthOf(bound.atMost);
+  const broken = (least !== null && value < least) || (most !== null && value > most);
+  if (!broken) return [];
+  const limit = onMark(least ?? most ?? value, mark, least !== null ? 'up' : 'down');
+  const facts: Record<string, Ticks> = { limit };
+  for (const [, slot = ''] of `${bound.says} ${bound.remedy}`.matchAll(/\{(\w+)\}/g)) {
+    const extra = bound.facts?.[slot];
+    const known = extra === undefined ? values[slot] : lengthOf(extra);
+    if (slot !== 'limit' && known !== undefined) facts[slot] = known;
+  }
+  const finding: Finding = {
+    code: bound.code,
+    severity: bound.severity,
+    where: bound.symbol,
+    facts,
+    says: bound.says,
+    remedy: bound.remedy,
+  };
+  const spec = style.symbols[bound.symbol];
+  const legal = spec !== undefined && limit >= lengthOf(spec.min) && limit <= lengthOf(spec.max);
+  return [legal ? { ...finding, fix: { symbol: bound.symbol, value: limit } } : finding];
+}
+
+/** The nearest mark on the legal side of a limit. */
+const onMark = (limit: Ticks, mark: Ticks, way: 'up' | 'down'): Ticks =>
+  roundToTick((way === 'up' ? Math.ceil(limit / mark) : Math.floor(limit / mark)) * mark);

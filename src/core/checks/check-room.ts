@@ -1,0 +1,30 @@
+import { roomInside } from '../fold';
+import { CHORD_TOLERANCE_MM } from '../net/arc';
+import { toMm } from '../units/ticks';
+import { asTicks, type ClosedPiece, flatRing, panelWords } from './closed-piece';
+import type { Finding } from './finding';
+import { areaOf } from './planar';
+
+/** The room inside the closed shell, by the divergence theorem, against the style's own formula. Both thin card, score to score. */
+export function checkRoom({ piece, faces, toleranceMm }: ClosedPiece): Finding[] {
+  const gap = Math.max(
+    0,
+    ...piece.seams.map((seam) => toMm(seam.gap)),
+    ...piece.joints.map((joint) => toMm(joint.gap)),
+  );
+  const room = roomInside(faces, piece.shell, toleranceMm + gap);
+  const walls = piece.shell.reduce((sum, face) => sum + areaOf(flatRing(piece, face)), 0);
+  const chords = piece.curves.length > 0 ? CHORD_TOLERANCE_MM : 0;
+  const off = Math.abs(room - piece.roomMm3) / walls;
+  if (off <= toleranceMm + gap + chords) return [];
+  return [
+    {
+      code: 'room-differs',
+      severity: 'stop',
+      where: piece.id,
+      facts: { off: asTicks(off) },
+      says: `The closed ${panelWords(piece.label.toLowerCase())} does not hold what its sizes promise: its walls stand {off} off on average.`,
+      remedy: 'The panels do not close as drawn: check their sizes.',
+    },
+  ];
+}

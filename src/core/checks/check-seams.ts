@@ -1,0 +1,52 @@
+import { distance, FLAT, type FoldedFace, placeOf, type Vector } from '../fold';
+import type { NetEdge } from '../net/types';
+import { toMm } from '../units/ticks';
+import { asTicks, type ClosedPiece, wordsOf } from './closed-piece';
+import type { Finding } from './finding';
+
+/** Edges that must meet when closed: the declared seams, and every crease or bend that the fold tree does not turn about. */
+export function checkSeams({ piece, faces, toleranceMm }: ClosedPiece): Finding[] {
+  const findings: Finding[] = [];
+  const report = (one: number, other: number, apart: number) => {
+    if (apart <= toleranceMm) return;
+    findings.push({
+      code: 'seam-gapes',
+      severity: 'stop',
+      where: piece.faces[one]?.panel ?? '',
+      facts: { apart: asTicks(apart) },
+      says: `The ${wordsOf(piece, one)} and the ${wordsOf(piece, other)} stay {apart} apart where they should meet.`,
+      remedy: 'The panels round the box do not add up: check their sizes.',
+    });
+  };
+  for (const seam of piece.seams) {
+    const [a, b] = [piece.edges[seam.a], piece.edges[seam.b]];
+    const [one, other] = seam.faces;
+    if (a === undefined || b === undefined) continue;
+    report(
+      one,
+      other,
+      Math.max(0, edgesApart(endsOf(a, faces[one]), endsOf(b, faces[other])) - toMm(seam.gap)),
+    );
+  }
+  for (const edge of piece.edges) {
+    if (edge.right === null || edge.hinge !== null || (edge.kind !== 'score' && edge.kind !== 'join'))
+      continue;
+    report(
+      edge.left,
+      edge.right,
+      edgesApart(endsOf(edge, faces[edge.left]), endsOf(edge, faces[edge.right])),
+    );
+  }
+  return findings;
+}
+
+type Ends = readonly [Vector, Vector];
+
+const endsOf = ({ a, b }: NetEdge, face: FoldedFace | undefined): Ends => {
+  const pose = face?.pose ?? FLAT;
+  return [placeOf(pose, toMm(a.x), toMm(a.y)), placeOf(pose, toMm(b.x), toMm(b.y))];
+};
+
+/** The farther of two pairs of ends, taken the way round that fits better. */
+export const edgesApart = ([a, b]: Ends, [c, d]: Ends): number =>
+  Math.min(Math.max(distance(a, c), distance(b, d)), Math.max(distance(a, d), distance(b, c)));

@@ -1,0 +1,29 @@
+import type { PieceNet } from '../net/types';
+
+/**
+ * How many calipers each face is lifted towards the inside when closed: in a group of faces that lie on one another the innermost most, the
+ * outermost one. Bent panels stay: they end on a wall at an angle, so what is too long crosses it without a lift.
+ */
+export function layersOf(piece: PieceNet): number[] {
+  const layers = piece.faces.map(() => 0);
+  for (const group of piece.overlaps) {
+    const panels = [...new Set(group.map((face) => piece.faces[face]?.panel))];
+    if (panels.length < group.length) continue;
+    for (const face of group)
+      layers[face] = Math.max(layers[face] ?? 0, panels.length - panels.indexOf(piece.faces[face]?.panel));
+  }
+  return layers;
+}
+
+/** Pairs of faces, as `low * faces + high`, that may touch: hinged to one another, glued, or declared to lie on one another. */
+export function allowedPairs(piece: PieceNet): ReadonlySet<number> {
+  const pairs = new Set<number>();
+  const allow = (p: number, q: number) => pairs.add(pairKey(piece, p, q));
+  for (const { parent, child } of piece.hinges) allow(parent, child);
+  for (const { tab, target } of piece.joints) allow(tab, target);
+  for (const group of piece.overlaps) for (const p of group) for (const q of group) if (p !== q) allow(p, q);
+  return pairs;
+}
+
+export const pairKey = ({ faces }: PieceNet, p: number, q: number): number =>
+  Math.min(p, q) * faces.length + Math.max(p, q);
