@@ -70,11 +70,21 @@ export function drawNetToFit(
   space: { readonly widthMm: number; readonly heightMm: number },
   options: Omit<NetDrawingOptions, 'scale'>,
 ): NetDrawing {
+  return drawNet(piece, { ...options, scale: scaleToFit(piece, space, options) });
+}
+
+function scaleToFit(
+  piece: PieceNet,
+  space: { readonly widthMm: number; readonly heightMm: number },
+  options: Omit<NetDrawingOptions, 'scale'>,
+): number {
   const [across, up] = [toMm(piece.blank.across), toMm(piece.blank.up)];
-  let drawing = drawNet(piece, { ...options, scale: Math.min(space.widthMm / across, space.heightMm / up) });
+  // Words and hatches stay inside the card, so the room taken is that of lines and numbers alone.
+  const bare = { ...options, show: { ...options.show, letters: false, areas: false } };
+  let scale = Math.min(space.widthMm / across, space.heightMm / up);
   // The room that numbers take hardly changes with the scale, so a few rounds of taking it off settle it.
   for (let round = 0; round < 12; round++) {
-    const { scale, widthMm, heightMm } = drawing;
+    const { widthMm, heightMm } = drawNet(piece, { ...bare, scale });
     const wanted = Math.min(
       (space.widthMm - (widthMm - across * scale)) / across,
       (space.heightMm - (heightMm - up * scale)) / up,
@@ -82,10 +92,9 @@ export function drawNetToFit(
     const fits = widthMm <= space.widthMm && heightMm <= space.heightMm;
     if (fits && (wanted < scale * 1.005 || round >= 4)) break;
     // After four rounds the numbers are flipping between two layouts: creep down to the first scale that fits.
-    const next = round < 4 ? Math.max(0.999 * wanted, scale / 4) : 0.97 * scale;
-    drawing = drawNet(piece, { ...options, scale: next });
+    scale = round < 4 ? Math.max(0.999 * wanted, scale / 4) : 0.97 * scale;
   }
-  return drawing;
+  return scale;
 }
 
 function wordsOnPanels(

@@ -27,21 +27,23 @@ export function stackText(lines: readonly StackLine[], [x, y]: At, turnDeg: 0 | 
 /** A figure on paper: rings in mm that together cover it. */
 export type Rings = readonly (readonly At[])[];
 
-const SHARES = [0, 0.25, 0.5, 0.75, 1];
+const SHARES = [0, 1, 0.5, 0.25, 0.75];
+/** Points around the border of a unit square, corners first. */
+const BORDER = SHARES.flatMap((s) => SHARES.map((t) => [s, t] as const)).filter(
+  (point) => point.includes(0) || point.includes(1),
+);
 
-/** True when what the text fills, widened by a margin, lies within the panel: tried on a grid of points over it. */
+/** True when what the text fills, widened by a margin, lies within the panel: tried at points around it. */
 export function fitsInside(label: TextMark, rings: Rings, marginMm: number): boolean {
   const [nearLeft, nearRight, , farLeft] = textCorners(label) as [At, At, At, At];
   const between = (from: At, to: At) => [to[0] - from[0], to[1] - from[1]] as const;
   const [along, up] = [between(nearLeft, nearRight), between(nearLeft, farLeft)];
   const widen = (share: number, [dx, dy]: At) => share + ((share - 0.5) * 2 * marginMm) / Math.hypot(dx, dy);
-  return SHARES.every((s) =>
-    SHARES.every((t) => {
-      const [u, v] = [widen(s, along), widen(t, up)];
-      const point: At = [nearLeft[0] + u * along[0] + v * up[0], nearLeft[1] + u * along[1] + v * up[1]];
-      return rings.some((ring) => isInside(point, ring));
-    }),
-  );
+  return BORDER.every(([s, t]) => {
+    const [u, v] = [widen(s, along), widen(t, up)];
+    const point: At = [nearLeft[0] + u * along[0] + v * up[0], nearLeft[1] + u * along[1] + v * up[1]];
+    return rings.some((ring) => isInside(point, ring));
+  });
 }
 
 function isInside([x, y]: At, ring: readonly At[]): boolean {
