@@ -1,0 +1,89 @@
+import { moveMarks, textMark } from '../core/draw/marks';
+import type { Mark } from '../core/draw/types';
+import type { Block } from './block';
+import { MARGIN_MM, PAPER_MM, type Page, type PaperName, TYPE_MM } from './print-document';
+
+/** What every page of a document carries in its foot. */
+export interface PageFoot {
+  readonly title: string;
+  readonly code: string;
+}
+
+const FOOT_MM = 8; // kept for the foot, above the margin
+
+/** The column that blocks stand in: the paper less its margins, and less the foot. */
+export function columnOf(paper: PaperName): { readonly widthMm: number; readonly heightMm: number } {
+  const { widthMm, heightMm } = PAPER_MM[paper];
+  return { widthMm: widthMm - 2 * MARGIN_MM, heightMm: heightMm - 2 * MARGIN_MM - FOOT_MM };
+}
+
+/** Blocks laid on pages in order. What keeps the next block with it moves along to the next page; `fill` makes one more block of what is left on the last page. */
+export function flowPages(
+  blocks: readonly Block[],
+  paper: PaperName,
+  foot: PageFoot,
+  fill: (heightMm: number) => Block | null = () => null,
+): Page[] {
+  const { heightMm } = columnOf(paper);
+  const sheets: Block[][] = [[]];
+  let left = heightMm;
+  for (const group of groupsOf(blocks)) {
+    const height = group.reduce((sum, block) => sum + block.heightMm, 0);
+    if (height > left && left < heightMm) {
+      sheets.push([]);
+      left = heightMm;
+    }
+    const startsSheet = left === heightMm;
+    // A page does not begin with empty room.
+    const shown = startsSheet ? group.slice(group.findIndex(({ marks }) => marks.length > 0)) : group;
+    sheets.at(-1)!.push(...shown);
+    left -= shown.reduce((sum, block) => sum + block.heightMm, 0);
+  }
+  const last = fill(left);
+  if (last) sheets.at(-1)!.push(last);
+  return pagesOf(sheets.map(placeBlocks), paper, foot);
+}
+
+/** Blocks that stay together. */
+function groupsOf(blocks: readonly Block[]): Block[][] {
+  const groups: Block[][] = [];
+  let joined = false;
+  for (const block of blocks) {
+    if (joined) groups.at(-1)!.push(block);
+    else groups.push([block]);
+    joined = block.keepsNext ?? false;
+  }
+  return groups;
+}
+
+/** Marks in the column's frame: its top left corner is the origin. */
+function placeBlocks(blocks: readonly Block[]): Mark[] {
+  let top = 0;
+  return blocks.flatMap((block) => {
+    const moved = moveMarks(block.marks, 0, top);
+    top -= block.heightMm;
+    return moved;
+  });
+}
+
+/** Pages of marks that hang from the top left of the column, each with its foot. */
+export function pagesOf(
+  columns: readonly (readonly Mark[])[],
+  paper: PaperName,
+  { title, code }: PageFoot,
+): Page[] {
+  const { widthMm, heightMm } = PAPER_MM[paper];
+  const size = TYPE_MM.small;
+  return columns.map((marks, i) => ({
+    widthMm,
+    heightMm,
+    title,
+    description: `Page ${i + 1} of ${columns.length}.`,
+    marks: [
+      ...moveMarks(marks, MARGIN_MM, heightMm - MARGIN_MM),
+      textMark(title, [MARGIN_MM, MARGIN_MM], size),
+      textMark(`page ${i + 1} of ${columns.length}`, [widthMm / 2, MARGIN_MM], size, { anchor: 'middle' }),
+      textMark(code, [widthMm - MARGIN_MM, MARGIN_MM], size, { anchor: 'end' }),
+    ],
+  }));
+}

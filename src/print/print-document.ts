@@ -1,0 +1,49 @@
+import type { Drawing } from '../core/draw/types';
+
+/** The paper in the printer. */
+export type PaperName = 'letter' | 'a4';
+
+/** source: letter 8 1/2 × 11 in by definition; A4 210 × 297 mm, ISO 216. */
+export const PAPER_MM: Readonly<Record<PaperName, { readonly widthMm: number; readonly heightMm: number }>> =
+  {
+    letter: { widthMm: 215.9, heightMm: 279.4 },
+    a4: { widthMm: 210, heightMm: 297 },
+  };
+
+/** Left free on every side. source: printers leave 4 to 6 mm unprinted, common practice, no source; the rest is for thumbs. */
+export const MARGIN_MM = 10;
+
+/** Type sizes on paper, mm. Numbers a hand works by are at least 14 pt, everything else at least 9 pt. source: our own, read at arm's length. */
+export const TYPE_MM = { title: 8.5, heading: 5.2, number: 5.2, body: 3.9, small: 3.2 } as const;
+
+/** One printed page: a drawing as large as the paper, at true size. */
+export type Page = Drawing;
+
+/** Something to print: pages, a name for the file, and what makes the same pages the same bytes. */
+export interface PrintDocument {
+  /** File name without its ending. */
+  readonly name: string;
+  readonly title: string;
+  readonly pages: readonly Page[];
+  readonly stamp: PrintStamp;
+}
+
+/** Passed in, since nothing here reads a clock. */
+export interface PrintStamp {
+  /** ISO 8601, UTC. */
+  readonly madeAt: string;
+  /** Short code of the recipe or event, printed in the foot of every page. */
+  readonly code: string;
+}
+
+/** A file name from a maker's own title: lower case letters, figures and hyphens; `fallback` when nothing is left. */
+export function fileStem(title: string, fallback: string): string {
+  const stem = title
+    .normalize('NFD')
+    .toLowerCase()
+    .replace(/[\u0300-\u036f]/g, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60);
+  return stem || fallback;
+}
