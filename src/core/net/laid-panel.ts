@@ -55,10 +55,18 @@ export interface LaidCurve {
   kind: 'score' | 'cut';
 }
 
+/** A bend between two faces of one panel that the fold tree does not turn about; it closes of itself. */
+export interface LaidBend {
+  readonly one: number;
+  readonly other: number;
+  readonly restDeg: number;
+}
+
 /** A piece under construction: coordinates as the root lies, moved to the blank's corner at the end. */
 export interface Bench {
   readonly faces: LaidFace[];
   readonly hinges: LaidHinge[];
   readonly curves: LaidCurve[];
+  readonly bends: LaidBend[];
   readonly panels: Map<string, LaidPanel>;
 }

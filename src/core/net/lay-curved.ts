@@ -169,6 +169,10 @@ export function layLens(
       kind: 'score',
       panel: name,
     });
+    const before = on[faces.length - 1];
+    // closed, the flap stands upright on the crease, which turns in plan by the change of lean: inwards, a mountain
+    if (before !== undefined)
+      bench.bends.push({ one: face - 1, other: face, restDeg: -Math.abs(before.leanDeg - chord.leanDeg) });
     if (!samePoint(c, d)) free.push({ face, a: c, b: d, leanDeg: 0 });
     faces.push(face);
   }

@@ -89,7 +89,7 @@ function sidesAt(
 }
 
 function layPanels(spec: PieceSpec, values: NamedValues): Bench {
-  const bench: Bench = { faces: [], hinges: [], curves: [], panels: new Map() };
+  const bench: Bench = { faces: [], hinges: [], curves: [], bends: [], panels: new Map() };
   for (const [name, panel] of Object.entries(spec.panels)) {
     const foldDeg = angleOf(panel.fold ?? 0, values);
     const { panel: parent, sides } =
@@ -105,9 +105,9 @@ function layPanels(spec: PieceSpec, values: NamedValues): Bench {
   return bench;
 }
 
-/** Fold of each declared crease off the tree, by the pair of faces it lies between. */
+/** Fold of each declared crease and each bend off the tree, by the pair of faces it lies between. */
 function creaseFolds(spec: PieceSpec, bench: Bench, values: NamedValues): ReadonlyMap<string, number> {
-  const folds = new Map<string, number>();
+  const folds = new Map(bench.bends.map(({ one, other, restDeg }) => [pairKey(one, other), restDeg]));
   for (const { between, fold } of spec.creases ?? []) {
     const [p, q] = between.map((where) => sidesAt(bench, where).sides[0]?.face ?? -1);
     folds.set(pairKey(p ?? -1, q ?? -1), angleOf(fold, values));
@@ -138,7 +138,7 @@ function nameEdge(
   }
   const crease = creases.get(key);
   const within = faces[left]?.panel === faces[right]?.panel;
-  const kind = crease !== undefined ? 'score' : within ? 'join' : 'slit';
+  const kind = within ? 'join' : crease !== undefined ? 'score' : 'slit';
   return { a, b, left, right, kind, foldDeg: crease ?? 0, hinge: null, curve };
 }
 

@@ -1,0 +1,209 @@
+import type { FoldFrame } from '../../../shared/fold-file';
+import type { Role } from '../styles/types';
+import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
+import { onSameEdge, ringsOf, wasteOf } from './outline';
+import { doubleArea, pointAt } from './point';
+import { ROLES } from './roles';
+import type { Blank, EdgeKind, Face, Hinge, NetEdge, PieceNet, Point } from './types';
+
+/** A frame in millimetres with its faces and angles filled in. */
+export type WholeFrame = FoldFrame & {
+  readonly faces_vertices: readonly (readonly number[])[];
+  readonly edges_foldAngle: readonly number[];
+};
+
+/** A frame in millimetres as a net; null where its faces are not one piece of card. What the frame leaves out is filled in plainly: walls, every fold in turn. */
+export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
+  const raw = frame.vertices_coords.map(([x = 0, y = 0]) => pointAt(x * TICKS_PER_MM, y * TICKS_PER_MM));
+  const [left, low] = [Math.min(...raw.map(({ x }) => x)), Math.min(...raw.map(({ y }) => y))];
+  const points = raw.map(({ x, y }) => pointAt(x - left, y - low));
+  const blank: Blank = {
+    across: ticks(Math.max(...points.map(({ x }) => x))),
+    up: ticks(Math.max(...points.map(({ y }) => y))),
+  };
+  const rings = frame.faces_vertices.map((ring) => {
+    const corners = ring.map((vertex) => points[vertex] ?? pointAt(0, 0));
+    return doubleArea(corners) < 0 ? corners.reverse() : corners;
+  });
+  const sides = sidesOf(rings);
+  const plain = frame.edges_vertices.flatMap(([p, q], edge): NetEdge[] => {
+    const [a, b] = [points[p] ?? pointAt(0, 0), points[q] ?? pointAt(0, 0)];
+    const [ahead, back] = [sides.get(keyOf(a, b)), sides.get(keyOf(b, a))];
+    const foldDeg = frame.edges_foldAngle[edge] ?? 0;
+    const rest = { foldDeg, hinge: null, curve: frame['edges_cc:curve']?.[edge] ?? null };
+    if (ahead === undefined && back === undefined) return [];
+    const [left, right] = ahead === undefined ? [back ?? 0, null] : [ahead, back ?? null];
+    const run = ahead === undefined ? { a: b, b: a } : { a, b };
+    return [
+      {
+        ...run,
+        left,
+        right,
+        kind: kindOf(frame.edges_assignment[edge] ?? 'B', right, onSameEdge(blank, a, b)),
+        ...rest,
+      },
+    ];
+  });
+  if (plain.length < frame.edges_vertices.length) return null;
+  const panels = rings.map((_, face) => frame['faces_cc:panel']?.[face] ?? `panel${face + 1}`);
+  const hinges = hingesOf(frame, plain, panels);
+  if (hinges.length !== rings.length - 1) return null;
+  const hingeOf = new Map(hinges.map(({ child, parent }, hinge) => [`${parent},${child}`, hinge]));
+  const edges = plain.map((edge): NetEdge => {
+    if (edge.kind !== 'score' && edge.kind !== 'join') return edge;
+    const { a, b, left, right } = edge;
+    if (right === null) return edge;
+    const along = hingeOf.get(`${left},${right}`);
+    if (along !== undefined) return { ...edge, hinge: along };
+    const against = hingeOf.get(`${right},${left}`);
+    return against === undefined ? edge : { ...edge, a: b, b: a, left: right, right: left, hinge: against };
+  });
+  const outline = ringsOf(edges.filter(({ right }) => right === null));
+  const length = (mm: number) => millimetres(mm);
+  const faces = rings.map((ring, face): Face => {
+    const role = frame['faces_cc:role']?.[face] ?? '';
+    const name = frame['faces_cc:name']?.[face] ?? panels[face] ?? '';
+    return {
+      name,
+      panel: panels[face] ?? name,
+      role: ROLES.find((known) => known === role) ?? ('wall' satisfies Role),
+      ring: withoutStraightCorners(ring),
+      holes: [],
+    };
+  });
+  const move = ([x, y]: readonly [number, number]): Point =>
+    pointAt(x * TICKS_PER_MM - left, y * TICKS_PER_MM - low);
+  return {
+    id: frame['cc:piece'] ?? `piece-${at + 1}`,
+    label: frame.frame_title ?? `Piece ${at + 1}`,
+    blank,
+    faces,
+    edges,
+    hinges,
+    curves: (frame['cc:curves'] ?? []).map(({ a, b, centre, radius, kind }) => ({
+      a: move(a),
+      b: move(b),
+      centre: [centre[0] * TICKS_PER_MM - left, centre[1] * TICKS_PER_MM - low],
+      radius: radius * TICKS_PER_MM,
+      kind,
+    })),
+    joints: (frame['cc:glue'] ?? []).map(([tab, target], joint) => {
+      const lap = frame['cc:laps']?.[joint];
+      return {
+        tab,
+        target,
+        lap: lap?.lap ?? 'inside',
+        carries: lap?.carries ?? false,
+        gap: length(lap?.gap ?? 0),
+      };
+    }),
+    seams: (frame['cc:seams'] ?? []).map(([a, b], seam) => {
+      const side = frame['cc:seamSides']?.[seam];
+      return {
+        a,
+        b,
+        faces: side?.faces ?? [edges[a]?.left ?? 0, edges[b]?.left ?? 0],
+        gap: length(side?.gap ?? 0),
+      };
+    }),
+    overlaps: frame['cc:overlaps'] ?? [],
+    closing:
+      frame['cc:closing'] ??
+      hinges.map(({ restDeg, panel }, hinge) => ({
+        do: 'fold',
+        hinges: [hinge],
+        toDeg: [restDeg],
+        panels: [panel],
+        bends: false,
+        tip: null,
+      })),
+    waste: wasteOf(blank, outline),
+    shell: frame['cc:shell'] ?? [],
+    roomMm3: frame['cc:roomMm3'] ?? 0,
+  };
+}
+
+const keyOf = (a: Point, b: Point): string => `${a.x},${a.y},${b.x},${b.y}`;
+
+/** The face on the left of each directed edge. */
+function sidesOf(rings: readonly (readonly Point[])[]): ReadonlyMap<string, number> {
+  const sides = new Map<string, number>();
+  rings.forEach((ring, face) => {
+    ring.forEach((a, at) => {
+      sides.set(keyOf(a, ring[(at + 1) % ring.length] ?? a), face);
+    });
+  });
+  return sides;
+}
+
+function kindOf(
+  assigned: FoldFrame['edges_assignment'][number],
+  right: number | null,
+  trimmed: boolean,
+): EdgeKind {
+  if (right === null) return trimmed ? 'edge' : 'cut';
+  if (assigned === 'J') return 'join';
+  return assigned === 'B' || assigned === 'C' ? 'slit' : 'score';
+}
+
+/** The fold tree: the frame's own parents, or outwards from the first face by scores and joins. Parents before children. */
+function hingesOf(frame: WholeFrame, edges: readonly NetEdge[], panels: readonly string[]): Hinge[] {
+  const parents = frame['faces_cc:parent'] ?? reach(edges, panels.length);
+  const depth = (face: number): number => {
+    let deep = 0;
+    for (let up = parents[face]; up !== null && up !== undefined && deep <= panels.length; up = parents[up])
+      deep++;
+    return deep;
+  };
+  const inOrder = parents.every((parent, child) => parent === null || parent < child);
+  const children = [...parents.entries()].map(([child, parent]) => ({ child, parent }));
+  if (!inOrder) children.sort((p, q) => depth(p.child) - depth(q.child));
+  return children.flatMap(({ child, parent }): Hinge[] => {
+    if (parent === null) return [];
+    const shared = edges.filter(
+      ({ kind, left, right }) =>
+        (kind === 'score' || kind === 'join') &&
+        ((left === parent && right === child) || (left === child && right === parent)),
+    );
+    const [first] = shared;
+    if (first === undefined || (first.kind !== 'score' && first.kind !== 'join')) return [];
+    const runs = shared.map((edge) => (edge.left === parent ? edge : { ...edge, a: edge.b, b: edge.a }));
+    const [start] = runs;
+    if (start === undefined) return [];
+    const along = (p: Point) =>
+      (p.x - start.a.x) * (start.b.x - start.a.x) + (p.y - start.a.y) * (start.b.y - start.a.y);
+    const ends = runs.flatMap(({ a, b }) => [a, b]).sort((p, q) => along(p) - along(q));
+    const [a, b] = [ends[0] ?? start.a, ends[ends.length - 1] ?? start.b];
+    return [{ parent, child, a, b, restDeg: first.foldDeg, kind: first.kind, panel: panels[child] ?? '' }];
+  });
+}
+
+/** Each face's parent when the tree grows by breadth from the first face; null for it and for faces out of reach. */
+function reach(edges: readonly NetEdge[], faces: number): (number | null)[] {
+  const parents: (number | null)[] = Array.from({ length: faces }, () => null);
+  const seen = new Set([0]);
+  const queue = [0];
+  for (let here = queue.shift(); here !== undefined; here = queue.shift())
+    for (const { kind, left, right } of edges) {
+      if ((kind !== 'score' && kind !== 'join') || right === null || (left !== here && right !== here))
+        continue;
+      const other = left === here ? right : left;
+      if (seen.has(other)) continue;
+      seen.add(other);
+      parents[other] = here;
+      queue.push(other);
+    }
+  return parents;
+}
+
+/** A ring without the corners it passes straight through: those belong to its neighbours. */
+function withoutStraightCorners(ring: readonly Point[]): Point[] {
+  const kept = ring.filter((p, at) => {
+    const [before, after] = [
+      ring[(at + ring.length - 1) % ring.length] ?? p,
+      ring[(at + 1) % ring.length] ?? p,
+    ];
+    return (p.x - before.x) * (after.y - p.y) !== (p.y - before.y) * (after.x - p.x);
+  });
+  return kept;
+}

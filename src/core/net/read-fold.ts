@@ -1,0 +1,134 @@
+import { FOLD_UNITS_MM, type FoldFrame, foldFile } from '../../../shared/fold-file';
+import { facesAround } from './faces-around';
+import { pieceOfFrame, type WholeFrame } from './piece-of-frame';
+import type { PieceNet } from './types';
+
+/** Why a FOLD file cannot be used as a net: where in it, what stands there, what was expected. */
+export interface FoldRefusal {
+  readonly code:
+    | 'not-fold'
+    | 'unknown-unit'
+    | 'no-such-vertex'
+    | 'unassigned-edge'
+    | 'sign-differs'
+    | 'no-faces'
+    | 'not-connected'
+    | 'lists-differ';
+  readonly path: string;
+  readonly found: string;
+  readonly expected: string;
+}
+
+export type FoldReading =
+  | { readonly ok: true; readonly title: string; readonly pieces: readonly PieceNet[] }
+  | { readonly ok: false; readonly refusals: readonly FoldRefusal[] };
+
+/** Fold of a valley or mountain whose angle the file leaves out. source: our choice, a box corner */
+const USUAL_FOLD = 90; // degrees
+
+/** A FOLD 1.x crease pattern as flat nets, one a frame: lengths rounded to ticks, faces derived where they are missing. Never throws. */
+export function readFold(text: string): FoldReading {
+  const data = parse(text);
+  const reading = foldFile.safeParse(data);
+  if (!reading.success) {
+    const refusals = reading.error.issues
+      .slice(0, 20)
+      .map(
+        ({ path, message }): FoldRefusal => ({
+          code: 'not-fold',
+          path: path.join('.'),
+          found: message,
+          expected: 'a FOLD 1.x crease pattern',
+        }),
+      );
+    return { ok: false, refusals };
+  }
+  const frames: FoldFrame[] = [reading.data, ...(reading.data.file_frames ?? [])];
+  const faults = frames.flatMap((frame, at) => faultsOf(frame, at === 0 ? '' : `file_frames.${at - 1}.`));
+  if (faults.length > 0) return { ok: false, refusals: faults };
+  const pieces: PieceNet[] = [];
+  for (const [at, frame] of frames.entries()) {
+    const piece = pieceOfFrame(whole(frame), at);
+    if (piece === null)
+      return {
+        ok: false,
+        refusals: [
+          {
+            code: 'not-connected',
+            path: at === 0 ? '' : `file_frames.${at - 1}`,
+            found: 'faces that no fold joins',
+            expected: 'one piece of card a frame',
+          },
+        ],
+      };
+    pieces.push(piece);
+  }
+  const title = (data as { file_title?: unknown }).file_title;
+  return { ok: true, title: typeof title === 'string' ? title : '', pieces };
+}
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** What the schema cannot say: known unit, lists of one length, edges between vertices there are, signs that agree. */
+function faultsOf(frame: FoldFrame, path: string): FoldRefusal[] {
+  const refuse = (
+    code: FoldRefusal['code'],
+    where: string,
+    found: string,
+    expected: string,
+  ): FoldRefusal => ({ code, path: path + where, found, expected });
+  const faults: FoldRefusal[] = [];
+  const unit = frame.frame_unit ?? 'mm';
+  if (!Object.hasOwn(FOLD_UNITS_MM, unit))
+    faults.push(refuse('unknown-unit', 'frame_unit', unit, Object.keys(FOLD_UNITS_MM).join(', ')));
+  const edges = frame.edges_vertices.length;
+  for (const key of ['edges_assignment', 'edges_foldAngle', 'edges_cc:curve'] as const) {
+    const list = frame[key];
+    if (list !== undefined && list.length !== edges)
+      faults.push(refuse('lists-differ', key, `${list.length}`, `${edges}, one an edge`));
+  }
+  const vertices = frame.vertices_coords.length;
+  const missing = [...frame.edges_vertices, ...(frame.faces_vertices ?? [])]
+    .flat()
+    .find((vertex) => vertex >= vertices);
+  if (missing !== undefined)
+    return [...faults, refuse('no-such-vertex', 'edges_vertices', `${missing}`, `at most ${vertices - 1}`)];
+  frame.edges_assignment.forEach((assigned, edge) => {
+    const angle = frame.edges_foldAngle?.[edge] ?? 0;
+    if (assigned === 'U')
+      faults.push(refuse('unassigned-edge', `edges_assignment.${edge}`, 'U', 'M, V, F, C or B'));
+    if ((assigned === 'V' && angle < 0) || (assigned === 'M' && angle > 0))
+      faults.push(
+        refuse(
+          'sign-differs',
+          `edges_foldAngle.${edge}`,
+          `${assigned} with ${angle}`,
+          'V with a positive, M with a negative angle',
+        ),
+      );
+  });
+  const faces = frame.faces_vertices ?? facesAround(frame);
+  if (faces.length === 0) faults.push(refuse('no-faces', 'faces_vertices', 'no closed face', 'at least one'));
+  return faults.slice(0, 20);
+}
+
+/** The frame with its unit turned into millimetres, and its faces and angles filled in. */
+function whole(frame: FoldFrame): WholeFrame {
+  const scale = FOLD_UNITS_MM[(frame.frame_unit ?? 'mm') as keyof typeof FOLD_UNITS_MM];
+  const usual = { V: USUAL_FOLD, M: -USUAL_FOLD } as const;
+  return {
+    ...frame,
+    vertices_coords: frame.vertices_coords.map((corner) => corner.map((mm) => mm * scale)),
+    faces_vertices: frame.faces_vertices ?? facesAround(frame),
+    edges_foldAngle: frame.edges_assignment.map(
+      (assigned, edge) =>
+        frame.edges_foldAngle?.[edge] ?? (assigned === 'V' || assigned === 'M' ? usual[assigned] : 0),
+    ),
+  };
+}

@@ -1,0 +1,32 @@
+import { LAYERS, type PlainLine, plainLinesOf } from './plain-lines';
+import type { BoxNet } from './types';
+
+/** A box as plain SVG for other programs: true size in mm, one group a layer (`cut`, `score`, `slit`, `glue`), hair lines in black, inside face up. */
+export function svgOf(box: BoxNet, title: string): string {
+  const { across, up, lines } = plainLinesOf(box);
+  const groups = LAYERS.map((layer) => {
+    const path = lines.filter((line) => line.layer === layer).map((line) => pathOf(line, up));
+    return `<g id="${layer}"><path d="${path.join('')}"/></g>`;
+  });
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(across)}mm" height="${mm(up)}mm" viewBox="0 0 ${mm(across)} ${mm(up)}">`,
+    `<title>${escape(title)}</title>`,
+    `<g fill="none" stroke="#000" stroke-width="0.1">`,
+    ...groups,
+    '</g>',
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+/** y runs down in SVG, so a counter-clockwise arc keeps its look with sweep 0. */
+function pathOf({ a, b, arc }: PlainLine, up: number): string {
+  const at = ([x, y]: readonly [number, number]) => `${mm(x)} ${mm(up - y)}`;
+  return arc === null ? `M${at(a)}L${at(b)}` : `M${at(a)}A${mm(arc.radius)} ${mm(arc.radius)} 0 0 0 ${at(b)}`;
+}
+
+/** Six decimals hold a tick (0.003125 mm) exactly. */
+const mm = (value: number): string => String(Number(value.toFixed(6)));
+
+const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+const escape = (text: string): string => text.replace(/[&<>"]/g, (sign) => ESCAPES[sign] ?? '');
