@@ -1,7 +1,9 @@
 import type { Rows, TableName } from '../../shared/tables';
 
-/** What storage adds to a row by itself. */
-export type Content<T extends TableName> = Omit<Rows[T], 'id' | 'rev' | 'createdAt' | 'changedAt'>;
+type WithoutStamp<Row> = Row extends unknown ? Omit<Row, 'id' | 'rev' | 'createdAt' | 'changedAt'> : never;
+
+/** A row without what the store adds by itself: its id, its revision, its times. */
+export type Content<T extends TableName> = WithoutStamp<Rows[T]>;
 
 /** Light cardstock: what most makers have. source: common practice, no source. */
 const CARDSTOCK_UM = 300;

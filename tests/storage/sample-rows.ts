@@ -1,4 +1,5 @@
 import type { Rows } from '../../shared/tables';
+import type { RollSupply } from '../../shared/workbook';
 
 const stamp = { rev: 0, createdAt: '2026-01-10T09:00:00.000Z', changedAt: '2026-01-10T09:00:00.000Z' };
 
@@ -47,7 +48,7 @@ export const eventRow = (id: string, change: Partial<Rows['events']> = {}): Rows
   ...change,
 });
 
-export const supplyRow = (id: string, change: Partial<Rows['supplies']> = {}): Rows['supplies'] => ({
+export const supplyRow = (id: string, change: Partial<RollSupply> = {}): RollSupply => ({
   id,
   ...stamp,
   name: `Tape ${id}`,

@@ -8,7 +8,7 @@ import { planPapers, type SheetPlanner } from './plan-papers';
 import { planTape, tapeOfBox } from './plan-tape';
 import { remark } from './remarks';
 import { shopForPaper, shopForRolls } from './shopping';
-import { benchToolOf, cuttingToolOf } from './stock-rows';
+import { benchToolOf, cuttingToolOf, isRolled } from './stock-rows';
 import type { ActCounts, EventPlan, PlannedLine, ShoppingRow } from './types';
 
 export type EventRows = Pick<WorkbookFile, 'recipes' | 'events' | 'papers' | 'supplies' | 'tools'>;
@@ -31,7 +31,7 @@ export function planEvent(
   const { boxes, findings } = boxesOfEvent(event, rows.recipes);
   const lines = boxes.map((box) => planLine(box, benchToolOf(tool)));
   const cut = planPapers(partsOfBoxes(boxes), rows.papers, tool, options.planSheets);
-  const tape = rows.supplies.find(({ id, kind }) => id === event.tapeId && kind === 'tape');
+  const tape = rows.supplies.filter(isRolled).find(({ id, kind }) => id === event.tapeId && kind === 'tape');
   const taped = planTape(boxes, tape);
 
   const shopping: ShoppingRow[] = cut.papers.flatMap((planned) => {

@@ -1,5 +1,5 @@
 import { ticksOfMm } from '../../../shared/lengths';
-import type { DressingPiece, Supply } from '../../../shared/workbook';
+import type { DressingPiece, RollSupply } from '../../../shared/workbook';
 import { inches, millimetres, type Ticks, ticks } from '../units';
 import type { EventBox } from './event-boxes';
 import { STRIPS_UNDER_LOAD, tapeJoints } from './joint-tape';
@@ -11,7 +11,7 @@ import type { EventFinding, PlannedRolls, TapeStrip } from './types';
 const TAPE_INSET = inches(0, 1, 8);
 
 /** Strips that hold one dressing piece: across its top and bottom, or the lap of a band. source: common practice, no source */
-const STRIPS_OF_PIECE = { liner: 2, layer: 2, band: 1, tag: 0 } as const satisfies Record<
+const STRIPS_OF_PIECE = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const satisfies Record<
   DressingPiece['kind'],
   number
 >;
@@ -39,7 +39,7 @@ const lengthOfStrips = (strips: readonly TapeStrip[]): Ticks =>
 /** Rolls of tape for all boxes; each strip in one piece. Null when nothing is taped, or no tape is chosen. */
 export function planTape(
   boxes: readonly EventBox[],
-  tape: Supply | undefined,
+  tape: RollSupply | undefined,
 ): { readonly rolls: PlannedRolls | null; readonly findings: readonly EventFinding[] } {
   const perLine = boxes.map((box) => ({ making: box.making, strips: tapeOfBox(box), box }));
   const perBox = ticks(Math.max(0, ...perLine.map(({ strips }) => lengthOfStrips(strips))));
@@ -64,7 +64,7 @@ export function planTape(
   };
 }
 
-function tooWide(tape: Supply, strips: readonly TapeStrip[], { line, recipe }: EventBox): EventFinding[] {
+function tooWide(tape: RollSupply, strips: readonly TapeStrip[], { line, recipe }: EventBox): EventFinding[] {
   const width = ticksOfMm(tape.widthMm);
   const shallow = strips.reduce((least, strip) => Math.min(least, strip.depth), Number.POSITIVE_INFINITY);
   if (width + TAPE_INSET <= shallow) return [];

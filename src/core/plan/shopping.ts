@@ -1,4 +1,4 @@
-import type { Paper, Supply } from '../../../shared/workbook';
+import type { Paper, RollSupply } from '../../../shared/workbook';
 import { proportionUp } from './money';
 import { cheapestPacks, type Pack } from './packs';
 import { type Reason, reason } from './reason';
@@ -41,7 +41,7 @@ export function shopForPaper(
 /** A row of tape or ribbon: whole rolls in the drawer first, then rolls at their price. */
 export function shopForRolls(
   planned: PlannedRolls,
-  supply: Supply,
+  supply: RollSupply,
   lines: readonly PlannedLine[],
 ): ShoppingRow {
   const { rolls, perBox, total, rollLength } = planned;

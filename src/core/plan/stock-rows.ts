@@ -1,5 +1,5 @@
 import { ticksOfMm } from '../../../shared/lengths';
-import type { Paper, Tool } from '../../../shared/workbook';
+import type { Paper, RollSupply, Supply, Tool } from '../../../shared/workbook';
 import type { BenchTool } from '../bench/types';
 import { LONGEST_LENGTH, USUAL_FINEST } from '../units';
 import type { CuttingTool, SheetPaper } from '../yield/types';
@@ -18,6 +18,9 @@ export const sheetOfPaper = (paper: Paper): SheetPaper => ({
   },
   onHand: paper.onHandSheets,
 });
+
+/** Tape, ribbon or twine: sold by the roll. */
+export const isRolled = (supply: Supply): supply is RollSupply => 'rollMm' in supply;
 
 /** A saved tool as a trimmer; without one, a ruler and a knife that cut any length. */
 export const cuttingToolOf = (tool: Tool | undefined): CuttingTool => ({

@@ -1,4 +1,5 @@
 import type { HandAct } from '../../../shared/catalogue/hand-times';
+import type { DressingPiece } from '../../../shared/workbook';
 import type { Ticks } from '../units';
 import type { SheetPaper, SheetPart, SheetPlan } from '../yield/types';
 import type { Reason } from './reason';
@@ -49,7 +50,7 @@ export interface EventPart extends SheetPart {
   readonly name: string;
   readonly lineId: string;
   /** `box`: a piece of the style; else the kind of the dressing piece. */
-  readonly kind: 'box' | 'liner' | 'layer' | 'band' | 'tag';
+  readonly kind: 'box' | DressingPiece['kind'];
   readonly perBox: number;
 }
 

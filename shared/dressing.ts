@@ -1,0 +1,70 @@
+import { z } from 'zod';
+import { id, panelName, words } from './fields';
+import { lengthMm, marginMm } from './lengths';
+
+/** How a dressing piece follows the box; its width and height hold the last sizes it had. */
+export const pieceFit = z.discriminatedUnion('rule', [
+  /** On a panel, the same reveal on every side; two layers deep is the same with twice the reveal. */
+  z.strictObject({ rule: z.literal('on-panel'), panel: panelName, revealMm: marginMm }),
+  /** Round the four walls: girth, four calipers, and a lap. */
+  z.strictObject({ rule: z.literal('around'), heightMm: lengthMm, lapMm: marginMm }),
+  /** Inside the back, standing above the rim; `easeMm` off the width in all. */
+  z.strictObject({ rule: z.literal('behind'), aboveRimMm: marginMm, easeMm: marginMm }),
+]);
+
+/** A cut piece that goes with each box: a liner behind the contents, a layer, a band, a tag, window film. */
+export const dressingPiece = z.strictObject({
+  id,
+  kind: z.enum(['liner', 'layer', 'band', 'tag', 'window']),
+  name: words,
+  widthMm: lengthMm,
+  heightMm: lengthMm,
+  perBox: z.int().min(1).max(100),
+  grain: z.enum(['along-width', 'along-height', 'free']),
+  paperId: id.nullable(),
+  shape: z.enum(['rectangle', 'rounded', 'circle', 'banner']).optional(),
+  fit: pieceFit.optional(),
+  /** Strips of tape that hold one piece; left out, what is usual for its kind. */
+  strips: z.int().min(0).max(20).optional(),
+});
+
+/** A bow by its loops and tails: each loop takes twice its length. */
+export const bow = z.strictObject({
+  loops: z.int().min(0).max(20),
+  loopMm: marginMm,
+  tailMm: marginMm,
+  knotMm: marginMm,
+});
+
+/** Ribbon or twine round each box: both ways, a ring round the walls, or only a bow. */
+export const tie = z.strictObject({
+  id,
+  name: words,
+  supplyId: id.nullable(),
+  wrap: z.enum(['cross', 'ring', 'none']),
+  bow: bow.nullable(),
+  perBox: z.int().min(1).max(20),
+});
+
+/** Something counted onto or into each box: a seal, a clip, foam squares, a bag, what is given. */
+export const counted = z.strictObject({
+  id,
+  name: words,
+  supplyId: id.nullable(),
+  perBox: z.int().min(1).max(1000),
+});
+
+export const dressing = z.strictObject({
+  id,
+  name: words,
+  pieces: z.array(dressingPiece).max(50),
+  ties: z.array(tie).max(10).optional(),
+  counted: z.array(counted).max(50).optional(),
+});
+
+export type PieceFit = z.infer<typeof pieceFit>;
+export type DressingPiece = z.infer<typeof dressingPiece>;
+export type Bow = z.infer<typeof bow>;
+export type Tie = z.infer<typeof tie>;
+export type Counted = z.infer<typeof counted>;
+export type Dressing = z.infer<typeof dressing>;

@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import { cents, count, handAct, id, name, note, percent, row } from './fields';
+
+export const eventLine = z.strictObject({
+  id,
+  recipeId: id,
+  dressingId: id.nullable(),
+  /** The paper this line is cut from; null takes the recipe's own. */
+  paperId: id.nullable(),
+  count: z.int().min(1).max(100_000),
+});
+
+/** What is spoiled on the way: a share of the order, never less than so many; or each act's own share, one upon the other. */
+export const spares = z.strictObject({
+  percent,
+  atLeast: count,
+  byAct: z
+    .array(z.strictObject({ act: handAct, percent: z.int().min(0).max(90) }))
+    .max(20)
+    .optional(),
+  /** Pieces to practise on, once for each recipe of the event. */
+  practice: z.int().min(0).max(100).optional(),
+});
+
+/** How fast the maker works; whatever is left out is common practice. */
+export const pace = z.strictObject({
+  /** Her own seconds for an act. */
+  seconds: z.array(z.strictObject({ act: handAct, seconds: z.int().min(1).max(3600) })).max(20),
+  /** Whole boxes she timed, first to last. */
+  trialSeconds: z.array(z.int().min(1).max(36_000)).max(20),
+  /** Time of the doubled piece as a percent of the single one; 100: nothing is learned. */
+  learningPercent: z.int().min(50).max(100),
+  allowancePercent: percent,
+  makers: z.int().min(1).max(50),
+  /** Working minutes in a day, and days left free before the event. */
+  dayMinutes: z.int().min(15).max(1440),
+  daysFree: z.int().min(0).max(60),
+});
+
+/** The shop's terms for the whole order, as the maker enters them. Percentages of tax in hundredths: 875 is 8.75 %. */
+export const shopTerms = z.strictObject({
+  discounts: z.array(z.strictObject({ fromMinor: cents, percent })).max(10),
+  minimumMinor: cents,
+  shippingMinor: cents,
+  freeShippingFromMinor: cents.nullable(),
+  taxHundredths: z.int().min(0).max(10_000),
+});
+
+/** What she asks for her work: an hourly rate, and a margin on everything. */
+export const asking = z.strictObject({ hourlyMinor: cents, marginPercent: z.int().min(0).max(1000) });
+
+export const favorEvent = z.strictObject({
+  ...row,
+  name,
+  date: z.iso.date().nullable(),
+  lines: z.array(eventLine).max(50),
+  spares,
+  tapeId: id.nullable(),
+  currency: z.string().regex(/^[A-Z]{3}$/),
+  notes: note,
+  /** Liquid glue in place of tape on the boxes' own joints. */
+  glueId: id.nullable().optional(),
+  toolId: id.nullable().optional(),
+  /** Set for a class: every line's count is what goes into one kit. */
+  kits: z.int().min(1).max(10_000).nullable().optional(),
+  pace: pace.optional(),
+  terms: shopTerms.optional(),
+  asking: asking.optional(),
+});
+
+export type EventLine = z.infer<typeof eventLine>;
+export type Spares = z.infer<typeof spares>;
+export type Pace = z.infer<typeof pace>;
+export type ShopTerms = z.infer<typeof shopTerms>;
+export type Asking = z.infer<typeof asking>;
+export type FavorEvent = z.infer<typeof favorEvent>;

@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { unsigned } from './lengths';
+import { cleanLine, cleanNote } from './text';
+
+export const id = z.string().regex(/^[a-z0-9-]{1,64}$/);
+export const words = z.string().overwrite(cleanLine).max(200);
+export const name = z.string().overwrite(cleanLine).min(1).max(200);
+export const note = z.string().overwrite(cleanNote).max(4000);
+export const count = z.int().min(0).max(100_000).overwrite(unsigned);
+export const cents = z.int().min(0).max(100_000_000).overwrite(unsigned);
+export const panelName = z.string().regex(/^[a-zA-Z][a-zA-Z0-9]{0,31}$/);
+export const symbolName = z.string().regex(/^[a-zA-Z][a-zA-Z0-9]{0,31}$/);
+
+/** Acts that are timed and that may spoil a piece; the hand times of the catalogue, setting up apart. */
+export const handAct = z.enum([
+  'cut',
+  'score',
+  'slit',
+  'fold',
+  'glue',
+  'close-bottom',
+  'tuck',
+  'place',
+  'tie-bow',
+  'fill',
+]);
+
+/** What every saved row carries: its id, a revision that only grows, and when it was made and last changed (ISO 8601, for showing only). */
+export const row = {
+  id,
+  rev: z.int().min(0).overwrite(unsigned),
+  createdAt: z.iso.datetime(),
+  changedAt: z.iso.datetime(),
+};
+
+/** A whole share of a hundred. */
+export const percent = z.int().min(0).max(100).overwrite(unsigned);

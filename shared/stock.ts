@@ -1,0 +1,87 @@
+import { z } from 'zod';
+import { cents, count, name, row } from './fields';
+import { lengthMm, marginMm } from './lengths';
+
+/** For every `buy` paid for, `free` more come with them. */
+export const offer = z.strictObject({ buy: z.int().min(1).max(100), free: z.int().min(1).max(100) });
+
+export const pack = z.strictObject({
+  sheets: z.int().min(1).max(10_000),
+  priceMinor: cents,
+  offer: offer.optional(),
+});
+
+export const paper = z.strictObject({
+  ...row,
+  name,
+  colour: z.string().regex(/^#[0-9a-f]{6}$/),
+  /** The true, measured sheet. */
+  acrossMm: lengthMm,
+  upMm: lengthMm,
+  grain: z.enum(['across', 'up', 'none']),
+  gsm: z.int().min(30).max(1000),
+  caliperUm: z.int().min(50).max(2000),
+  squaringMm: z.strictObject({ left: marginMm, right: marginMm, near: marginMm, far: marginMm }),
+  packs: z.array(pack).max(10),
+  onHandSheets: count,
+});
+
+/** Tape, ribbon, twine: sold by the roll of so much length. */
+export const rollSupply = z.strictObject({
+  ...row,
+  name,
+  kind: z.enum(['tape', 'ribbon', 'twine']),
+  widthMm: lengthMm,
+  rollMm: z.number().min(1).max(1_000_000),
+  priceMinor: cents,
+  offer: offer.optional(),
+  onHandRolls: count,
+});
+
+/** Seals, clips, foam squares, bags, sweets: sold by the pack, used by the piece. */
+export const pieceSupply = z.strictObject({
+  ...row,
+  name,
+  kind: z.enum(['closure', 'mount', 'wrap', 'contents']),
+  packs: z
+    .array(
+      z.strictObject({ pieces: z.int().min(1).max(100_000), priceMinor: cents, offer: offer.optional() }),
+    )
+    .max(10),
+  onHandPieces: count,
+});
+
+/** Liquid glue, by the bottle; `gramsPerSquareMetre` is how thick it is spread, wet. */
+export const glueSupply = z.strictObject({
+  ...row,
+  name,
+  kind: z.literal('glue'),
+  bottleGrams: z.int().min(1).max(10_000),
+  gramsPerSquareMetre: z.int().min(1).max(1000),
+  pressMinutes: z.int().min(0).max(1440),
+  dryMinutes: z.int().min(0).max(10_080),
+  priceMinor: cents,
+  onHandBottles: count,
+});
+
+export const supply = z.discriminatedUnion('kind', [rollSupply, pieceSupply, glueSupply]);
+
+export const tool = z.strictObject({
+  ...row,
+  name,
+  kind: z.enum(['fence', 'grooves']),
+  unit: z.enum(['in', 'mm']),
+  finestMarkMm: lengthMm,
+  reachMm: lengthMm,
+  longestCutMm: lengthMm,
+  stack: z.int().min(1).max(50),
+});
+
+export type Offer = z.infer<typeof offer>;
+export type Pack = z.infer<typeof pack>;
+export type Paper = z.infer<typeof paper>;
+export type RollSupply = z.infer<typeof rollSupply>;
+export type PieceSupply = z.infer<typeof pieceSupply>;
+export type GlueSupply = z.infer<typeof glueSupply>;
+export type Supply = z.infer<typeof supply>;
+export type Tool = z.infer<typeof tool>;
