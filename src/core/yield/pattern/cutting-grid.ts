@@ -55,22 +55,23 @@ function layCuts(points: Int32Array, exact: boolean): AxisCuts {
   return { points, from, first: Int32Array.from(first), rest: Int32Array.from(rest) };
 }
 
-function layAxis(sizes: readonly number[], span: number, exact: boolean): AxisCuts {
+function layAxis(sizes: readonly number[], span: number, exact: boolean, every: boolean): AxisCuts {
   const normal = normalPoints(sizes, span);
-  if (!exact) return layCuts(rasterPoints(normal, span), exact);
+  if (!exact) return layCuts(every ? normal : rasterPoints(normal, span), exact);
   return layCuts(normal.at(-1) === span ? normal : Int32Array.of(...normal, span), exact);
 }
 
-/** The grid of a problem. The sheet itself is the last column and row. */
-export function layGrid(problem: CuttingProblem): CuttingGrid {
+/**
+ * The grid of a problem. The sheet itself is the last column and row. `every`: all normal points, so that each cell is right for its own
+ * size and not only as part of the sheet.
+ */
+export function layGrid(problem: CuttingProblem, every = false): CuttingGrid {
   const lies = liesOf(problem);
   const exact = isReachBinding(problem);
-  const across = layAxis(lies.map(({ width }) => width), problem.width, exact); // biome-ignore format: one line an axis
-  const up = layAxis(
-    lies.map(({ height }) => height),
-    problem.height,
-    exact,
-  );
+  const widths = lies.map(({ width }) => width);
+  const heights = lies.map(({ height }) => height);
+  const across = layAxis(widths, problem.width, exact, every);
+  const up = layAxis(heights, problem.height, exact, every);
   const items = lies.map((lie) => ({
     lie,
     column: pointAtOrAbove(across.points, lie.width),
