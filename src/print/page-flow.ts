@@ -17,32 +17,34 @@ export function columnOf(paper: PaperName): { readonly widthMm: number; readonly
   return { widthMm: widthMm - 2 * MARGIN_MM, heightMm: heightMm - 2 * MARGIN_MM - FOOT_MM };
 }
 
-/** Blocks laid on pages in order. What keeps the next block with it moves along to the next page; `fill` makes one more block of what is left on the last page. */
-export function flowPages(
+/**
+ * Blocks laid into columns in order, one a page. What keeps the next block with it moves along to the next page; `fill` makes one more block
+ * of what is left on the last. Marks hang from each column's top left corner.
+ */
+export function flowColumns(
   blocks: readonly Block[],
   paper: PaperName,
-  foot: PageFoot,
   fill: (heightMm: number) => Block | null = () => null,
-): Page[] {
+): Mark[][] {
   const { heightMm } = columnOf(paper);
-  const sheets: Block[][] = [[]];
+  const columns: Block[][] = [[]];
   let left = heightMm;
   for (const group of groupsOf(blocks)) {
-    const height = group.reduce((sum, block) => sum + block.heightMm, 0);
-    if (height > left && left < heightMm) {
-      sheets.push([]);
+    if (heightOf(group) > left && left < heightMm) {
+      columns.push([]);
       left = heightMm;
     }
-    const startsSheet = left === heightMm;
     // A page does not begin with empty room.
-    const shown = startsSheet ? group.slice(group.findIndex(({ marks }) => marks.length > 0)) : group;
-    sheets.at(-1)!.push(...shown);
-    left -= shown.reduce((sum, block) => sum + block.heightMm, 0);
+    const shown = left === heightMm ? group.slice(group.findIndex(({ marks }) => marks.length > 0)) : group;
+    columns.at(-1)!.push(...shown);
+    left -= heightOf(shown);
   }
   const last = fill(left);
-  if (last) sheets.at(-1)!.push(last);
-  return pagesOf(sheets.map(placeBlocks), paper, foot);
+  if (last) columns.at(-1)!.push(last);
+  return columns.map(placeBlocks);
 }
+
+const heightOf = (blocks: readonly Block[]) => blocks.reduce((sum, { heightMm }) => sum + heightMm, 0);
 
 /** Blocks that stay together. */
 function groupsOf(blocks: readonly Block[]): Block[][] {
@@ -56,7 +58,6 @@ function groupsOf(blocks: readonly Block[]): Block[][] {
   return groups;
 }
 
-/** Marks in the column's frame: its top left corner is the origin. */
 function placeBlocks(blocks: readonly Block[]): Mark[] {
   let top = 0;
   return blocks.flatMap((block) => {

@@ -14,7 +14,15 @@ export const PAPER_MM: Readonly<Record<PaperName, { readonly widthMm: number; re
 export const MARGIN_MM = 10;
 
 /** Type sizes on paper, mm. Numbers a hand works by are at least 14 pt, everything else at least 9 pt. source: our own, read at arm's length. */
-export const TYPE_MM = { title: 8.5, heading: 5.2, number: 5.2, body: 3.9, small: 3.2 } as const;
+export const TYPE_MM = {
+  title: 8.5,
+  heading: 5.6,
+  number: 5.2,
+  step: 4.6,
+  lead: 4.2,
+  body: 3.9,
+  small: 3.2,
+} as const;
 
 /** One printed page: a drawing as large as the paper, at true size. */
 export type Page = Drawing;
