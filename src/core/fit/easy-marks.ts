@@ -8,7 +8,7 @@ import { limitsOf, overSymbols } from './over-symbols';
 import { paretoBy } from './pareto';
 import { markReader, type Rating, type ReadMark } from './rate-marks';
 import { leastSheetsPerBox, sheetsPerBox, type YieldMemo } from './sheets-per-box';
-import { forEachCombination, triesFor } from './symbol-tries';
+import { combinationAt, forEachCombination, triesFor } from './symbol-tries';
 
 export interface EasyMarkQuestion {
   readonly style: BoxStyle;
@@ -61,11 +61,6 @@ export function findEasyMarks(question: EasyMarkQuestion): EasyRow[] {
 const NO_SHEET = 1e9; // a blank that fits no sheet is worse than any that does
 const handlingOf = ({ settings, edges }: Rating): number => settings + edges;
 
-interface Candidate extends Rating {
-  readonly values: readonly number[];
-  readonly excess: number;
-}
-
 function searchOne(question: EasyMarkQuestion, options: Chosen, memo: YieldMemo): EasyRow[] {
   const { style, caliperUm, ruler } = question;
   const symbols = Object.keys(style.symbols);
@@ -78,26 +73,47 @@ function searchOne(question: EasyMarkQuestion, options: Chosen, memo: YieldMemo)
   const reader = markReader(forms.marks, ruler, question.reach);
   const excessOf = excessRater(question.need, style.inside.map(over));
   const limits = limitsOf(style, over);
-  const found: Candidate[] = [];
-  forEachCombination(holdIdle(lists, usual, forms), (values) => {
+  const found: Found = { combination: [], roughness: [], handling: [], excess: [] };
+  const tried = holdIdle(lists, usual, forms);
+  forEachCombination(tried, (values, combination) => {
     if (limits.some((limit) => valueAt(limit, values) < 0)) return;
     const excess = excessOf(values);
     const rating = excess === null ? null : reader.rate(values);
-    if (excess !== null && rating !== null) found.push({ ...rating, values: [...values], excess });
+    if (excess === null || rating === null) return;
+    found.combination.push(combination);
+    found.roughness.push(rating.roughness);
+    found.handling.push(handlingOf(rating));
+    found.excess.push(excess);
   });
-  return keepBest(found, forms, question, memo).flatMap(({ candidate, paper }) => {
-    const { values, roughness, settings, edges, excess } = candidate;
-    const sizes = sizesAt(values);
-    const blanks = blanksAt(forms, values);
-    const net = layNet(style, { ...base, sizes });
-    const asLaid = net.pieces.every(
-      ({ blank }, i) => blank.across === blanks[i]?.across && blank.up === blanks[i]?.up,
-    );
-    const marks = reader.read(values);
-    return asLaid
-      ? [{ sizes, options, marks, blanks, roughness, settings, edges, excess, sheetsPerBox: paper }]
-      : [];
-  });
+  return keepBest(found, (i) => blanksAt(forms, combinationAt(tried, i)), question, memo).flatMap(
+    ({ combination, excess, paper }) => {
+      const values = combinationAt(tried, combination);
+      const sizes = sizesAt(values);
+      const blanks = blanksAt(forms, values);
+      const rating = reader.rate(values);
+      const net = layNet(style, { ...base, sizes });
+      const asLaid = net.pieces.every(
+        ({ blank }, i) => blank.across === blanks[i]?.across && blank.up === blanks[i]?.up,
+      );
+      if (rating === null || !asLaid) return [];
+      return [{ sizes, options, marks: reader.read(values), blanks, ...rating, excess, sheetsPerBox: paper }];
+    },
+  );
+}
+
+/** Combinations that give the room on legal marks, column by column: thousands, so no object each. */
+interface Found {
+  readonly combination: number[];
+  readonly roughness: number[];
+  readonly handling: number[];
+  readonly excess: number[];
+}
+
+interface Kept {
+  readonly combination: number;
+  readonly handling: number;
+  readonly excess: number;
+  readonly paper: number | null;
 }
 
 /** A symbol that moves no mark and no blank keeps to its usual. */
@@ -129,25 +145,44 @@ function excessRater(
 }
 
 /**
- * In order of roughness, then excess, a candidate stays if it needs less paper than every row before it with no more excess and handling.
+ * In order of roughness, then excess, a combination stays if it needs less paper than every row before it with no more excess and handling.
  * Paper is counted only where it could still be less than that, and each blank once.
  */
-function keepBest(found: Candidate[], forms: StyleForms, { paper, tool }: EasyMarkQuestion, memo: YieldMemo) {
-  const kept: { readonly candidate: Candidate; readonly paper: number | null }[] = [];
-  found.sort((a, b) => a.roughness - b.roughness || a.excess - b.excess || handlingOf(a) - handlingOf(b));
-  for (const candidate of found) {
-    const rivals = kept.filter(
-      (row) => row.candidate.excess <= candidate.excess && handlingOf(row.candidate) <= handlingOf(candidate),
-    );
-    const blanks = blanksAt(forms, candidate.values);
-    const least = leastSheetsPerBox(blanks, paper, memo) ?? NO_SHEET;
-    if (rivals.some((row) => (row.paper ?? NO_SHEET) <= least)) continue;
+function keepBest(
+  { combination, roughness, handling, excess }: Found,
+  blanksOf: (combination: number) => ReturnType<typeof blanksAt>,
+  { paper, tool }: EasyMarkQuestion,
+  memo: YieldMemo,
+): Kept[] {
+  const kept: Kept[] = [];
+  const order = combination
+    .map((_, i) => i)
+    .sort((a, b) => at(roughness, a) - at(roughness, b) || at(excess, a) - at(excess, b));
+  for (const i of order) {
+    const rival = leastPaperOf(kept, at(excess, i), at(handling, i));
+    const blanks = blanksOf(at(combination, i));
+    if (rival <= (leastSheetsPerBox(blanks, paper, memo) ?? NO_SHEET)) continue;
     const sheets = sheetsPerBox(blanks, paper, tool, memo);
-    if (rivals.every((row) => (sheets ?? NO_SHEET) < (row.paper ?? NO_SHEET)))
-      kept.push({ candidate, paper: sheets });
+    if ((sheets ?? NO_SHEET) < rival)
+      kept.push({
+        combination: at(combination, i),
+        handling: at(handling, i),
+        excess: at(excess, i),
+        paper: sheets,
+      });
   }
   return kept;
 }
+
+/** The least paper among rows with no more excess and handling; infinite where there is none. */
+function leastPaperOf(kept: readonly Kept[], excess: number, handling: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const row of kept)
+    if (row.excess <= excess && row.handling <= handling) least = Math.min(least, row.paper ?? NO_SHEET);
+  return least;
+}
+
+const at = (column: readonly number[], i: number): number => column[i] ?? 0;
 
 const blanksAt = ({ blanks }: StyleForms, values: readonly number[]) =>
   blanks.map(({ piece, across, up }) => ({
