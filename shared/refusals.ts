@@ -86,6 +86,8 @@ function refusalsOfIssue(issue: z.core.$ZodIssue, data: unknown): readonly Refus
         : refuse('wrong-type', issue.expected);
     case 'invalid_value':
       return refuse('not-a-choice', issue.values.map(String).join(', '));
+    case 'invalid_union':
+      return refuse('not-a-choice', 'one of the kinds of this format');
     case 'invalid_format':
       return refuse(
         'bad-spelling',

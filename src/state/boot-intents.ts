@@ -1,5 +1,5 @@
 import { readRow } from '../../shared/tables';
-import type { Change, Draft, WorkbookStorage } from '../storage/port';
+import type { Draft, WorkbookStorage } from '../storage/port';
 import { readHistory } from './kept-history';
 import { readBackupNote, readSettings } from './notes';
 import { isoTime } from './ports';
@@ -33,10 +33,7 @@ export function bootIntents(shop: Workshop): BootIntents {
     shop.saver.start(storage, shelf);
     storage.watch((event) => {
       if (event.event === 'changed-elsewhere') void shop.saver.refresh(event.keys);
-      else {
-        shop.saver.stop(event.fault);
-        shop.set({ phase: { phase: 'stopped', fault: event.fault } });
-      }
+      else shop.saver.stop(event.fault);
     });
     shop.set({
       rows: shelf,
@@ -52,14 +49,15 @@ export function bootIntents(shop: Workshop): BootIntents {
     if (!loss) await storage.purgeBin(isoTime(shop.ports.now() - BIN_DAYS * DAY_MS));
   }
 
-  /** Work that a tab now closed had not kept yet. */
+  /** Work that tabs now closed had not kept yet. One after the other, so that two drafts of one row meet like two tabs do. */
   async function takeOverDrafts(): Promise<void> {
     for (const { draft, drop } of await shop.ports.journal.leftBehind()) {
-      const changes = readable(draft);
-      if (!changes) continue;
-      shop.saver.takeOver(changes);
+      if (!isReadable(draft)) continue;
+      shop.saver.takeOver(draft);
+      await shop.saver.keepNow();
+      if (shop.state.save.state !== 'saved') return;
       drop();
-      if (changes.length > 0) shop.notify('draftRestored', changes[0]?.row?.name ?? '');
+      shop.notify('draftRestored', draft.changes[0]?.row.name ?? '');
     }
   }
 
@@ -86,8 +84,5 @@ export function bootIntents(shop: Workshop): BootIntents {
   };
 }
 
-/** The draft's changes if today's schema reads them all; null leaves the draft where it is. */
-function readable({ changes }: Draft): readonly Change[] | null {
-  const fits = changes.every(({ table, row }) => row === null || readRow(table, row).ok);
-  return fits ? changes : null;
-}
+/** Whether today's schema reads all of a draft; a draft it does not read stays where it is. */
+const isReadable = ({ changes }: Draft): boolean => changes.every(({ table, row }) => readRow(table, row).ok);

@@ -1,41 +1,33 @@
-import type { Rows } from '../../shared/tables';
+import type { AnyRow, TableName } from '../../shared/tables';
 import type { WorkbookFile } from '../../shared/workbook';
 import { workbookOf } from '../../shared/write-workbook';
-import { rowsOf, type Shelf } from './shelf';
+import { referencesOf } from './references';
+import { EMPTY_SHELF, keyText, type RowKey, rowAt, rowsOf, type Shelf, withRow } from './shelf';
 
 export type ExportWhat =
   | { readonly kind: 'recipe' | 'event'; readonly id: string }
   | { readonly kind: 'everything' };
 
+const TABLE_OF = { recipe: 'recipes', event: 'events' } as const satisfies Record<string, TableName>;
+
 /** A recipe or an event with all it needs from the shelf, or everything; null if it is not there. */
 export function fileOf(shelf: Shelf, what: ExportWhat): WorkbookFile | null {
   if (what.kind === 'everything') return workbookOf('everything', rowsOf(shelf));
-  if (what.kind === 'recipe') {
-    const recipe = shelf.recipes.get(what.id);
-    return recipe
-      ? workbookOf('recipe', { recipes: [recipe], papers: found(shelf.papers, papersOf([recipe])) })
-      : null;
-  }
-  const event = shelf.events.get(what.id);
-  if (!event) return null;
-  const recipes = found(
-    shelf.recipes,
-    event.lines.map((line) => line.recipeId),
-  );
-  return workbookOf('event', {
-    events: [event],
-    recipes,
-    papers: found(shelf.papers, [...papersOf(recipes), ...event.lines.map((line) => line.paperId)]),
-    supplies: found(shelf.supplies, [event.tapeId]),
-  });
+  const key = { table: TABLE_OF[what.kind], id: what.id };
+  return rowAt(shelf, key) ? workbookOf(what.kind, rowsOf(withAllItNeeds(shelf, key))) : null;
 }
 
-const papersOf = (recipes: readonly Rows['recipes'][]): (string | null)[] =>
-  recipes.flatMap((recipe) => [
-    recipe.paperId,
-    ...recipe.dressings.flatMap(({ pieces }) => pieces.map((piece) => piece.paperId)),
-  ]);
-
-/** The rows with these ids, each once; ids that are null or not there are passed over. */
-const found = <Row>(rows: ReadonlyMap<string, Row>, ids: readonly (string | null)[]): Row[] =>
-  [...new Set(ids)].flatMap((id) => (id === null ? [] : (rows.get(id) ?? [])));
+/** A shelf with one row and every row it points to, directly or through another; what is not there is passed over. */
+function withAllItNeeds(shelf: Shelf, first: RowKey): Shelf {
+  let needed = EMPTY_SHELF;
+  const seen = new Set<string>();
+  const waiting: RowKey[] = [first];
+  for (let key = waiting.pop(); key; key = waiting.pop()) {
+    const row: AnyRow | null = rowAt(shelf, key);
+    if (!row || seen.has(keyText(key))) continue;
+    seen.add(keyText(key));
+    needed = withRow(needed, key, row);
+    waiting.push(...referencesOf(row));
+  }
+  return needed;
+}

@@ -1,6 +1,7 @@
 import { type AnyRow, TABLES, type TableName } from '../../shared/tables';
 import type { WorkbookFile } from '../../shared/workbook';
 import { contentIsSame } from './field-changes';
+import { pointElsewhere } from './references';
 import { rowAt, type Shelf } from './shelf';
 
 /**
@@ -38,36 +39,12 @@ export function planImport(
       return { table, row, fate } as const;
     }),
   );
+  const point = (table: TableName, id: string) => renamed.get(`${table}/${id}`) ?? id;
   const rows = fates.map(({ table, row, fate }): ImportRow => {
-    const id = renamed.get(`${table}/${row.id}`) ?? row.id;
-    return { table, fate, name: row.name, row: { ...pointTo(table, row, renamed), id, rev: 0 } };
+    const id = point(table, row.id);
+    return { table, fate, name: row.name, row: { ...pointElsewhere(row, point), id, rev: 0 } };
   });
   const counts = { new: 0, same: 0, differs: 0 };
   for (const { fate } of rows) counts[fate]++;
   return { rows, counts };
-}
-
-/** The row with its references to renamed rows of the same file set right. */
-function pointTo(table: TableName, row: AnyRow, renamed: ReadonlyMap<string, string>): AnyRow {
-  const paper = (id: string | null) => (id === null ? null : (renamed.get(`papers/${id}`) ?? id));
-  if (table === 'recipes' && 'dressings' in row)
-    return {
-      ...row,
-      paperId: paper(row.paperId),
-      dressings: row.dressings.map((dressing) => ({
-        ...dressing,
-        pieces: dressing.pieces.map((piece) => ({ ...piece, paperId: paper(piece.paperId) })),
-      })),
-    };
-  if (table === 'events' && 'lines' in row)
-    return {
-      ...row,
-      tapeId: row.tapeId === null ? null : (renamed.get(`supplies/${row.tapeId}`) ?? row.tapeId),
-      lines: row.lines.map((line) => ({
-        ...line,
-        recipeId: renamed.get(`recipes/${line.recipeId}`) ?? line.recipeId,
-        paperId: paper(line.paperId),
-      })),
-    };
-  return row;
 }

@@ -1,4 +1,13 @@
-import type { Change, Conflict, FaultKind, Journal, StorageFault, WorkbookStorage } from '../storage/port';
+import type { AnyRow } from '../../shared/tables';
+import type {
+  Change,
+  Conflict,
+  Draft,
+  FaultKind,
+  Journal,
+  StorageFault,
+  WorkbookStorage,
+} from '../storage/port';
 import { Ledger } from './ledger';
 import { isoTime } from './ports';
 import { type Settlement, settleConflict } from './settle-conflicts';
@@ -26,7 +35,10 @@ export interface SaverHost {
   /** What is kept beside the rows in the same transaction. */
   notes(): Readonly<Record<string, unknown>>;
   onKept(changes: readonly Change[]): void;
-  onSettled(settlements: readonly Settlement[]): void;
+  /** A conflict was settled; `copy`: where ours lives on, if it does so under another id. */
+  onSettled(change: Change, settlement: Settlement, copy: RowKey | null): void;
+  /** The storage is taken by somebody else, and no save will work any more. */
+  onTaken(fault: StorageFault): void;
 }
 
 /** Keeps the shelf: journals at every keystroke, writes soon after the last one, and says `saved` only when storage said so. */
@@ -51,9 +63,9 @@ export class Saver {
     this.#ledger.reset(stored);
   }
 
-  /** These rows were changed, added or taken off: in the journal now, kept soon. */
-  touch(keys: readonly RowKey[]): void {
-    this.#ledger.mark(keys);
+  /** These rows were changed, added or taken off since the shelf looked like `before`: in the journal now, kept soon. */
+  touch(keys: readonly RowKey[], before: Shelf): void {
+    for (const key of keys) this.#ledger.mark(key, rowAt(before, key));
     this.#writeJournal();
     this.#keepSoon();
   }
@@ -86,24 +98,25 @@ export class Saver {
   }
 
   /** Work that another tab left behind: comes onto the shelf as unsaved work, beside what was kept since where they differ. */
-  takeOver(changes: readonly Change[]): void {
-    const conflicts: Conflict[] = [];
-    for (const { table, id, row, basedOn } of changes) {
-      const key = { table, id };
-      const stored = rowAt(this.#host.shelf(), key);
-      this.#host.setShelf(withRow(this.#host.shelf(), key, row));
-      this.#ledger.mark([key]);
-      if ((stored?.rev ?? null) !== basedOn)
-        conflicts.push({ table, id, mine: row, theirs: stored ?? 'gone' });
+  takeOver({ changes, sent }: Pick<Draft, 'changes' | 'sent'>): void {
+    for (const change of changes) {
+      const rev = this.#ledger.revOf(change);
+      const stored = rev === null ? null : rowAt(this.#host.shelf(), change);
+      this.#host.setShelf(withRow(this.#host.shelf(), change, change.deleted ? null : change.row));
+      this.#ledger.mark(change, change.row);
+      if (rev === change.basedOn) continue;
+      const theirs = stored && rev !== null ? { ...stored, rev } : 'gone';
+      this.#settle([{ table: change.table, id: change.id, theirs }], sent);
     }
-    this.#settle(conflicts);
-    this.touch([]);
+    this.#writeJournal();
+    this.#keepSoon();
   }
 
   /** No more saves: the storage is taken by somebody else. What is unsaved stays in the journal. */
-  stop({ kind }: StorageFault): void {
+  stop(fault: StorageFault): void {
     this.#storage = null;
-    this.#fail(kind);
+    this.#fail(fault.kind);
+    this.#host.onTaken(fault);
   }
 
   async #keepAll(): Promise<void> {
@@ -118,8 +131,9 @@ export class Saver {
       else {
         this.#ledger.comeBack();
         this.#notesChanged ||= notesWaiting;
-        if (!result.ok) return this.#fail(result.fault.kind);
-        if (result.value.outcome === 'conflict') this.#settle(result.value.conflicts);
+        if (!result.ok)
+          return result.fault.kind === 'stale' ? this.stop(result.fault) : this.#fail(result.fault.kind);
+        if (result.value.outcome === 'conflict') this.#settle(result.value.conflicts, this.#ledger.sent);
       }
       this.#writeJournal();
     }
@@ -128,31 +142,33 @@ export class Saver {
     this.#host.setSave({ state: 'saved' });
   }
 
+  /** The rows on the shelf stay the objects they are, so that nothing made from them is made again; the ledger knows their revisions. */
   #arrive(changes: readonly Change[], revs: readonly (number | null)[]): void {
-    let shelf = this.#host.shelf();
-    for (const [index, change] of changes.entries()) {
-      const rev = revs[index] ?? null;
-      this.#ledger.setRev(change, rev);
-      const row = rowAt(shelf, change);
-      if (row && rev !== null) shelf = withRow(shelf, change, { ...row, rev });
-    }
+    for (const [index, change] of changes.entries()) this.#ledger.setRev(change, revs[index] ?? null);
     this.#ledger.arrive();
-    this.#host.setShelf(shelf);
     this.#host.onKept(changes);
   }
 
-  #settle(conflicts: readonly Conflict[]): void {
-    if (conflicts.length === 0) return;
-    const settlements: Settlement[] = [];
+  #settle(conflicts: readonly Conflict[], sent: readonly Change[]): void {
     for (const conflict of conflicts) {
-      const [shelf, settlement] = settleConflict(this.#host.shelf(), conflict, () => this.#host.newId());
-      this.#host.setShelf(shelf);
-      this.#ledger.setRev(settlement.key, settlement.rev);
-      if (settlement.kind !== 'came-back') this.#ledger.unmark(settlement.key);
-      if (settlement.copy) this.#ledger.mark([settlement.copy]);
-      settlements.push(settlement);
+      const change = this.#ledger.changeOf(conflict, this.#host.shelf());
+      if (!change) continue;
+      const settlement = settleConflict(change, conflict, sent);
+      this.#ledger.setRev(change, settlement.rev);
+      if (settlement.way !== 'goOn') this.#ledger.unmark(change);
+      const copy = settlement.way === 'copy' ? this.#copyAside(change, settlement.theirs) : null;
+      this.#host.onSettled(change, settlement, copy);
     }
-    this.#host.onSettled(settlements);
+  }
+
+  /** Theirs takes the place of ours, and ours one of its own. */
+  #copyAside(change: Change, theirs: AnyRow | null): RowKey {
+    const copy = { table: change.table, id: this.#host.newId() };
+    const row = { ...change.row, id: copy.id, rev: 0 };
+    const shelf = withRow(this.#host.shelf(), change, theirs);
+    this.#host.setShelf(change.deleted ? shelf : withRow(shelf, copy, row));
+    this.#ledger.mark(copy, row);
+    return copy;
   }
 
   #fail(why: FaultKind): void {
@@ -178,6 +194,6 @@ export class Saver {
   #writeJournal(): void {
     const changes = this.#ledger.pending(this.#host.shelf());
     if (changes.length === 0) this.#host.journal.clear();
-    else this.#host.journal.write({ changes, at: isoTime(this.#host.now()) });
+    else this.#host.journal.write({ changes, sent: this.#ledger.sent, at: isoTime(this.#host.now()) });
   }
 }

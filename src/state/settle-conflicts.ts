@@ -1,37 +1,38 @@
 import type { AnyRow } from '../../shared/tables';
-import type { Conflict } from '../storage/port';
+import type { Change, Conflict } from '../storage/port';
 import { contentIsSame } from './field-changes';
-import { type RowKey, rowAt, type Shelf, withRow } from './shelf';
+import { keyText, type RowKey } from './shelf';
 
-/** What became of a row that was changed here and elsewhere: in every case both states of it live on. */
+/**
+ * What becomes of a row that was changed here and elsewhere: every state of it lives on.
+ * - `goOn`: ours is kept on top of what is stored (`rev`), since that says the same, is what we sent ourselves, or is gone.
+ * - `drop`: nothing is left to keep; both say the same.
+ * - `copy`: theirs stays under its id; ours is kept under a new one, in the bin if it was deleted here.
+ */
 export interface Settlement {
-  /**
-   * `same`: both say the same. `theirs`: deleted here, changed elsewhere, so it stays. `came-back`: deleted elsewhere, changed here, so it
-   * stays. `gone`: deleted in both. `both`: theirs under the old id, ours under the id of `copy`.
-   */
-  readonly kind: 'same' | 'theirs' | 'came-back' | 'gone' | 'both';
-  readonly key: RowKey;
-  /** The stored revision of `key` from now on; null where nothing is stored. */
+  readonly way: 'goOn' | 'drop' | 'copy';
+  /** What to tell the maker, if anything. */
+  readonly notice: 'keptBoth' | 'cameBack' | 'stayed' | null;
+  /** The stored revision from now on; null where nothing is stored. */
   readonly rev: number | null;
-  readonly copy: RowKey | null;
+  /** What stands on the shelf under the old id from now on; only with `copy`. */
+  readonly theirs: AnyRow | null;
 }
 
-/** The shelf with one conflict settled, and how. */
-export function settleConflict(
-  shelf: Shelf,
-  { table, id, theirs }: Pick<Conflict, 'table' | 'id' | 'theirs'>,
-  newId: () => string,
-): readonly [Shelf, Settlement] {
-  const key = { table, id };
-  const mine = rowAt(shelf, key);
-  if (theirs === 'gone') return [shelf, { kind: mine ? 'came-back' : 'gone', key, rev: null, copy: null }];
-  const stored = theirs === 'unreadable' ? null : theirs;
-  const rev = stored?.rev ?? null;
-  const settled = withRow(shelf, key, stored);
-  if (!mine) return [settled, { kind: stored ? 'theirs' : 'gone', key, rev, copy: null }];
-  if (stored && contentIsSame(mine, stored)) return [settled, { kind: 'same', key, rev, copy: null }];
-  const copy = { table, id: newId() };
-  return [withRow(settled, copy, renamed(mine, copy.id)), { kind: 'both', key, rev, copy }];
+/** How to settle a conflict. `sent`: what we sent and heard no answer to, so that it may be what is stored. */
+export function settleConflict(mine: Change, { theirs }: Conflict, sent: readonly Change[]): Settlement {
+  if (theirs === 'gone')
+    return { way: 'goOn', notice: mine.deleted ? null : 'cameBack', rev: null, theirs: null };
+  const copy = { way: 'copy', notice: mine.deleted ? 'stayed' : 'keptBoth' } as const;
+  if (theirs === 'unreadable') return { ...copy, rev: null, theirs: null };
+  const { rev } = theirs;
+  const isSame = contentIsSame(mine.row, theirs);
+  if (isSame && !mine.deleted) return { way: 'drop', notice: null, rev, theirs: null };
+  if (isSame || isOurs(mine, theirs, sent)) return { way: 'goOn', notice: null, rev, theirs: null };
+  return { ...copy, rev, theirs };
 }
 
-const renamed = (row: AnyRow, id: string): AnyRow => ({ ...row, id });
+const isOurs = (mine: RowKey, theirs: AnyRow, sent: readonly Change[]): boolean =>
+  sent.some(
+    (change) => keyText(change) === keyText(mine) && !change.deleted && contentIsSame(change.row, theirs),
+  );

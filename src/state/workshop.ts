@@ -5,7 +5,7 @@ import { backupIsDue } from './notes';
 import { isoTime, type WorkbookPorts } from './ports';
 import { Saver } from './saver';
 import type { Settlement } from './settle-conflicts';
-import { keyText, rowAt } from './shelf';
+import { keyText, type RowKey } from './shelf';
 import { type RowChange, takeStep } from './steps';
 import type { Notice, WorkbookData, WorkbookState } from './workbook-state';
 
@@ -35,9 +35,8 @@ export class Workshop {
       setSave: (save) => this.set({ save }),
       notes: () => this.#notes(),
       onKept: (changes) => this.#onKept(changes),
-      onSettled: (settlements) => {
-        for (const settlement of settlements) this.#onSettled(settlement);
-      },
+      onSettled: (change, settlement, copy) => this.#onSettled(change, settlement, copy),
+      onTaken: (fault) => this.set({ phase: { phase: 'stopped', fault } }),
     });
   }
 
@@ -53,10 +52,11 @@ export class Workshop {
   take(label: string, changes: readonly RowChange[]): boolean {
     const at = this.ports.now();
     const step = { label, changes, at };
-    const rows = takeStep(this.state.rows, step, 'redo', isoTime(at));
+    const before = this.state.rows;
+    const rows = takeStep(before, step, 'redo', isoTime(at));
     if (!rows) return false;
     this.set({ rows, history: recordStep(this.state.history, step) });
-    this.saver.touch(changes);
+    this.saver.touch(changes, before);
     return true;
   }
 
@@ -65,10 +65,11 @@ export class Workshop {
     for (;;) {
       const step = nextStep(this.state.history, way);
       if (!step) return;
-      const rows = takeStep(this.state.rows, step, way, isoTime(this.ports.now()));
+      const before = this.state.rows;
+      const rows = takeStep(before, step, way, isoTime(this.ports.now()));
       if (rows) {
         this.set({ rows, history: moveStep(this.state.history, way) });
-        this.saver.touch(step.changes);
+        this.saver.touch(step.changes, before);
         return;
       }
       this.set({ history: dropStep(this.state.history, way) });
@@ -103,12 +104,8 @@ export class Workshop {
     void this.ports.askToPersist().then((persisted) => this.set({ persisted }));
   }
 
-  #onSettled({ kind, key, copy }: Settlement): void {
-    const about = rowAt(this.state.rows, key)?.name ?? '';
-    if (copy) {
-      this.set({ history: renameRow(this.state.history, keyText(key), copy.id) });
-      this.notify('keptBoth', rowAt(this.state.rows, copy)?.name ?? about);
-    } else if (kind === 'came-back') this.notify('cameBack', about);
-    else if (kind === 'theirs') this.notify('stayed', about);
+  #onSettled(change: Change, { notice }: Settlement, copy: RowKey | null): void {
+    if (copy) this.set({ history: renameRow(this.state.history, keyText(change), copy.id) });
+    if (notice) this.notify(notice, change.row.name);
   }
 }

@@ -45,11 +45,11 @@ export async function applyChanges(
 export const noteValue = (raw: unknown): unknown =>
   typeof raw === 'object' && raw !== null ? (raw as { value?: unknown }).value : undefined;
 
-async function compare(tx: Transaction, { table, id, row, basedOn }: Change) {
+async function compare(tx: Transaction, { table, id, basedOn }: Change) {
   const raw = await tx.get(table, id);
   const theirs = raw === undefined ? 'gone' : rowOr(readRow(table, raw));
   const fits = typeof theirs === 'string' ? theirs === 'gone' && basedOn === null : theirs.rev === basedOn;
-  const conflict: Conflict | null = fits ? null : { table, id, mine: row, theirs };
+  const conflict: Conflict | null = fits ? null : { table, id, theirs };
   return { conflict, stored: typeof theirs === 'string' ? null : theirs };
 }
 
@@ -58,26 +58,25 @@ const rowOr = (reading: ReturnType<typeof readRow>): AnyRow | 'unreadable' =>
 
 async function keep(
   tx: Transaction,
-  change: Change,
+  { table, id, row, deleted }: Change,
   stored: AnyRow | null,
   at: string,
 ): Promise<number | null> {
-  const { table, id, row } = change;
   const of = `${table}/${id}`;
   const binned = (await tx.get('bin', of)) as Binned | undefined;
-  if (row === null) {
-    if (stored) await tx.put('bin', { id: of, table, row: stored, deletedAt: at });
-    await tx.drop(table, id);
-    return null;
-  }
-  const replaced = stored ?? binned?.row ?? null;
+  const replaced = binned?.row ?? (deleted ? null : stored);
   if (replaced) {
     const { rev } = replaced;
     const snapshot: Snapshot = { id: `${of}@${rev}`, of, table, rev, takenAt: at, row: replaced };
     await takeSnapshot(tx, snapshot, binned !== undefined);
   }
+  const rev = Math.max(stored?.rev ?? 0, binned?.row.rev ?? 0, row.rev) + 1;
+  if (deleted) {
+    await tx.put('bin', { id: of, table, row: { ...row, rev }, deletedAt: at });
+    await tx.drop(table, id);
+    return null;
+  }
   if (binned) await tx.drop('bin', of);
-  const rev = Math.max(replaced?.rev ?? 0, row.rev) + 1;
   await tx.put(table, { ...row, rev } as never);
   return rev;
 }

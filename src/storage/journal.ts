@@ -71,12 +71,15 @@ const isObject = (value: unknown): value is Record<string, unknown> =>
 const isDraft = (value: unknown): value is Draft =>
   isObject(value) &&
   typeof value['at'] === 'string' &&
-  Array.isArray(value['changes']) &&
-  value['changes'].every(isChange);
+  areChanges(value['changes']) &&
+  areChanges(value['sent']);
+
+const areChanges = (value: unknown): boolean => Array.isArray(value) && value.every(isChange);
 
 const isChange = (value: unknown): value is Change =>
   isObject(value) &&
   TABLES.some((table) => table === value['table']) &&
   typeof value['id'] === 'string' &&
-  (value['row'] === null || isObject(value['row'])) &&
+  isObject(value['row']) &&
+  typeof value['deleted'] === 'boolean' &&
   (value['basedOn'] === null || typeof value['basedOn'] === 'number');

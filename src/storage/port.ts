@@ -21,13 +21,14 @@ export type Result<Value> =
   | { readonly ok: false; readonly fault: StorageFault };
 
 /**
- * One row to keep, or (`row: null`) to move to the bin. `basedOn` is the revision it was made from; null for a row that is not there yet.
- * Keeping a row that lies in the bin takes it out again.
+ * One row to keep or, `deleted`, to move to the bin as it stands here. `basedOn` is the revision it was made from; null for a row that is
+ * not stored yet. Keeping a row that lies in the bin takes it out again.
  */
 export interface Change<T extends TableName = TableName> {
   readonly table: T;
   readonly id: string;
-  readonly row: Rows[T] | null;
+  readonly row: Rows[T];
+  readonly deleted: boolean;
   readonly basedOn: number | null;
 }
 
@@ -35,7 +36,6 @@ export interface Change<T extends TableName = TableName> {
 export interface Conflict {
   readonly table: TableName;
   readonly id: string;
-  readonly mine: AnyRow | null;
   readonly theirs: AnyRow | 'gone' | 'unreadable';
 }
 
@@ -135,6 +135,8 @@ export interface WorkbookStorage {
 /** One piece of unsaved work, written at every keystroke where it survives the tab. */
 export interface Draft {
   readonly changes: readonly Change[];
+  /** Earlier states of the same rows that were on their way, and may have been kept without the tab hearing of it. */
+  readonly sent: readonly Change[];
   readonly at: string;
 }
 

@@ -4,35 +4,54 @@ import { createWorkbookStore } from '../../src/state/workbook-store';
 import { MemoryDisk, openMemory } from '../../src/storage/memory';
 import type { Draft, Journal, WorkbookStorage } from '../../src/storage/port';
 
-/** A journal that several tabs share, as they share the browser's local storage; `die` makes a tab's entry work left behind. */
-export class SharedJournal {
-  readonly entries = new Map<string, Draft>();
-  readonly living = new Set<string>();
+/** What several tabs share: a disk, and a place for their journals. Tabs can be killed between two keystrokes. */
+export class World {
+  readonly disk = new MemoryDisk();
+  readonly drafts = new Map<string, Draft>();
+  readonly #living = new Set<string>();
+  ids = 0;
 
-  openFor(tab: string): Journal {
-    this.living.add(tab);
+  /** The tab is gone, with whatever it had not kept; a write under way may still arrive, its answer never does. */
+  kill(tab: string): void {
+    this.#living.delete(tab);
+  }
+
+  journalOf(tab: string): Journal {
+    this.#living.add(tab);
+    const ifLiving = (act: () => void) => {
+      if (this.#living.has(tab)) act();
+    };
     return {
       write: (draft) => {
-        this.entries.set(tab, structuredClone(draft));
+        ifLiving(() => this.drafts.set(tab, structuredClone(draft)));
         return true;
       },
-      clear: () => void this.entries.delete(tab),
+      clear: () => ifLiving(() => this.drafts.delete(tab)),
       leftBehind: async () =>
-        [...this.entries]
-          .filter(([name]) => !this.living.has(name))
-          .map(([name, draft]) => ({ draft, drop: () => void this.entries.delete(name) })),
+        [...this.drafts]
+          .filter(([name]) => !this.#living.has(name))
+          .map(([name, draft]) => ({ draft, drop: () => void this.drafts.delete(name) })),
+    };
+  }
+
+  storageOf(tab: string): WorkbookStorage {
+    const storage = openMemory(this.disk);
+    const isDead = () => !this.#living.has(tab);
+    return {
+      ...storage,
+      watch: (listener) => storage.watch((event) => (isDead() ? undefined : listener(event))),
+      async write(...args) {
+        if (isDead()) return never();
+        const answer = await storage.write(...args);
+        return isDead() ? never() : answer;
+      },
     };
   }
 }
 
-export interface World {
-  readonly disk: MemoryDisk;
-  readonly journal: SharedJournal;
-  ids: number;
-}
-export const newWorld = (): World => ({ disk: new MemoryDisk(), journal: new SharedJournal(), ids: 0 });
+const never = () => new Promise<never>(() => undefined);
 
-/** A tab of the app in a world of its own: memory for a database, counted ids, and the (faked) clock. */
+/** A tab of the app: memory for a database, counted ids, and the (faked) clock. */
 export async function openTab(
   world: World,
   tab = 'a',
@@ -40,9 +59,9 @@ export async function openTab(
   ports: Partial<WorkbookPorts> = {},
 ) {
   const store = createWorkbookStore({
-    openStorage: async () => ({ ok: true, value: wrap(openMemory(world.disk)) }),
+    openStorage: async () => ({ ok: true, value: wrap(world.storageOf(tab)) }),
     openMemory: () => openMemory(),
-    journal: world.journal.openFor(tab),
+    journal: world.journalOf(tab),
     now: () => Date.now(),
     newId: () => `${tab}-${++world.ids}`,
     askToPersist: () => Promise.resolve(null),

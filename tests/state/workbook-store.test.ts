@@ -1,12 +1,12 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { letRun, newWorld, openTab } from './open-tab';
+import { letRun, openTab, World } from './open-tab';
 
 beforeEach(() => void vi.useFakeTimers({ now: Date.UTC(2026, 0, 17, 9) }));
 afterEach(() => void vi.useRealTimers());
 
 describe('a maker at her shelf', () => {
   test('finds tomorrow what she made today', async () => {
-    const world = newWorld();
+    const world = new World();
     const today = await openTab(world);
     const made = today.getState().createRecipe({ name: 'Snow tray', styleId: 'tray' });
     expect(made.ok).toBe(true);
@@ -18,7 +18,7 @@ describe('a maker at her shelf', () => {
   });
 
   test('is told why a size cannot be kept, and her recipe stays as it was', async () => {
-    const { getState } = await openTab(newWorld());
+    const { getState } = await openTab(new World());
     const made = getState().createRecipe({ name: 'Snow tray', styleId: 'tray' });
     const id = made.ok ? made.id : '';
     const refusals = getState().edit('recipes', id, 'Width', (row) => ({ ...row, sizesMm: { width: 3000 } }));

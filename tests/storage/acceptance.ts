@@ -45,9 +45,13 @@ export function describeStorage(name: string, newPlace: () => Promise<Place>): v
     table: 'recipes',
     id: row.id,
     row,
+    deleted: false,
     basedOn,
   });
-  const bin = (id: string, basedOn: number): Change => ({ table: 'recipes', id, row: null, basedOn });
+  const bin = (row: ReturnType<typeof recipeRow>, basedOn: number | null): Change => ({
+    ...put(row, basedOn),
+    deleted: true,
+  });
   const value = async <Value>(result: Promise<{ ok: true; value: Value } | { ok: false }>) => {
     const settled = await result;
     if (!settled.ok) throw new Error('refused');
@@ -75,7 +79,7 @@ export function describeStorage(name: string, newPlace: () => Promise<Place>): v
         tools: toolRow('e'),
       };
       const changes = Object.entries(rows).map(
-        ([table, row]) => ({ table, id: row.id, row, basedOn: null }) as unknown as Change,
+        ([table, row]) => ({ table, id: row.id, row, deleted: false, basedOn: null }) as unknown as Change,
       );
       expect(await write(storage, changes)).toEqual({ outcome: 'kept', revs: [1, 1, 1, 1, 1] });
       const found = (await load(await open(place))).rows;
@@ -98,7 +102,7 @@ export function describeStorage(name: string, newPlace: () => Promise<Place>): v
       const written = await write(storage, [put(recipeRow('b', { notes: 'other' }), 1), put(mine, 1)]);
       expect(written).toEqual({
         outcome: 'conflict',
-        conflicts: [{ table: 'recipes', id: 'a', mine, theirs: recipeRow('a', { notes: 'theirs', rev: 2 }) }],
+        conflicts: [{ table: 'recipes', id: 'a', theirs: recipeRow('a', { notes: 'theirs', rev: 2 }) }],
       });
       const { recipes } = (await load(storage)).rows;
       expect(recipes.map(({ notes }) => notes)).toEqual(['theirs', '']);
@@ -108,7 +112,7 @@ export function describeStorage(name: string, newPlace: () => Promise<Place>): v
       const { storage } = await openNew();
       await write(storage, [put(recipeRow('a'), null)]);
       expect(await write(storage, [put(recipeRow('a'), null)])).toMatchObject({ outcome: 'conflict' });
-      await write(storage, [bin('a', 1)]);
+      await write(storage, [bin(recipeRow('a'), 1)]);
       expect(await write(storage, [put(recipeRow('a'), 1)])).toMatchObject({
         conflicts: [{ theirs: 'gone' }],
       });
@@ -128,30 +132,43 @@ export function describeStorage(name: string, newPlace: () => Promise<Place>): v
     test('moves a deleted row to the bin and takes it out again with a higher revision', async () => {
       const { storage } = await openNew();
       await write(storage, [put(recipeRow('a'), null)]);
-      expect(await write(storage, [bin('a', 1)])).toEqual({ outcome: 'kept', revs: [null] });
+      expect(await write(storage, [bin(recipeRow('a'), 1)])).toEqual({ outcome: 'kept', revs: [null] });
       expect((await load(storage)).rows.recipes).toEqual([]);
       expect(await value(storage.listBin())).toEqual([
-        { id: 'recipes/a', table: 'recipes', row: recipeRow('a', { rev: 1 }), deletedAt: AT },
+        { id: 'recipes/a', table: 'recipes', row: recipeRow('a', { rev: 2 }), deletedAt: AT },
       ]);
-      expect(await write(storage, [put(recipeRow('a'), null)])).toEqual({ outcome: 'kept', revs: [2] });
+      expect(await write(storage, [put(recipeRow('a'), null)])).toEqual({ outcome: 'kept', revs: [3] });
       expect(await value(storage.listBin())).toEqual([]);
     });
 
     test('keeps what lay in the bin as an earlier state when something else takes its id', async () => {
       const { storage } = await openNew();
-      await write(storage, [put(recipeRow('a', { notes: 'binned' }), null)]);
-      await write(storage, [bin('a', 1)]);
+      await write(storage, [put(recipeRow('a'), null)]);
+      await write(storage, [bin(recipeRow('a', { notes: 'binned' }), 1)]);
       await write(storage, [put(recipeRow('a', { notes: 'from a file' }), null)]);
       const snapshots = await value(storage.listSnapshots('recipes', 'a'));
       expect(snapshots.map(({ row }) => (row as { notes: string }).notes)).toEqual(['binned']);
+    });
+
+    test('keeps the last words of a row in the bin, also those that were never kept before', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null)]);
+      await write(storage, [bin(recipeRow('a', { notes: 'last words' }), 1)]);
+      await write(storage, [bin(recipeRow('b', { notes: 'never kept' }), null)]);
+      await write(storage, [bin(recipeRow('b', { notes: 'deleted elsewhere too' }), null)]);
+      const binned = (await value(storage.listBin())).map(({ row }) => ('notes' in row ? row.notes : ''));
+      expect(binned.sort()).toEqual(['deleted elsewhere too', 'last words']);
+      const [earlier] = await value(storage.listSnapshots('recipes', 'b'));
+      expect(earlier?.row).toMatchObject({ notes: 'never kept' });
+      expect((await load(storage)).loss).toBeNull();
     });
 
     test('empties the bin of what was deleted before a day, and of its earlier states', async () => {
       const { storage } = await openNew();
       await write(storage, [put(recipeRow('a'), null), put(recipeRow('b'), null)]);
       await write(storage, [put(recipeRow('a'), 1)]);
-      await write(storage, [bin('a', 2)], later(-60));
-      await write(storage, [bin('b', 1)], later(60));
+      await write(storage, [bin(recipeRow('a'), 2)], later(-60));
+      await write(storage, [bin(recipeRow('b'), 1)], later(60));
       expect(await value(storage.purgeBin(AT))).toBe(1);
       expect((await value(storage.listBin())).map(({ id }) => id)).toEqual(['recipes/b']);
       expect(await value(storage.listSnapshots('recipes', 'a'))).toEqual([]);
@@ -261,7 +278,7 @@ export function describeStorage(name: string, newPlace: () => Promise<Place>): v
     test('forgets everything when asked to, without calling it a loss', async () => {
       const { place, storage } = await openNew();
       await storage.write([put(recipeRow('a'), null)], AT, { settings: 1 });
-      await write(storage, [bin('a', 1)]);
+      await write(storage, [bin(recipeRow('a'), 1)]);
       await storage.eraseAll();
       expect(await load(await open(place))).toMatchObject({ rows: { recipes: [] }, notes: {}, loss: null });
       expect(await value(storage.listBin())).toEqual([]);
