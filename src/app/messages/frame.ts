@@ -1,10 +1,10 @@
-import type { Words } from '../../ui/words';
+import type { FrameWords } from '../../ui/words/frame-words';
 import { plural } from './plural';
 
-export const frameMessages: Pick<Words, 'frame' | 'pages' | 'needs'> = {
+export const frameMessages: FrameWords = {
   frame: {
     product: 'Crease & Count',
-    toShelf: 'The shelf',
+    toShelf: 'To the shelf',
     toPage: 'Go to the page',
     pages: 'Pages of this workbook',
     undo: 'Undo',
@@ -13,29 +13,65 @@ export const frameMessages: Pick<Words, 'frame' | 'pages' | 'needs'> = {
     inches: 'Inches',
     millimetres: 'Millimetres',
     theme: 'Light or dark',
-    light: 'Light',
-    dark: 'Dark',
-    system: 'As the system',
-    more: 'More',
+    light: 'light',
+    dark: 'dark',
+    system: 'as the system',
     name: 'Name',
-    loading: 'Opening the page',
-    broken: 'This page could not be drawn.',
+    loading: 'Opening',
+    broken: 'This page could not be drawn',
     brokenRemedy: 'What you have typed is kept. Go back one step with Undo, or open another page.',
     again: 'Try again',
-    notFound: 'There is nothing at this address.',
-    notFoundWhy: 'It may have been deleted; the bin on the shelf keeps things for 30 days.',
+    notFound: 'There is nothing at this address',
+    notFoundWhy: 'It may have been deleted. The bin at the foot of the shelf keeps things for 30 days.',
+    boxesOfEvent: 'Boxes of this event',
+    dismiss: 'Put this note away',
+    blocked: 'Another tab holds an older version open',
+    blockedRemedy: 'Close the other tabs of this app; this one goes on by itself.',
+    acceptLoss: 'Go on with what is here',
+    carryOn: 'Work on without keeping',
+    nameOf: { recipe: 'Name of this recipe', event: 'Name of this event' },
+    kindOf: { recipe: 'recipe', event: 'event' },
+    lossFound: (count) =>
+      count > 0
+        ? `This browser has lost ${plural(count, 'thing')} since the last time. Read in your last file with everything, or go on with what is here.`
+        : 'This browser gave back an older state than was last kept. Read in your last file with everything, or go on with what is here.',
   },
   pages: { box: 'Box', event: 'Event', sheets: 'Sheets', shopping: 'Shopping', bench: 'Bench' },
   needs: {
     pickStyle: 'pick a style',
     howMany: 'how many?',
     needsCount: 'needs a count',
-    mend: 'something to mend',
-    sheets: (count) => plural(count, 'sheet'),
-    buy: (count) => `buy ${plural(count, 'thing')}`,
+    needsPaper: 'choose a paper',
     nothingToBuy: 'nothing to buy',
-    steps: (count) => plural(count, 'step'),
+    mendFirst: 'mend the box first',
+    ready: 'card is ready',
+    oneSheet: 'from one sheet',
+    sheets: (count) => plural(count, 'sheet'),
+    buy: (count) => `${plural(count, 'thing')} to buy`,
     mends: (count) => `${count} to mend`,
     favors: (asked, spares) => (spares === 0 ? `${asked}` : `${asked} and ${plural(spares, 'spare')}`),
+  },
+  faults: {
+    full: 'There is no room left in this browser’s storage. Save everything to a file, then delete what you no longer need.',
+    slow: 'The browser did not answer in time. Your work is held here and will be tried again.',
+    stale: 'A newer version of this app was opened in another tab. Load this page again to go on.',
+    newer: 'Your work was last kept by a newer version of this app. Load the page again to get that version.',
+    blocked: 'Another tab holds an older version open. Close it, and this one goes on.',
+    lost: 'The browser let go of its storage. Load this page again; unsaved work is held for you.',
+    broken:
+      'The browser cannot open its storage. Load the page again, or work on without keeping and save to a file.',
+    absent:
+      'This browser keeps nothing in this mode. What you make is gone when the tab closes, so save it to a file.',
+  },
+  notices: {
+    deleted: (name) => `${name} is in the bin.`,
+    keptBoth: (name) => `Two tabs changed the same thing. Both are kept; the second is “${name}”.`,
+    cameBack: (name) => `${name} had been deleted in another tab; since you worked on it, it is back.`,
+    stayed: (name) => `${name} was changed in another tab, so it was not deleted.`,
+    draftRestored: (name) =>
+      `The last thing you typed was not kept when the tab closed. It is back${name === '' ? '' : `, in ${name}`}.`,
+    imported: (count) => `${count} read in.`,
+    backupDue: () =>
+      'It is time for a copy outside this browser: “Save everything to a file”, at the foot of the shelf.',
   },
 };

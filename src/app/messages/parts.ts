@@ -1,6 +1,6 @@
-import type { Words } from '../../ui/words';
+import type { PartWords } from '../../ui/words/part-words';
 
-export const partMessages: Pick<Words, 'field' | 'drawing' | 'lines' | 'findings' | 'saving' | 'refusals'> = {
+export const partMessages: PartWords = {
   field: {
     fractions: 'Fractions of an inch',
     notYet: 'not a length yet',
@@ -46,6 +46,7 @@ export const partMessages: Pick<Words, 'field' | 'drawing' | 'lines' | 'findings
   },
   findings: {
     title: 'What to know about this box',
+    event: 'What stands in the way',
     severity: { stop: 'It cannot be folded so.', warn: 'It will disappoint.', note: 'Good to know.' },
     mend: (size, value) => `${size} to ${value}`,
   },

@@ -1,0 +1,28 @@
+import type { WorkbookPorts } from '../state/ports';
+import { browserJournal } from '../storage/journal';
+import { openMemory } from '../storage/memory';
+
+/** The browser as the workbook sees it. The database and its code are fetched while the frame is already drawn. */
+export function browserPorts(): WorkbookPorts {
+  const store = localStorageOrNone();
+  return {
+    async openStorage(onBlocked) {
+      const { openDexie } = await import('../storage/dexie');
+      return openDexie({ outside: store, onBlocked });
+    },
+    openMemory: () => openMemory(),
+    journal: browserJournal(store),
+    now: () => Date.now(),
+    newId: () => crypto.randomUUID(),
+    askToPersist: async () => ('storage' in navigator ? navigator.storage.persist() : null),
+  };
+}
+
+/** A browser may refuse even to look at local storage. */
+function localStorageOrNone(): Storage | null {
+  try {
+    return window.localStorage;
+  } catch {
+    return null;
+  }
+}

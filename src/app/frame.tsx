@@ -1,0 +1,118 @@
+import { Moon, Redo2, Sun, SunMoon, Undo2 } from 'lucide-react';
+import type { ReactNode } from 'react';
+import { Link, Outlet, useNavigation } from 'react-router';
+import { useWorkbook } from '../state/use-workbook';
+import { SHELF } from '../ui/addresses';
+import { IconButton } from '../ui/button';
+import { ChoiceStrip } from '../ui/choice-strip';
+import { SaveState } from '../ui/save-state';
+import type { ShelfDoors } from '../ui/shelf-doors';
+import { useWords } from '../ui/words';
+import { fetchDemo } from './demo';
+import { Notices } from './notices';
+import { PhaseGate } from './phase-gate';
+import { useShortcuts } from './shortcuts';
+import { useTheme } from './theme';
+import './frame.css';
+
+const NEXT_THEME = { system: 'light', light: 'dark', dark: 'system' } as const;
+const THEME_ICONS = { system: SunMoon, light: Sun, dark: Moon } as const;
+
+const doors: ShelfDoors = { fetchDemo };
+
+/** What stands round every page: the way back to the shelf, whether the work is kept, undo and redo, the unit and the light. */
+export function Frame() {
+  const words = useWords().frame;
+  const loading = useNavigation().state === 'loading';
+  useTheme();
+  useShortcuts();
+  return (
+    <div className="frame" aria-busy={loading}>
+      <button type="button" className="frame-skip" onClick={() => document.getElementById('page')?.focus()}>
+        {words.toPage}
+      </button>
+      <header className="frame-bar screen-only">
+        <Link to={SHELF} className="frame-mark" title={words.toShelf}>
+          <Mark />
+          <span>{words.product}</span>
+        </Link>
+        <SaveStateOfWorkbook />
+        <UndoRedo />
+        <Preferences />
+      </header>
+      <PhaseGate>
+        <Outlet context={doors} />
+      </PhaseGate>
+      <Notices />
+    </div>
+  );
+}
+
+function SaveStateOfWorkbook() {
+  const save = useWorkbook((state) => state.save);
+  const keeps = useWorkbook((state) => state.keeps);
+  const faults = useWords().faults;
+  if (save.state === 'not-saved') return <SaveState state="not-saved" detail={faults[save.why]} />;
+  return <SaveState state={keeps === 'memory' ? 'memory-only' : save.state} />;
+}
+
+function UndoRedo() {
+  const words = useWords().frame;
+  const { done, undone } = useWorkbook((state) => state.history);
+  const undo = useWorkbook((state) => state.undo);
+  const redo = useWorkbook((state) => state.redo);
+  const named = (verb: string, step: string | undefined) => (step === undefined ? verb : `${verb}: ${step}`);
+  return (
+    <div className="frame-group">
+      <IconButton
+        label={named(words.undo, done.at(-1)?.label)}
+        icon={<Undo2 />}
+        disabled={done.length === 0}
+        onClick={undo}
+      />
+      <IconButton
+        label={named(words.redo, undone.at(-1)?.label)}
+        icon={<Redo2 />}
+        disabled={undone.length === 0}
+        onClick={redo}
+      />
+    </div>
+  );
+}
+
+function Preferences() {
+  const words = useWords().frame;
+  const { unit, theme } = useWorkbook((state) => state.settings);
+  const change = useWorkbook((state) => state.changeSettings);
+  const ThemeIcon = THEME_ICONS[theme];
+  return (
+    <div className="frame-group">
+      <ChoiceStrip
+        label={words.unit}
+        value={unit}
+        choices={[
+          { id: 'in', label: words.inches, face: 'in' },
+          { id: 'mm', label: words.millimetres, face: 'mm' },
+        ]}
+        onChange={(next) => change({ unit: next })}
+      />
+      <IconButton
+        label={`${words.theme}: ${words[theme]}`}
+        icon={<ThemeIcon />}
+        onClick={() => change({ theme: NEXT_THEME[theme] })}
+      />
+    </div>
+  );
+}
+
+/** Four strokes and a crease across them: counted, and folded. */
+function Mark(): ReactNode {
+  return (
+    <svg viewBox="0 0 32 32" width="32" height="32" aria-hidden="true" className="mark">
+      <path className="mark-card" d="M2 2h28v21l-7 7H2z" />
+      <path className="mark-fold" d="M30 23l-7 7v-7z" />
+      <path className="mark-stroke" d="M8 8v15M13 8v15M18 8v15M23 8v12" />
+      <path className="mark-stroke mark-crease" d="M5 20.500L26.500 9.500" />
+    </svg>
+  );
+}

@@ -1,0 +1,22 @@
+import '../../shared/jitless';
+import './css/tokens.css';
+import './css/base.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { createWorkbookStore } from '../state/workbook-store';
+import { App } from './app';
+import { browserPorts } from './browser-ports';
+import { planInWorker } from './plan-in-worker';
+import { trustOwnScripts } from './trusted-scripts';
+
+trustOwnScripts();
+const workbook = createWorkbookStore(browserPorts());
+void workbook.getState().boot();
+
+const root = document.getElementById('root');
+if (root)
+  createRoot(root).render(
+    <StrictMode>
+      <App workbook={workbook} planner={planInWorker()} />
+    </StrictMode>,
+  );

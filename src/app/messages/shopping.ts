@@ -1,0 +1,31 @@
+import type { MakingWords } from '../../ui/words/making-words';
+import { plural } from './plural';
+
+export const shoppingMessages: MakingWords['shopping'] = {
+  needsCount: 'How many are to be made?',
+  needsCountWhy: 'Once the Event page has a box on its list, this page says what to buy.',
+  toEvent: 'Open the Event page',
+  working: 'Working out the list',
+  list: 'Shopping list',
+  what: 'What',
+  need: 'Need',
+  onHand: 'On hand',
+  buy: 'Buy',
+  price: 'Price',
+  total: 'To pay',
+  enough: 'enough on hand',
+  noPrice: 'no price yet',
+  costHead: 'Cost',
+  aFavor: 'a favor, for what it uses up',
+  aFavorPaid: 'a favor, for what is paid now',
+  paidWhy: 'Whole packs are paid for; what is left over stays in the cupboard.',
+  print: 'Print the list',
+  csv: 'Save as a table (CSV)',
+  printFailed: 'The list could not be drawn. Try again.',
+  units: { sheet: (count) => plural(count, 'sheet'), roll: (count) => plural(count, 'roll') },
+  packs: (count, units, unit) =>
+    unit === 'roll' && units === 1 ? plural(count, 'roll') : `${plural(count, 'pack')} of ${units}`,
+  kinds: { paper: 'Paper', tape: 'Tape', ribbon: 'Ribbon' },
+  share: (kind, total, perFavor) => `${kind}: ${total}, ${perFavor} a favor`,
+  perFavor: (total, favors, each) => `${total} ÷ ${plural(favors, 'favor')} = ${each}`,
+};

@@ -1,0 +1,50 @@
+import { X } from 'lucide-react';
+import { useEffect } from 'react';
+import { useWorkbook } from '../state/use-workbook';
+import type { Notice } from '../state/workbook-state';
+import { Button, IconButton } from '../ui/button';
+import { useWords } from '../ui/words';
+
+/** How long a notice that can be undone stays. source: our own; the bin keeps the thing for 30 days. */
+const STAY_MS = 10_000;
+
+/** What happened by itself, or can be taken back: said once, at the edge of the page. */
+export function Notices() {
+  const notices = useWorkbook((state) => state.notices);
+  return (
+    <div className="notices screen-only" role="status">
+      {notices.map((notice) => (
+        <NoticeSlip key={notice.key} notice={notice} />
+      ))}
+    </div>
+  );
+}
+
+function NoticeSlip({ notice }: { notice: Notice }) {
+  const words = useWords();
+  const dismiss = useWorkbook((state) => state.dismiss);
+  const undo = useWorkbook((state) => state.undo);
+  const passing = notice.code === 'deleted' || notice.code === 'imported';
+  useEffect(() => {
+    if (!passing) return;
+    const timer = setTimeout(() => dismiss(notice.key), STAY_MS);
+    return () => clearTimeout(timer);
+  }, [passing, dismiss, notice.key]);
+  return (
+    <div className="notice">
+      <p>{words.notices[notice.code](notice.about)}</p>
+      {passing && (
+        <Button
+          tone="quiet"
+          onClick={() => {
+            undo();
+            dismiss(notice.key);
+          }}
+        >
+          {words.frame.undo}
+        </Button>
+      )}
+      <IconButton label={words.frame.dismiss} icon={<X />} onClick={() => dismiss(notice.key)} />
+    </div>
+  );
+}

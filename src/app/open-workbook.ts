@@ -1,0 +1,24 @@
+import { useMemo } from 'react';
+import { useParams, useSearchParams } from 'react-router';
+import { useEventPlan } from '../state/event-plan';
+import { useWorkbook } from '../state/use-workbook';
+import type { OpenWorkbook } from '../ui/open-workbook';
+
+/** The workbook at this address with its rows and its plan; null where there is none. */
+export function useOpenWorkbook(): OpenWorkbook | null {
+  const { kind, id = '' } = useParams();
+  const [search] = useSearchParams();
+  const shelf = useWorkbook((state) => state.rows);
+  const event = kind === 'event' ? (shelf.events.get(id) ?? null) : null;
+  const { plan, stale } = useEventPlan(event?.id ?? null);
+  const wanted = search.get('recipe');
+  const recipes = useMemo(() => {
+    const ids = event ? event.lines.map(({ recipeId }) => recipeId) : kind === 'recipe' ? [id] : [];
+    return [...new Set(ids)].flatMap((each) => shelf.recipes.get(each) ?? []);
+  }, [event, kind, id, shelf.recipes]);
+
+  if (kind !== 'recipe' && kind !== 'event') return null;
+  if (kind === 'recipe' ? recipes.length === 0 : event === null) return null;
+  const recipe = recipes.find((each) => each.id === wanted) ?? recipes[0] ?? null;
+  return { workbook: { kind, id }, recipe, recipes, event, plan, stale };
+}

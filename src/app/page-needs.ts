@@ -1,0 +1,42 @@
+import { boxOfRecipe, countStops } from '../state/box-result';
+import { useToolInHand } from '../state/tool-in-hand';
+import { sizeWords, useRuler } from '../ui/measure';
+import type { OpenWorkbook } from '../ui/open-workbook';
+import type { PageName, PageNeed } from '../ui/pages';
+import { useWords } from '../ui/words';
+
+const plain = (says: string): PageNeed => ({ says, flagged: false });
+const flagged = (says: string): PageNeed => ({ says, flagged: true });
+
+/** What each page of a workbook has come to, or needs next. */
+export function usePageNeeds({ recipe, event, plan }: OpenWorkbook): Readonly<Record<PageName, PageNeed>> {
+  const words = useWords().needs;
+  const ruler = useRuler();
+  const tool = useToolInHand();
+  const box = recipe && boxOfRecipe(recipe, tool);
+  const stops = box ? countStops(box) : 0;
+  const bought = plan?.shopping.filter(({ short }) => short > 0).length ?? 0;
+  const counted = (event?.lines.length ?? 0) > 0;
+  const sheets = plan?.papers.reduce((sum, paper) => sum + paper.plan.sheets, 0) ?? 0;
+
+  return {
+    box: boxNeed(),
+    event:
+      counted && plan ? plain(words.favors(plan.ordered, plan.making - plan.ordered)) : plain(words.howMany),
+    sheets: sheetsNeed(),
+    shopping: counted ? plain(bought > 0 ? words.buy(bought) : words.nothingToBuy) : plain(words.needsCount),
+    bench: stops > 0 ? flagged(words.mendFirst) : plain(words.ready),
+  };
+
+  function boxNeed(): PageNeed {
+    if (!box) return flagged(words.pickStyle);
+    const { width, depth, height } = box.net.inside;
+    return stops > 0 ? flagged(words.mends(stops)) : plain(sizeWords([width, depth, height], ruler));
+  }
+
+  function sheetsNeed(): PageNeed {
+    if (!event) return plain(words.oneSheet);
+    if (!counted) return plain(words.needsCount);
+    return plan?.papers.length === 0 ? flagged(words.needsPaper) : plain(words.sheets(sheets));
+  }
+}

@@ -1,0 +1,44 @@
+import type { ReactNode } from 'react';
+import { useWorkbook } from '../state/use-workbook';
+import { BlankState } from '../ui/blank-state';
+import { Button } from '../ui/button';
+import { useWords } from '../ui/words';
+
+/** Lets the page through once the workbook is open; says what is the matter where it is not. */
+export function PhaseGate({ children }: { children: ReactNode }) {
+  const phase = useWorkbook((state) => state.phase);
+  const acceptLoss = useWorkbook((state) => state.acceptLoss);
+  const carryOn = useWorkbook((state) => state.carryOnInMemory);
+  const words = useWords();
+  if (phase.phase === 'opening')
+    return <main id="page" className="page page-opening" aria-busy="true" aria-label={words.frame.loading} />;
+  if (phase.phase === 'blocked')
+    return (
+      <main id="page" className="page page-sheet">
+        <BlankState title={words.frame.blocked}>
+          <p>{words.frame.blockedRemedy}</p>
+        </BlankState>
+      </main>
+    );
+  if (phase.phase === 'lossFound')
+    return (
+      <>
+        <div className="frame-alarm" role="alert">
+          <p>{words.frame.lossFound(phase.loss.expected.rows - phase.loss.found.rows)}</p>
+          <Button onClick={() => void acceptLoss()}>{words.frame.acceptLoss}</Button>
+        </div>
+        {children}
+      </>
+    );
+  if (phase.phase !== 'stopped') return children;
+  return (
+    <>
+      <div className="frame-alarm" role="alert">
+        <p>{words.faults[phase.fault.kind]}</p>
+        <Button onClick={() => location.reload()}>{words.frame.again}</Button>
+        <Button onClick={carryOn}>{words.frame.carryOn}</Button>
+      </div>
+      {children}
+    </>
+  );
+}

@@ -1,0 +1,75 @@
+import { Link, Navigate, Outlet, useLocation } from 'react-router';
+import { isPage, pageAddress } from '../ui/addresses';
+import type { OpenWorkbook } from '../ui/open-workbook';
+import { PageStrip } from '../ui/page-strip';
+import type { PageName } from '../ui/pages';
+import { useWords } from '../ui/words';
+import { useOpenWorkbook } from './open-workbook';
+import { PageNotFound } from './page-broken';
+import { usePageNeeds } from './page-needs';
+import { WorkbookHead } from './workbook-head';
+
+/** One recipe or one event as a workbook: its name, its pages, and the page that is open. */
+export function WorkbookFrame() {
+  const open = useOpenWorkbook();
+  const { pathname } = useLocation();
+  const page = pathname.split('/')[3];
+  if (!open) return <PageNotFound />;
+  const { workbook } = open;
+  if (!isPage(page))
+    return <Navigate to={pageAddress(workbook, workbook.kind === 'recipe' ? 'box' : 'event')} replace />;
+  return (
+    <div className="workbook" key={workbook.id}>
+      <WorkbookHead open={open} />
+      <Strip open={open} page={page} />
+      <main id="page" className={`page page-sheet page-${page}`} tabIndex={-1}>
+        {(page === 'box' || page === 'bench') && <RecipesOfEvent open={open} page={page} />}
+        <Outlet context={open} />
+      </main>
+    </div>
+  );
+}
+
+function Strip({ open, page }: { open: OpenWorkbook; page: PageName }) {
+  const needs = usePageNeeds(open);
+  return (
+    <PageStrip
+      current={page}
+      needs={needs}
+      link={(to, face, className) => (
+        <Link
+          to={pageAddress(open.workbook, to, open.recipe?.id)}
+          className={className}
+          aria-current={to === page ? 'page' : undefined}
+        >
+          {face}
+        </Link>
+      )}
+    />
+  );
+}
+
+/** Where an event makes several boxes, which one this page is about. */
+function RecipesOfEvent({
+  open: { workbook, recipe, recipes },
+  page,
+}: {
+  open: OpenWorkbook;
+  page: PageName;
+}) {
+  const words = useWords().frame;
+  if (recipes.length < 2) return null;
+  return (
+    <nav className="recipes-of-event screen-only" aria-label={words.boxesOfEvent}>
+      {recipes.map(({ id, name }) => (
+        <Link
+          key={id}
+          to={pageAddress(workbook, page, id)}
+          aria-current={id === recipe?.id ? 'true' : undefined}
+        >
+          {name}
+        </Link>
+      ))}
+    </nav>
+  );
+}

@@ -1,0 +1,5 @@
+import type { Recipe } from '../../../shared/workbook';
+
+export function PrintCard(_: { recipe: Recipe }) {
+  return null;
+}

@@ -1,0 +1,116 @@
+import { useCallback, useMemo, useState } from 'react';
+import { Link, useOutletContext } from 'react-router';
+import type { Recipe } from '../../../shared/workbook';
+import { tableOfLines } from '../../core/draw/net-table';
+import type { PieceNet } from '../../core/net';
+import { boxOfRecipe } from '../../state/box-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { NEW_RECIPE } from '../../ui/addresses';
+import { BlankState } from '../../ui/blank-state';
+import { Findings } from '../../ui/findings';
+import { Legend } from '../../ui/legend';
+import { LineTable } from '../../ui/line-table';
+import type { Lit } from '../../ui/lit';
+import type { OpenWorkbook } from '../../ui/open-workbook';
+import { useWords } from '../../ui/words';
+import { InsideSize } from './inside-size';
+import { NetPanel, useNetDrawing } from './net-panel';
+import { PrintActions } from './print-actions';
+import { useRecipeEdits } from './recipe-edits';
+import { RecipeForm } from './recipe-form';
+import './box.css';
+
+/** What do I fold? Style, sizes and paper on the left, the net in the middle, what is wrong below it, every line beside it. */
+export function BoxScreen() {
+  const { recipe } = useOutletContext<OpenWorkbook>();
+  const words = useWords().box;
+  if (!recipe)
+    return (
+      <BlankState
+        title={words.noRecipe}
+        act={
+          <Link className="button button-act" to={NEW_RECIPE}>
+            {words.pickStyle}
+          </Link>
+        }
+      >
+        <p>{words.noRecipeWhy}</p>
+      </BlankState>
+    );
+  return <BoxOfRecipe key={recipe.id} recipe={recipe} />;
+}
+
+function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
+  const words = useWords().box;
+  const box = boxOfRecipe(recipe, useToolInHand());
+  const edits = useRecipeEdits(recipe);
+  const [pieceId, setPieceId] = useState<string | null>(null);
+  const [lit, setLit] = useState<Lit>(null);
+  const [litSize, setLitSize] = useState<string | null>(null);
+  const piece = box?.net.pieces.find(({ id }) => id === pieceId) ?? box?.net.pieces[0];
+  const nameOf = useCallback((symbol: string) => box?.style.symbols[symbol]?.label ?? symbol, [box]);
+  if (!box || !piece)
+    return (
+      <BlankState title={words.styleGone}>
+        <p>{words.styleGoneWhy}</p>
+      </BlankState>
+    );
+
+  return (
+    <div className="box-page">
+      <section className="box-view" aria-label={words.net}>
+        <NetPanel
+          net={box.net}
+          piece={piece}
+          recipe={recipe}
+          lit={lit}
+          onLight={setLit}
+          onPiece={setPieceId}
+        />
+        <InsideSize net={box.net} />
+        <h2 className="box-findings-head">{words.toKnow}</h2>
+        <Findings
+          findings={box.findings}
+          nameOf={nameOf}
+          sound={words.sound}
+          onFix={({ symbol, value }) => edits.setSize(symbol, value, nameOf(symbol))}
+          onLight={setLitSize}
+        />
+        <PrintActions recipe={recipe} />
+      </section>
+      <section className="box-sizes" aria-label={words.sizes}>
+        <RecipeForm
+          recipe={recipe}
+          style={box.style}
+          values={box.net.values}
+          edits={edits}
+          litSize={litSize}
+        />
+      </section>
+      <section className="box-lines" aria-label={words.lines}>
+        <LinesOf piece={piece} recipe={recipe} lit={lit} onLight={setLit} />
+      </section>
+    </div>
+  );
+}
+
+const LEGEND_SPACE = { widthMm: 200, heightMm: 120 };
+
+interface LinesOfProps {
+  readonly piece: PieceNet;
+  readonly recipe: Recipe;
+  readonly lit: Lit;
+  readonly onLight: (lit: Lit) => void;
+}
+
+function LinesOf({ piece, recipe, lit, onLight }: LinesOfProps) {
+  const words = useWords().box;
+  const rows = useMemo(() => tableOfLines(piece, recipe.faceUp), [piece, recipe.faceUp]);
+  const draw = useNetDrawing({ piece, recipe });
+  return (
+    <>
+      <LineTable rows={rows} lit={lit} onLight={onLight} caption={words.everyLine} />
+      <Legend drawings={[draw(LEGEND_SPACE)]} />
+    </>
+  );
+}

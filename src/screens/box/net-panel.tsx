@@ -1,0 +1,62 @@
+import { useCallback, useDeferredValue } from 'react';
+import type { Recipe } from '../../../shared/workbook';
+import { drawNetToFit } from '../../core/draw/net-drawing';
+import type { BoxNet, PieceNet } from '../../core/net';
+import { ChoiceStrip } from '../../ui/choice-strip';
+import { DrawingView, type Space } from '../../ui/drawing-view';
+import { type Lit, litKeys, litMark } from '../../ui/lit';
+import { useRuler } from '../../ui/measure';
+import { useWords } from '../../ui/words';
+
+/** Biggest numbers of a net on screen, in millimetres at arm's length: 17 px. */
+const NUMBER_MM = 4.5;
+
+/** Upright scores run along the grain where it runs up the net. */
+const GRAIN = { upright: 'up', around: 'across', free: null } as const;
+
+interface Drawn {
+  readonly piece: PieceNet;
+  readonly recipe: Pick<Recipe, 'faceUp' | 'grain'>;
+}
+
+/** How this piece is drawn into a space: the face that lies up, its grain, running numbers on the maker's marks. */
+export function useNetDrawing({ piece, recipe }: Drawn) {
+  const ruler = useRuler();
+  const { faceUp } = recipe;
+  const grain = GRAIN[recipe.grain];
+  return useCallback(
+    (space: Space) => drawNetToFit(piece, space, { ruler, textMm: NUMBER_MM, faceUp, grain }),
+    [piece, ruler, faceUp, grain],
+  );
+}
+
+interface NetPanelProps extends Drawn {
+  readonly net: BoxNet;
+  readonly lit: Lit;
+  readonly onLight: (lit: Lit) => void;
+  readonly onPiece: (id: string) => void;
+}
+
+/** The net of one piece on the mat; where a box has several pieces, one is chosen above it. */
+export function NetPanel({ net, lit, onLight, onPiece, ...drawn }: NetPanelProps) {
+  const words = useWords().box;
+  const draw = useNetDrawing(drawn);
+  const { pieces } = net;
+  return (
+    <div className="net-panel">
+      {pieces.length > 1 && (
+        <ChoiceStrip
+          label={words.piece}
+          value={drawn.piece.id}
+          choices={pieces.map(({ id, label }) => ({ id, label }))}
+          onChange={onPiece}
+        />
+      )}
+      <DrawingView
+        draw={draw}
+        lit={useDeferredValue(litKeys(lit))}
+        onLight={(key) => onLight(litMark(key))}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+import type { Recipe } from '../../../shared/workbook';
+import { useWorkbook } from '../../state/use-workbook';
+import { NumberField } from '../../ui/number-field';
+import { Swatch } from '../../ui/swatch';
+import { SelectField } from '../../ui/text-field';
+import { useWords } from '../../ui/words';
+import type { RecipeEdits } from './recipe-edits';
+
+const NONE = '';
+
+/** Which paper, and how thick it is: a paper brings its own caliper, which may still be measured and overwritten. */
+export function PaperChoice({ recipe, edits }: { recipe: Recipe; edits: RecipeEdits }) {
+  const words = useWords().box;
+  const papers = useWorkbook((state) => state.rows.papers);
+  const paper = recipe.paperId === null ? undefined : papers.get(recipe.paperId);
+  return (
+    <div className="paper-choice">
+      <SelectField
+        label={words.paper}
+        value={paper?.id ?? NONE}
+        choices={[
+          { id: NONE, label: words.anyPaper },
+          ...[...papers.values()].map(({ id, name }) => ({ id, label: name })),
+        ]}
+        onChange={(id) => edits.setPaper(id === NONE ? null : id, papers.get(id)?.caliperUm ?? null)}
+        help={
+          paper && (
+            <>
+              <Swatch colour={paper.colour} /> {words.gsm(paper.gsm)}
+            </>
+          )
+        }
+      />
+      <NumberField
+        label={words.caliper}
+        unit="mm"
+        decimals={3}
+        value={recipe.caliperUm}
+        least={50}
+        most={2000}
+        onChange={edits.setCaliper}
+        help={words.caliperHelp}
+      />
+    </div>
+  );
+}

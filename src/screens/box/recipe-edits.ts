@@ -1,0 +1,33 @@
+import { useMemo } from 'react';
+import { mmOfTicks } from '../../../shared/lengths';
+import type { Recipe } from '../../../shared/workbook';
+import type { Ticks } from '../../core/units';
+import { useWorkbook } from '../../state/use-workbook';
+import { useWords } from '../../ui/words';
+
+/** Every change a maker can make to a recipe on this page, each one undo step under the name she sees. */
+export function useRecipeEdits({ id }: Recipe) {
+  const edit = useWorkbook((state) => state.edit);
+  const words = useWords().box;
+  return useMemo(() => {
+    const change = (label: string, to: (recipe: Recipe) => Recipe) => edit('recipes', id, label, to);
+    return {
+      setSize: (symbol: string, length: Ticks, label: string) =>
+        change(label, (recipe) => ({
+          ...recipe,
+          sizesMm: { ...recipe.sizesMm, [symbol]: mmOfTicks(length) },
+        })),
+      setOption: (option: string, choice: string, label: string) =>
+        change(label, (recipe) => ({ ...recipe, options: { ...recipe.options, [option]: choice } })),
+      /** Another style keeps the sizes that it has a name for. */
+      setStyle: (styleId: string) => change(words.style, (recipe) => ({ ...recipe, styleId, options: {} })),
+      setPaper: (paperId: string | null, caliperUm: number | null) =>
+        change(words.paper, (recipe) => ({ ...recipe, paperId, caliperUm: caliperUm ?? recipe.caliperUm })),
+      setCaliper: (caliperUm: number) => change(words.caliper, (recipe) => ({ ...recipe, caliperUm })),
+      setFaceUp: (faceUp: Recipe['faceUp']) => change(words.faceUp, (recipe) => ({ ...recipe, faceUp })),
+      setGrain: (grain: Recipe['grain']) => change(words.grain, (recipe) => ({ ...recipe, grain })),
+    };
+  }, [edit, id, words]);
+}
+
+export type RecipeEdits = ReturnType<typeof useRecipeEdits>;

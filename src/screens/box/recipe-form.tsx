@@ -1,0 +1,88 @@
+import type { Recipe } from '../../../shared/workbook';
+import { type BoxStyle, evaluateForm, formOf, type SymbolSpec } from '../../core/styles';
+import type { Ticks } from '../../core/units';
+import { ChoiceStrip } from '../../ui/choice-strip';
+import { LengthField } from '../../ui/length-field';
+import { Opening } from '../../ui/opening';
+import { useWords } from '../../ui/words';
+import { PaperChoice } from './paper-choice';
+import type { RecipeEdits } from './recipe-edits';
+import { StyleChoice } from './style-choice';
+
+interface RecipeFormProps {
+  readonly recipe: Recipe;
+  readonly style: BoxStyle;
+  readonly values: Readonly<Record<string, Ticks>>;
+  readonly edits: RecipeEdits;
+  /** The size a finding points at. */
+  readonly litSize: string | null;
+}
+
+const limit = (text: string): Ticks => evaluateForm(formOf(text), {});
+
+/** What goes into a box: style, sizes, paper; the working dimensions and the way of working behind a line that opens. */
+export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeFormProps) {
+  const words = useWords().box;
+  const fields = (role: SymbolSpec['role']) =>
+    Object.entries(style.symbols)
+      .filter(([, symbol]) => symbol.role === role)
+      .map(([name, symbol]) => (
+        <LengthField
+          key={name}
+          label={symbol.label}
+          help={symbol.help}
+          value={values[name] ?? limit(symbol.min)}
+          least={limit(symbol.min)}
+          most={limit(symbol.max)}
+          lit={litSize === name}
+          onChange={(length) => edits.setSize(name, length, symbol.label)}
+        />
+      ));
+  const needsAllowances = Object.entries(style.symbols).some(
+    ([name, symbol]) => symbol.role === 'allowance' && name === litSize,
+  );
+
+  return (
+    <form className="recipe-form" onSubmit={(event) => event.preventDefault()}>
+      <StyleChoice current={style} onChoose={edits.setStyle} />
+      {fields('size')}
+      <PaperChoice recipe={recipe} edits={edits} />
+      <Opening head={words.workingDimensions} open={needsAllowances}>
+        <div className="recipe-form-inner">
+          {fields('allowance')}
+          {Object.entries(style.options ?? {}).map(([name, option]) => (
+            <ChoiceStrip
+              key={name}
+              named
+              label={option.label}
+              value={recipe.options[name] ?? option.choices[0]?.id ?? ''}
+              choices={option.choices}
+              onChange={(choice) => edits.setOption(name, choice, option.label)}
+            />
+          ))}
+          <ChoiceStrip
+            named
+            label={words.faceUp}
+            value={recipe.faceUp}
+            choices={[
+              { id: 'inside', label: words.faceInside },
+              { id: 'outside', label: words.faceOutside },
+            ]}
+            onChange={edits.setFaceUp}
+          />
+          <ChoiceStrip
+            named
+            label={words.grain}
+            value={recipe.grain}
+            choices={[
+              { id: 'upright', label: words.grainUpright },
+              { id: 'around', label: words.grainAround },
+              { id: 'free', label: words.grainFree },
+            ]}
+            onChange={edits.setGrain}
+          />
+        </div>
+      </Opening>
+    </form>
+  );
+}

@@ -1,0 +1,38 @@
+import { useId, useState } from 'react';
+import { type BoxStyle, STYLES } from '../../core/styles';
+import { Button } from '../../ui/button';
+import { StylePicture } from '../../ui/style-picture';
+import { StyleTiles } from '../../ui/style-tiles';
+import { useWords } from '../../ui/words';
+
+/** The style as its picture; opens to the pictures of all the others. */
+export function StyleChoice({ current, onChoose }: { current: BoxStyle; onChoose: (id: string) => void }) {
+  const words = useWords().box;
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  return (
+    <div className="style-choice">
+      <div className="style-choice-now">
+        <StylePicture style={current} />
+        <div>
+          <strong>{current.name}</strong>
+          <Button tone="quiet" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)}>
+            {open ? words.keepStyle : words.otherStyle}
+          </Button>
+        </div>
+      </div>
+      <div id={id} hidden={!open}>
+        {open && (
+          <StyleTiles
+            styles={STYLES}
+            current={current.id}
+            onChoose={(style) => {
+              setOpen(false);
+              onChoose(style);
+            }}
+          />
+        )}
+      </div>
+    </div>
+  );
+}

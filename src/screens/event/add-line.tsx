@@ -1,0 +1,35 @@
+import { Plus } from 'lucide-react';
+import { Link } from 'react-router';
+import type { FavorEvent } from '../../../shared/workbook';
+import { useWorkbook } from '../../state/use-workbook';
+import { NEW_RECIPE } from '../../ui/addresses';
+import { Button } from '../../ui/button';
+import { useWords } from '../../ui/words';
+import type { EventEdits } from './event-edits';
+
+const FIRST_COUNT = 40;
+
+/** Recipes that are not on the event yet, each one press away; and the way to a new one. */
+export function AddLine({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
+  const words = useWords().event;
+  const recipes = useWorkbook((state) => state.rows.recipes);
+  const count = event.lines[0]?.count ?? FIRST_COUNT;
+  const free = [...recipes.values()].filter(({ id }) => event.lines.every(({ recipeId }) => recipeId !== id));
+  return (
+    <div className="add-line">
+      {free.map((recipe) => (
+        <Button
+          key={recipe.id}
+          icon={<Plus aria-hidden="true" />}
+          onClick={() => edits.addLine(recipe, count)}
+        >
+          {recipe.name}
+        </Button>
+      ))}
+      <Link className="button button-quiet" to={`${NEW_RECIPE}?event=${event.id}`}>
+        <Plus aria-hidden="true" />
+        {words.newBox}
+      </Link>
+    </div>
+  );
+}

@@ -1,0 +1,47 @@
+import { useMemo } from 'react';
+import type { EventLine, FavorEvent, Recipe } from '../../../shared/workbook';
+import { useWorkbook } from '../../state/use-workbook';
+import { useWords } from '../../ui/words';
+
+/** Every change a maker can make to an event, each one undo step under the name she sees. */
+export function useEventEdits(id: string) {
+  const edit = useWorkbook((state) => state.edit);
+  const words = useWords().event;
+  return useMemo(() => {
+    const change = (label: string, to: (event: FavorEvent) => FavorEvent) => edit('events', id, label, to);
+    const lines = (label: string, to: (lines: FavorEvent['lines']) => FavorEvent['lines']) =>
+      change(label, (event) => ({ ...event, lines: to(event.lines) }));
+    return {
+      setDate: (date: string) =>
+        change(words.date, (event) => ({ ...event, date: date === '' ? null : date })),
+      setSpares: (spares: FavorEvent['spares']) => change(words.spares, (event) => ({ ...event, spares })),
+      setTape: (tapeId: string | null) => change(words.tape, (event) => ({ ...event, tapeId })),
+      changeLine: (line: EventLine, label: string) =>
+        lines(label, (all) => all.map((each) => (each.id === line.id ? line : each))),
+      removeLine: (lineId: string) =>
+        lines(words.removeLine, (all) => all.filter((each) => each.id !== lineId)),
+      addLine: (recipe: Recipe, count: number) =>
+        lines(words.addLine, (all) => [
+          ...all,
+          {
+            id: freshId(recipe.id, all),
+            recipeId: recipe.id,
+            dressingId: recipe.dressings[0]?.id ?? null,
+            paperId: null,
+            count,
+          },
+        ]),
+    };
+  }, [edit, id, words]);
+}
+
+/** A recipe may stand on several lines: `seed-box`, `seed-box-2`, … */
+function freshId(recipeId: string, lines: readonly EventLine[]): string {
+  const base = recipeId.slice(0, 58);
+  for (let number = 1; ; number++) {
+    const id = number === 1 ? base : `${base}-${number}`;
+    if (lines.every((line) => line.id !== id)) return id;
+  }
+}
+
+export type EventEdits = ReturnType<typeof useEventEdits>;

@@ -1,0 +1,11 @@
+import { useOutletContext } from 'react-router';
+import type { OpenWorkbook } from '../../ui/open-workbook';
+import { EventForm } from './event-form';
+import { MakeThese } from './make-these';
+
+/** How many, when, of what? For a recipe alone: the events that use it, and the way to a new one. */
+export function EventScreen() {
+  const open = useOutletContext<OpenWorkbook>();
+  if (open.event) return <EventForm event={open.event} plan={open.plan} stale={open.stale} />;
+  return open.recipe && <MakeThese recipe={open.recipe} />;
+}

@@ -1,0 +1,88 @@
+import { Link } from 'react-router';
+import type { Paper, Recipe } from '../../../shared/workbook';
+import type { PieceNet } from '../../core/net';
+import { cuttingToolOf, sheetOfPaper } from '../../core/plan';
+import { countOnSheet } from '../../core/yield';
+import { boxOfRecipe } from '../../state/box-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { useWorkbook } from '../../state/use-workbook';
+import { pageAddress, SHELF } from '../../ui/addresses';
+import { BlankState } from '../../ui/blank-state';
+import { SheetView } from '../../ui/sheet-view';
+import { Swatch } from '../../ui/swatch';
+import { useWords } from '../../ui/words';
+
+const GRAIN = { upright: 'up', around: 'across', free: 'free' } as const;
+
+/** A recipe without an event: how many of each piece one sheet of every paper gives, and how it is cut. */
+export function OneSheetOfEach({ recipe }: { recipe: Recipe }) {
+  const words = useWords().sheets;
+  const papers = useWorkbook((state) => state.rows.papers);
+  const box = boxOfRecipe(recipe, useToolInHand());
+  if (papers.size === 0)
+    return (
+      <BlankState
+        title={words.noPapers}
+        act={
+          <Link className="button button-act" to={SHELF}>
+            {words.toShelf}
+          </Link>
+        }
+      >
+        <p>{words.noPapersWhy}</p>
+      </BlankState>
+    );
+  return (
+    <div className="sheets-page">
+      <header className="one-sheet-head">
+        <h2>{words.oneSheet}</h2>
+        <Link className="button button-plain" to={pageAddress({ kind: 'recipe', id: recipe.id }, 'event')}>
+          {words.planMany}
+        </Link>
+      </header>
+      <div className="layouts">
+        {[...papers.values()].flatMap((paper) =>
+          (box?.net.pieces ?? []).map((piece) => (
+            <PieceOnPaper
+              key={`${paper.id} ${piece.id}`}
+              paper={paper}
+              piece={piece}
+              grain={GRAIN[recipe.grain]}
+            />
+          )),
+        )}
+      </div>
+    </div>
+  );
+}
+
+function PieceOnPaper({
+  paper,
+  piece,
+  grain,
+}: {
+  paper: Paper;
+  piece: PieceNet;
+  grain: 'up' | 'across' | 'free';
+}) {
+  const words = useWords().sheets;
+  const tool = useToolInHand();
+  const sheet = sheetOfPaper(paper);
+  const { count, layout } = countOnSheet(
+    { id: piece.id, across: piece.blank.across, up: piece.blank.up, grain },
+    sheet,
+    cuttingToolOf(tool),
+  );
+  return (
+    <article className="layout">
+      <h3>
+        <Swatch colour={paper.colour} /> {words.fromOne(count, piece.label, paper.name)}
+      </h3>
+      {layout ? (
+        <SheetView layout={layout} paper={sheet} parts={[{ id: piece.id, mark: 'A', name: piece.label }]} />
+      ) : (
+        <p className="soft">{words.doesNotFit}</p>
+      )}
+    </article>
+  );
+}

@@ -1,0 +1,72 @@
+import type { FavorEvent } from '../../../shared/workbook';
+import { type EventPlan, printMoney } from '../../core/plan';
+import { usePaperComparison } from '../../state/paper-comparison';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button } from '../../ui/button';
+import { Swatch } from '../../ui/swatch';
+import { useWords } from '../../ui/words';
+
+/** The same event cut from each paper there is: sheets, proof, what would be bought; one press changes over. */
+export function PaperComparison({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
+  const words = useWords();
+  const rows = usePaperComparison(event.id);
+  const edit = useWorkbook((state) => state.edit);
+  const now = new Set(plan.papers.map(({ paperId }) => paperId));
+  if (rows.length < 2) return null;
+  const use = (paperId: string) =>
+    edit('events', event.id, words.event.paper, (old) => ({
+      ...old,
+      lines: old.lines.map((line) => ({ ...line, paperId })),
+    }));
+  return (
+    <section className="comparison" aria-labelledby="comparison-head">
+      <h2 id="comparison-head">{words.sheets.compare}</h2>
+      <div className="table-box">
+        <table className="parts-table">
+          <thead>
+            <tr>
+              <th scope="col">{words.sheets.paper}</th>
+              <th scope="col">{words.sheets.sheetsHead}</th>
+              <th scope="col">{words.sheets.proof}</th>
+              <th scope="col">{words.sheets.toBuy}</th>
+              <th scope="col">
+                <span className="said-only">{words.sheets.change}</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map(({ paper, sheets, lowerBound, fits, priceMinor }) => (
+              <tr key={paper.id}>
+                <th scope="row">
+                  <Swatch colour={paper.colour} /> {paper.name}
+                </th>
+                <td>{fits ? sheets : ''}</td>
+                <td>
+                  {!fits
+                    ? words.sheets.doesNotFit
+                    : sheets === lowerBound
+                      ? words.sheets.provenShort
+                      : words.sheets.boundedShort(sheets - lowerBound)}
+                </td>
+                <td>
+                  {!fits
+                    ? ''
+                    : priceMinor === null
+                      ? words.sheets.noPrice
+                      : printMoney(priceMinor, event.currency, words.locale)}
+                </td>
+                <td>
+                  {now.size === 1 && now.has(paper.id) ? (
+                    <span className="soft">{words.sheets.inUse}</span>
+                  ) : (
+                    fits && <Button onClick={() => use(paper.id)}>{words.sheets.use}</Button>
+                  )}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,80 @@
+import { useMemo } from 'react';
+import type { PlannedPaper } from '../../core/plan';
+import { useWorkbook } from '../../state/use-workbook';
+import { Swatch } from '../../ui/swatch';
+import { useWords } from '../../ui/words';
+import { LayoutView } from './layout-view';
+
+/** The letter on the n-th part: A, B, … Z, A2, … */
+const letter = (place: number) =>
+  `${String.fromCharCode(65 + (place % 26))}${place < 26 ? '' : Math.floor(place / 26) + 1}`;
+
+/** Everything cut from one paper: how many sheets, whether fewer could do, and each way of cutting. */
+export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
+  const words = useWords().sheets;
+  const paper = useWorkbook((state) => state.rows.papers.get(planned.paperId));
+  const { plan, parts } = planned;
+  const named = useMemo(
+    () =>
+      parts.map(({ id, name }, place) => ({
+        id,
+        mark: letter(place),
+        name: name.split(': ').at(-1) ?? name,
+      })),
+    [parts],
+  );
+  return (
+    <section className="planned-paper" aria-labelledby={`paper-${planned.paperId}`}>
+      <header className="planned-paper-head">
+        {paper && <Swatch colour={paper.colour} large />}
+        <div>
+          <h2 id={`paper-${planned.paperId}`}>{words.sheetsOf(plan.sheets, planned.name)}</h2>
+          <p className="proof">{plan.proven ? words.proven : words.bounded(plan.sheets - plan.lowerBound)}</p>
+        </div>
+      </header>
+      <table className="parts-table">
+        <caption className="said-only">{words.partsFrom(planned.name)}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.letter}</th>
+            <th scope="col">{words.part}</th>
+            <th scope="col">{words.size}</th>
+            <th scope="col">{words.count}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {parts.map((part, place) => (
+            <PartRow key={part.id} mark={letter(place)} part={part} />
+          ))}
+        </tbody>
+      </table>
+      <div className="layouts">
+        {plan.layouts.map((layout, place) => (
+          <LayoutView
+            // biome-ignore lint/suspicious/noArrayIndexKey: a plan is replaced whole, its layouts have no other name
+            key={place}
+            layout={layout}
+            sheet={planned.sheet}
+            parts={named}
+            number={place + 1}
+            of={plan.layouts.length}
+          />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+import { sizeWords, useRuler } from '../../ui/measure';
+
+function PartRow({ mark, part }: { mark: string; part: PlannedPaper['parts'][number] }) {
+  const ruler = useRuler();
+  return (
+    <tr>
+      <th scope="row">{mark}</th>
+      <td>{part.name}</td>
+      <td>{sizeWords([part.across, part.up], ruler)}</td>
+      <td>{part.count}</td>
+    </tr>
+  );
+}

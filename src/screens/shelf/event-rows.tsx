@@ -1,0 +1,52 @@
+import { Copy, Download, Trash2 } from 'lucide-react';
+import { Link } from 'react-router';
+import type { FavorEvent } from '../../../shared/workbook';
+import { addSpares } from '../../core/plan/spares';
+import { useWorkbook } from '../../state/use-workbook';
+import { pageAddress } from '../../ui/addresses';
+import { IconButton } from '../../ui/button';
+import { useWords } from '../../ui/words';
+import { useSaveFile } from './save-file';
+
+/** Every event as a line: what, when, how many of what. */
+export function EventRows({ events }: { events: readonly FavorEvent[] }) {
+  const words = useWords().shelf;
+  if (events.length === 0) return <p className="soft">{words.noEvents}</p>;
+  return (
+    <ul className="event-rows">
+      {events.map((event) => (
+        <EventRow key={event.id} event={event} />
+      ))}
+    </ul>
+  );
+}
+
+function EventRow({ event }: { event: FavorEvent }) {
+  const words = useWords();
+  const remove = useWorkbook((state) => state.remove);
+  const duplicate = useWorkbook((state) => state.duplicate);
+  const saveFile = useSaveFile();
+  const ordered = event.lines.reduce((sum, { count }) => sum + count, 0);
+  const spares = event.lines.reduce((sum, { count }) => sum + addSpares(count, event.spares).spares, 0);
+  const key = { table: 'events', id: event.id } as const;
+  return (
+    <li className="event-row">
+      <Link to={pageAddress({ kind: 'event', id: event.id }, 'event')} className="event-row-face">
+        <strong>{event.name}</strong>
+        <span>{event.date === null ? words.shelf.noDate : words.shelf.onDate(event.date)}</span>
+        <span>{ordered === 0 ? words.needs.howMany : words.needs.favors(ordered, spares)}</span>
+      </Link>
+      <IconButton
+        label={words.shelf.copyOf(event.name)}
+        icon={<Copy />}
+        onClick={() => duplicate(key, words.shelf.copyName(event.name))}
+      />
+      <IconButton
+        label={words.shelf.saveFileOf(event.name)}
+        icon={<Download />}
+        onClick={() => saveFile({ kind: 'event', id: event.id }, event.name)}
+      />
+      <IconButton label={words.shelf.deleteOf(event.name)} icon={<Trash2 />} onClick={() => remove(key)} />
+    </li>
+  );
+}

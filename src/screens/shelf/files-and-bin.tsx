@@ -1,0 +1,113 @@
+import { Download, FileUp, Trash2 } from 'lucide-react';
+import { type ChangeEvent, useRef, useState } from 'react';
+import { readWorkbook } from '../../../shared/read-workbook';
+import type { Refusal } from '../../../shared/refusals';
+import type { ImportPlan } from '../../state/import-plan';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button } from '../../ui/button';
+import { useWords } from '../../ui/words';
+import { Bin } from './bin';
+import { useSaveFile } from './save-file';
+
+type Looked = { readonly plan: ImportPlan } | { readonly refusals: readonly Refusal[] };
+
+/** Everything to a file, a file to the shelf (looked through before anything is read in), and the bin. */
+export function FilesAndBin() {
+  const words = useWords().shelf;
+  const saveFile = useSaveFile();
+  const planImport = useWorkbook((state) => state.planImport);
+  const importPlanned = useWorkbook((state) => state.importPlanned);
+  const chooser = useRef<HTMLInputElement>(null);
+  const [looked, setLooked] = useState<Looked | null>(null);
+  const [binOpen, setBinOpen] = useState(false);
+
+  const look = async (event: ChangeEvent<HTMLInputElement>) => {
+    const file = event.target.files?.[0];
+    event.target.value = '';
+    if (!file) return;
+    const reading = readWorkbook(new Uint8Array(await file.arrayBuffer()));
+    setLooked(reading.ok ? { plan: planImport(reading.file) } : { refusals: reading.refusals });
+  };
+
+  return (
+    <section className="files" aria-labelledby="shelf-files">
+      <h2 id="shelf-files">{words.files}</h2>
+      <div className="files-acts">
+        <Button
+          icon={<Download aria-hidden="true" />}
+          onClick={() => saveFile({ kind: 'everything' }, words.everythingName)}
+        >
+          {words.saveEverything}
+        </Button>
+        <Button icon={<FileUp aria-hidden="true" />} onClick={() => chooser.current?.click()}>
+          {words.openFile}
+        </Button>
+        <input
+          ref={chooser}
+          type="file"
+          accept=".json,application/json"
+          hidden
+          aria-label={words.openFile}
+          onChange={(event) => void look(event)}
+        />
+        <Button
+          tone="quiet"
+          icon={<Trash2 aria-hidden="true" />}
+          aria-expanded={binOpen}
+          onClick={() => setBinOpen(!binOpen)}
+        >
+          {words.bin}
+        </Button>
+      </div>
+      {looked && (
+        <ImportLook
+          looked={looked}
+          onTake={(plan) => {
+            importPlanned(plan);
+            setLooked(null);
+          }}
+          onLeave={() => setLooked(null)}
+        />
+      )}
+      {binOpen && <Bin />}
+    </section>
+  );
+}
+
+interface ImportLookProps {
+  readonly looked: Looked;
+  readonly onTake: (plan: ImportPlan) => void;
+  readonly onLeave: () => void;
+}
+
+function ImportLook({ looked, onTake, onLeave }: ImportLookProps) {
+  const words = useWords();
+  if ('refusals' in looked)
+    return (
+      <div className="import-look import-look-refused" role="alert">
+        <p>{words.shelf.fileRefused}</p>
+        <ul>
+          {looked.refusals.slice(0, 8).map((refusal) => (
+            <li key={`${refusal.path} ${refusal.code}`}>
+              {refusal.path !== '' && <code>{refusal.path}: </code>}
+              {words.refusals[refusal.code](refusal.found, refusal.expected)}
+            </li>
+          ))}
+        </ul>
+        <Button onClick={onLeave}>{words.shelf.leaveIt}</Button>
+      </div>
+    );
+  const { plan } = looked;
+  const nothing = plan.counts.new + plan.counts.differs === 0;
+  return (
+    <div className="import-look" role="status">
+      <p>{words.shelf.fileHolds(plan.counts.new, plan.counts.differs, plan.counts.same)}</p>
+      {!nothing && (
+        <Button tone="act" onClick={() => onTake(plan)}>
+          {words.shelf.takeIn}
+        </Button>
+      )}
+      <Button onClick={onLeave}>{words.shelf.leaveIt}</Button>
+    </div>
+  );
+}

@@ -1,0 +1,58 @@
+import { useNavigate, useParams } from 'react-router';
+import { useWorkbook } from '../../state/use-workbook';
+import { SHELF } from '../../ui/addresses';
+import { BlankState } from '../../ui/blank-state';
+import { Button } from '../../ui/button';
+import { useWords } from '../../ui/words';
+import { PaperForm } from './paper-form';
+import { SupplyForm } from './supply-form';
+import { ToolForm } from './tool-form';
+import './stock.css';
+
+/** One paper, supply or tool of the cupboard, to be changed where it stands. */
+export function StockScreen() {
+  const { table, id = '' } = useParams();
+  const words = useWords().stock;
+  const { papers, supplies, tools } = useWorkbook((state) => state.rows);
+  const remove = useWorkbook((state) => state.remove);
+  const navigate = useNavigate();
+  const paper = table === 'papers' ? papers.get(id) : undefined;
+  const supply = table === 'supplies' ? supplies.get(id) : undefined;
+  const tool = table === 'tools' ? tools.get(id) : undefined;
+  const row = paper ?? supply ?? tool;
+  const home = () => void navigate(SHELF);
+  return (
+    <main id="page" className="page page-sheet stock" tabIndex={-1}>
+      {!row ? (
+        <BlankState
+          title={words.gone}
+          act={
+            <Button tone="act" onClick={home}>
+              {words.toShelf}
+            </Button>
+          }
+        />
+      ) : (
+        <>
+          <h1>{row.name}</h1>
+          {paper && <PaperForm paper={paper} />}
+          {supply && 'rollMm' in supply && <SupplyForm supply={supply} />}
+          {tool && <ToolForm tool={tool} />}
+          <div className="stock-acts">
+            <Button tone="act" onClick={home}>
+              {words.done}
+            </Button>
+            <Button
+              onClick={() => {
+                remove({ table: paper ? 'papers' : supply ? 'supplies' : 'tools', id });
+                home();
+              }}
+            >
+              {words.remove}
+            </Button>
+          </div>
+        </>
+      )}
+    </main>
+  );
+}

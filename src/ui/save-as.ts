@@ -1,0 +1,29 @@
+/** A maker's name as a file name: letters, digits and dashes. */
+export const fileName = (name: string, ending: string): string =>
+  `${
+    name
+      .normalize('NFKD')
+      .replace(/[^\w\s-]/g, '')
+      .trim()
+      .replace(/\s+/g, '-')
+      .toLowerCase()
+      .slice(0, 60) || 'crease-and-count'
+  }.${ending}`;
+
+/** Hands a file to the browser's own download. */
+export function saveAs(name: string, ending: string, content: Blob): void {
+  const address = URL.createObjectURL(content);
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName(name, ending);
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/** Opens a document in a tab of its own, where the browser's viewer prints it; a download where it will not open one. */
+export function openInTab(name: string, ending: string, content: Blob): void {
+  const address = URL.createObjectURL(content);
+  const tab = window.open(address, '_blank');
+  if (tab === null) saveAs(name, ending, content);
+  setTimeout(() => URL.revokeObjectURL(address), 600_000);
+}

@@ -1,0 +1,5 @@
+/** What the shelf can do that needs the browser around it: supplied by the app. */
+export interface ShelfDoors {
+  /** The text of the demo's file, or null where it cannot be fetched. */
+  readonly fetchDemo: () => Promise<string | null>;
+}

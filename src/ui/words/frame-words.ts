@@ -1,0 +1,68 @@
+import type { PageName } from '../pages';
+import type { Count, Naming, Texts } from './texts';
+
+/** Why something could not be kept; the names are those of the storage port. */
+export type FaultName = 'full' | 'slow' | 'stale' | 'newer' | 'blocked' | 'lost' | 'broken' | 'absent';
+/** What happened by itself; the names are those of the workbook's notices. */
+export type NoticeName =
+  | 'deleted'
+  | 'keptBoth'
+  | 'cameBack'
+  | 'stayed'
+  | 'draftRestored'
+  | 'imported'
+  | 'backupDue';
+
+/** Texts round every page. */
+export interface FrameWords {
+  readonly frame: Texts<
+    | 'product'
+    | 'toShelf'
+    | 'toPage'
+    | 'pages'
+    | 'undo'
+    | 'redo'
+    | 'unit'
+    | 'inches'
+    | 'millimetres'
+    | 'theme'
+    | 'light'
+    | 'dark'
+    | 'system'
+    | 'name'
+    | 'loading'
+    | 'broken'
+    | 'brokenRemedy'
+    | 'again'
+    | 'notFound'
+    | 'notFoundWhy'
+    | 'boxesOfEvent'
+    | 'dismiss'
+    | 'blocked'
+    | 'blockedRemedy'
+    | 'acceptLoss'
+    | 'carryOn'
+  > & {
+    readonly nameOf: Texts<'recipe' | 'event'>;
+    readonly kindOf: Texts<'recipe' | 'event'>;
+    readonly lossFound: Count;
+  };
+  readonly pages: Readonly<Record<PageName, string>>;
+  readonly needs: Texts<
+    | 'pickStyle'
+    | 'howMany'
+    | 'needsCount'
+    | 'needsPaper'
+    | 'nothingToBuy'
+    | 'mendFirst'
+    | 'ready'
+    | 'oneSheet'
+  > & {
+    readonly sheets: Count;
+    readonly buy: Count;
+    readonly mends: Count;
+    readonly favors: (asked: number, spares: number) => string;
+  };
+  readonly faults: Readonly<Record<FaultName, string>>;
+  readonly notices: Readonly<Record<NoticeName, Naming>>;
+}

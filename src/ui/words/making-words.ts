@@ -1,0 +1,177 @@
+import type { StepKind } from '../../core/bench';
+import type { CostOf } from '../../core/plan';
+import type { Count, Naming, Texts } from './texts';
+
+type Unit = 'sheet' | 'roll';
+
+/** Texts of the five pages of a workbook. */
+export interface MakingWords {
+  readonly box: Texts<
+    | 'noRecipe'
+    | 'noRecipeWhy'
+    | 'pickStyle'
+    | 'styleGone'
+    | 'styleGoneWhy'
+    | 'net'
+    | 'sizes'
+    | 'lines'
+    | 'everyLine'
+    | 'toKnow'
+    | 'sound'
+    | 'inside'
+    | 'piece'
+    | 'style'
+    | 'otherStyle'
+    | 'keepStyle'
+    | 'paper'
+    | 'anyPaper'
+    | 'caliper'
+    | 'caliperHelp'
+    | 'workingDimensions'
+    | 'faceUp'
+    | 'faceInside'
+    | 'faceOutside'
+    | 'grain'
+    | 'grainUpright'
+    | 'grainAround'
+    | 'grainFree'
+    | 'benchCard'
+    | 'template'
+    | 'printPaper'
+    | 'printing'
+    | 'printFailed'
+  > & { readonly gsm: Count };
+  readonly event: Texts<
+    | 'howManyWhy'
+    | 'count'
+    | 'begin'
+    | 'usedIn'
+    | 'lines'
+    | 'noLines'
+    | 'rules'
+    | 'date'
+    | 'spares'
+    | 'sparesHelp'
+    | 'atLeast'
+    | 'tape'
+    | 'noTape'
+    | 'removeLine'
+    | 'addLine'
+    | 'recipeGone'
+    | 'paper'
+    | 'noPaper'
+    | 'dressing'
+    | 'noDressing'
+    | 'newBox'
+    | 'comesTo'
+    | 'toMake'
+    | 'hoursWhy'
+  > & {
+    readonly howMany: Naming;
+    readonly eventOf: Naming;
+    readonly paperFor: Naming;
+    readonly ownPaper: Naming;
+    readonly dressingFor: Naming;
+    readonly countOf: Naming;
+    readonly removeLineOf: Naming;
+    readonly andSpares: Count;
+    readonly ofThem: (ordered: number, spares: number) => string;
+    readonly sheetsOf: (sheets: number, paper: string) => string;
+    readonly eachFavor: Naming;
+    readonly hours: Count;
+  };
+  readonly sheets: Texts<
+    | 'needsCount'
+    | 'needsCountWhy'
+    | 'toEvent'
+    | 'working'
+    | 'proven'
+    | 'provenShort'
+    | 'letter'
+    | 'part'
+    | 'size'
+    | 'count'
+    | 'cuts'
+    | 'offcut'
+    | 'offcuts'
+    | 'compare'
+    | 'paper'
+    | 'sheetsHead'
+    | 'proof'
+    | 'toBuy'
+    | 'change'
+    | 'doesNotFit'
+    | 'noPrice'
+    | 'inUse'
+    | 'use'
+    | 'noPapers'
+    | 'noPapersWhy'
+    | 'toShelf'
+    | 'oneSheet'
+    | 'planMany'
+  > & {
+    readonly sheetsOf: (sheets: number, paper: string) => string;
+    readonly bounded: Count;
+    readonly boundedShort: Count;
+    readonly partsFrom: Naming;
+    readonly everySheet: Count;
+    readonly layout: (number: number, sheets: number) => string;
+    readonly gives: (count: number, letter: string, name: string) => string;
+    readonly cut: Readonly<Record<'upright' | 'level', Naming>>;
+    readonly frees: (letters: readonly string[]) => string;
+    readonly fromOne: (count: number, piece: string, paper: string) => string;
+  };
+  readonly shopping: Texts<
+    | 'needsCount'
+    | 'needsCountWhy'
+    | 'toEvent'
+    | 'working'
+    | 'list'
+    | 'what'
+    | 'need'
+    | 'onHand'
+    | 'buy'
+    | 'price'
+    | 'total'
+    | 'enough'
+    | 'noPrice'
+    | 'costHead'
+    | 'aFavor'
+    | 'aFavorPaid'
+    | 'paidWhy'
+    | 'print'
+    | 'csv'
+    | 'printFailed'
+  > & {
+    readonly units: Readonly<Record<Unit, Count>>;
+    readonly packs: (count: number, units: number, unit: Unit) => string;
+    readonly kinds: Readonly<Record<CostOf, string>>;
+    readonly share: (kind: string, total: string, perFavor: string) => string;
+    readonly perFavor: (total: string, favors: number, each: string) => string;
+  };
+  readonly bench: Texts<
+    | 'noRecipe'
+    | 'toRecipe'
+    | 'noCard'
+    | 'mendFirstWhy'
+    | 'toBox'
+    | 'piece'
+    | 'way'
+    | 'oneByOne'
+    | 'asList'
+    | 'back'
+    | 'next'
+    | 'again'
+    | 'tip'
+    | 'caution'
+    | 'printCard'
+    | 'printPaper'
+    | 'printing'
+    | 'printFailed'
+  > & {
+    readonly mendFirst: Count;
+    readonly making: (count: number, recipe: string) => string;
+    readonly stepOf: (step: number, of: number) => string;
+    readonly kinds: Readonly<Record<StepKind, string>>;
+  };
+}

@@ -1,0 +1,99 @@
+import type { Count, Naming, Texts } from './texts';
+
+/** Texts of the shelf, of a new recipe, and of the cupboard's forms. */
+export interface ShelfWords {
+  readonly shelf: Texts<
+    | 'title'
+    | 'newRecipe'
+    | 'newEvent'
+    | 'newEventName'
+    | 'events'
+    | 'recipes'
+    | 'noEvents'
+    | 'noRecipes'
+    | 'noDate'
+    | 'promise'
+    | 'promiseWhy'
+    | 'openDemo'
+    | 'ownBox'
+    | 'demoFailed'
+    | 'staysHere'
+    | 'papers'
+    | 'supplies'
+    | 'tools'
+    | 'noPapers'
+    | 'noSupplies'
+    | 'noTools'
+    | 'newPaper'
+    | 'newSupply'
+    | 'newTool'
+    | 'files'
+    | 'saveEverything'
+    | 'everythingName'
+    | 'openFile'
+    | 'bin'
+    | 'binEmpty'
+    | 'takeOut'
+    | 'fileRefused'
+    | 'leaveIt'
+    | 'takeIn'
+  > & {
+    readonly add: Texts<'papers' | 'supplies' | 'tools'>;
+    readonly copyOf: Naming;
+    readonly copyName: Naming;
+    readonly saveFileOf: Naming;
+    readonly deleteOf: Naming;
+    readonly onDate: Naming;
+    readonly marksOf: Naming;
+    readonly sheetsOnHand: Count;
+    readonly rollsOnHand: Count;
+    readonly fileHolds: (fresh: number, differing: number, same: number) => string;
+  };
+  readonly newRecipe: Texts<'title' | 'why' | 'newLine'> & { readonly nameOf: Naming };
+  readonly stock: Texts<
+    | 'gone'
+    | 'toShelf'
+    | 'done'
+    | 'remove'
+    | 'name'
+    | 'colour'
+    | 'across'
+    | 'up'
+    | 'trueSize'
+    | 'grain'
+    | 'grainAcross'
+    | 'grainUp'
+    | 'grainNone'
+    | 'gsm'
+    | 'caliper'
+    | 'onHand'
+    | 'packs'
+    | 'packOf'
+    | 'packPrice'
+    | 'addPack'
+    | 'squaring'
+    | 'squaringWhy'
+    | 'kind'
+    | 'tape'
+    | 'ribbon'
+    | 'width'
+    | 'rollLength'
+    | 'rollPrice'
+    | 'rollsOnHand'
+    | 'toolKind'
+    | 'fence'
+    | 'grooves'
+    | 'toolUnit'
+    | 'inches'
+    | 'millimetres'
+    | 'finestMark'
+    | 'finestMarkHelp'
+    | 'reach'
+    | 'reachHelp'
+    | 'longestCut'
+    | 'stack'
+  > & {
+    readonly edges: Texts<'left' | 'right' | 'near' | 'far'>;
+    readonly removePack: Count;
+  };
+}
