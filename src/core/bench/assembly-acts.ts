@@ -1,4 +1,5 @@
 import type { ClosingAct, NetEdge, PieceNet } from '../net/types';
+import { byLine, type LaidSegment, laySegment, type Segment, segmentOn } from './line-stretches';
 import { type MakerFold, makerFolds } from './maker-folds';
 import type { BenchOp } from './types';
 
@@ -8,16 +9,28 @@ type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 export function foldActs(piece: PieceNet): readonly Op<'fold'>[] {
   const scores = piece.edges.filter((edge) => edge.kind === 'score' && edge.foldDeg !== 0);
   const foldOf = makerFolds(piece);
-  const acts = new Map<string, Op<'fold'>>();
+  const acts = new Map<string, { panel: string; deg: number; scores: LaidSegment[] }>();
   for (const edge of scores.sort((one, other) => rank(one) - rank(other))) {
     const panel = foldedPanel(piece, edge);
     const deg = foldOf(edge);
     const key = `${panel} ${deg} ${edge.curve}`;
-    const lines = [...(acts.get(key)?.lines ?? []), { a: edge.a, b: edge.b }];
-    acts.set(key, { op: 'fold', panel, deg, lines });
+    const known = acts.get(key);
+    if (known) known.scores.push(laySegment(edge));
+    else acts.set(key, { panel, deg, scores: [laySegment(edge)] });
   }
-  return [...acts.values()];
+  return [...acts.values()].map(({ panel, deg, scores }) => ({
+    op: 'fold',
+    panel,
+    deg,
+    lines: wholeLines(scores),
+  }));
 }
+
+/** Edges that run on in one line as one. */
+const wholeLines = (scores: readonly LaidSegment[]): readonly Segment[] =>
+  [...byLine(scores).values()].flatMap(({ line, stretches }) =>
+    stretches.map((part) => segmentOn(line, part)),
+  );
 
 /** Creases off the fold tree come last. */
 const rank = (edge: NetEdge): number => edge.hinge ?? Number.MAX_SAFE_INTEGER;

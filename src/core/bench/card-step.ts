@@ -9,6 +9,8 @@ export type CautionCode = 'blade' | 'hot-glue';
 /** A number to find on the tool, printed big. */
 export interface CardMark {
   readonly at: Ticks;
+  /** Which way it is measured. */
+  readonly reads: 'across' | 'up' | 'from the fence' | 'off the near edge';
   readonly printed: PrintedLength;
 }
 
@@ -17,11 +19,13 @@ export interface CardStep {
   /** Stays the same while the program does: `score-2` is the second scoring step. */
   readonly id: string;
   readonly kind: StepKind;
-  /** One sentence an act or run of like acts; regular, so that it reads back into the program. */
+  /** A sentence an act or run of like acts; regular, so that it reads back into the program. */
   readonly headline: string;
   readonly marks: readonly CardMark[];
-  /** Rows below the headline, as regular: one fold or one template point list each. */
+  /** Rows below the headline, as regular: one act each. */
   readonly details: readonly string[];
+  /** Every point of the curves laid out in this step, for a maker without the printed template. */
+  readonly template: readonly string[];
   /** What a practised maker adds where the numbers call for it; not part of the program. */
   readonly tips: readonly string[];
   readonly cautions: readonly CautionCode[];

@@ -5,3 +5,8 @@ export type { CardMark, CardStep, CautionCode, StepKind } from './card-step';
 export { deriveProgram, type ProgramChoices } from './derive-program';
 export type * from './types';
 export { type BenchRun, runProgram } from './virtual-bench';
+export { cardSteps } from './words/card-steps';
+export { CAUTIONS } from './words/cautions';
+export { panelLabels } from './words/panel-labels';
+export { type ReadCard, readCard } from './words/read-card';
+export type { CardKey } from './words/read-sentence';

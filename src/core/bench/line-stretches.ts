@@ -1,5 +1,6 @@
 import { alongOf, type Carrier, carrierKey, carrierOf } from '../net/carrier';
 import type { Point } from '../net/types';
+import { ticks } from '../units/ticks';
 import {
   mergeStretches,
   type Place,
@@ -91,3 +92,16 @@ function crossing(placeA: number, placeB: number, sideA: number, sideB: number):
   const under = BigInt(sideA - sideB);
   return placeOf(BigInt(placeA) * under + BigInt(placeB - placeA) * BigInt(sideA), under);
 }
+
+/** The whole point of a line at a place along it, as `alongOf` measures. */
+function pointAt({ dx, dy, offset }: Carrier, place: number): Point {
+  if (Math.abs(dx) >= Math.abs(dy)) return { x: ticks(place), y: ticks((offset + dy * place) / dx) };
+  const y = dy > 0 ? place : -place;
+  return { x: ticks((dx * y - offset) / dy), y: ticks(y) };
+}
+
+/** A stretch whose ends are corners of the net, as a segment. */
+export const segmentOn = (line: Carrier, { from, to }: Stretch): Segment => ({
+  a: pointAt(line, Number(from.n)),
+  b: pointAt(line, Number(to.n)),
+});

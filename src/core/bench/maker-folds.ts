@@ -4,8 +4,8 @@ import type { NetEdge, PieceNet } from '../net/types';
 export type MakerFold = (edge: Pick<NetEdge, 'hinge' | 'foldDeg'>) => number;
 
 /**
- * Straight scores take the net's own fold. A curved crease is known by its least fold, in its middle: hands give it only its sense, and
- * the curve itself turns the rest further (pillow-box model, arXiv 2509.02049).
+ * Straight scores take the net's own fold. A curved crease is known by its least fold, in its middle, to a whole degree: hands give it
+ * only its sense, and the curve itself turns the rest further (pillow-box model, arXiv 2509.02049).
  */
 export function makerFolds({ edges }: PieceNet): MakerFold {
   const least = new Map<number, number>();
@@ -15,5 +15,8 @@ export function makerFolds({ edges }: PieceNet): MakerFold {
     curveOf.set(hinge, curve);
     if (Math.abs(foldDeg) < Math.abs(least.get(curve) ?? 360)) least.set(curve, foldDeg);
   }
-  return ({ hinge, foldDeg }) => least.get(curveOf.get(hinge ?? -1) ?? -1) ?? foldDeg;
+  return ({ hinge, foldDeg }) => {
+    const curved = least.get(curveOf.get(hinge ?? -1) ?? -1);
+    return curved === undefined ? foldDeg : Math.round(curved);
+  };
 }

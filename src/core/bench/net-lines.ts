@@ -1,8 +1,7 @@
 import { type Carrier, carrierKey } from '../net/carrier';
-import type { NetEdge, PieceNet, Point } from '../net/types';
-import { ticks } from '../units/ticks';
+import type { NetEdge, PieceNet } from '../net/types';
 import { cutStretches, mergeStretches, type Stretch, type Stretches, stretch } from './exact-intervals';
-import { insideAlong, lineOf, type Segment, stretchOf } from './line-stretches';
+import { insideAlong, lineOf, stretchOf } from './line-stretches';
 
 /** Everything straight that the net has on one line, so that it can be made in one go. */
 export interface NetLine {
@@ -45,16 +44,3 @@ export const sparedAlong = (line: NetLine, outline: readonly NetEdge[]): Stretch
 /** The whole length of an upright or level line on the blank. */
 export const acrossBlank = ({ runs }: NetLine, { blank }: PieceNet): Stretch =>
   stretch(0, runs === 'upright' ? blank.up : blank.across);
-
-/** The whole point of a line at a place along it, as `alongOf` measures. */
-function pointAt({ dx, dy, offset }: Carrier, place: number): Point {
-  if (Math.abs(dx) >= Math.abs(dy)) return { x: ticks(place), y: ticks((offset + dy * place) / dx) };
-  const y = dy > 0 ? place : -place;
-  return { x: ticks((dx * y - offset) / dy), y: ticks(y) };
-}
-
-/** A stretch whose ends are corners of the net, as a segment. */
-export const segmentOn = (line: NetLine, { from, to }: Stretch): Segment => ({
-  a: pointAt(line.carrier, Number(from.n)),
-  b: pointAt(line.carrier, Number(to.n)),
-});

@@ -12,7 +12,10 @@ const HOLES = { straight: 'window', curved: 'round', mixed: 'slot' } as const;
 /** The acts that give the flat card its outline and its holes, measured as it lies. */
 export function outlineActs(piece: PieceNet, lie: Lie): readonly BenchOp[] {
   const chains = cutChains(piece);
-  const open = chains.filter((chain) => !chain.closed).flatMap((chain) => edgeActs(chain, piece.blank, lie));
+  const edges = chains.filter((chain) => !chain.closed).flatMap((chain) => edgeActs(chain, piece.blank, lie));
+  const open = (['corner', 'snip', 'cutPath'] as const).flatMap((name) =>
+    edges.filter((act) => act.op === name),
+  );
   const holes = chains.filter((chain) => chain.closed).map((chain) => holeAct(chain, piece.blank, lie));
   return [...open, ...holes];
 }

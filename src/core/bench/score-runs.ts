@@ -1,7 +1,7 @@
 import type { PieceNet } from '../net/types';
 import { comparePlaces, cutStretches, shareStretches } from './exact-intervals';
-import type { Segment } from './line-stretches';
-import { acrossBlank, type NetLine, outlineOf, segmentOn, sparedAlong } from './net-lines';
+import { type Segment, segmentOn } from './line-stretches';
+import { acrossBlank, type NetLine, outlineOf, sparedAlong } from './net-lines';
 
 /** A straight score that the fence can measure: its whole line on the blank, and the stretches pressed (null: edge to edge). */
 export interface ScoreRun {
@@ -20,7 +20,10 @@ export function scoreRuns(piece: PieceNet, lines: readonly NetLine[]): readonly 
     .map((line) => {
       const whole = acrossBlank(line, piece);
       const free = cutStretches([whole], sparedAlong(line, outline));
-      return { line: segmentOn(line, whole), spans: free.flatMap((part) => runIn(part, line, whole)) };
+      return {
+        line: segmentOn(line.carrier, whole),
+        spans: free.flatMap((part) => runIn(part, line, whole)),
+      };
     });
 }
 
@@ -34,11 +37,13 @@ function runIn(part: Part, line: NetLine, whole: Part): readonly (Segment | null
   const atStart = comparePlaces(part.from, whole.from) === 0;
   const atEnd = comparePlaces(part.to, whole.to) === 0;
   if (atStart && atEnd) return [null];
-  return [segmentOn(line, { from: atStart ? whole.from : first.from, to: atEnd ? whole.to : last.to })];
+  return [
+    segmentOn(line.carrier, { from: atStart ? whole.from : first.from, to: atEnd ? whole.to : last.to }),
+  ];
 }
 
 /** Slanted scores as segments, drawn by ruler. */
 export const slantedScores = (lines: readonly NetLine[]): readonly Segment[] =>
   lines
     .filter((line) => line.runs === 'slanted')
-    .flatMap((line) => line.scores.map((part) => segmentOn(line, part)));
+    .flatMap((line) => line.scores.map((part) => segmentOn(line.carrier, part)));

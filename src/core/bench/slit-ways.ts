@@ -2,8 +2,8 @@ import type { PieceNet } from '../net/types';
 import { ticks } from '../units/ticks';
 import { fourLies, type Quarters, toBench, uprightIn } from './card-lie';
 import { comparePlaces, type Stretch, type Stretches, shareStretches } from './exact-intervals';
-import { insideAlong, type Segment } from './line-stretches';
-import { acrossBlank, type NetLine, outlineOf, segmentOn } from './net-lines';
+import { insideAlong, type Segment, segmentOn } from './line-stretches';
+import { acrossBlank, type NetLine, outlineOf } from './net-lines';
 import type { BenchOp } from './types';
 
 /** One way to cut a slit: the card turned so that the open end, where there is one, lies at the near edge. */
@@ -24,7 +24,7 @@ export function slitWork(piece: PieceNet, lines: readonly NetLine[], mirrored: b
   const slanted: Segment[] = [];
   for (const line of lines)
     for (const slit of line.slits)
-      if (line.runs === 'slanted') slanted.push(segmentOn(line, slit));
+      if (line.runs === 'slanted') slanted.push(segmentOn(line.carrier, slit));
       else ways.push(waysToCut(piece, line, slit, insideAlong(line.carrier, outline), mirrored));
   return { ways, slanted };
 }
@@ -42,7 +42,7 @@ function waysToCut(
     comparePlaces(gap.from, gap.to) >= 0 || shareStretches([gap], card).length === 0;
   const openAtStart = isWaste({ from: whole.from, to: slit.from });
   const openAtEnd = isWaste({ from: slit.to, to: whole.to });
-  const segment = segmentOn(line, slit);
+  const segment = segmentOn(line.carrier, slit);
   const ways = fourLies(mirrored).flatMap((lie): SlitWay[] => {
     const upright = uprightIn(piece.blank, lie, segment.a, segment.b);
     if (!upright) return [];

@@ -1,0 +1,61 @@
+import { flipped, toNet, turned } from '../card-lie';
+import type { CardStep } from '../card-step';
+import type { BenchOp } from '../types';
+import { type CardKey, type HeardSoFar, readSentence, readTemplate } from './read-sentence';
+
+export type ReadCard =
+  | { readonly ok: true; readonly ops: readonly BenchOp[] }
+  | { readonly ok: false; readonly sentence: string };
+
+/** The program that a card's printed words say; tips are left aside. Refuses at the first sentence that says nothing it knows. */
+export function readCard(
+  steps: readonly Pick<CardStep, 'headline' | 'details' | 'template'>[],
+  key: CardKey,
+): ReadCard {
+  const ops: BenchOp[] = [];
+  let heard: HeardSoFar = {
+    key,
+    blank: null,
+    lie: { quarters: 0, mirrored: key.fence === 'right' },
+    templates: new Map(),
+    curves: new Map(),
+  };
+  for (const { headline, details, template } of steps) {
+    for (const row of template) {
+      const line = readTemplate(row);
+      if (!line) return { ok: false, sentence: row };
+      heard = { ...heard, templates: new Map([...heard.templates, line]) };
+    }
+    for (const sentence of [...sentencesOf(headline), ...details]) {
+      const said = readSentence(sentence, heard);
+      if (!said) return { ok: false, sentence };
+      ops.push(...said.ops);
+      heard = said.ops.reduce((before, op) => hear(before, op, said.name), heard);
+    }
+  }
+  return { ok: true, ops };
+}
+
+const sentencesOf = (headline: string): readonly string[] => headline.split(/(?<=\.) (?=[A-Z])/);
+
+/** What the card lies like after an act, and what a curve just scored is called. */
+function hear(heard: HeardSoFar, op: BenchOp, name: string | null): HeardSoFar {
+  switch (op.op) {
+    case 'blank':
+      return { ...heard, blank: op };
+    case 'turn':
+      return { ...heard, lie: turned(heard.lie, op.quarters) };
+    case 'flip':
+      return { ...heard, lie: flipped(heard.lie) };
+    case 'scoreCurve': {
+      const { blank, lie } = heard;
+      if (!blank || name === null) return heard;
+      return {
+        ...heard,
+        curves: new Map([...heard.curves, [name, op.points.map((p) => toNet(blank, lie, p))]]),
+      };
+    }
+    default:
+      return heard;
+  }
+}

@@ -1,0 +1,27 @@
+import { printLength, type Ruler, spellLength, type Ticks } from '../../units';
+import type { BenchPoint } from '../types';
+
+/** `3 1/2 in`; between marks the nearest one, which way it leans, and the whole truth: `3 1/2 in full (88.925 mm)`. */
+export function sayLength(length: Ticks, ruler: Ruler): string {
+  const { text, lean } = printLength(length, ruler);
+  return lean === null ? text : `${text} ${lean} (${spellLength(length, 'mm')})`;
+}
+
+/** `3 1/2, 5, 8 1/2 and 10 in`; the unit is said once if every length is on its mark. */
+export function sayLengths(lengths: readonly Ticks[], ruler: Ruler): string {
+  const printed = lengths.map((length) => printLength(length, ruler));
+  const said = lengths.map((length) => sayLength(length, ruler));
+  if (!printed.every(({ exact }) => exact)) return sayList(said);
+  const bare = said.map((text) => text.slice(0, -ruler.unit.length - 1));
+  return `${sayList(bare)} ${ruler.unit}`;
+}
+
+/** `a, b and c`. */
+export function sayList(parts: readonly string[]): string {
+  const last = parts.at(-1) ?? '';
+  return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
+}
+
+/** `3 1/4 in across, 6 in up`: from the fence, then off the near edge. */
+export const sayPoint = ({ x, y }: BenchPoint, ruler: Ruler): string =>
+  `${sayLength(x, ruler)} across, ${sayLength(y, ruler)} up`;

@@ -1,0 +1,122 @@
+import type { BoxNet, PieceNet } from '../../net/types';
+import { inches, isOnMark, printLength } from '../../units';
+import type { BenchOp, BenchTool } from '../types';
+import type { ActGroup } from './group-acts';
+import type { Speech } from './say-act';
+import { sayLength, sayLengths, sayList } from './say-length';
+
+/** An opening narrower than this takes no hand. source: common practice, no source */
+export const HAND_WIDTH = inches(3);
+
+/** A box lower than this is reached from above with two fingers. source: common practice, no source */
+export const FINGER_REACH = inches(2);
+
+/** A narrower strip is not for the trimmer: fingers come too near the blade. source: common practice, no source */
+export const SAFE_STRIP = inches(0, 1, 2);
+
+interface Bench {
+  readonly piece: PieceNet;
+  readonly box: BoxNet;
+  readonly tool: BenchTool;
+  readonly groups: readonly ActGroup[];
+  readonly speech: Speech;
+}
+
+/** What a practised maker adds to a step, where its numbers call for it. */
+export function tipsFor(group: ActGroup, bench: Bench): readonly string[] {
+  return [...styleTips(group), ...workTips(group, bench), ...markTips(group, bench)];
+}
+
+/** Tips the style itself gives with a closing step. */
+const styleTips = ({ acts }: ActGroup): readonly string[] =>
+  acts.flatMap((op) => ((op.op === 'close' || op.op === 'glue') && op.tip !== null ? [op.tip] : []));
+
+function workTips(group: ActGroup, bench: Bench): readonly string[] {
+  switch (group.kind) {
+    case 'blank':
+      return longBlank(group, bench);
+    case 'score':
+      return slitLater(group, bench);
+    case 'slit':
+      return ['Stop at the cross score, not beyond it.'];
+    case 'cut':
+      return [...narrowStrip(group), ...taperFlaps(group, bench)];
+    case 'fold':
+      return ['Go over every crease with a bone folder.'];
+    case 'glue':
+      return narrowOpening(group, bench);
+    case 'close':
+      return [];
+  }
+}
+
+function longBlank({ acts }: ActGroup, { tool }: Bench): readonly string[] {
+  const [blank] = acts;
+  if (blank?.op !== 'blank' || Math.max(blank.across, blank.up) <= tool.longestCut) return [];
+  return ['Longer than the trimmer cuts: use a knife and a metal ruler.'];
+}
+
+/** A board has no stops, so a score goes edge to edge even where part of its line is slit afterwards. */
+function slitLater({ acts, lie }: ActGroup, { groups, speech }: Bench): readonly string[] {
+  const slits = groups.flatMap((other) => (isSameWay(other, lie) ? other.acts : []));
+  const shared = acts.flatMap((score) =>
+    score.op === 'score' && score.span === null
+      ? slits.filter(
+          (slit): slit is Extract<BenchOp, { op: 'slit' }> =>
+            slit.op === 'slit' && slit.at === score.at && slit.from === 0,
+        )
+      : [],
+  );
+  const [first] = shared;
+  if (!first || shared.some((slit) => slit.to !== first.to)) return [];
+  const at = sayLengths(
+    shared.map((slit) => slit.at),
+    speech.ruler,
+  );
+  return [`Score edge to edge at ${at}; the lower ${sayLength(first.to, speech.ruler)} is slit later.`];
+}
+
+const isSameWay = ({ kind, lie }: ActGroup, { quarters }: ActGroup['lie']): boolean =>
+  kind === 'slit' && lie.quarters === quarters;
+
+function narrowStrip({ acts }: ActGroup): readonly string[] {
+  const narrow = acts.some((op) => op.op === 'corner' && Math.min(op.across, op.up) < SAFE_STRIP);
+  return narrow
+    ? ['A strip this narrow is cut with scissors, or a knife and a metal ruler, not on the trimmer.']
+    : [];
+}
+
+/** Bottom flaps that end up inside, as wide as the wall they hang on, would peep out at the corners. */
+function taperFlaps({ to }: ActGroup, { piece, groups, speech }: Bench): readonly string[] {
+  const isLastCut = groups.filter(({ kind }) => kind === 'cut' || kind === 'slit').at(-1)?.to === to;
+  const inner = piece.overlaps
+    .flatMap((layers) => layers.slice(0, -1))
+    .flatMap((face) => piece.faces[face] ?? []);
+  const flaps = [...new Set(inner.filter(({ role }) => role === 'bottomFlap').map(({ panel }) => panel))];
+  if (!isLastCut || flaps.length === 0) return [];
+  const names = sayList(flaps.map((panel) => speech.labels.get(panel) ?? panel));
+  return [`Taper the inner flaps (${names}) a little at each side, so that they do not show.`];
+}
+
+/** The last bottom flap is pressed from inside, and a small opening lets no hand in. */
+function narrowOpening({ to }: ActGroup, { piece, box, groups, speech }: Bench): readonly string[] {
+  const flaps = new Set(piece.faces.filter(({ role }) => role === 'bottomFlap').map(({ panel }) => panel));
+  const closesBottom = ({ acts }: ActGroup): boolean =>
+    acts.some((op) => op.op === 'glue' && flaps.has(op.panel) && flaps.has(op.onto));
+  const isLast = groups.filter(closesBottom).at(-1)?.to === to;
+  const { width, depth } = box.inside;
+  const [opening] = width < depth ? [width] : [depth];
+  if (!isLast || opening >= HAND_WIDTH || box.inside.height < FINGER_REACH) return [];
+  const { text } = printLength(opening, speech.ruler);
+  return [
+    `The opening, about ${text}, is too narrow for a hand: press the bottom from inside with a bone folder.`,
+  ];
+}
+
+/** A number between the marks is set by eye, and `full` and `scant` want saying once. */
+function markTips({ kind, acts }: ActGroup, { speech }: Bench): readonly string[] {
+  if (kind !== 'score' && kind !== 'slit') return [];
+  const places = acts.flatMap((op) => (op.op === 'score' || op.op === 'slit' ? [op.at] : []));
+  if (places.every((at) => isOnMark(at, speech.ruler.finest))) return [];
+  return ['Full is a hair past the mark named, scant a hair short of it: set these by eye.'];
+}
