@@ -46,6 +46,7 @@ export default defineConfig({
   },
   test: {
     root: '.',
+    testTimeout: 30_000,
     projects: [
       {
         extends: true,

@@ -1,4 +1,3 @@
-import type { Finding } from '../core/checks/finding';
 import { linesOf, type NetLine } from '../core/net/lines';
 import type { BoxNet, PieceNet, Point } from '../core/net/types';
 import { type Ticks, toMm } from '../core/units';
@@ -47,19 +46,11 @@ function pieceMm(piece: PieceNet) {
   };
 }
 
-/** What a finding says, its lengths in millimetres; `{name}` in the sentences stands for one of them. */
-const findingMm = ({ facts, fix, ...finding }: Finding) => ({
-  ...finding,
-  factsMm: allMm(facts),
-  ...(fix ? { fix: { symbol: fix.symbol, valueMm: toMm(fix.value) } } : {}),
-});
-
 /** A net as the desk prints it: inside face up, origin at each blank's lower left, x right, y up, millimetres throughout. */
-export const describeNet = (net: BoxNet, findings: readonly Finding[]) => ({
+export const describeNet = (net: BoxNet) => ({
   style: net.styleId,
   caliperMm: net.caliperUm / 1000,
   valuesMm: allMm(net.values),
   insideMm: allMm(net.inside),
   pieces: net.pieces.map(pieceMm),
-  findings: findings.map(findingMm),
 });

@@ -1,41 +1,41 @@
-import { layNet } from '../core/net/lay-net';
+import { checkBox } from '../core/checks';
+import { layNet } from '../core/net';
+import { dxfOf } from '../core/net/dxf';
+import { foldTextOf } from '../core/net/fold-format';
+import { svgOf } from '../core/net/svg';
+import { benchFor } from './bench';
+import { DOCUMENT_OPTIONS, deliver, readFormat } from './deliver';
+import { describeFinding } from './describe-finding';
 import { describeNet } from './describe-net';
-import { suggestName } from './nearest-name';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
-import { refuse } from './refuse';
 import type { Verb } from './verb';
 
-/** A flat net in a file format: text or bytes. */
-const FORMATS = {
-  json: (net: ReturnType<typeof layNet>) => JSON.stringify(describeNet(net, []), null, 2),
-};
+const FORMATS = ['json', 'fold', 'svg', 'dxf'] as const;
 
 export const verb: Verb = {
-  usage: `${BOX_USAGE} [--format ${Object.keys(FORMATS).join('|')}] [--out FILE]`,
+  usage: `${BOX_USAGE} [--format ${FORMATS.join('|')}] [--out FILE]`,
   answers: 'The flat net of a box: blank, faces, scores, slits, glue, and what the checks find.',
   words: { least: 0, most: 1 },
-  options: { ...BOX_OPTIONS, format: 'one', out: 'one' },
+  options: { ...BOX_OPTIONS, ...DOCUMENT_OPTIONS },
   run: (given, desk) => {
     const asked = readBox(given, desk);
     if (!('style' in asked)) return asked;
-    const formats = Object.keys(FORMATS);
-    const format = given.one['format'] ?? 'json';
-    if (!Object.hasOwn(FORMATS, format)) {
-      const says = `There is no format “${format}”. ${suggestName(format, formats)}`;
-      return [refuse('unknown-format', '--format', format, formats.join(', '), says)];
-    }
-    const net = layNet(asked.style, {
-      sizes: asked.sizes,
-      options: asked.chosen,
-      caliperUm: asked.caliperUm,
-    });
-    const document = FORMATS[format as keyof typeof FORMATS](net);
-    const out = given.one['out'];
-    if (out === undefined) desk.print(document);
-    else {
-      const refused = desk.write(out, document);
-      if (refused) return [refused];
-    }
-    return [];
+    const format = readFormat(given, FORMATS);
+    if (typeof format !== 'string') return [format];
+    const { style, sizes, chosen, caliperUm, tool, unit, recipe } = asked;
+    const net = layNet(style, { sizes, options: chosen, caliperUm });
+    const title = recipe?.name ?? style.name;
+    const documents = {
+      json: () => {
+        const bench = benchFor(tool, unit);
+        const ruler = { unit, finest: bench.finestMark };
+        const findings = checkBox(style, net, bench).map((finding) => describeFinding(finding, ruler));
+        return JSON.stringify({ ...describeNet(net), findings }, null, 2);
+      },
+      fold: () => foldTextOf(net, title),
+      svg: () => svgOf(net, title),
+      dxf: () => dxfOf(net),
+    };
+    return deliver(documents[format](), given, desk);
   },
 };

@@ -1,4 +1,4 @@
-import type { Recipe } from '../../shared/workbook';
+import type { Recipe, Tool } from '../../shared/workbook';
 import { defaultChoices } from '../core/styles/define';
 import { STYLES, styleById } from '../core/styles/registry';
 import type { BoxStyle, Chosen } from '../core/styles/types';
@@ -16,7 +16,9 @@ export interface AskedBox {
   readonly chosen: Chosen;
   readonly caliperUm: number;
   readonly unit: LengthUnit;
+  /** What it was read from, if from a file. */
   readonly recipe: Recipe | null;
+  readonly tool: Tool | undefined;
 }
 
 /** What every verb about one box takes. */
@@ -42,7 +44,9 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   if (!style) return refused;
 
   const settings = given.many['set'] ?? [];
-  const unit = readUnit(given.one['unit'] ?? (settings.some(writtenInInches) ? 'in' : 'mm'), refused);
+  const tool = workbook?.tools[0];
+  const unsaid = settings.length === 0 || settings.some(writtenInInches) ? 'in' : 'mm';
+  const unit = readUnit(given.one['unit'] ?? tool?.unit ?? unsaid, refused);
   const sizes: Record<string, Ticks> = {};
   for (const [symbol, mm] of Object.entries(recipe?.sizesMm ?? {}))
     keepSize(sizes, symbol, millimetres(mm), style, refused);
@@ -52,7 +56,7 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   const caliper = given.one['caliper'];
   const caliperUm =
     caliper === undefined ? (recipe?.caliperUm ?? USUAL_CALIPER_UM) : readCaliper(caliper, unit, refused);
-  return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe };
+  return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe, tool };
 }
 
 function readStyle(id: string | undefined, refused: DeskRefusal[]): BoxStyle | undefined {

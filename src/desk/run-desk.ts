@@ -7,6 +7,7 @@ import type { Desk, DeskRefusal, Verb } from './verb';
 const VERBS: Readonly<Record<string, () => Promise<{ readonly verb: Verb }>>> = {
   styles: () => import('./styles'),
   net: () => import('./net'),
+  card: () => import('./card'),
   plan: () => import('./plan'),
 };
 
@@ -42,6 +43,6 @@ async function printHelp(desk: Desk): Promise<void> {
 ${verbs.join('\n')}
 
 Lengths are written as a maker writes them: '3 1/2 in', 89mm, 8.9cm. A bare number is in --unit,
-else in inches if any length says inches, else in millimetres.
+else in the unit of the file's tool, else in inches if any length says inches, else in millimetres.
 Leaves 0 when done, 2 when something was refused; the reasons are on standard error, the last line as JSON.`);
 }

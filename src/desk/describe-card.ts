@@ -1,0 +1,64 @@
+import { type BenchOp, type BenchProgram, CAUTIONS, type CardStep } from '../core/bench';
+import { sizeWords } from '../core/draw/length-text';
+import type { PieceNet } from '../core/net';
+import { type Ruler, toMm } from '../core/units';
+
+/** A piece with the program that makes it, and the program's words. */
+export interface WordedPiece {
+  readonly piece: PieceNet;
+  readonly program: BenchProgram;
+  readonly steps: readonly CardStep[];
+}
+
+const NOT_LENGTHS = ['quarters', 'deg', 'toDeg'];
+
+/** An act with its lengths in millimetres: every number in it but turns and angles. */
+function inMm(part: unknown, name = ''): unknown {
+  if (NOT_LENGTHS.includes(name)) return part;
+  if (typeof part === 'number') return toMm(part);
+  if (Array.isArray(part)) return part.map((item) => inMm(item));
+  if (typeof part !== 'object' || part === null) return part;
+  return Object.fromEntries(Object.entries(part).map(([key, value]) => [key, inMm(value, key)]));
+}
+const opMm = (op: BenchOp) => inMm(op);
+
+const stepWords = ({ id, kind, headline, details, template, tips, cautions, ops }: CardStep) => ({
+  id,
+  kind,
+  headline,
+  details,
+  template,
+  tips,
+  cautions: cautions.map((code) => CAUTIONS[code]),
+  ops,
+});
+
+/** A card as operations (millimetres) and as words, piece by piece. */
+export const describeCard = (pieces: readonly WordedPiece[]) =>
+  pieces.map(({ piece, program, steps }) => ({
+    piece: piece.id,
+    label: piece.label,
+    faceUp: program.faceUp,
+    fenceSettings: program.fenceSettings,
+    turns: program.turns,
+    ops: program.ops.map(opMm),
+    words: steps.map(stepWords),
+  }));
+
+/** The same card for reading: numbered steps, what is added below each, cautions once a piece. */
+export function cardText(title: string, pieces: readonly WordedPiece[], ruler: Ruler): string {
+  const parts = pieces.map(({ piece, program, steps }) => {
+    const cautions = [...new Set(steps.flatMap((step) => step.cautions))].map((code) => CAUTIONS[code]);
+    return [
+      `${title}: ${piece.label}`,
+      `Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}, ${program.faceUp} face up.`,
+      ...cautions,
+      '',
+      ...steps.flatMap(({ headline, details, tips }, i) => [
+        `${i + 1}. ${headline}`,
+        ...[...details, ...tips.map((tip) => `Tip: ${tip}`)].map((row) => `   ${row}`),
+      ]),
+    ].join('\n');
+  });
+  return `${parts.join('\n\n')}\n`;
+}

@@ -1,0 +1,111 @@
+import { describe, expect, test } from 'vitest';
+import { callDesk } from './call-desk';
+import { fortyFavors } from './forty-favors';
+
+const trade = [
+  '--style',
+  'open-top',
+  '--set',
+  'width=3 1/2 in',
+  '--set',
+  'depth=1-1/2"',
+  '--set',
+  'height=3in',
+];
+const inch = 25.4;
+
+interface Card {
+  readonly unit: string;
+  readonly tool: string;
+  readonly pieces: readonly {
+    readonly ops: readonly { readonly op: string; readonly at?: number }[];
+    readonly words: readonly { readonly headline: string }[];
+  }[];
+}
+
+async function readCard(words: readonly string[], files?: Record<string, string>): Promise<Card> {
+  const { printed, refused } = await callDesk(['card', ...words], files);
+  expect(refused).toEqual([]);
+  return JSON.parse(printed) as Card;
+}
+
+describe('desk card', () => {
+  // Common practice, no source: 3 1/2 wide × 1 1/2 deep × 3 high, tab 1 in, bottom flaps 1 1/2 in.
+  test('the trade box: blank 11 × 4 1/2 in, scores at 3 1/2, 5, 8 1/2, 10, turn, at 3, slits at the first three, tab foot cut away', async () => {
+    const { pieces, unit } = await readCard(trade);
+    const ops = pieces[0]?.ops ?? [];
+    const at = (name: string) => ops.filter(({ op }) => op === name).map((op) => (op.at ?? 0) / inch);
+    expect(unit).toBe('in');
+    expect(ops[0]).toEqual({ op: 'blank', across: 11 * inch, up: 4.5 * inch });
+    expect(at('score')).toEqual([3.5, 5, 8.5, 10, 3]);
+    expect(ops.findIndex(({ op }) => op === 'turn')).toBe(5);
+    expect(at('slit')).toEqual([3.5, 5, 8.5]);
+    expect(ops.find(({ op }) => op === 'corner')).toMatchObject({ across: inch, up: 1.5 * inch });
+  });
+
+  test('as text it is numbered for reading', async () => {
+    const { printed } = await callDesk(['card', ...trade, '--format', 'text']);
+    expect(printed).toContain('1. Cut the blank 11 × 4 1/2 in.');
+    expect(printed).toContain('2. Score edge to edge at 3 1/2, 5, 8 1/2 and 10 in.');
+  });
+
+  test('a saved recipe gives the same card as its sizes typed, on the tool of the same file', async () => {
+    const saved = await readCard(['event.json'], { 'event.json': JSON.stringify(fortyFavors) });
+    expect(saved.tool).toBe('Trimmer');
+    expect(saved.pieces[0]?.ops).toEqual((await readCard(trade)).pieces[0]?.ops);
+  });
+
+  test('sizes in millimetres give a card in millimetres, and --unit overrules', async () => {
+    const metric = [
+      '--style',
+      'open-top',
+      '--set',
+      'width=90',
+      '--set',
+      'depth=4 cm',
+      '--set',
+      'height=75mm',
+    ];
+    expect((await readCard(metric)).pieces[0]?.words[0]?.headline).toMatch(/^Cut the blank 285 mm/);
+    expect((await readCard([...metric, '--unit', 'in'])).unit).toBe('in');
+  });
+});
+
+describe('desk net', () => {
+  test('millimetres throughout, whatever the sizes were typed in', async () => {
+    const { printed } = await callDesk(['net', ...trade]);
+    const net = JSON.parse(printed) as {
+      pieces: { blank: unknown; slits: unknown[] }[];
+      findings: { says: string }[];
+    };
+    expect(net.pieces[0]?.blank).toEqual({ acrossMm: 11 * inch, upMm: 4.5 * inch });
+    expect(net.pieces[0]?.slits).toHaveLength(3);
+    for (const { says } of net.findings) expect(says).not.toMatch(/[{}]/);
+  });
+
+  test('flaps too short to cover the bottom are a finding with their remedy, not a refusal', async () => {
+    const { printed, refused } = await callDesk(['net', ...trade, '--set', 'flap=1/2 in']);
+    expect(refused).toEqual([]);
+    expect(JSON.parse(printed)).toHaveProperty(
+      'findings.0',
+      expect.objectContaining({ severity: 'stop', where: 'flap' }),
+    );
+  });
+
+  test.each([
+    ['fold', /^\{"file_spec":1\.2/],
+    ['svg', /<svg [^>]*width="279\.4mm" height="114\.3mm"/],
+    ['dxf', /AC1009/],
+  ])('%s is written where --out says, and nothing is printed', async (format, pattern) => {
+    const { printed, written } = await callDesk([
+      'net',
+      ...trade,
+      '--format',
+      format,
+      '--out',
+      `net.${format}`,
+    ]);
+    expect(printed).toBe('');
+    expect(written.get(`net.${format}`)).toMatch(pattern);
+  });
+});
