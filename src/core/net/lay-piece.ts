@@ -1,6 +1,6 @@
 import type { Angle, EdgeName, JointSpec, PieceSpec } from '../styles/types';
 import { ticks } from '../units/ticks';
-import { arcRadius } from './arc';
+import { arcRadius, finely } from './arc';
 import { closingActs } from './closing-acts';
 import type { Bench, LaidCurve, LaidPanel, Side } from './laid-panel';
 import { layBent, layLens } from './lay-curved';
@@ -144,6 +144,8 @@ function nameEdge(
 
 /** A joint between panels; where both bend, strip on strip. */
 function layJoint(joint: JointSpec, bench: Bench, values: NamedValues): Joint[] {
+  if (joint.when !== undefined && lengthOf(joint.when, values) <= 0) return [];
+  if (joint.unless !== undefined && lengthOf(joint.unless, values) > 0) return [];
   const targets = facesOf(bench, joint.onto);
   const gap = joint.gap === undefined ? ticks(0) : lengthOf(joint.gap, values);
   return facesOf(bench, joint.panel).flatMap((tab, strip) => {
@@ -154,15 +156,14 @@ function layJoint(joint: JointSpec, bench: Bench, values: NamedValues): Joint[] 
   });
 }
 
+/** The arc behind a curve's chords. */
 function trueArc({ a, b, rise, bulge, kind }: LaidCurve): Curve {
   const span = Math.hypot(b.x - a.x, b.y - a.y) || 1;
   const radius = arcRadius(span, rise);
   const back = (bulge === 'right' ? 1 : -1) * (radius - rise);
-  return {
-    a,
-    b,
-    centre: [(a.x + b.x) / 2 - (back * (b.y - a.y)) / span, (a.y + b.y) / 2 + (back * (b.x - a.x)) / span],
-    radius,
-    kind,
-  };
+  const centre = [
+    (a.x + b.x) / 2 - (back * (b.y - a.y)) / span,
+    (a.y + b.y) / 2 + (back * (b.x - a.x)) / span,
+  ] as const;
+  return { a, b, centre: [finely(centre[0]), finely(centre[1])], radius: finely(radius), kind };
 }

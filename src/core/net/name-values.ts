@@ -43,8 +43,9 @@ export function nameValues(
   const mm: Record<string, number> = {};
   for (const [name, length] of Object.entries(lengths)) mm[name] = toMm(length);
   for (const [name, quantity] of Object.entries(style.quantities ?? {})) {
-    lengths[name] = millimetres(realOrNothing(quantity.of(mm)));
-    mm[name] = toMm(lengths[name]);
+    const exact = realOrNothing(quantity.of(mm));
+    lengths[name] = millimetres(exact);
+    mm[name] = exact;
   }
   const anglesDeg: Record<string, number> = {};
   for (const [name, quantity] of Object.entries(style.angles ?? {}))

@@ -1,6 +1,7 @@
 import type { FoldFrame } from '../../../shared/fold-file';
 import type { Role } from '../styles/types';
 import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
+import { finely } from './arc';
 import { onSameEdge, ringsOf, wasteOf } from './outline';
 import { doubleArea, pointAt } from './point';
 import { ROLES } from './roles';
@@ -83,8 +84,8 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
     curves: (frame['cc:curves'] ?? []).map(({ a, b, centre, radius, kind }) => ({
       a: move(a),
       b: move(b),
-      centre: [centre[0] * TICKS_PER_MM - left, centre[1] * TICKS_PER_MM - low],
-      radius: radius * TICKS_PER_MM,
+      centre: [finely(centre[0] * TICKS_PER_MM - left), finely(centre[1] * TICKS_PER_MM - low)],
+      radius: finely(radius * TICKS_PER_MM),
       kind,
     })),
     joints: (frame['cc:glue'] ?? []).map(([tab, target], joint) => {

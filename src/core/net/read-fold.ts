@@ -31,16 +31,14 @@ export function readFold(text: string): FoldReading {
   const data = parse(text);
   const reading = foldFile.safeParse(data);
   if (!reading.success) {
-    const refusals = reading.error.issues
-      .slice(0, 20)
-      .map(
-        ({ path, message }): FoldRefusal => ({
-          code: 'not-fold',
-          path: path.join('.'),
-          found: message,
-          expected: 'a FOLD 1.x crease pattern',
-        }),
-      );
+    const refusals = reading.error.issues.slice(0, 20).map(
+      ({ path, message }): FoldRefusal => ({
+        code: 'not-fold',
+        path: path.join('.'),
+        found: message,
+        expected: 'a FOLD 1.x crease pattern',
+      }),
+    );
     return { ok: false, refusals };
   }
   const frames: FoldFrame[] = [reading.data, ...(reading.data.file_frames ?? [])];

@@ -10,7 +10,7 @@ export function svgOf(box: BoxNet, title: string): string {
   });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(across)}mm" height="${mm(up)}mm" viewBox="0 0 ${mm(across)} ${mm(up)}">`,
-    `<title>${escape(title)}</title>`,
+    `<title>${escapeText(title)}</title>`,
     `<g fill="none" stroke="#000" stroke-width="0.1">`,
     ...groups,
     '</g>',
@@ -29,4 +29,4 @@ function pathOf({ a, b, arc }: PlainLine, up: number): string {
 const mm = (value: number): string => String(Number(value.toFixed(6)));
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-const escape = (text: string): string => text.replace(/[&<>"]/g, (sign) => ESCAPES[sign] ?? '');
+const escapeText = (text: string): string => text.replace(/[&<>"]/g, (sign) => ESCAPES[sign] ?? '');

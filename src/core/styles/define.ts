@@ -110,7 +110,8 @@ function checkPiece(
   for (const joint of piece.joints) {
     panel(joint.panel);
     panel(joint.onto);
-    if (joint.gap !== undefined) form(joint.gap, `${id}: the gap of ${joint.panel}`);
+    for (const text of [joint.gap, joint.when, joint.unless])
+      if (text !== undefined) form(text, `${id}: the joint of ${joint.panel}`);
   }
   for (const [a, b, gap] of piece.seams ?? []) {
     edge(a);

@@ -99,6 +99,9 @@ export interface JointSpec {
   readonly carries?: boolean;
   /** How far off the target it ends up by design, in the thin-paper model (a last panel drawn one caliper short); default 0. */
   readonly gap?: Len;
+  /** Only there while this length is more than nothing, or while it is not: flaps that just meet have no lap to glue. */
+  readonly when?: Len;
+  readonly unless?: Len;
 }
 
 /** Two edges that lie apart in the flat and must coincide when closed, or lie `gap` apart by design. */
