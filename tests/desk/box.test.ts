@@ -30,16 +30,16 @@ async function readCard(words: readonly string[], files?: Record<string, string>
 }
 
 describe('desk card', () => {
-  // Common practice, no source: 3 1/2 wide × 1 1/2 deep × 3 high, tab 1 in, bottom flaps 1 1/2 in.
+  // Common practice, no source: 3 1/2 wide × 1 1/2 deep × 3 high, tab 1 in, bottom flaps 1 1/2 in. In mm: 88.9, 127, 215.9, 254, 76.2.
   test('the trade box: blank 11 × 4 1/2 in, scores at 3 1/2, 5, 8 1/2, 10, turn, at 3, slits at the first three, tab foot cut away', async () => {
     const { pieces, unit } = await readCard(trade);
     const ops = pieces[0]?.ops ?? [];
-    const at = (name: string) => ops.filter(({ op }) => op === name).map((op) => (op.at ?? 0) / inch);
+    const at = (name: string) => ops.filter(({ op }) => op === name).map((op) => op.at);
     expect(unit).toBe('in');
     expect(ops[0]).toEqual({ op: 'blank', across: 11 * inch, up: 4.5 * inch });
-    expect(at('score')).toEqual([3.5, 5, 8.5, 10, 3]);
+    expect(at('score')).toEqual([88.9, 127, 215.9, 254, 76.2]);
     expect(ops.findIndex(({ op }) => op === 'turn')).toBe(5);
-    expect(at('slit')).toEqual([3.5, 5, 8.5]);
+    expect(at('slit')).toEqual([88.9, 127, 215.9]);
     expect(ops.find(({ op }) => op === 'corner')).toMatchObject({ across: inch, up: 1.5 * inch });
   });
 
@@ -60,7 +60,7 @@ describe('desk card', () => {
       '--style',
       'open-top',
       '--set',
-      'width=90',
+      'width=90mm',
       '--set',
       'depth=4 cm',
       '--set',
