@@ -12,7 +12,6 @@ const trade = [
   '--set',
   'height=3in',
 ];
-const inch = 25.4;
 
 interface Card {
   readonly unit: string;
@@ -36,11 +35,11 @@ describe('desk card', () => {
     const ops = pieces[0]?.ops ?? [];
     const at = (name: string) => ops.filter(({ op }) => op === name).map((op) => op.at);
     expect(unit).toBe('in');
-    expect(ops[0]).toEqual({ op: 'blank', across: 11 * inch, up: 4.5 * inch });
+    expect(ops[0]).toEqual({ op: 'blank', across: 279.4, up: 114.3 });
     expect(at('score')).toEqual([88.9, 127, 215.9, 254, 76.2]);
     expect(ops.findIndex(({ op }) => op === 'turn')).toBe(5);
     expect(at('slit')).toEqual([88.9, 127, 215.9]);
-    expect(ops.find(({ op }) => op === 'corner')).toMatchObject({ across: inch, up: 1.5 * inch });
+    expect(ops.find(({ op }) => op === 'corner')).toMatchObject({ across: 25.4, up: 38.1 });
   });
 
   test('as text it is numbered for reading', async () => {
@@ -78,7 +77,7 @@ describe('desk net', () => {
       pieces: { blank: unknown; slits: unknown[] }[];
       findings: { says: string }[];
     };
-    expect(net.pieces[0]?.blank).toEqual({ acrossMm: 11 * inch, upMm: 4.5 * inch });
+    expect(net.pieces[0]?.blank).toEqual({ acrossMm: 279.4, upMm: 114.3 });
     expect(net.pieces[0]?.slits).toHaveLength(3);
     for (const { says } of net.findings) expect(says).not.toMatch(/[{}]/);
   });
