@@ -28,7 +28,8 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/units shared'),
   storage: layer('core shared', 'dexie zod'),
   worker: layer('core shared', 'highs'),
-  state: layer('core shared worker storage', 'zustand react'),
+  // zod reads back the undo list that an earlier visit left; everything else that is saved has its schema in shared.
+  state: layer('core shared worker storage', 'zustand react zod'),
   print: layer('core shared', 'jspdf uqr'),
   desk: layer('print core shared', 'highs'),
   ui: layer('core shared', 'react react-dom radix-ui lucide-react three'),
