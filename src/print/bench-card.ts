@@ -110,9 +110,7 @@ function cardBlocks({ piece, steps }: PieceCard, input: BenchCardInput): Block[]
 const UNIT_WORDS = { in: 'inches', mm: 'millimetres' } as const;
 
 const faceWords = (faceUp: FaceUp): string =>
-  faceUp === 'inside'
-    ? 'The inside of the card faces up, on every step and in every picture.'
-    : 'The outside of the card faces up, on every step and in every picture.';
+  `Score, slit and cut with the ${faceUp} of the card facing up; the picture shows that face.`;
 
 /** Room for a pencil on what is left of the last page. */
 function notesBlock(leftMm: number, widthMm: number): Block | null {

@@ -25,7 +25,7 @@ export function flowColumns(
   blocks: readonly Block[],
   paper: PaperName,
   fill: (heightMm: number) => Block | null = () => null,
-): Mark[][] {
+): PageColumn[] {
   const { heightMm } = columnOf(paper);
   const columns: Block[][] = [[]];
   let left = heightMm;
@@ -41,7 +41,7 @@ export function flowColumns(
   }
   const last = fill(left);
   if (last) columns.at(-1)!.push(last);
-  return columns.map(placeBlocks);
+  return columns.map((stack) => ({ marks: placeBlocks(stack) }));
 }
 
 const heightOf = (blocks: readonly Block[]) => blocks.reduce((sum, { heightMm }) => sum + heightMm, 0);
@@ -67,24 +67,33 @@ function placeBlocks(blocks: readonly Block[]): Mark[] {
   });
 }
 
-/** Pages of marks that hang from the top left of the column, each with its foot. */
-export function pagesOf(
-  columns: readonly (readonly Mark[])[],
+/** What stands on one page: marks that hang from the top left corner inside its margins. */
+export interface PageColumn {
+  readonly marks: readonly Mark[];
+  /** The paper lies on its long side. */
+  readonly sideways?: boolean;
+}
+
+/** Columns as pages of the paper, each with its foot. */
+export const pagesOf = (
+  columns: readonly PageColumn[],
   paper: PaperName,
   { title, code }: PageFoot,
-): Page[] {
-  const { widthMm, heightMm } = PAPER_MM[paper];
-  const size = TYPE_MM.small;
-  return columns.map((marks, i) => ({
-    widthMm,
-    heightMm,
-    title,
-    description: `Page ${i + 1} of ${columns.length}.`,
-    marks: [
-      ...moveMarks(marks, MARGIN_MM, heightMm - MARGIN_MM),
-      textMark(title, [MARGIN_MM, MARGIN_MM], size),
-      textMark(`page ${i + 1} of ${columns.length}`, [widthMm / 2, MARGIN_MM], size, { anchor: 'middle' }),
-      textMark(code, [widthMm - MARGIN_MM, MARGIN_MM], size, { anchor: 'end' }),
-    ],
-  }));
-}
+): Page[] =>
+  columns.map(({ marks, sideways = false }, i) => {
+    const sheet = PAPER_MM[paper];
+    const [widthMm, heightMm] = sideways ? [sheet.heightMm, sheet.widthMm] : [sheet.widthMm, sheet.heightMm];
+    const number = `page ${i + 1} of ${columns.length}`;
+    return {
+      widthMm,
+      heightMm,
+      title,
+      description: `${title}, ${number}.`,
+      marks: [
+        ...moveMarks(marks, MARGIN_MM, heightMm - MARGIN_MM),
+        textMark(title, [MARGIN_MM, MARGIN_MM], TYPE_MM.small),
+        textMark(number, [widthMm / 2, MARGIN_MM], TYPE_MM.small, { anchor: 'middle' }),
+        textMark(code, [widthMm - MARGIN_MM, MARGIN_MM], TYPE_MM.small, { anchor: 'end' }),
+      ],
+    };
+  });

@@ -14,13 +14,10 @@ export interface PdfFonts {
 
 /** A document as vector PDF at true size: selectable text, black only, no scaling by the viewer; the same bytes every time. */
 export function writePdf(document: PrintDocument, fonts: PdfFonts): Uint8Array {
-  const pdf = new jsPDF({
-    unit: 'mm',
-    format: sheetOf(document.pages[0]),
-    compress: true,
-    putOnlyUsedFonts: true,
-    floatPrecision: 5,
-  });
+  const [first] = document.pages;
+  if (!first) throw new RangeError('a document without pages');
+  const settings = { unit: 'mm', compress: true, putOnlyUsedFonts: true, floatPrecision: 5 } as const;
+  const pdf = new jsPDF({ ...settings, format: sheetOf(first), orientation: orientationOf(first) });
   pdf.setCreationDate(new Date(document.stamp.madeAt));
   pdf.setFileId(fileId(document));
   pdf.setProperties({ title: writable(document.title), creator: 'Crease & Count' });
@@ -34,8 +31,7 @@ export function writePdf(document: PrintDocument, fonts: PdfFonts): Uint8Array {
   return new Uint8Array(pdf.output('arraybuffer'));
 }
 
-const sheetOf = (page: Drawing | undefined): [number, number] =>
-  page ? [page.widthMm, page.heightMm] : [210, 297];
+const sheetOf = ({ widthMm, heightMm }: Drawing): [number, number] => [widthMm, heightMm];
 const orientationOf = ({ widthMm, heightMm }: Drawing) => (widthMm > heightMm ? 'landscape' : 'portrait');
 
 function embedFace(pdf: jsPDF, bytes: Uint8Array, style: 'normal' | 'bold'): void {

@@ -1,56 +1,56 @@
-import { centredText, lineMark, textMark } from '../core/draw/marks';
+import { centredText, lineMark } from '../core/draw/marks';
 import type { At, Mark } from '../core/draw/types';
 import { TYPE_MM } from './print-document';
 
-const BARS = [
-  { lengthMm: 100, words: '100 mm' },
-  { lengthMm: 101.6, words: '4 in' }, // source: 25.4 mm to the inch by definition
-] as const;
-const TICK_MM = 2;
-const APART_MM = 8;
-
-/** Said beside every pair of bars. source: "fit" shrinks by 3 to 6 %, print guides. */
-export const TRUE_SCALE_WORDS =
-  'Print at 100 %, not fit. Measure both bars: if either is off, do not cut by this page.';
-
-/**
- * 100 mm and 4 in, once across and once up, as an L: `corner` is where the two meet, mm on the page. `stretch` makes up for a printer that
- * was measured short or long (1 is a true printer).
- */
-export function drawScaleBars(
-  [x, y]: At,
-  stretch: { readonly across: number; readonly up: number } = { across: 1, up: 1 },
-): Mark[] {
-  return BARS.flatMap(({ lengthMm, words }, i) => [
-    ...bar(
-      lengthMm * stretch.across,
-      words,
-      (along, off) => [x + APART_MM * 2 + along, y + i * APART_MM + off],
-      0,
-    ),
-    ...bar(
-      lengthMm * stretch.up,
-      words,
-      (along, off) => [x + i * APART_MM - off, y + APART_MM * 2 + along],
-      90,
-    ),
-  ]);
+/** How much longer than life to print, across and up the page: makes up for a printer that was measured short. 1 is a true printer. */
+export interface Stretch {
+  readonly across: number;
+  readonly up: number;
 }
 
-/** Room that the L takes, across and up. */
-export const SCALE_BARS_MM = APART_MM * 2 + 101.6;
+export const TRUE_PRINTER: Stretch = { across: 1, up: 1 };
+
+// source: 25.4 mm to the inch by definition
+const BARS = [
+  { lengthMm: 100, words: '100 mm' },
+  { lengthMm: 101.6, words: '4 in' },
+] as const;
+const TICK_MM = 1.6;
+const ROW_MM = 6.5;
+
+/** Room that the two bars of one direction take beside each other. */
+export const BARS_MM = BARS.length * ROW_MM;
+
+('Print at 100 %, not fit. Measure a bar each way: if it is off, do not cut by this page.');
+
+/** 100 mm and 4 in across the page, above one another from the lower left point. */
+export const barsAcross = ([left, bottom]: At, { across }: Stretch): Mark[] =>
+  BARS.flatMap(({ lengthMm, words }, i) =>
+    bar(lengthMm * across, `${words} across`, words, 0, (along, off) => [
+      left + along,
+      bottom + 1.6 + i * ROW_MM + off,
+    ]),
+  );
+
+/** 100 mm and 4 in up the page, beside one another from the lower right point. */
+export const barsUp = ([right, bottom]: At, { up }: Stretch): Mark[] =>
+  BARS.flatMap(({ lengthMm, words }, i) =>
+    bar(lengthMm * up, `${words} up`, words, 90, (along, off) => [
+      right - 1.6 - i * ROW_MM - off,
+      bottom + along,
+    ]),
+  );
 
 function bar(
   lengthMm: number,
+  name: string,
   words: string,
-  at: (along: number, off: number) => At,
   turnDeg: 0 | 90,
+  at: (along: number, off: number) => At,
 ): Mark[] {
   return [
-    lineMark('guide', [at(0, 0), at(lengthMm, 0)], `bar ${words} ${turnDeg === 0 ? 'across' : 'up'}`),
-    ...[0, lengthMm].map((end) => lineMark('guide', [at(end, -TICK_MM), at(end, TICK_MM)])),
-    centredText(words, at(lengthMm / 2, 2.2), TYPE_MM.small, { turnDeg }),
+    lineMark('edge', [at(0, 0), at(lengthMm, 0)], `bar ${name}`),
+    ...[0, lengthMm].map((end) => lineMark('edge', [at(end, -TICK_MM), at(end, TICK_MM)])),
+    centredText(words, at(lengthMm / 2, 2.1), TYPE_MM.small, { turnDeg }),
   ];
 }
-
-export const trueScaleNote = (at: At): Mark => textMark(TRUE_SCALE_WORDS, at, TYPE_MM.small);

@@ -2,11 +2,11 @@ import { CAUTIONS, type CardMark, type CardStep, type CautionCode } from '../cor
 import { lengthText } from '../core/draw/length-text';
 import { CAP_HEIGHT, textWidthMm } from '../core/draw/letters';
 import { areaMark, lineMark, textMark } from '../core/draw/marks';
+import { setFractions } from '../core/draw/set-fractions';
 import type { Mark } from '../core/draw/types';
 import type { Ruler } from '../core/units';
 import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
 import { TYPE_MM } from './print-document';
-import { setFractions } from './set-fractions';
 
 export interface StepStyle {
   readonly widthMm: number;

@@ -1,5 +1,6 @@
 import { printLength, type Ruler } from '../units';
 import type { Ticks } from '../units/ticks';
+import { setFractions } from './set-fractions';
 
 /** A length as a drawing writes it: the bare number on the maker's marks, and a smaller line below. */
 export interface LengthText {
@@ -12,7 +13,8 @@ export interface LengthText {
 
 /** A length for a drawing, on a ruler's marks. */
 export function lengthText(length: Ticks, ruler: Ruler): LengthText {
-  const { typographic, exact, lean, other } = printLength(length, ruler);
+  const { typographic, exact, lean, other: plain } = printLength(length, ruler);
+  const other = setFractions(plain);
   return {
     number: typographic.replace(/ (in|mm)$/, ''),
     below: lean === null ? other : `${lean}, ${other}`,

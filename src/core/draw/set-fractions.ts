@@ -1,4 +1,4 @@
-import { setFraction } from '../core/units';
+import { setFraction } from '../units';
 
 /** Plain fractions of a sentence as a printer sets them: `3 1/2 in` becomes `3½ in`. */
 export const setFractions = (text: string): string =>

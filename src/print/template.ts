@@ -1,0 +1,152 @@
+import { clipMarks } from '../core/draw/clip';
+import type { GrainWay } from '../core/draw/grain-arrow';
+import { drawLegend, inksIn } from '../core/draw/legend';
+import { sizeWords } from '../core/draw/length-text';
+import { areaMark, type Box, boxRing, moveMarks, textMark } from '../core/draw/marks';
+import { drawNet } from '../core/draw/net-drawing';
+import type { FaceUp } from '../core/draw/net-lines';
+import type { Drawing, Mark } from '../core/draw/types';
+import type { PieceNet } from '../core/net/types';
+import type { Ruler } from '../core/units';
+import { drawAssemblyMap, MAP_MM } from './assembly-map';
+import { textBlock } from './block';
+import { type PageColumn, pagesOf } from './page-flow';
+import {
+  fileStem,
+  MARGIN_MM,
+  PAPER_MM,
+  type PaperName,
+  type PrintDocument,
+  type PrintStamp,
+  TYPE_MM,
+} from './print-document';
+import { drawRegister } from './register-marks';
+import { BARS_MM, barsAcross, barsUp, type Stretch, TRUE_PRINTER } from './scale-bars';
+import { stretchMarks } from './stretch-marks';
+import { type Tile, type Tiling, tileDrawing } from './tiling';
+
+export interface TemplateInput {
+  readonly recipeName: string;
+  readonly pieces: readonly PieceNet[];
+  readonly faceUp: FaceUp;
+  readonly grain: GrainWay | null;
+  readonly ruler: Ruler;
+  readonly paper: PaperName;
+  /** What this printer needs to print true, each way of the page as it is printed. */
+  readonly stretch?: Stretch;
+  readonly stamp: PrintStamp;
+}
+
+const HEAD_MM = 11; // title and what to do, above the net
+const FOOT_MM = 6; // page number
+const GAP_MM = 3;
+const BELOW_MM = 18; // bars, notes and map, below the net
+
+/** The net at true size, over as many pages as it needs: register marks, an assembly map, and scale bars both ways on every page. */
+export function printTemplate(input: TemplateInput): PrintDocument {
+  const title = `${input.recipeName}: template`;
+  const columns = input.pieces.flatMap((piece) => piecePages(piece, input));
+  return {
+    name: `${fileStem(input.recipeName, 'box')}-template`,
+    title,
+    pages: pagesOf(columns, input.paper, { title, code: input.stamp.code }),
+    stamp: input.stamp,
+  };
+}
+
+function piecePages(piece: PieceNet, input: TemplateInput): PageColumn[] {
+  const { ruler, faceUp, grain, stretch = TRUE_PRINTER } = input;
+  const net = drawNet(piece, { ruler, scale: 1, textMm: TYPE_MM.number, faceUp, show: { numbers: false } });
+  const drawn = {
+    ...net,
+    widthMm: net.widthMm * stretch.across,
+    heightMm: net.heightMm * stretch.up,
+    marks: stretchMarks(net.marks, stretch),
+  };
+  const frames = [false, true].map((sideways) => frameOf(input.paper, sideways, net));
+  const tilings = frames.map((frame) => tileDrawing(drawn.widthMm, drawn.heightMm, frame.net));
+  const best = tilings[1]!.tiles.length < tilings[0]!.tiles.length ? 1 : 0;
+  const [frame, tiling] = [frames[best]!, tilings[best]!];
+  const words = [
+    capital(piece.label),
+    `card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}`,
+    ...(grain ? [`grain ${grain}`] : []),
+    `${faceUp} face up`,
+  ].join(', ');
+  return tiling.tiles.map((tile) => ({
+    sideways: best === 1,
+    marks: drawTilePage({ drawn, tile, tiling, frame, words, recipeName: input.recipeName, stretch }),
+  }));
+}
+
+const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** Where things stand on a template page, from the top left corner of its column. */
+interface Frame {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly legend: ReturnType<typeof drawLegend>;
+  /** Room for the net. */
+  readonly net: { readonly widthMm: number; readonly heightMm: number };
+}
+
+function frameOf(paper: PaperName, sideways: boolean, net: Drawing): Frame {
+  const sheet = PAPER_MM[paper];
+  const [across, up] = sideways ? [sheet.heightMm, sheet.widthMm] : [sheet.widthMm, sheet.heightMm];
+  const [widthMm, heightMm] = [across - 2 * MARGIN_MM, up - 2 * MARGIN_MM];
+  const legend = drawLegend(inksIn([net]), widthMm, TYPE_MM.small);
+  const below = GAP_MM + BELOW_MM + GAP_MM + legend.heightMm + FOOT_MM;
+  return {
+    widthMm,
+    heightMm,
+    legend,
+    net: { widthMm: widthMm - BARS_MM - GAP_MM, heightMm: heightMm - HEAD_MM - below },
+  };
+}
+
+interface TilePage {
+  readonly drawn: Drawing;
+  readonly tile: Tile;
+  readonly tiling: Tiling;
+  readonly frame: Frame;
+  readonly words: string;
+  readonly recipeName: string;
+  readonly stretch: Stretch;
+}
+
+function drawTilePage({ drawn, tile, tiling, frame, words, recipeName, stretch }: TilePage): Mark[] {
+  const { legend, net, widthMm } = frame;
+  const top = -HEAD_MM;
+  const bottom = top - net.heightMm;
+  const toPage = (marks: readonly Mark[]) => moveMarks(marks, -tile.window.left, top - tile.window.top);
+  const many = tiling.tiles.length > 1;
+  const head = many ? `${recipeName}, page ${tile.name} of ${tiling.rows} × ${tiling.columns}` : recipeName;
+  return [
+    ...textBlock(head, { widthMm, sizeMm: TYPE_MM.heading, bold: true }).marks,
+    textMark(words, [widthMm, -0.73 * TYPE_MM.heading], TYPE_MM.body, { anchor: 'end' }),
+    ...(many ? [areaMark('join', boxRing(windowBox(frame, top)))] : []),
+    ...toPage(clipMarks(drawn.marks, tile.window)),
+    ...(many ? toPage(drawRegister(tiling, tile)) : []),
+    ...barsAcross([0, bottom - GAP_MM - BARS_MM], stretch),
+    ...barsUp([widthMm, bottom], stretch),
+    ...notes(many).map((line, i) => textMark(line, [108, bottom - GAP_MM - 2.3 - i * 4.4], TYPE_MM.small)),
+    ...(many
+      ? moveMarks(drawAssemblyMap(tiling, tile, drawn), widthMm - MAP_MM.widthMm, bottom - GAP_MM - BELOW_MM)
+      : []),
+    ...moveMarks(legend.marks, 0, bottom - 2 * GAP_MM - BELOW_MM),
+  ];
+}
+
+const windowBox = ({ net }: Frame, top: number): Box => ({
+  left: 0,
+  right: net.widthMm,
+  top,
+  bottom: top - net.heightMm,
+});
+
+const notes = (many: boolean) => [
+  'Print at 100 %, not fit.',
+  'Measure a bar each way:',
+  'if it is off, do not cut by this page.',
+  ...(many ? ['Lay cross on cross, then tape.'] : []),
+];
