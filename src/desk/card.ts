@@ -1,39 +1,43 @@
-import { cardSteps, deriveProgram } from '../core/bench';
 import { checkBox } from '../core/checks';
-import { layNet } from '../core/net';
-import { benchFor } from './bench';
-import { DOCUMENT_OPTIONS, deliver, readFormat } from './deliver';
+import { DOCUMENT_OPTIONS, deliver, documentUsage, readFormat } from './deliver';
 import { cardText, describeCard } from './describe-card';
 import { describeFinding } from './describe-finding';
+import { makeBox, wordPieces } from './made-box';
+import { printPdf, readPaper } from './paper';
+import { benchCardOf } from './print-box';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
+import { stampOf } from './stamp';
 import type { Verb } from './verb';
 
-const FORMATS = ['json', 'text'] as const;
+const FORMATS = ['json', 'text', 'pdf'] as const;
 
 export const verb: Verb = {
-  usage: `${BOX_USAGE} [--format ${FORMATS.join('|')}] [--out FILE]`,
+  usage: `${BOX_USAGE} ${documentUsage(FORMATS)}`,
   answers: 'The bench card of a box: what hands do, act by act, as operations and as words.',
   words: { least: 0, most: 1 },
   options: { ...BOX_OPTIONS, ...DOCUMENT_OPTIONS },
-  run: (given, desk) => {
+  run: async (given, desk) => {
     const asked = readBox(given, desk);
     if (!('style' in asked)) return asked;
     const format = readFormat(given, FORMATS);
     if (typeof format !== 'string') return [format];
-    const { style, sizes, chosen, caliperUm, tool, unit, recipe } = asked;
-    const net = layNet(style, { sizes, options: chosen, caliperUm });
-    const bench = benchFor(tool, unit);
-    const ruler = { unit, finest: bench.finestMark };
-    const pieces = net.pieces.map((piece) => {
-      const program = deriveProgram(piece, bench, { faceUp: recipe?.faceUp ?? 'inside' });
-      return { piece, program, steps: cardSteps(program, piece, net, bench) };
-    });
-    const findings = checkBox(style, net, bench).map((finding) => describeFinding(finding, ruler));
-    if (format === 'text') {
-      for (const { says, remedy } of findings) desk.tell(`${says} ${remedy}`);
-      return deliver(cardText(recipe?.name ?? style.name, pieces, ruler), given, desk);
+    const paper = readPaper(given, asked.unit);
+    if (typeof paper !== 'string') return [paper];
+    const box = makeBox(asked);
+    const { net, bench, ruler, name } = box;
+    const findings = checkBox(asked.style, net, bench).map((finding) => describeFinding(finding, ruler));
+    if (format === 'json') {
+      const pieces = describeCard(wordPieces(box));
+      const card = { style: asked.style.id, unit: ruler.unit, tool: bench.name, pieces, findings };
+      return deliver(JSON.stringify(card, null, 2), given, desk);
     }
-    const card = { style: style.id, unit, tool: bench.name, pieces: describeCard(pieces), findings };
-    return deliver(JSON.stringify(card, null, 2), given, desk);
+    for (const { says, remedy } of findings) desk.tell(`${says} ${remedy}`);
+    return deliver(
+      format === 'text'
+        ? cardText(name, wordPieces(box), ruler)
+        : await printPdf(benchCardOf(box, paper, stampOf(asked.recipe, desk)), desk),
+      given,
+      desk,
+    );
   },
 };

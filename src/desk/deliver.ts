@@ -2,8 +2,10 @@ import { suggestName } from './nearest-name';
 import { refuse } from './refuse';
 import type { Desk, DeskRefusal, Given } from './verb';
 
-/** The options of a verb that writes one document. */
-export const DOCUMENT_OPTIONS = { format: 'one', out: 'one' } as const;
+/** The options of a verb that writes one document, and how they are called. */
+export const DOCUMENT_OPTIONS = { format: 'one', out: 'one', paper: 'one' } as const;
+export const documentUsage = (formats: readonly string[]): string =>
+  `[--format ${formats.join('|')}] [--paper letter|a4] [--out FILE]`;
 
 /** One of a verb's formats, by `--format`; the first when nothing is said. */
 export function readFormat<Format extends string>(

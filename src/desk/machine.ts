@@ -45,4 +45,6 @@ export const machine: Desk = {
       return refusePath(path, 'a file that can be written', error);
     }
   },
+  font: (weight) => readFileSync(new URL(`../../public/fonts/inter-${weight}.ttf`, import.meta.url)),
+  now: () => new Date().toISOString(),
 };

@@ -1,41 +1,43 @@
 import { checkBox } from '../core/checks';
-import { layNet } from '../core/net';
 import { dxfOf } from '../core/net/dxf';
 import { foldTextOf } from '../core/net/fold-format';
 import { svgOf } from '../core/net/svg';
-import { benchFor } from './bench';
-import { DOCUMENT_OPTIONS, deliver, readFormat } from './deliver';
+import { DOCUMENT_OPTIONS, deliver, documentUsage, readFormat } from './deliver';
 import { describeFinding } from './describe-finding';
 import { describeNet } from './describe-net';
+import { makeBox } from './made-box';
+import { printPdf, readPaper } from './paper';
+import { templateOf } from './print-box';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
+import { stampOf } from './stamp';
 import type { Verb } from './verb';
 
-const FORMATS = ['json', 'fold', 'svg', 'dxf'] as const;
+const FORMATS = ['json', 'fold', 'svg', 'dxf', 'pdf'] as const;
 
 export const verb: Verb = {
-  usage: `${BOX_USAGE} [--format ${FORMATS.join('|')}] [--out FILE]`,
+  usage: `${BOX_USAGE} ${documentUsage(FORMATS)}`,
   answers: 'The flat net of a box: blank, faces, scores, slits, glue, and what the checks find.',
   words: { least: 0, most: 1 },
   options: { ...BOX_OPTIONS, ...DOCUMENT_OPTIONS },
-  run: (given, desk) => {
+  run: async (given, desk) => {
     const asked = readBox(given, desk);
     if (!('style' in asked)) return asked;
     const format = readFormat(given, FORMATS);
     if (typeof format !== 'string') return [format];
-    const { style, sizes, chosen, caliperUm, tool, unit, recipe } = asked;
-    const net = layNet(style, { sizes, options: chosen, caliperUm });
-    const title = recipe?.name ?? style.name;
+    const paper = readPaper(given, asked.unit);
+    if (typeof paper !== 'string') return [paper];
+    const box = makeBox(asked);
+    const { net, name, bench, ruler } = box;
     const documents = {
       json: () => {
-        const bench = benchFor(tool, unit);
-        const ruler = { unit, finest: bench.finestMark };
-        const findings = checkBox(style, net, bench).map((finding) => describeFinding(finding, ruler));
+        const findings = checkBox(asked.style, net, bench).map((finding) => describeFinding(finding, ruler));
         return JSON.stringify({ ...describeNet(net), findings }, null, 2);
       },
-      fold: () => foldTextOf(net, title),
-      svg: () => svgOf(net, title),
+      fold: () => foldTextOf(net, name),
+      svg: () => svgOf(net, name),
       dxf: () => dxfOf(net),
+      pdf: () => printPdf(templateOf(box, paper, stampOf(asked.recipe, desk)), desk),
     };
-    return deliver(documents[format](), given, desk);
+    return deliver(await documents[format](), given, desk);
   },
 };

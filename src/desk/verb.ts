@@ -24,6 +24,10 @@ export interface Desk {
   readonly read: (path: string) => string | DeskRefusal;
   /** Writes a file and the folders above it; gives the reason if the machine will not. */
   readonly write: (path: string, content: string | Uint8Array) => DeskRefusal | null;
+  /** The app's own printing face, TrueType. */
+  readonly font: (weight: 'regular' | 'bold') => Uint8Array;
+  /** The time of day, ISO 8601, UTC. */
+  readonly now: () => string;
 }
 
 /** One verb of the desk, in a file of its own that exports it as `verb`. Gives what it refused: nothing when all was done. */

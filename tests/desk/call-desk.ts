@@ -1,3 +1,4 @@
+import { machine } from '../../src/desk/machine';
 import { runDesk } from '../../src/desk/run-desk';
 import type { Desk, DeskRefusal } from '../../src/desk/verb';
 
@@ -36,6 +37,8 @@ export async function callDesk(
       written.set(path, content);
       return null;
     },
+    font: machine.font,
+    now: () => '2026-02-03T04:05:06Z',
   };
   const refused = await runDesk(words, desk);
   const codes = refused.map(({ code }) => code);

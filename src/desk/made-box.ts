@@ -1,0 +1,47 @@
+import type { Recipe, Tool } from '../../shared/workbook';
+import { type BenchTool, cardSteps, deriveProgram } from '../core/bench';
+import { type BoxNet, layNet } from '../core/net';
+import { benchToolOf, netOfRecipe } from '../core/plan';
+import { styleById } from '../core/styles';
+import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
+import type { WordedPiece } from './describe-card';
+import type { AskedBox } from './read-box';
+
+/** A box as it is made at a bench: its net, the tool, and the marks its lengths are printed on. */
+export interface MadeBox {
+  readonly name: string;
+  readonly styleName: string;
+  readonly net: BoxNet;
+  readonly bench: BenchTool;
+  readonly ruler: Ruler;
+  readonly recipe: Recipe | null;
+}
+
+/** The box that was asked for, at the bench of its file or with a ruler. */
+export function makeBox({ style, sizes, chosen, caliperUm, unit, recipe, tool }: AskedBox): MadeBox {
+  const net = layNet(style, { sizes, options: chosen, caliperUm });
+  const name = recipe?.name ?? style.name;
+  return { name, styleName: style.name, net, recipe, ...benchFor(tool, unit) };
+}
+
+/** The box of a saved recipe, or null if its style is not one of ours. */
+export function makeRecipe(recipe: Recipe, tool: Tool | undefined): MadeBox | null {
+  const style = styleById(recipe.styleId);
+  const net = netOfRecipe(recipe);
+  if (!style || !net) return null;
+  return { name: recipe.name, styleName: style.name, net, recipe, ...benchFor(tool, tool?.unit ?? 'in') };
+}
+
+/** The saved tool if it has these units, else its reach with that unit's usual marks. */
+export function benchFor(tool: Tool | undefined, unit: LengthUnit): Pick<MadeBox, 'bench' | 'ruler'> {
+  const saved = benchToolOf(tool);
+  const bench = saved.unit === unit ? saved : { ...saved, unit, finestMark: USUAL_FINEST[unit] };
+  return { bench, ruler: { unit, finest: bench.finestMark } };
+}
+
+/** Every piece of a box with its program and the program's words. */
+export const wordPieces = ({ net, bench, recipe }: MadeBox): WordedPiece[] =>
+  net.pieces.map((piece) => {
+    const program = deriveProgram(piece, bench, { faceUp: recipe?.faceUp ?? 'inside' });
+    return { piece, program, steps: cardSteps(program, piece, net, bench) };
+  });

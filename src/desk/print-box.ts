@@ -1,0 +1,27 @@
+import { type PaperName, type PrintDocument, type PrintStamp, printBenchCard, printTemplate } from '../print';
+import { type MadeBox, wordPieces } from './made-box';
+
+const GRAIN = { upright: 'up', around: 'across', free: null } as const;
+
+const sharedOf = ({ name, ruler, recipe }: MadeBox, paper: PaperName, stamp: PrintStamp) => ({
+  recipeName: name,
+  faceUp: recipe?.faceUp ?? 'inside',
+  grain: GRAIN[recipe?.grain ?? 'free'],
+  ruler,
+  paper,
+  stamp,
+});
+
+/** The card that lies beside the trimmer. */
+export const benchCardOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): PrintDocument =>
+  printBenchCard({
+    ...sharedOf(box, paper, stamp),
+    styleName: box.styleName,
+    inside: box.net.inside,
+    cards: wordPieces(box),
+    notes: box.recipe?.notes ?? '',
+  });
+
+/** The nets at true size, to lay on the card. */
+export const templateOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): PrintDocument =>
+  printTemplate({ ...sharedOf(box, paper, stamp), pieces: box.net.pieces });
