@@ -40,3 +40,39 @@ export function readRow<T extends TableName>(table: T, raw: unknown): RowReading
     ? { ok: true, row: reading.data as Rows[T] }
     : { ok: false, refusals: refusalsOf(reading.error.issues, raw) };
 }
+
+export type AllRows = { readonly [T in TableName]: readonly Rows[T][] };
+
+/** A stored row that today's schema cannot read. It is never changed or deleted, only shown and offered as it is. */
+export interface Quarantined {
+  readonly table: TableName;
+  readonly id: string;
+  readonly raw: unknown;
+  readonly refusals: readonly Refusal[];
+}
+
+/** Rows as they were stored, parted into those that today's schema reads and those it does not. */
+export function sortRows(stored: Readonly<Record<string, readonly unknown[]>>): {
+  readonly rows: AllRows;
+  readonly quarantined: readonly Quarantined[];
+} {
+  const quarantined: Quarantined[] = [];
+  const read = <T extends TableName>(table: T): readonly Rows[T][] =>
+    (stored[table] ?? []).flatMap((raw): Rows[T][] => {
+      const reading = readRow(table, raw);
+      if (reading.ok) return [reading.row];
+      quarantined.push({ table, id: idOf(raw), raw, refusals: reading.refusals });
+      return [];
+    });
+  const rows = {
+    recipes: read('recipes'),
+    events: read('events'),
+    papers: read('papers'),
+    supplies: read('supplies'),
+    tools: read('tools'),
+  };
+  return { rows, quarantined };
+}
+
+const idOf = (raw: unknown): string =>
+  typeof raw === 'object' && raw !== null && 'id' in raw && typeof raw.id === 'string' ? raw.id : '';

@@ -1,4 +1,4 @@
-import { readRow } from '../../shared/tables';
+import { readRow, sortRows } from '../../shared/tables';
 import type { Draft, WorkbookStorage } from '../storage/port';
 import { readHistory } from './kept-history';
 import { readBackupNote, readSettings } from './notes';
@@ -21,7 +21,8 @@ export function bootIntents(shop: Workshop): BootIntents {
     const opened = await shop.ports.openStorage(() => shop.set({ phase: { phase: 'blocked' } }));
     if (opened.ok) return loadFrom(opened.value);
     if (opened.fault.kind === 'absent') return carryOnInMemory();
-    shop.set({ phase: { phase: 'stopped', fault: opened.fault } });
+    const { rows, quarantined } = sortRows(opened.fault.salvaged ?? {});
+    shop.set({ phase: { phase: 'stopped', fault: opened.fault }, rows: shelfOf(rows), quarantined });
   }
 
   async function loadFrom(storage: WorkbookStorage): Promise<void> {

@@ -1,5 +1,4 @@
-import { type AnyRow, type Rows, TABLES, type TableName } from '../../shared/tables';
-import type { AllRows } from '../storage/port';
+import { type AllRows, type AnyRow, type Rows, TABLES, type TableName } from '../../shared/tables';
 
 /** Every row of the workbook by id. Never changed in place: a new shelf shares what did not change. */
 export type Shelf = { readonly [T in TableName]: ReadonlyMap<string, Rows[T]> };

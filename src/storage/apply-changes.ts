@@ -1,5 +1,6 @@
 import { type AnyRow, readRow } from '../../shared/tables';
 import { NOTHING_COUNTED, readCensus } from './census';
+import { DatabaseReplaced } from './faults';
 import type { Binned, Census, Change, Conflict, Snapshot, Written } from './port';
 import type { Note, Transaction } from './transaction';
 
@@ -14,20 +15,25 @@ interface Outcome {
   readonly census: Census | null;
 }
 
-/** The rule of every write, inside one transaction: compare all revisions first, then keep all rows, or keep none and say why. */
+/**
+ * The rule of every write, inside one transaction: compare all revisions first, then keep all rows, or keep none and say why.
+ * Throws DatabaseReplaced if the database is older than the generation that was seen in it before.
+ */
 export async function applyChanges(
   tx: Transaction,
   changes: readonly Change[],
   at: string,
   notes: readonly Note[],
+  generationSeen: number,
 ): Promise<Outcome> {
+  const noted = readCensus(noteValue(await tx.get('notes', CENSUS_NOTE))) ?? NOTHING_COUNTED;
+  if (noted.generation < generationSeen) throw new DatabaseReplaced(`generation ${noted.generation}`);
   const found = [];
   for (const change of changes) found.push(await compare(tx, change));
   const conflicts = found.flatMap(({ conflict }) => conflict ?? []);
   if (conflicts.length > 0) return { written: { outcome: 'conflict', conflicts }, census: null };
 
-  let { generation, rows, revSum } =
-    readCensus(noteValue(await tx.get('notes', CENSUS_NOTE))) ?? NOTHING_COUNTED;
+  let { generation, rows, revSum } = noted;
   const revs: (number | null)[] = [];
   for (const [index, change] of changes.entries()) {
     const stored = found[index]?.stored ?? null;

@@ -1,4 +1,6 @@
 import type { Dexie, Transaction as DexieTransaction } from 'dexie';
+import { type AnyRow, TABLES } from '../../shared/tables';
+import type { Snapshot } from './port';
 
 /** One version of the database's shape. `upgrade` moves the rows of the version before it. */
 export interface DatabaseVersion {
@@ -30,9 +32,26 @@ export const DATABASE_VERSIONS: readonly DatabaseVersion[] = [
 /** Browsers number a database ten times higher than it is declared here. Source: the Dexie manual, `Version`. */
 export const browserVersion = (version: number): number => version * 10;
 
+/** Declares every version. Before an upgrade moves any row, every row is copied as it was among its earlier states. */
 export function declareVersions(db: Dexie, versions: readonly DatabaseVersion[]): void {
   for (const { version, stores, upgrade } of versions) {
     const declared = db.version(version).stores(stores);
-    if (upgrade) declared.upgrade((tx) => upgrade(tx));
+    if (upgrade)
+      declared.upgrade(async (tx) => {
+        await copyRows(tx);
+        await upgrade(tx);
+      });
+  }
+}
+
+async function copyRows(tx: DexieTransaction): Promise<void> {
+  for (const table of TABLES) {
+    const rows = await tx.table<Partial<AnyRow> & { id: string }, string>(table).toArray();
+    const copies = rows.map(({ ...row }): Snapshot => {
+      const of = `${table}/${row.id}`;
+      const rev = typeof row.rev === 'number' ? row.rev : 0;
+      return { id: `${of}@${rev}`, of, table, rev, takenAt: String(row.changedAt), row };
+    });
+    await tx.table<Snapshot, string>('snapshots').bulkPut(copies);
   }
 }

@@ -7,6 +7,7 @@ import {
 } from './database-versions';
 import { faultOf, watchOver } from './faults';
 import type { FaultKind, Result, Snapshot, StorageEvent, StorageFault, WorkbookStorage } from './port';
+import { salvage } from './salvage';
 import { STORES, type Transaction } from './transaction';
 import { type Database, keepWorkbook } from './workbook-storage';
 
@@ -28,18 +29,21 @@ export async function openDexie(options: DexieOptions): Promise<Result<WorkbookS
   const newest = browserVersion(Math.max(...versions.map(({ version }) => version)));
   const found = await watchOver(() => versionInBrowser(name));
   if (!found.ok) return found;
-  if (found.value > newest) return failNewer(found.value, newest);
+  if (found.value > newest) return withSalvage(name, failNewer(found.value, newest));
 
   const db = new Dexie(name, { chromeTransactionDurability: 'strict' });
   declareVersions(db, versions);
-  if (onBlocked) db.on('blocked', onBlocked);
+  db.on('blocked', () => {
+    onBlocked?.();
+    return false; // Dexie's own answer is a warning nobody reads.
+  });
   const opened = await open(db);
-  if (!opened.ok) return opened;
+  if (!opened.ok) return withSalvage(name, opened);
   // Where the browser does not list its databases, their version shows only now.
   const version = db.backendDB().version;
   if (version > newest) {
     db.close({ disableAutoOpen: true });
-    return failNewer(version, newest);
+    return withSalvage(name, failNewer(version, newest));
   }
   return { ok: true, value: keepWorkbook(databaseOn(db, outside)) };
 }
@@ -58,6 +62,7 @@ function databaseOn(db: Dexie, outside: DexieOptions['outside']): Database {
     stale = { kind: 'stale', detail: 'a newer version was opened in another tab' };
     db.close({ disableAutoOpen: true });
     tell({ event: 'fault', fault: stale });
+    return false; // Dexie's own answer, which would open again by itself, is not wanted.
   });
 
   const taken = () => (stale ? ({ ok: false, fault: stale } as const) : null);
@@ -122,6 +127,7 @@ async function open(db: Dexie): Promise<Result<Dexie>> {
   try {
     return { ok: true, value: await db.open() };
   } catch (error) {
+    db.close({ disableAutoOpen: true });
     const fault = faultOf(error);
     return { ok: false, fault: fault.kind === 'lost' ? { ...fault, kind: 'broken' } : fault };
   }
@@ -134,7 +140,14 @@ function openChannel(name: string, tell: (event: StorageEvent) => void): Broadca
   return channel;
 }
 
-const fail = (kind: FaultKind, detail: string): { ok: false; fault: StorageFault } => ({
+type Failed = { readonly ok: false; readonly fault: StorageFault };
+
+async function withSalvage(name: string, { fault }: Failed): Promise<Failed> {
+  const salvaged = await salvage(name);
+  return { ok: false, fault: salvaged ? { ...fault, salvaged } : fault };
+}
+
+const fail = (kind: FaultKind, detail: string): Failed => ({
   ok: false,
   fault: { kind, detail },
 });

@@ -1,5 +1,6 @@
-import type { Refusal } from '../../shared/refusals';
-import type { AnyRow, Rows, TableName } from '../../shared/tables';
+import type { AllRows, AnyRow, Quarantined, Rows, TableName } from '../../shared/tables';
+
+export type { AllRows, Quarantined };
 
 /**
  * Why storage could not do what was asked. Work stays in memory and in the journal, and a file is offered.
@@ -14,6 +15,8 @@ export interface StorageFault {
   readonly kind: FaultKind;
   /** The browser's own words, for a report; never the only thing a maker sees. */
   readonly detail: string;
+  /** Where a database would not open for this app: what could be read of it, as it stands there, by table. Never written to. */
+  readonly salvaged?: Readonly<Record<string, readonly unknown[]>>;
 }
 
 export type Result<Value> =
@@ -63,14 +66,6 @@ export interface Snapshot {
   readonly row: unknown;
 }
 
-/** A stored row that today's schema cannot read. It is never changed or deleted, only shown and offered as it is. */
-export interface Quarantined {
-  readonly table: TableName;
-  readonly id: string;
-  readonly raw: unknown;
-  readonly refusals: readonly Refusal[];
-}
-
 /** What was counted when something was last kept, noted in two places: a difference at the next start is loss. */
 export interface Census {
   /** Grows by one with every write. */
@@ -84,8 +79,6 @@ export interface Loss {
   readonly expected: Census;
   readonly found: Census;
 }
-
-export type AllRows = { readonly [T in TableName]: readonly Rows[T][] };
 
 /** Everything there is at the start. */
 export interface Stored {

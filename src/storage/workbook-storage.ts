@@ -1,16 +1,7 @@
-import { readRow, TABLES, type TableName } from '../../shared/tables';
+import { readRow, sortRows, TABLES, type TableName } from '../../shared/tables';
 import { applyChanges, CENSUS_NOTE, noteValue } from './apply-changes';
 import { lossOf, NOTHING_COUNTED, readCensus } from './census';
-import type {
-  AllRows,
-  Binned,
-  Census,
-  Quarantined,
-  Result,
-  StorageEvent,
-  Stored,
-  WorkbookStorage,
-} from './port';
+import type { Binned, Census, Result, StorageEvent, Stored, WorkbookStorage } from './port';
 import { STORES, type Transaction } from './transaction';
 
 /** What differs between one place to keep a workbook and another; everything else is written once, here. */
@@ -32,6 +23,11 @@ export function keepWorkbook(database: Database): WorkbookStorage {
     if (!outside || outside.generation < census.generation) database.outside.write(census);
   };
 
+  let generationSeen = 0;
+  const see = (census: Census | null) => {
+    generationSeen = census?.generation ?? 0;
+  };
+
   return {
     keeps: database.keeps,
     watch: database.watch,
@@ -42,6 +38,7 @@ export function keepWorkbook(database: Database): WorkbookStorage {
       const result = await database.run('read', (tx) => readEverything(tx, outside));
       if (!result.ok) return result;
       const { stored, census } = result.value;
+      see(census);
       if (!stored.loss && census) noteOutside(census);
       return { ok: true, value: stored };
     },
@@ -53,11 +50,13 @@ export function keepWorkbook(database: Database): WorkbookStorage {
           changes,
           at,
           Object.entries(notes).map(([id, value]) => ({ id, value })),
+          generationSeen,
         ),
       );
       if (!written.ok) return written;
       const { written: value, census } = written.value;
       if (census) {
+        see(census);
         noteOutside(census);
         const keys = changes.map(({ table, id }) => ({ table, id }));
         if (keys.length > 0) database.announce({ event: 'changed-elsewhere', keys });
@@ -98,6 +97,7 @@ export function keepWorkbook(database: Database): WorkbookStorage {
         return census;
       });
       if (!result.ok) return result;
+      see(result.value);
       noteOutside(result.value);
       return { ok: true, value: null };
     },
@@ -107,7 +107,10 @@ export function keepWorkbook(database: Database): WorkbookStorage {
         for (const store of STORES) await tx.clear(store);
         return null;
       });
-      if (result.ok) database.outside.clear();
+      if (result.ok) {
+        see(null);
+        database.outside.clear();
+      }
       return result;
     },
   };
@@ -115,16 +118,16 @@ export function keepWorkbook(database: Database): WorkbookStorage {
 
 const newestFirst = (a: Binned, b: Binned) => (a.deletedAt < b.deletedAt ? 1 : -1);
 
-type RawRows = readonly (readonly [TableName, readonly unknown[]])[];
+type RawRows = Readonly<Record<TableName, readonly unknown[]>>;
 
 async function rawRows(tx: Transaction): Promise<RawRows> {
   const raw: [TableName, readonly unknown[]][] = [];
   for (const table of TABLES) raw.push([table, await tx.all(table)]);
-  return raw;
+  return Object.fromEntries(raw) as RawRows;
 }
 
 function count(raw: RawRows): Omit<Census, 'generation'> {
-  const revs = raw.flatMap(([, rows]) => rows.map((row) => (row as { rev?: unknown }).rev));
+  const revs = TABLES.flatMap((table) => raw[table].map((row) => (row as { rev?: unknown }).rev));
   return {
     rows: revs.length,
     revSum: revs.reduce<number>((sum, rev) => sum + (typeof rev === 'number' ? rev : 0), 0),
@@ -139,23 +142,6 @@ async function readEverything(tx: Transaction, outside: Census | null) {
   const noted = readCensus(notes[CENSUS_NOTE]);
   const counted = count(raw);
   const loss = lossOf(noted ?? (counted.rows > 0 ? NOTHING_COUNTED : null), outside, counted);
-  const stored: Stored = { ...sortOut(raw), notes, loss };
+  const stored: Stored = { ...sortRows(raw), notes, loss };
   return { stored, census: noted };
-}
-
-/** Rows that today's schema reads, and those it does not. */
-function sortOut(raw: RawRows): Pick<Stored, 'rows' | 'quarantined'> {
-  const quarantined: Quarantined[] = [];
-  const rows = Object.fromEntries(
-    raw.map(([table, found]) => [
-      table,
-      found.flatMap((row) => {
-        const reading = readRow(table, row);
-        if (reading.ok) return [reading.row];
-        quarantined.push({ table, id: (row as { id: string }).id, raw: row, refusals: reading.refusals });
-        return [];
-      }),
-    ]),
-  ) as unknown as AllRows;
-  return { rows, quarantined };
 }

@@ -3,18 +3,7 @@ import { Dexie } from 'dexie';
 import { type DexieOptions, openDexie } from '../../src/storage/dexie';
 import type { WorkbookStorage } from '../../src/storage/port';
 import type { Place } from './acceptance';
-
-/** The part of a browser's local storage that we use, on a map. */
-export class LocalMap {
-  readonly map = new Map<string, string>();
-  getItem = (key: string) => this.map.get(key) ?? null;
-  setItem = (key: string, value: string) => void this.map.set(key, value);
-  removeItem = (key: string) => void this.map.delete(key);
-  key = (index: number) => [...this.map.keys()][index] ?? null;
-  get length() {
-    return this.map.size;
-  }
-}
+import { LocalMap } from './local-map';
 
 let databases = 0;
 export const newName = () => `workbook-${++databases}`;
