@@ -13,7 +13,7 @@ describe('the learning curve', () => {
     [90, 0.7047, 0.6342, 0.5708, 26.5427, 22.8319],
     [95, 0.8433, 0.8012, 0.7611, 32.6838, 30.4443],
   ])(
-    'at %i %% the 10th, 20th and 40th piece, the sum of 40, and 40 by the average theory',
+    'at %i percent: the 10th, 20th and 40th piece, the sum of 40, and 40 by the average theory',
     (rate, ...expected) => {
       const found = [
         unitTime(10, rate),

@@ -1,11 +1,12 @@
 import { ticksOfMm } from '../../../shared/lengths';
-import type { Dressing, EventLine, FavorEvent, Recipe } from '../../../shared/workbook';
+import type { Dressing, DressingPiece, EventLine, FavorEvent, Recipe } from '../../../shared/workbook';
+import { type FlatSize, fitPiece } from '../dress';
 import { layNet } from '../net/lay-net';
 import type { BoxNet } from '../net/types';
 import { styleById } from '../styles/registry';
 import type { Ticks } from '../units';
 import { remark } from './remarks';
-import { addSpares, type MakingCount } from './spares';
+import { addSpareKits, addSpares, type MakingCount } from './spares';
 import type { EventFinding } from './types';
 
 /** One line of an event with all that its boxes are made from. */
@@ -13,6 +14,8 @@ export interface EventBox extends MakingCount {
   readonly line: EventLine;
   readonly recipe: Recipe;
   readonly dressing: Dressing | null;
+  /** The dressing's cut pieces at the sizes they have on this box. */
+  readonly pieces: readonly { readonly piece: DressingPiece; readonly size: FlatSize }[];
   readonly paperId: string | null;
   readonly net: BoxNet;
 }
@@ -21,17 +24,18 @@ export interface EventBox extends MakingCount {
 const sizesOf = (recipe: Recipe): Readonly<Record<string, Ticks>> =>
   Object.fromEntries(Object.entries(recipe.sizesMm).map(([symbol, mm]) => [symbol, ticksOfMm(mm)]));
 
-export const netOfRecipe = (recipe: Recipe): BoxNet | null => {
+/** A recipe's box laid flat; null when its style is not known here. */
+export function netOfRecipe(recipe: Recipe): BoxNet | null {
   const style = styleById(recipe.styleId);
-  return style
-    ? layNet(style, { sizes: sizesOf(recipe), options: recipe.options, caliperUm: recipe.caliperUm })
-    : null;
-};
+  if (!style) return null;
+  return layNet(style, { sizes: sizesOf(recipe), options: recipe.options, caliperUm: recipe.caliperUm });
+}
 
 /** Every line of the event as boxes, spares counted; lines whose recipe, style or dressing is gone are told of. */
 export function boxesOfEvent(
   event: FavorEvent,
   recipes: readonly Recipe[],
+  mark: Ticks,
 ): { readonly boxes: readonly EventBox[]; readonly findings: readonly EventFinding[] } {
   const findings: EventFinding[] = [];
   const boxes = event.lines.flatMap((line): EventBox[] => {
@@ -48,8 +52,20 @@ export function boxesOfEvent(
     const dressing = recipe.dressings.find(({ id }) => id === line.dressingId) ?? null;
     if (line.dressingId !== null && !dressing)
       findings.push(remark('dressing-missing', line.id, recipe.name));
+    const pieces = (dressing?.pieces ?? []).flatMap((piece) => {
+      const size = fitPiece(net, piece, mark);
+      if (!size) findings.push(remark('piece-does-not-fit', line.id, piece.name));
+      return size ? [{ piece, size }] : [];
+    });
     const paperId = line.paperId ?? recipe.paperId;
-    return [{ line, recipe, dressing, paperId, net, ...addSpares(line.count, event.spares) }];
+    return [{ line, recipe, dressing, pieces, paperId, net, ...countLine(event, line) }];
   });
   return { boxes, findings };
+}
+
+/** Practice is once for each recipe: with the first line that has it. */
+function countLine({ kits, lines, spares }: FavorEvent, line: EventLine): MakingCount {
+  const isFirst = lines.find(({ recipeId }) => recipeId === line.recipeId) === line;
+  const rule = isFirst ? spares : { ...spares, practice: 0 };
+  return kits ? addSpareKits(kits, line.count, rule) : addSpares(line.count, rule);
 }

@@ -1,4 +1,3 @@
-import { ticksOfMm } from '../../../shared/lengths';
 import type { DressingPiece, Recipe } from '../../../shared/workbook';
 import type { EventBox } from './event-boxes';
 import type { EventPart } from './types';
@@ -40,16 +39,15 @@ const piecesOfStyle = ({ line, recipe, net, paperId, making }: EventBox): PartOn
     },
   }));
 
-const piecesOfDressing = ({ line, recipe, dressing, paperId, making }: EventBox): PartOnPaper[] =>
-  (dressing?.pieces ?? []).map((piece) => ({
+const piecesOfDressing = ({ line, recipe, pieces, paperId, making }: EventBox): PartOnPaper[] =>
+  pieces.map(({ piece, size }) => ({
     paperId: piece.paperId ?? paperId,
     part: {
       id: `${line.id}.${piece.id}`,
       name: `${recipe.name}: ${piece.name}`,
       lineId: line.id,
       kind: piece.kind,
-      across: ticksOfMm(piece.widthMm),
-      up: ticksOfMm(piece.heightMm),
+      ...size,
       perBox: piece.perBox,
       count: making * piece.perBox,
       grain: GRAIN_OF_PIECE[piece.grain],

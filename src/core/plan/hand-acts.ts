@@ -1,23 +1,39 @@
 import { deriveProgram } from '../bench/derive-program';
 import type { BenchOp, BenchTool } from '../bench/types';
-import type { BoxNet, PieceNet } from '../net/types';
+import type { PieceNet } from '../net/types';
 import type { CutTree, SheetPlan } from '../yield/types';
+import type { EventBox } from './event-boxes';
 import type { ActCounts, TapeStrip } from './types';
 
 const SCORES: readonly BenchOp['op'][] = ['score', 'scoreLine', 'scoreCurve'];
 const SLITS: readonly BenchOp['op'][] = ['slit', 'slitLine', 'corner', 'snip', 'cutPath', 'window'];
 
-/** Hand acts that make one box from its blanks: what the bench program says, and the strips of tape. Every scored line is folded once. */
-export function countBoxActs(net: BoxNet, tool: BenchTool, tape: readonly TapeStrip[]): ActCounts {
+/**
+ * Hand acts for one box of a line, cutting apart: what the bench program says, strips of tape or joints of glue, then the dressing. Every
+ * scored line is folded once; everything that is stuck on is placed, what is given is put in.
+ */
+export function countBoxActs(
+  { net, dressing, pieces }: EventBox,
+  tool: BenchTool,
+  strips: readonly TapeStrip[],
+  fills: (supplyId: string | null) => boolean,
+): ActCounts {
   const ops = net.pieces.flatMap((piece) => deriveProgram(piece, tool).ops);
   const often = (names: readonly BenchOp['op'][]) => ops.filter(({ op }) => names.includes(op)).length;
+  const counted = dressing?.counted ?? [];
+  const sum = (all: readonly { readonly perBox: number }[]) =>
+    all.reduce((total, { perBox }) => total + perBox, 0);
+  const isTaped = strips.some(({ onto }) => onto !== null);
   return {
     score: often(SCORES),
     slit: often(SLITS),
     fold: often(SCORES),
-    glue: tape.reduce((sum, { strips }) => sum + strips, 0),
+    place: sum(pieces.map(({ piece }) => piece)) + sum(counted.filter(({ supplyId }) => !fills(supplyId))),
+    glue: strips.reduce((total, each) => total + each.strips, 0) + (isTaped ? 0 : often(['glue'])),
     'close-bottom': net.pieces.filter(hasGluedBottom).length,
     tuck: ops.filter((op) => op.op === 'close' && op.by === 'tuck').length,
+    fill: sum(counted.filter(({ supplyId }) => fills(supplyId))),
+    'tie-bow': sum(dressing?.ties ?? []),
   };
 }
 

@@ -1,9 +1,16 @@
+export type { AskingPrice } from './asking';
+export type { CostOf, CostSplit, EventCost } from './cost';
 export { netOfRecipe } from './event-boxes';
+export type { EventHours, Stage } from './hours';
+export type { KitList } from './kit-list';
 export { printMoney } from './money';
 export { type EventPlanOptions, type EventRows, planEvent } from './plan-event';
 export type { SheetPlanner } from './plan-papers';
 export { type Fact, type Reason, sayReason, type Wording } from './reason';
 export type { CutLength, RollFill, RollPlan } from './rolls';
-export { addSpares, type SparesRule } from './spares';
-export { benchToolOf, cuttingToolOf, sheetOfPaper } from './stock-rows';
+export type { OrderSum, OrderWay, OrderWays } from './shop-order';
+export type { BoughtPack, ShoppingRow } from './shopping';
+export { addSpareKits, addSpares, type MakingCount, type SparesRule } from './spares';
+export { benchToolOf, cuttingToolOf, isRolled, sheetOfPaper } from './stock-rows';
+export type { Sitting, Timetable } from './timetable';
 export type * from './types';

@@ -1,22 +1,25 @@
-import type { WorkbookFile } from '../../../shared/workbook';
+import type { FavorEvent, Supply, WorkbookFile } from '../../../shared/workbook';
+import { askPrice } from './asking';
 import { planCost } from './cost';
-import { boxesOfEvent, type EventBox } from './event-boxes';
+import { boxesOfEvent } from './event-boxes';
 import { partsOfBoxes } from './event-parts';
 import { countBoxActs, countStrokes, sumActs, timesActs } from './hand-acts';
-import { type Pace, planHours } from './hours';
+import { type EventHours, planHours } from './hours';
+import { listKit } from './kit-list';
 import { planPapers, type SheetPlanner } from './plan-papers';
-import { planTape, tapeOfBox } from './plan-tape';
+import { planShopping } from './plan-shopping';
+import { planSupplies } from './plan-supplies';
+import type { TapedLine } from './plan-tape';
 import { remark } from './remarks';
-import { shopForPaper, shopForRolls } from './shopping';
-import { benchToolOf, cuttingToolOf, isRolled } from './stock-rows';
-import type { ActCounts, EventPlan, PlannedLine, ShoppingRow } from './types';
+import { benchToolOf, cuttingToolOf } from './stock-rows';
+import { planTimetable, type Timetable } from './timetable';
+import type { EventPlan, PlannedGlue, PlannedLine } from './types';
 
 export type EventRows = Pick<WorkbookFile, 'recipes' | 'events' | 'papers' | 'supplies' | 'tools'>;
 
 export interface EventPlanOptions {
   /** The sheet solver with its effort and progress chosen. */
   readonly planSheets?: SheetPlanner;
-  readonly pace?: Pace;
 }
 
 /** What an event comes to: sheets and how they are cut, what to buy, cost, hours, and what stands in the way. Null: there is no such event. */
@@ -27,24 +30,21 @@ export function planEvent(
 ): EventPlan | null {
   const event = rows.events.find(({ id }) => id === eventId);
   if (!event) return null;
-  const tool = rows.tools[0];
-  const { boxes, findings } = boxesOfEvent(event, rows.recipes);
-  const lines = boxes.map((box) => planLine(box, benchToolOf(tool)));
-  const cut = planPapers(partsOfBoxes(boxes), rows.papers, tool, options.planSheets);
-  const tape = rows.supplies.filter(isRolled).find(({ id, kind }) => id === event.tapeId && kind === 'tape');
-  const taped = planTape(boxes, tape);
-
-  const shopping: ShoppingRow[] = cut.papers.flatMap((planned) => {
-    const paper = rows.papers.find(({ id }) => id === planned.paperId);
-    return paper ? [shopForPaper(planned, paper, lines)] : [];
-  });
-  if (taped.rolls && tape) shopping.push(shopForRolls(taped.rolls, tape, lines));
+  const tool = rows.tools.find(({ id }) => id === event.toolId) ?? rows.tools[0];
+  const bench = benchToolOf(tool);
+  const { boxes, findings } = boxesOfEvent(event, rows.recipes, bench.finestMark);
+  const parts = partsOfBoxes(boxes);
+  const cut = planPapers(parts, rows.papers, tool, options.planSheets);
+  const supplies = planSupplies(event, boxes, rows.supplies, bench.finestMark);
+  const lines = supplies.taped.map((line) => planLine(line, bench, rows.supplies));
+  const { rows: shopping, ways } = planShopping(lines, cut.papers, supplies, rows, event.terms);
 
   const ordered = sumOf(boxes, (box) => box.ordered);
   const making = sumOf(boxes, (box) => box.making);
-  const cost = planCost(shopping, ordered, event.currency);
   const strokes = sumOf(cut.papers, ({ plan }) => countStrokes(plan, cuttingToolOf(tool).stack));
   const batch = sumActs({ cut: strokes }, ...lines.map((line) => timesActs(line.acts, line.making)));
+  const hours = planHours(batch, making, event.pace);
+  const cost = planCost(shopping, ways[0], ordered, event.currency);
   return {
     eventId,
     name: event.name,
@@ -53,14 +53,25 @@ export function planEvent(
     making,
     lines,
     papers: cut.papers,
-    rolls: taped.rolls ? [taped.rolls] : [],
+    rolls: supplies.rolls,
+    pieces: supplies.pieces,
+    glue: supplies.glue,
+    kit: listKit(
+      boxes,
+      parts.map(({ part }) => part),
+      supplies.taped,
+      supplies.ties,
+    ),
     shopping,
+    ways,
     cost,
-    hours: planHours(batch, making, options.pace),
+    asking: event.asking ? askPrice(cost.using.totalMinor, hours.totalSeconds, ordered, event.asking) : null,
+    hours,
+    timetable: timetableOf(event, hours, supplies.glue),
     findings: [
       ...findings,
       ...cut.findings,
-      ...taped.findings,
+      ...supplies.findings,
       ...shopping
         .filter(({ id }) => cost.unpriced.includes(id))
         .map(({ id, name }) => remark('price-missing', id, name)),
@@ -68,12 +79,14 @@ export function planEvent(
   };
 }
 
-function planLine(box: EventBox, tool: ReturnType<typeof benchToolOf>): PlannedLine {
-  const { line, recipe, net, paperId, ordered, spares, making } = box;
-  const tape = tapeOfBox(box);
-  const placed: ActCounts = {
-    place: (box.dressing?.pieces ?? []).reduce((sum, { perBox }) => sum + perBox, 0),
-  };
+function planLine(
+  { box, strips }: TapedLine,
+  bench: ReturnType<typeof benchToolOf>,
+  supplies: readonly Supply[],
+): PlannedLine {
+  const { line, recipe, paperId, ordered, spares, practice, making, perKit } = box;
+  const fills = (supplyId: string | null) =>
+    supplies.some(({ id, kind }) => id === supplyId && (kind === 'contents' || kind === 'wrap'));
   return {
     lineId: line.id,
     recipeId: recipe.id,
@@ -82,10 +95,25 @@ function planLine(box: EventBox, tool: ReturnType<typeof benchToolOf>): PlannedL
     paperId,
     ordered,
     spares,
+    practice,
     making,
-    tape,
-    acts: sumActs(countBoxActs(net, tool, tape), placed),
+    perKit,
+    tape: strips,
+    acts: countBoxActs(box, bench, strips, fills),
   };
+}
+
+/** Half an evening a day, one day left free. source: our own defaults */
+const USUAL_DAYS = { dayMinutes: 180, daysFree: 1 };
+
+function timetableOf(
+  { date, pace }: FavorEvent,
+  hours: EventHours,
+  glue: PlannedGlue | null,
+): Timetable | null {
+  if (date === null) return null;
+  const waits = glue ? { glue: glue.pressMinutes, 'close-bottom': glue.dryMinutes } : {};
+  return planTimetable(date, hours, pace ?? USUAL_DAYS, waits);
 }
 
 const sumOf = <Item>(items: readonly Item[], amount: (item: Item) => number): number =>

@@ -1,73 +1,61 @@
 import { ticksOfMm } from '../../../shared/lengths';
 import type { DressingPiece, RollSupply } from '../../../shared/workbook';
-import { inches, millimetres, type Ticks, ticks } from '../units';
+import { inches, type Ticks, ticks } from '../units';
 import type { EventBox } from './event-boxes';
-import { STRIPS_UNDER_LOAD, tapeJoints } from './joint-tape';
+import { tapeJoints } from './joint-tape';
+import { rollOut } from './plan-rolls';
 import { remark } from './remarks';
-import { fillRolls } from './rolls';
 import type { EventFinding, PlannedRolls, TapeStrip } from './types';
 
 /** Card left free beside the tape, so that it does not show. source: common practice, no source */
 const TAPE_INSET = inches(0, 1, 8);
 
 /** Strips that hold one dressing piece: across its top and bottom, or the lap of a band. source: common practice, no source */
-const STRIPS_OF_PIECE = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const satisfies Record<
+const USUAL_STRIPS = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const satisfies Record<
   DressingPiece['kind'],
   number
 >;
 
-/** Tape for one box of a line: every joint of its pieces, then every dressing piece. */
-export function tapeOfBox({ net, dressing }: EventBox, underLoad = STRIPS_UNDER_LOAD): readonly TapeStrip[] {
-  const joints = net.pieces.flatMap((piece) => tapeJoints(piece, underLoad));
-  const pieces = (dressing?.pieces ?? []).map((piece): TapeStrip => {
-    const [width, height] = [ticksOfMm(piece.widthMm), ticksOfMm(piece.heightMm)];
-    const strips = STRIPS_OF_PIECE[piece.kind] * piece.perBox;
-    return {
-      panel: piece.name,
-      onto: null,
-      length: piece.kind === 'band' ? height : width,
-      strips,
-      depth: height,
-    };
+/** Tape for one box of a line: the joints of its pieces unless they are glued, then every dressing piece. */
+export function tapeOfBox({ net, pieces }: EventBox, glued: boolean): readonly TapeStrip[] {
+  const joints = glued ? [] : net.pieces.flatMap((piece) => tapeJoints(piece));
+  const dressed = pieces.map(({ piece, size }): TapeStrip => {
+    const strips = (piece.strips ?? USUAL_STRIPS[piece.kind]) * piece.perBox;
+    const length = piece.kind === 'band' ? size.up : size.across;
+    const depth = piece.kind === 'band' ? size.across : size.up;
+    return { panel: piece.name, onto: null, length, strips, depth };
   });
-  return [...joints, ...pieces.filter(({ strips }) => strips > 0)];
+  return [...joints, ...dressed.filter(({ strips }) => strips > 0)];
+}
+
+export interface TapedLine {
+  readonly box: EventBox;
+  readonly strips: readonly TapeStrip[];
 }
 
 const lengthOfStrips = (strips: readonly TapeStrip[]): Ticks =>
   ticks(strips.reduce((sum, strip) => sum + strip.length * strip.strips, 0));
 
-/** Rolls of tape for all boxes; each strip in one piece. Null when nothing is taped, or no tape is chosen. */
+/** Rolls of tape for all boxes; each strip in one piece. No rolls where nothing is taped, or no tape is chosen. */
 export function planTape(
-  boxes: readonly EventBox[],
+  lines: readonly TapedLine[],
   tape: RollSupply | undefined,
 ): { readonly rolls: PlannedRolls | null; readonly findings: readonly EventFinding[] } {
-  const perLine = boxes.map((box) => ({ making: box.making, strips: tapeOfBox(box), box }));
-  const perBox = ticks(Math.max(0, ...perLine.map(({ strips }) => lengthOfStrips(strips))));
+  const perBox = ticks(Math.max(0, ...lines.map(({ strips }) => lengthOfStrips(strips))));
   if (perBox === 0) return { rolls: null, findings: [] };
   if (!tape) return { rolls: null, findings: [remark('tape-missing', 'tape', '', { perBox })] };
 
-  const pieces = perLine.flatMap(({ making, strips }) =>
-    strips.map((strip) => ({ length: strip.length, count: strip.strips * making })),
+  const pieces = lines.flatMap(({ box, strips }) =>
+    strips.map((strip) => ({ length: strip.length, count: strip.strips * box.making })),
   );
-  const rollLength = millimetres(tape.rollMm);
-  const rolls = fillRolls(pieces, rollLength);
-  const total = ticks(pieces.reduce((sum, { length, count }) => sum + length * count, 0));
-  const findings = [
-    ...rolls.tooLong.map(({ length }) =>
-      remark('longer-than-roll', tape.id, tape.name, { length, roll: rollLength }),
-    ),
-    ...perLine.flatMap(({ strips, box }) => tooWide(tape, strips, box)),
-  ];
-  return {
-    rolls: { supplyId: tape.id, name: tape.name, kind: 'tape', perBox, total, rollLength, rolls },
-    findings,
-  };
+  const { rolls, findings } = rollOut(tape, pieces, perBox);
+  return { rolls, findings: [...findings, ...lines.flatMap((line) => tooWide(tape, line))] };
 }
 
-function tooWide(tape: RollSupply, strips: readonly TapeStrip[], { line, recipe }: EventBox): EventFinding[] {
+function tooWide(tape: RollSupply, { box, strips }: TapedLine): EventFinding[] {
   const width = ticksOfMm(tape.widthMm);
   const shallow = strips.reduce((least, strip) => Math.min(least, strip.depth), Number.POSITIVE_INFINITY);
   if (width + TAPE_INSET <= shallow) return [];
   const facts = { tape: width, depth: ticks(shallow), limit: ticks(Math.max(0, shallow - TAPE_INSET)) };
-  return [remark('tape-too-wide', line.id, recipe.name, facts)];
+  return [remark('tape-too-wide', box.line.id, box.recipe.name, facts)];
 }

@@ -18,6 +18,11 @@ const REMARKS = {
     says: 'The dressing chosen for this line is gone from its recipe, so the boxes are planned bare.',
     remedy: 'Choose a dressing of the recipe.',
   },
+  'piece-does-not-fit': {
+    severity: 'stop',
+    says: 'This piece has no place on the box: its panel is gone, or nothing is left inside the reveal.',
+    remedy: 'Choose another panel, or a smaller reveal.',
+  },
   'paper-missing': {
     severity: 'stop',
     says: 'No paper is chosen for this part, {across} by {up}.',
@@ -42,6 +47,21 @@ const REMARKS = {
     severity: 'warn',
     says: 'Tape {tape} wide is too wide for a glued panel {depth} deep.',
     remedy: 'Use tape at most {limit} wide, or liquid glue.',
+  },
+  'glue-missing': {
+    severity: 'warn',
+    says: 'The glue chosen for the boxes is no longer in the cupboard, so they are planned with tape.',
+    remedy: 'Choose a glue or a tape.',
+  },
+  'tie-missing': {
+    severity: 'warn',
+    says: 'Each box takes a piece {length} long, and no ribbon or twine is chosen for it.',
+    remedy: 'Choose a ribbon or twine.',
+  },
+  'supply-missing': {
+    severity: 'warn',
+    says: 'This is counted onto every box, and nothing in the cupboard is chosen for it.',
+    remedy: 'Choose what it is taken from.',
   },
   'longer-than-roll': {
     severity: 'stop',

@@ -1,10 +1,16 @@
 import type { HandAct } from '../../../shared/catalogue/hand-times';
-import type { DressingPiece } from '../../../shared/workbook';
+import type { DressingPiece, GlueSupply, PieceSupply, RollSupply } from '../../../shared/workbook';
 import type { Ticks } from '../units';
 import type { SheetPaper, SheetPart, SheetPlan } from '../yield/types';
-import type { Reason } from './reason';
+import type { AskingPrice } from './asking';
+import type { EventCost } from './cost';
+import type { EventHours } from './hours';
+import type { KitList } from './kit-list';
 import type { RollPlan } from './rolls';
+import type { OrderWays } from './shop-order';
+import type { ShoppingRow } from './shopping';
 import type { MakingCount } from './spares';
+import type { Timetable } from './timetable';
 
 /** Something a maker should know about her event; `about` names the row it concerns. Reads like any other finding. */
 export interface EventFinding {
@@ -18,18 +24,7 @@ export interface EventFinding {
   readonly remedy: string;
 }
 
-/** One line of the event: a recipe so many times, spares included. */
-export interface PlannedLine extends MakingCount {
-  readonly lineId: string;
-  readonly recipeId: string;
-  readonly name: string;
-  readonly styleId: string;
-  readonly paperId: string | null;
-  /** Strips of tape for the box itself, joint by joint. */
-  readonly tape: readonly TapeStrip[];
-  /** Hand acts for one box, cutting from sheets apart. */
-  readonly acts: ActCounts;
-}
+export type ActCounts = Readonly<Partial<Record<HandAct, number>>>;
 
 /** Tape on one joint of one box. */
 export interface TapeStrip {
@@ -43,7 +38,18 @@ export interface TapeStrip {
   readonly depth: Ticks;
 }
 
-export type ActCounts = Readonly<Partial<Record<HandAct, number>>>;
+/** One line of the event: a recipe so many times, spares included. */
+export interface PlannedLine extends MakingCount {
+  readonly lineId: string;
+  readonly recipeId: string;
+  readonly name: string;
+  readonly styleId: string;
+  readonly paperId: string | null;
+  /** Strips of tape for one box, joint by joint, then the dressing. */
+  readonly tape: readonly TapeStrip[];
+  /** Hand acts for one box, cutting from sheets apart. */
+  readonly acts: ActCounts;
+}
 
 /** A rectangle to cut for the event. `id` is unique within it. */
 export interface EventPart extends SheetPart {
@@ -63,80 +69,36 @@ export interface PlannedPaper {
   readonly plan: SheetPlan;
 }
 
-/** Tape or ribbon for the event, cut in pieces that are never joined. */
+/** Tape, ribbon or twine for the event, cut in pieces that are never joined. */
 export interface PlannedRolls {
   readonly supplyId: string;
   readonly name: string;
-  readonly kind: 'tape' | 'ribbon';
+  readonly kind: RollSupply['kind'];
+  /** The most any one box takes. */
   readonly perBox: Ticks;
   readonly total: Ticks;
   readonly rollLength: Ticks;
   readonly rolls: RollPlan;
 }
 
-/** One line of the shopping list. All counts are in the row's own unit: sheets or rolls. */
-export interface ShoppingRow {
-  readonly id: string;
-  readonly kind: 'paper' | 'tape' | 'ribbon';
+/** Things counted onto or into the boxes. */
+export interface PlannedPieces {
+  readonly supplyId: string;
   readonly name: string;
-  readonly unit: 'sheet' | 'roll';
+  readonly kind: PieceSupply['kind'];
   readonly need: number;
-  readonly onHand: number;
-  /** Need less stock, never below zero. */
-  readonly short: number;
-  readonly packs: readonly { readonly units: number; readonly priceMinor: number; readonly count: number }[];
-  /** What the packs hold; 0 when nothing is bought or nothing is known to be sold. */
-  readonly bought: number;
-  readonly leftOver: number;
-  /** Null: no price is known for what is short. */
-  readonly priceMinor: number | null;
-  /** What the needed units are worth, bought or on hand; null when no price is known. */
-  readonly usedMinor: number | null;
-  /** The working, line by line. */
-  readonly why: readonly Reason[];
 }
 
-export type CostOf = ShoppingRow['kind'];
-
-/** An amount, split by what it is for; the shares a favor add up to the price a favor. */
-export interface CostSplit {
-  readonly totalMinor: number;
-  readonly perFavorMinor: number;
-  readonly shares: readonly { readonly of: CostOf; readonly minor: number; readonly perFavorMinor: number }[];
-}
-
-export interface EventCost {
-  readonly currency: string;
-  /** Favors ordered; spares are paid for by these. */
-  readonly favors: number;
-  /** What is paid at the shop now, whole packs. */
-  readonly buying: CostSplit;
-  /** What the favors themselves use up, stock on hand included. */
-  readonly using: CostSplit;
-  /** Rows whose price is not known and that are left out of both. */
-  readonly unpriced: readonly string[];
-}
-
-/** One stage of the batch. */
-export interface Stage {
-  readonly act: HandAct;
-  readonly label: string;
-  /** How often the act is done for the whole batch, and how long once. */
-  readonly times: number;
-  readonly secondsEach: number;
-  readonly seconds: number;
-}
-
-export interface EventHours {
-  readonly stages: readonly Stage[];
-  /** Hand work at a steady pace, learning, setting up, and rest, all in seconds. */
-  readonly steadySeconds: number;
-  readonly workSeconds: number;
-  readonly setUpSeconds: number;
-  readonly restSeconds: number;
-  readonly totalSeconds: number;
-  readonly learningPercent: number;
-  readonly allowancePercent: number;
+/** Liquid glue for all joints, with how long it is pressed and left to dry. */
+export interface PlannedGlue {
+  readonly supplyId: string;
+  readonly name: string;
+  readonly kind: GlueSupply['kind'];
+  readonly grams: number;
+  readonly bottleGrams: number;
+  readonly bottles: number;
+  readonly pressMinutes: number;
+  readonly dryMinutes: number;
 }
 
 /** Everything an event comes to: what is cut, bought, paid and done. */
@@ -149,8 +111,19 @@ export interface EventPlan {
   readonly lines: readonly PlannedLine[];
   readonly papers: readonly PlannedPaper[];
   readonly rolls: readonly PlannedRolls[];
+  readonly pieces: readonly PlannedPieces[];
+  readonly glue: PlannedGlue | null;
+  /** What one pupil's kit holds; null when the order is not for kits. */
+  readonly kit: KitList | null;
+  /** Bought the cheapest way; the rows are in the order of `ways[…].purchases`. */
   readonly shopping: readonly ShoppingRow[];
+  /** Ways of buying all of it, the cheapest at the till first. */
+  readonly ways: OrderWays;
   readonly cost: EventCost;
+  /** Null: no hourly rate is known. */
+  readonly asking: AskingPrice | null;
   readonly hours: EventHours;
+  /** Counted back from the date; null without one. */
+  readonly timetable: Timetable | null;
   readonly findings: readonly EventFinding[];
 }

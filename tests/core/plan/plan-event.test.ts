@@ -1,6 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type EventLine, type WorkbookFile, workbookFile } from '../../../shared/workbook';
+import {
+  type Dressing,
+  type DressingPiece,
+  type EventLine,
+  type WorkbookFile,
+  workbookFile,
+} from '../../../shared/workbook';
 import { type EventPlan, planEvent, type ShoppingRow, sayReason } from '../../../src/core/plan';
 import { REMARK_CODES } from '../../../src/core/plan/remarks';
 import { inches, spellLength, toInches } from '../../../src/core/units';
@@ -19,6 +25,9 @@ function plan(...changes: readonly Change[]): EventPlan {
 }
 
 const line = (file: WorkbookFile): EventLine => file.events[0]!.lines[0]!;
+const dressing = (file: WorkbookFile): Dressing =>
+  file.recipes.find(({ id }) => id === 'seed-box')!.dressings[0]!;
+const piece = (file: WorkbookFile): DressingPiece => dressing(file).pieces[0]!;
 const setAll = <Row extends object>(rows: readonly Row[], values: Partial<Row>): void => {
   for (const row of rows) Object.assign(row, values);
 };
@@ -128,6 +137,8 @@ describe('planning an event', () => {
       'close-bottom': 1,
       tuck: 0,
       place: 1,
+      fill: 0,
+      'tie-bow': 0,
     });
     // three strokes a sheet, two sheets at once: 3 × 22
     expect(hours.stages.find(({ act }) => act === 'cut')).toMatchObject({ times: 66, seconds: 528 });
@@ -143,10 +154,20 @@ describe('what stands in the way of an event', () => {
     'recipe-missing': (file) => (file.recipes = []),
     'style-unknown': (file) => setAll(file.recipes, { styleId: 'no-such-style' }),
     'dressing-missing': (file) => (line(file).dressingId = 'no-such-dressing'),
+    'piece-does-not-fit': (file) => {
+      piece(file).fit = { rule: 'on-panel', panel: 'no-such-panel', revealMm: 3 };
+    },
     'paper-missing': (file) => (file.papers = []),
     'part-fits-no-sheet': (file) => setAll(file.papers, { acrossMm: 50 }),
     'part-fits-across-grain': (file) => setAll(file.recipes, { grain: 'upright' }),
     'tape-missing': (file) => (file.events[0]!.tapeId = null),
+    'glue-missing': (file) => setAll(file.events, { glueId: 'no-such-glue' }),
+    'tie-missing': (file) => {
+      dressing(file).ties = [{ id: 'bow', name: 'Bow', supplyId: null, wrap: 'cross', bow: null, perBox: 1 }];
+    },
+    'supply-missing': (file) => {
+      dressing(file).counted = [{ id: 'seal', name: 'Seal', supplyId: 'no-such-seal', perBox: 1 }];
+    },
     'tape-too-wide': (file) => setAll(file.supplies, { widthMm: 25.4 }),
     'longer-than-roll': (file) => setAll(file.supplies, { rollMm: 80 }),
     'price-missing': (file) => setAll(file.papers, { packs: [] }),

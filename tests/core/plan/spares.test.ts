@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addSpares, addSpoilage } from '../../../src/core/plan/spares';
+import { addSpareKits, addSpares, addSpoilage } from '../../../src/core/plan/spares';
 import { SEED } from '../../seed';
 
 describe('spares', () => {
@@ -16,8 +16,8 @@ describe('spares', () => {
     [40, 5, 42],
     [60, 5, 63],
     [100, 5, 105],
-  ])('%i at %i %% makes %i', (ordered, percent, making) => {
-    expect(addSpares(ordered, { percent, atLeast: 1 })).toEqual({
+  ])('%i and %i percent of spares makes %i', (ordered, percent, making) => {
+    expect(addSpares(ordered, { percent, atLeast: 1 })).toMatchObject({
       ordered,
       spares: making - ordered,
       making,
@@ -46,5 +46,33 @@ describe('spares', () => {
     expect(addSpoilage(40, [3, 2, 3])).toBe(44); // 40 / (0.97 × 0.98 × 0.97) = 43.38
     expect(addSpoilage(40, [])).toBe(40);
     expect(addSpoilage(90, [10])).toBe(100);
+  });
+
+  it('takes the largest of the percentage, the least number, and what the acts spoil', () => {
+    const byAct = [
+      { act: 'cut', percent: 3 },
+      { act: 'score', percent: 2 },
+      { act: 'fold', percent: 3 },
+    ] as const;
+    expect(addSpares(40, { percent: 5, atLeast: 1, byAct: [...byAct] }).spares).toBe(4);
+    expect(addSpares(40, { percent: 20, atLeast: 1, byAct: [...byAct] }).spares).toBe(8);
+  });
+
+  it('adds pieces to practise on beyond the spares', () => {
+    expect(addSpares(40, { percent: 10, atLeast: 1, practice: 3 })).toMatchObject({
+      spares: 4,
+      practice: 3,
+      making: 47,
+    });
+  });
+
+  it('makes spare kits whole: 12 kits of 3 boxes at 10 % are 14 kits, 42 boxes', () => {
+    expect(addSpareKits(12, 3, { percent: 10, atLeast: 1 })).toEqual({
+      ordered: 36,
+      spares: 6,
+      practice: 0,
+      making: 42,
+      perKit: 3,
+    });
   });
 });

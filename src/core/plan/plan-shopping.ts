@@ -1,0 +1,62 @@
+import type { Paper, ShopTerms, Supply } from '../../../shared/workbook';
+import type { PlannedSupplies } from './plan-supplies';
+import { type OrderWays, orderWays } from './shop-order';
+import {
+  needGlue,
+  needPaper,
+  needPieces,
+  needRolls,
+  type ShoppingNeed,
+  type ShoppingRow,
+  shortOf,
+  writeRow,
+} from './shopping';
+import type { PlannedLine, PlannedPaper } from './types';
+
+interface Cupboard {
+  readonly papers: readonly Paper[];
+  readonly supplies: readonly Supply[];
+}
+
+/** The whole list, stock used first, bought in the way that is cheapest at the till. */
+export function planShopping(
+  lines: readonly PlannedLine[],
+  papers: readonly PlannedPaper[],
+  supplies: PlannedSupplies,
+  cupboard: Cupboard,
+  terms: ShopTerms | undefined,
+): { readonly rows: readonly ShoppingRow[]; readonly ways: OrderWays } {
+  const needs = [...needPapers(lines, papers, cupboard), ...needSupplies(lines, supplies, cupboard)];
+  const ways = orderWays(
+    needs.map((need) => ({ need: shortOf(need), packs: need.sold })),
+    terms,
+  );
+  return { rows: needs.map((need, i) => writeRow(need, ways[0].purchases[i] ?? null)), ways };
+}
+
+const needPapers = (
+  lines: readonly PlannedLine[],
+  planned: readonly PlannedPaper[],
+  { papers }: Cupboard,
+): ShoppingNeed[] =>
+  planned.flatMap((each) => {
+    const paper = papers.find(({ id }) => id === each.paperId);
+    return paper ? [needPaper(each, paper, lines)] : [];
+  });
+
+function needSupplies(
+  lines: readonly PlannedLine[],
+  { rolls, pieces, glue }: PlannedSupplies,
+  { supplies }: Cupboard,
+): ShoppingNeed[] {
+  return supplies.flatMap((supply) => {
+    if (supply.kind === 'glue') return glue?.supplyId === supply.id ? [needGlue(glue, supply, lines)] : [];
+    if ('rollMm' in supply)
+      return rolls
+        .filter(({ supplyId }) => supplyId === supply.id)
+        .map((each) => needRolls(each, supply, lines));
+    return pieces
+      .filter(({ supplyId }) => supplyId === supply.id)
+      .map((each) => needPieces(each, supply, lines));
+  });
+}
