@@ -1,23 +1,26 @@
-import type { BenchCard, FoldedScore, Outcome } from './bench-card';
+import { type BenchCard, edgesOfCard, type FoldedScore, type Outcome } from './bench-card';
 import { spellAct } from './canonical-form';
 import { samePoint } from './card-outline';
 import { cutStretches, shareStretches } from './exact-intervals';
-import { byLine, laySegment } from './line-stretches';
+import { byLine, insideAlong, laySegment } from './line-stretches';
 import type { BenchOp } from './types';
 
 type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 
-/** Give scores their sense and angle. A fold needs a score along its whole length, and takes it once. */
+/** Give scores their sense and angle. A fold needs a score along its whole length, on card that is still whole there, and takes it once. */
 export function foldScores(card: BenchCard, { panel, deg, lines }: Op<'fold'>): Outcome {
   if (Math.abs(deg) > 180) return 'angle-too-far';
   const scored = byLine(card.scores);
+  const slit = byLine(card.slits);
   const folded = byLine(card.folds);
+  const edges = edgesOfCard(card);
   const folds: FoldedScore[] = [];
   for (const { a, b } of lines) {
     if (samePoint(a, b)) return 'no-score-to-fold';
     const fold = laySegment({ a, b });
-    if (cutStretches([fold.stretch], scored.get(fold.key)?.stretches ?? []).length > 0)
-      return 'no-score-to-fold';
+    const onCard = shareStretches(scored.get(fold.key)?.stretches ?? [], insideAlong(fold.line, edges));
+    const whole = cutStretches(onCard, slit.get(fold.key)?.stretches ?? []);
+    if (cutStretches([fold.stretch], whole).length > 0) return 'no-score-to-fold';
     if (shareStretches([fold.stretch], folded.get(fold.key)?.stretches ?? []).length > 0)
       return 'folded-already';
     folds.push({ ...fold, deg, panel });
