@@ -4,7 +4,7 @@ import type { PieceNet } from '../net/types';
 import { asTicks, type ClosedPiece, flatRing, wordsOf } from './closed-piece';
 import { crossingDepth, type Plate, plateOf } from './crossing';
 import type { Finding } from './finding';
-import { allowedPairs, layersOf, pairKey } from './layers';
+import { hingedPairs, lappedPairs, layersOf, pairKey } from './layers';
 import { convexParts, counterClockwise } from './planar';
 
 /**
@@ -61,15 +61,17 @@ export function collisions(
   slack: number,
   withLevel: boolean,
 ): Collision[] {
-  const allowed = allowedPairs(piece);
+  const [hinged, lapped] = [hingedPairs(piece), lappedPairs(piece)];
   const found: Collision[] = [];
   for (let one = 0; one < plates.length; one++)
     for (let other = one + 1; other < plates.length; other++) {
-      if (allowed.has(pairKey(piece, one, other))) continue;
+      const pair = pairKey(piece, one, other);
+      if (hinged.has(pair)) continue;
       for (const p of plates[one] ?? [])
         for (const q of plates[other] ?? []) {
           const { depth, level } = crossingDepth(p, q, slack);
-          if (depth > slack && (withLevel || !level)) found.push({ one, other, depth, level });
+          if (depth > slack && (!level || (withLevel && !lapped.has(pair))))
+            found.push({ one, other, depth, level });
         }
     }
   return found;

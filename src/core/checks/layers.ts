@@ -15,13 +15,15 @@ export function layersOf(piece: PieceNet): number[] {
   return layers;
 }
 
-/** Pairs of faces, as `low * faces + high`, that may touch: hinged to one another, glued, or declared to lie on one another. */
-export function allowedPairs(piece: PieceNet): ReadonlySet<number> {
-  const pairs = new Set<number>();
-  const allow = (p: number, q: number) => pairs.add(pairKey(piece, p, q));
-  for (const { parent, child } of piece.hinges) allow(parent, child);
-  for (const { tab, target } of piece.joints) allow(tab, target);
-  for (const group of piece.overlaps) for (const p of group) for (const q of group) if (p !== q) allow(p, q);
+/** Pairs of faces by `pairKey` that may touch all along: hinged to one another. */
+export const hingedPairs = (piece: PieceNet): ReadonlySet<number> =>
+  new Set(piece.hinges.map(({ parent, child }) => pairKey(piece, parent, child)));
+
+/** Pairs of faces by `pairKey` that may lie on one another in one plane: glued, or declared to lap. */
+export function lappedPairs(piece: PieceNet): ReadonlySet<number> {
+  const pairs = new Set(piece.joints.map(({ tab, target }) => pairKey(piece, tab, target)));
+  for (const group of piece.overlaps)
+    for (const p of group) for (const q of group) pairs.add(pairKey(piece, p, q));
   return pairs;
 }
 

@@ -1,0 +1,34 @@
+import { type BoxNet, layNet } from '../../../src/core/net';
+import type { BoxStyle, PanelSpec, PieceSpec, Pieces } from '../../../src/core/styles';
+import { evaluateForm, formOf } from '../../../src/core/styles';
+
+/** A style with one piece changed, to see a check trip. Only for styles without options. */
+export function withPiece(
+  style: BoxStyle,
+  id: string,
+  change: (piece: PieceSpec) => Partial<PieceSpec>,
+): BoxStyle {
+  const pieces = style.pieces as Pieces;
+  const piece = pieces[id];
+  if (piece === undefined) throw new RangeError(`no piece ${id}`);
+  return { ...style, pieces: { ...pieces, [id]: { ...piece, ...change(piece) } } };
+}
+
+/** A style with one panel changed. */
+export const withPanel = (style: BoxStyle, id: string, panel: string, change: Partial<PanelSpec>): BoxStyle =>
+  withPiece(style, id, ({ panels }) => ({
+    panels: { ...panels, [panel]: { ...panels[panel], ...change } as PanelSpec },
+  }));
+
+/** A box by sizes as a maker writes them. */
+export const boxOf = (
+  style: BoxStyle,
+  sizes: Readonly<Record<string, string>> = {},
+  caliperUm = 305,
+): BoxNet =>
+  layNet(style, {
+    sizes: Object.fromEntries(
+      Object.entries(sizes).map(([name, text]) => [name, evaluateForm(formOf(text), {})]),
+    ),
+    caliperUm,
+  });
