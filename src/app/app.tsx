@@ -2,19 +2,28 @@ import { RouterProvider } from 'react-router';
 import { type Planner, PlannerContext } from '../state/event-plan';
 import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
+import { type Printer, PrinterProvider } from '../ui/printer';
 import { WordsProvider } from '../ui/words';
 import { english } from './messages';
 import { router } from './routes';
 import { RulerOfSettings } from './ruler-of-settings';
 
+interface AppProps {
+  readonly workbook: WorkbookStore;
+  readonly planner: Planner;
+  readonly printer: Printer;
+}
+
 /** The app round one workbook. */
-export function App({ workbook, planner }: { workbook: WorkbookStore; planner: Planner }) {
+export function App({ workbook, planner, printer }: AppProps) {
   return (
     <WorkbookContext value={workbook}>
       <WordsProvider value={english}>
         <RulerOfSettings>
           <PlannerContext value={planner}>
-            <RouterProvider router={router} />
+            <PrinterProvider value={printer}>
+              <RouterProvider router={router} />
+            </PrinterProvider>
           </PlannerContext>
         </RulerOfSettings>
       </WordsProvider>

@@ -1,8 +1,8 @@
 import { Moon, Redo2, Sun, SunMoon, Undo2 } from 'lucide-react';
 import type { ReactNode } from 'react';
-import { Link, Outlet, useNavigation } from 'react-router';
+import { Link, Outlet, useLocation, useNavigation } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
-import { SHELF } from '../ui/addresses';
+import { SHELF, workbookAt } from '../ui/addresses';
 import { IconButton } from '../ui/button';
 import { ChoiceStrip } from '../ui/choice-strip';
 import { SaveState } from '../ui/save-state';
@@ -13,6 +13,7 @@ import { Notices } from './notices';
 import { PhaseGate } from './phase-gate';
 import { useShortcuts } from './shortcuts';
 import { useTheme } from './theme';
+import { WorkbookName } from './workbook-name';
 import './frame.css';
 
 const NEXT_THEME = { system: 'light', light: 'dark', dark: 'system' } as const;
@@ -24,6 +25,8 @@ const doors: ShelfDoors = { fetchDemo };
 export function Frame() {
   const words = useWords().frame;
   const loading = useNavigation().state === 'loading';
+  const { pathname } = useLocation();
+  const named = workbookAt(pathname);
   useTheme();
   useShortcuts();
   return (
@@ -32,10 +35,16 @@ export function Frame() {
         {words.toPage}
       </button>
       <header className="frame-bar screen-only">
-        <Link to={SHELF} className="frame-mark" title={words.toShelf}>
+        <Link
+          to={SHELF}
+          className="frame-mark"
+          title={words.toShelf}
+          aria-label={`${words.product}. ${words.toShelf}`}
+        >
           <Mark />
-          <span>{words.product}</span>
+          {!named && <span>{words.product}</span>}
         </Link>
+        {named ? <WorkbookName kind={named.kind} id={named.id} /> : <span className="frame-space" />}
         <SaveStateOfWorkbook />
         <UndoRedo />
         <Preferences />

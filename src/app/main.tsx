@@ -6,6 +6,7 @@ import { createRoot } from 'react-dom/client';
 import { createWorkbookStore } from '../state/workbook-store';
 import { App } from './app';
 import { browserPorts } from './browser-ports';
+import { browserPrinter } from './browser-printer';
 import { planInWorker } from './plan-in-worker';
 import { trustOwnScripts } from './trusted-scripts';
 
@@ -13,10 +14,13 @@ trustOwnScripts();
 const workbook = createWorkbookStore(browserPorts());
 void workbook.getState().boot();
 
+const planner = planInWorker();
+const printer = browserPrinter(workbook);
+
 const root = document.getElementById('root');
 if (root)
   createRoot(root).render(
     <StrictMode>
-      <App workbook={workbook} planner={planInWorker()} />
+      <App workbook={workbook} planner={planner} printer={printer} />
     </StrictMode>,
   );

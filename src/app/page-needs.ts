@@ -1,6 +1,6 @@
 import { boxOfRecipe, countStops } from '../state/box-result';
 import { useToolInHand } from '../state/tool-in-hand';
-import { sizeWords, useRuler } from '../ui/measure';
+import { roughSize, useRuler } from '../ui/measure';
 import type { OpenWorkbook } from '../ui/open-workbook';
 import type { PageName, PageNeed } from '../ui/pages';
 import { useWords } from '../ui/words';
@@ -24,19 +24,26 @@ export function usePageNeeds({ recipe, event, plan }: OpenWorkbook): Readonly<Re
     event:
       counted && plan ? plain(words.favors(plan.ordered, plan.making - plan.ordered)) : plain(words.howMany),
     sheets: sheetsNeed(),
-    shopping: counted ? plain(bought > 0 ? words.buy(bought) : words.nothingToBuy) : plain(words.needsCount),
+    shopping: shoppingNeed(),
     bench: stops > 0 ? flagged(words.mendFirst) : plain(words.ready),
   };
 
   function boxNeed(): PageNeed {
     if (!box) return flagged(words.pickStyle);
     const { width, depth, height } = box.net.inside;
-    return stops > 0 ? flagged(words.mends(stops)) : plain(sizeWords([width, depth, height], ruler));
+    return stops > 0 ? flagged(words.mends(stops)) : plain(roughSize([width, depth, height], ruler));
   }
 
   function sheetsNeed(): PageNeed {
     if (!event) return plain(words.oneSheet);
     if (!counted) return plain(words.needsCount);
-    return plan?.papers.length === 0 ? flagged(words.needsPaper) : plain(words.sheets(sheets));
+    if (!plan) return plain(words.counting);
+    return plan.papers.length === 0 ? flagged(words.needsPaper) : plain(words.sheets(sheets));
+  }
+
+  function shoppingNeed(): PageNeed {
+    if (!counted) return plain(words.needsCount);
+    if (!plan) return plain(words.counting);
+    return plain(bought > 0 ? words.buy(bought) : words.nothingToBuy);
   }
 }

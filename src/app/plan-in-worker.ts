@@ -13,9 +13,12 @@ export function planInWorker(): Planner {
     busy = true;
     worker.postMessage(question);
   };
+  const settle = (asked: number, plan: PlanAnswer['plan']) => {
+    answers.get(asked)?.(plan);
+    answers.delete(asked);
+  };
   worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
-    answers.get(data.number)?.(data.plan);
-    answers.delete(data.number);
+    settle(data.number, data.plan);
     busy = false;
     if (waiting) ask(waiting);
     waiting = null;
@@ -26,10 +29,7 @@ export function planInWorker(): Planner {
       const question = { number: ++number, rows, eventId };
       answers.set(question.number, resolve);
       if (!busy) return ask(question);
-      if (waiting) {
-        answers.get(waiting.number)?.(null);
-        answers.delete(waiting.number);
-      }
+      if (waiting) settle(waiting.number, null);
       waiting = question;
     });
 }

@@ -7,7 +7,6 @@ import { useWords } from '../ui/words';
 import { useOpenWorkbook } from './open-workbook';
 import { PageNotFound } from './page-broken';
 import { usePageNeeds } from './page-needs';
-import { WorkbookHead } from './workbook-head';
 
 /** One recipe or one event as a workbook: its name, its pages, and the page that is open. */
 export function WorkbookFrame() {
@@ -20,7 +19,6 @@ export function WorkbookFrame() {
     return <Navigate to={pageAddress(workbook, workbook.kind === 'recipe' ? 'box' : 'event')} replace />;
   return (
     <div className="workbook" key={workbook.id}>
-      <WorkbookHead open={open} />
       <Strip open={open} page={page} />
       <main id="page" className={`page page-sheet page-${page}`} tabIndex={-1}>
         {(page === 'box' || page === 'bench') && <RecipesOfEvent open={open} page={page} />}

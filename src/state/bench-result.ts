@@ -1,5 +1,5 @@
 import type { Recipe, Tool } from '../../shared/workbook';
-import { type BenchProgram, type CardStep, deriveProgram } from '../core/bench';
+import { type BenchProgram, type CardStep, cardSteps, deriveProgram } from '../core/bench';
 import type { PieceNet } from '../core/net';
 import { benchToolOf } from '../core/plan';
 import type { Ruler } from '../core/units';
@@ -25,7 +25,7 @@ export function benchOfRecipe(recipe: Recipe, tool: Tool | undefined, ruler: Rul
   const bench = { ...benchToolOf(tool), ...(tool ? {} : { unit: ruler.unit, finestMark: ruler.finest }) };
   const cards = box.net.pieces.map((piece): BenchCardOfPiece => {
     const program = deriveProgram(piece, bench, { faceUp: recipe.faceUp });
-    return { piece, program, steps: [] };
+    return { piece, program, steps: cardSteps(program, piece, box.net, bench) };
   });
   return { stops: countStops(box), cards };
 }

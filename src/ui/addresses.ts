@@ -12,4 +12,10 @@ export const stockAddress = (table: 'papers' | 'supplies' | 'tools', id: string)
 export const pageAddress = ({ kind, id }: Workbook, page: PageName, recipeId?: string): string =>
   `/${kind}/${id}/${page}${kind === 'event' && recipeId !== undefined ? `?recipe=${recipeId}` : ''}`;
 
+/** The workbook that an address belongs to; null for the shelf and the cupboard. */
+export function workbookAt(address: string): Workbook | null {
+  const [, kind, id] = address.split('/');
+  return (kind === 'recipe' || kind === 'event') && id ? { kind, id } : null;
+}
+
 export const isPage = (name: string | undefined): name is PageName => PAGES.some((page) => page === name);

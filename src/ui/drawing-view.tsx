@@ -105,16 +105,24 @@ export function DrawingView({
         <DrawnWords marks={marks} flip={flip} lit={lit} onLight={onLight} />
       </svg>
       {!still && (
-        <fieldset className="drawing-tools screen-only" aria-label={words.view}>
-          <IconButton label={words.closer} icon={<Plus />} onClick={view.zoomIn} />
-          <IconButton label={words.farther} icon={<Minus />} onClick={view.zoomOut} disabled={!view.zoomed} />
-          <IconButton
-            label={words.whole}
-            icon={<Maximize />}
-            onClick={view.showAll}
-            disabled={!view.zoomed}
-          />
-        </fieldset>
+        <figcaption className="drawing-foot">
+          <span className="drawing-square">{words.square(ruler.unit)}</span>
+          <fieldset className="drawing-tools screen-only" aria-label={words.view}>
+            <IconButton label={words.closer} icon={<Plus />} onClick={view.zoomIn} />
+            <IconButton
+              label={words.farther}
+              icon={<Minus />}
+              onClick={view.zoomOut}
+              disabled={!view.zoomed}
+            />
+            <IconButton
+              label={words.whole}
+              icon={<Maximize />}
+              onClick={view.showAll}
+              disabled={!view.zoomed}
+            />
+          </fieldset>
+        </figcaption>
       )}
     </figure>
   );

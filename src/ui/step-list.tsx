@@ -1,20 +1,19 @@
 import { TriangleAlert } from 'lucide-react';
-import type { CardStep, CautionCode } from '../core/bench';
+import { CAUTIONS, type CardStep } from '../core/bench';
 import { classNames } from './class-names';
+import { Opening } from './opening';
 import { useWords } from './words';
 import './step-list.css';
 
 interface StepListProps {
   readonly steps: readonly CardStep[];
-  /** The words of a caution, from the catalogue. */
-  readonly sayCaution: (code: CautionCode) => string;
   /** The step in hand, by place; null where all are shown alike. */
   readonly current?: number | null;
   readonly onStep?: (place: number) => void;
 }
 
 /** The card as a list: every step with its numbers large, its tips and its cautions. */
-export function StepList({ steps, sayCaution, current = null, onStep }: StepListProps) {
+export function StepList({ steps, current = null, onStep }: StepListProps) {
   return (
     <ol className="step-list">
       {steps.map((step, place) => (
@@ -26,7 +25,7 @@ export function StepList({ steps, sayCaution, current = null, onStep }: StepList
           ) : (
             <span className="step-number">{place + 1}</span>
           )}
-          <StepWords step={step} sayCaution={sayCaution} />
+          <StepWords step={step} />
         </li>
       ))}
     </ol>
@@ -34,19 +33,20 @@ export function StepList({ steps, sayCaution, current = null, onStep }: StepList
 }
 
 /** One step in words. The marks stand large beside the sentence, which has them too, so ears get them once. */
-export function StepWords({ step, sayCaution }: { step: CardStep; sayCaution: StepListProps['sayCaution'] }) {
+export function StepWords({ step }: { step: CardStep }) {
   const words = useWords().bench;
   return (
     <div className="step-words">
       {step.marks.length > 0 && (
         <p className="step-marks" aria-hidden="true">
-          {step.marks.map(({ at, printed }) => (
-            <span key={at} className="step-mark">
+          {step.marks.map(({ at, reads, printed }) => (
+            <span key={`${reads} ${at}`} className="step-mark">
               {printed.typographic.replace(/ (in|mm)$/, '')}
               <small>
                 {printed.lean === null ? '' : `${printed.lean} `}
                 {printed.other}
               </small>
+              <small>{reads}</small>
             </span>
           ))}
         </p>
@@ -57,6 +57,15 @@ export function StepWords({ step, sayCaution }: { step: CardStep; sayCaution: St
           {detail}
         </p>
       ))}
+      {step.template.length > 0 && (
+        <Opening head={words.template}>
+          {step.template.map((row) => (
+            <p key={row} className="step-template">
+              {row}
+            </p>
+          ))}
+        </Opening>
+      )}
       {step.tips.map((tip) => (
         <p key={tip} className="step-tip">
           <span className="soft">{words.tip} </span>
@@ -68,7 +77,7 @@ export function StepWords({ step, sayCaution }: { step: CardStep; sayCaution: St
           <TriangleAlert aria-hidden="true" />
           <span>
             <strong>{words.caution} </strong>
-            {sayCaution(code)}
+            {CAUTIONS[code]}
           </span>
         </p>
       ))}

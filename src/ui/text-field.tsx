@@ -3,6 +3,8 @@ import './field.css';
 
 interface FieldFrameProps {
   readonly label: string;
+  /** What the label is about, where the page already shows it: only said aloud. */
+  readonly of?: string;
   readonly help?: ReactNode;
 }
 
@@ -14,12 +16,15 @@ interface TextFieldProps extends FieldFrameProps {
 }
 
 /** A name or a date. */
-export function TextField({ label, help, value, onChange, most = 200, type = 'text' }: TextFieldProps) {
+export function TextField({ label, of, help, value, onChange, most = 200, type = 'text' }: TextFieldProps) {
   const id = useId();
   return (
     <div className="field">
       <div className="field-head">
-        <label htmlFor={id}>{label}</label>
+        <label htmlFor={id}>
+          {label}
+          {of !== undefined && <span className="said-only">, {of}</span>}
+        </label>
       </div>
       <div className="field-box">
         <input
@@ -53,12 +58,15 @@ interface SelectFieldProps extends FieldFrameProps {
 }
 
 /** One of several by name; the browser's own list, which every phone and reader knows. */
-export function SelectField({ label, help, value, choices, onChange }: SelectFieldProps) {
+export function SelectField({ label, of, help, value, choices, onChange }: SelectFieldProps) {
   const id = useId();
   return (
     <div className="field">
       <div className="field-head">
-        <label htmlFor={id}>{label}</label>
+        <label htmlFor={id}>
+          {label}
+          {of !== undefined && <span className="said-only">, {of}</span>}
+        </label>
       </div>
       <div className="field-box">
         <select

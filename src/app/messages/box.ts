@@ -31,8 +31,6 @@ export const boxMessages: MakingWords['box'] = {
   grainFree: 'either way',
   benchCard: 'Print the bench card',
   template: 'Print a true-size template',
-  printPaper: 'Printer paper',
-  printing: 'Drawing the pages',
-  printFailed: 'The pages could not be drawn. Try again.',
+  sides: { width: 'width', depth: 'depth', height: 'height' },
   gsm: (count) => `${count} g/m²`,
 };

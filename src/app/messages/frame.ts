@@ -46,6 +46,7 @@ export const frameMessages: FrameWords = {
     mendFirst: 'mend the box first',
     ready: 'card is ready',
     oneSheet: 'from one sheet',
+    counting: 'counting',
     sheets: (count) => plural(count, 'sheet'),
     buy: (count) => `${plural(count, 'thing')} to buy`,
     mends: (count) => `${count} to mend`,
@@ -70,7 +71,7 @@ export const frameMessages: FrameWords = {
     stayed: (name) => `${name} was changed in another tab, so it was not deleted.`,
     draftRestored: (name) =>
       `The last thing you typed was not kept when the tab closed. It is back${name === '' ? '' : `, in ${name}`}.`,
-    imported: (count) => `${count} read in.`,
+    imported: (count) => `${plural(Number(count), 'thing')} read in.`,
     backupDue: () =>
       'It is time for a copy outside this browser: “Save everything to a file”, at the foot of the shelf.',
   },

@@ -34,6 +34,7 @@ export const partMessages: PartWords = {
     slanted: 'slanted',
     curved: 'curved',
     legend: 'What the lines mean',
+    square: (unit) => (unit === 'in' ? 'One square of the mat is 1 in' : 'One square of the mat is 1 cm'),
     allIn: (unit) => (unit === 'in' ? 'in inches' : 'in millimetres'),
   },
   lines: {
@@ -55,6 +56,14 @@ export const partMessages: PartWords = {
     saving: 'Saving',
     'not-saved': 'Not saved',
     'memory-only': 'Kept until you close this tab',
+  },
+  printing: {
+    paper: 'Paper in the printer',
+    letter: 'letter',
+    a4: 'A4',
+    making: 'Drawing the pages',
+    failed: 'The pages could not be drawn. Try again.',
+    table: 'Save as a table (CSV)',
   },
   refusals: {
     'too-large': (found, expected) => `The file is too large (${found}; at most ${expected}).`,

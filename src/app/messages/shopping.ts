@@ -20,12 +20,20 @@ export const shoppingMessages: MakingWords['shopping'] = {
   aFavorPaid: 'a favor, for what is paid now',
   paidWhy: 'Whole packs are paid for; what is left over stays in the cupboard.',
   print: 'Print the list',
-  csv: 'Save as a table (CSV)',
-  printFailed: 'The list could not be drawn. Try again.',
-  units: { sheet: (count) => plural(count, 'sheet'), roll: (count) => plural(count, 'roll') },
-  packs: (count, units, unit) =>
-    unit === 'roll' && units === 1 ? plural(count, 'roll') : `${plural(count, 'pack')} of ${units}`,
-  kinds: { paper: 'Paper', tape: 'Tape', ribbon: 'Ribbon' },
+  units: {
+    sheet: (count) => plural(count, 'sheet'),
+    roll: (count) => plural(count, 'roll'),
+    piece: (count) => plural(count, 'piece'),
+    bottle: (count) => plural(count, 'bottle'),
+  },
+  packs: (count, units, unit) => (units === 1 ? plural(count, unit) : `${plural(count, 'pack')} of ${units}`),
+  kinds: {
+    paper: 'Paper',
+    adhesive: 'Tape and glue',
+    ribbon: 'Ribbon and twine',
+    extras: 'Extras',
+    contents: 'Contents',
+  },
   share: (kind, total, perFavor) => `${kind}: ${total}, ${perFavor} a favor`,
   perFavor: (total, favors, each) => `${total} ÷ ${plural(favors, 'favor')} = ${each}`,
 };

@@ -13,7 +13,6 @@ import { useWords } from '../../ui/words';
 import { BenchNet } from './bench-net';
 import { OneStep } from './one-step';
 import { PrintCard } from './print-card';
-import { sayCaution } from './say-caution';
 import './bench.css';
 
 /** What do I do now? The bench card of one piece, a step at a time or as a list, and on paper. */
@@ -97,7 +96,7 @@ function BenchOfRecipe({ recipe, making }: { recipe: Recipe; making: number | nu
       {way === 'one' ? (
         <OneStep steps={card.steps} place={step} onPlace={setPlace} />
       ) : (
-        <StepList steps={card.steps} sayCaution={sayCaution} current={step} onStep={setPlace} />
+        <StepList steps={card.steps} current={step} onStep={setPlace} />
       )}
       <BenchNet card={card} step={card.steps[step]} recipe={recipe} />
     </div>

@@ -3,7 +3,6 @@ import type { CardStep } from '../../core/bench';
 import { Button } from '../../ui/button';
 import { StepWords } from '../../ui/step-list';
 import { useWords } from '../../ui/words';
-import { sayCaution } from './say-caution';
 
 interface OneStepProps {
   readonly steps: readonly CardStep[];
@@ -30,7 +29,7 @@ export function OneStep({ steps, place, onPlace }: OneStepProps) {
         {words.stepOf(place + 1, steps.length)} <span className="soft">{words.kinds[step.kind]}</span>
       </p>
       <div className="one-step-words" aria-live="polite">
-        <StepWords step={step} sayCaution={sayCaution} />
+        <StepWords step={step} />
       </div>
       <div className="one-step-acts screen-only">
         <Button

@@ -1,5 +1,11 @@
 import type { Recipe } from '../../../shared/workbook';
+import { PrintActs } from '../../ui/print-acts';
+import { usePrinter } from '../../ui/printer';
+import { useWords } from '../../ui/words';
 
-export function PrintCard(_: { recipe: Recipe }) {
-  return null;
+/** The card on paper, to lie beside the trimmer. */
+export function PrintCard({ recipe }: { recipe: Recipe }) {
+  const words = useWords().bench;
+  const printer = usePrinter();
+  return <PrintActs acts={[{ label: words.printCard, make: (paper) => printer.benchCard(recipe, paper) }]} />;
 }

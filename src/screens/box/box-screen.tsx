@@ -68,7 +68,9 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
           onPiece={setPieceId}
         />
         <InsideSize net={box.net} />
-        <h2 className="box-findings-head">{words.toKnow}</h2>
+      </section>
+      <section className="box-findings" aria-labelledby="box-findings-head">
+        <h2 id="box-findings-head">{words.toKnow}</h2>
         <Findings
           findings={box.findings}
           nameOf={nameOf}

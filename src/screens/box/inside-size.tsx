@@ -1,19 +1,38 @@
 import type { BoxNet } from '../../core/net';
-import { printLength } from '../../core/units';
-import { sizeWords, useRuler } from '../../ui/measure';
+import { printLength, type Ticks } from '../../core/units';
+import { useRuler } from '../../ui/measure';
 import { useWords } from '../../ui/words';
+
+const SIDES = ['width', 'depth', 'height'] as const;
 
 /** The room an item has, read out large: width, depth and height inside, thin card taken off. */
 export function InsideSize({ net }: { net: BoxNet }) {
-  const ruler = useRuler();
   const words = useWords().box;
-  const { width, depth, height } = net.inside;
-  const other = [width, depth, height].map((length) => printLength(length, ruler).other);
   return (
-    <p className="inside-size" role="status">
-      <span className="inside-size-label">{words.inside}</span>{' '}
-      <strong>{sizeWords([width, depth, height], ruler)}</strong>{' '}
-      <span className="soft">{other.join(' × ')}</span>
-    </p>
+    <section className="inside-size" aria-label={words.inside}>
+      <h2>{words.inside}</h2>
+      <dl>
+        {SIDES.map((side) => (
+          <div key={side}>
+            <dt>{words.sides[side]}</dt>
+            <InsideLength length={net.inside[side]} />
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+function InsideLength({ length }: { length: Ticks }) {
+  const ruler = useRuler();
+  const { typographic, lean, other } = printLength(length, ruler);
+  return (
+    <dd>
+      <strong>{typographic}</strong>
+      <span className="caption">
+        {lean !== null && `${lean}, `}
+        {other}
+      </span>
+    </dd>
   );
 }

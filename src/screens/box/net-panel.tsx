@@ -10,6 +10,8 @@ import { useWords } from '../../ui/words';
 
 /** Biggest numbers of a net on screen, in millimetres at arm's length: 17 px. */
 const NUMBER_MM = 4.5;
+/** Up to here a drawing has no room for the other unit; the table and the fields have it. */
+const NARROW_MM = 120;
 
 /** Upright scores run along the grain where it runs up the net. */
 const GRAIN = { upright: 'up', around: 'across', free: null } as const;
@@ -25,7 +27,14 @@ export function useNetDrawing({ piece, recipe }: Drawn) {
   const { faceUp } = recipe;
   const grain = GRAIN[recipe.grain];
   return useCallback(
-    (space: Space) => drawNetToFit(piece, space, { ruler, textMm: NUMBER_MM, faceUp, grain }),
+    (space: Space) =>
+      drawNetToFit(piece, space, {
+        ruler,
+        textMm: NUMBER_MM,
+        faceUp,
+        grain,
+        show: { otherUnit: space.widthMm > NARROW_MM },
+      }),
     [piece, ruler, faceUp, grain],
   );
 }

@@ -35,7 +35,8 @@ export function EventLineRow({ line, planned, edits }: EventLineRowProps) {
       <div className="event-line-what">
         <h3>{recipe.name}</h3>
         <SelectField
-          label={words.paperFor(recipe.name)}
+          label={words.paper}
+          of={recipe.name}
           value={line.paperId ?? ''}
           choices={[
             { id: '', label: own ? words.ownPaper(own.name) : words.noPaper },
@@ -47,7 +48,8 @@ export function EventLineRow({ line, planned, edits }: EventLineRowProps) {
         />
         {recipe.dressings.length > 0 && (
           <SelectField
-            label={words.dressingFor(recipe.name)}
+            label={words.dressing}
+            of={recipe.name}
             value={line.dressingId ?? ''}
             choices={[
               { id: '', label: words.noDressing },

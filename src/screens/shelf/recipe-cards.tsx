@@ -6,7 +6,7 @@ import { styleById } from '../../core/styles';
 import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress } from '../../ui/addresses';
 import { IconButton } from '../../ui/button';
-import { sizeWords, useRuler } from '../../ui/measure';
+import { roughSize, useRuler } from '../../ui/measure';
 import { RecipePicture } from '../../ui/recipe-picture';
 import { useWords } from '../../ui/words';
 import { useSaveFile } from './save-file';
@@ -39,7 +39,7 @@ function RecipeCard({ recipe }: { recipe: Recipe }) {
         <strong>{recipe.name}</strong>
         <span className="soft">
           {styleById(recipe.styleId)?.name}
-          {net && <> · {sizeWords([net.inside.width, net.inside.depth, net.inside.height], ruler)}</>}
+          {net && <> · {roughSize([net.inside.width, net.inside.depth, net.inside.height], ruler)}</>}
         </span>
       </Link>
       <div className="recipe-card-acts">

@@ -1,6 +1,18 @@
-import type { FavorEvent } from '../../../shared/workbook';
 import type { EventPlan } from '../../core/plan';
+import { PrintActs } from '../../ui/print-acts';
+import { usePrinter } from '../../ui/printer';
+import { useWords } from '../../ui/words';
 
-export function ShoppingActions(_: { plan: EventPlan; event: FavorEvent }) {
-  return null;
+/** The list on paper, and as a table for a spreadsheet. */
+export function ShoppingActions({ plan }: { plan: EventPlan }) {
+  const words = useWords();
+  const printer = usePrinter();
+  return (
+    <PrintActs
+      acts={[
+        { label: words.shopping.print, tone: 'act', make: (paper) => printer.shoppingList(plan, paper) },
+        { label: words.printing.table, make: () => printer.shoppingTable(plan) },
+      ]}
+    />
+  );
 }

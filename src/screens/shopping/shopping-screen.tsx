@@ -36,7 +36,7 @@ export function ShoppingScreen() {
       <EventFindings
         findings={plan.findings.filter(({ code }) => code === 'price-missing' || code.startsWith('tape-'))}
       />
-      <ShoppingActions plan={plan} event={event} />
+      <ShoppingActions plan={plan} />
     </div>
   );
 }
@@ -88,7 +88,7 @@ function ShoppingLine({ row, currency }: { row: ShoppingRow; currency: string })
   const money = (minor: number) => printMoney(minor, currency, words.locale);
   const packs = row.packs.filter(({ count }) => count > 0);
   return (
-    <tr>
+    <tr className="shopping-row">
       <th scope="row">
         <Opening head={row.name}>
           <ul className="working">
@@ -99,22 +99,24 @@ function ShoppingLine({ row, currency }: { row: ShoppingRow; currency: string })
           </ul>
         </Opening>
       </th>
-      <td>{words.shopping.units[row.unit](row.need)}</td>
-      <td>{row.onHand}</td>
-      <td>
-        {row.short === 0 ? (
-          <span className="soft">{words.shopping.enough}</span>
-        ) : packs.length === 0 ? (
-          words.shopping.units[row.unit](row.short)
-        ) : (
-          packs.map(({ units, count }) => (
-            <span key={units} className="pack">
-              {words.shopping.packs(count, units, row.unit)}
-            </span>
-          ))
-        )}
+      <td data-head={words.shopping.need}>{words.shopping.units[row.unit](row.need)}</td>
+      <td data-head={words.shopping.onHand}>{row.onHand}</td>
+      <td data-head={words.shopping.buy}>
+        <span>
+          {row.short === 0 ? (
+            <span className="soft">{words.shopping.enough}</span>
+          ) : packs.length === 0 ? (
+            words.shopping.units[row.unit](row.short)
+          ) : (
+            packs.map(({ units, count }) => (
+              <span key={units} className="pack">
+                {words.shopping.packs(count, units, row.unit)}
+              </span>
+            ))
+          )}
+        </span>
       </td>
-      <td>
+      <td data-head={words.shopping.price}>
         {row.priceMinor === null ? (
           <span className="soft">{words.shopping.noPrice}</span>
         ) : (

@@ -57,6 +57,7 @@ export interface FrameWords {
     | 'mendFirst'
     | 'ready'
     | 'oneSheet'
+    | 'counting'
   > & {
     readonly sheets: Count;
     readonly buy: Count;

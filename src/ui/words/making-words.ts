@@ -1,8 +1,8 @@
 import type { StepKind } from '../../core/bench';
-import type { CostOf } from '../../core/plan';
+import type { CostOf, ShoppingRow } from '../../core/plan';
 import type { Count, Naming, Texts } from './texts';
 
-type Unit = 'sheet' | 'roll';
+type Unit = ShoppingRow['unit'];
 
 /** Texts of the five pages of a workbook. */
 export interface MakingWords {
@@ -37,10 +37,7 @@ export interface MakingWords {
     | 'grainFree'
     | 'benchCard'
     | 'template'
-    | 'printPaper'
-    | 'printing'
-    | 'printFailed'
-  > & { readonly gsm: Count };
+  > & { readonly gsm: Count; readonly sides: Texts<'width' | 'depth' | 'height'> };
   readonly event: Texts<
     | 'howManyWhy'
     | 'count'
@@ -69,9 +66,7 @@ export interface MakingWords {
   > & {
     readonly howMany: Naming;
     readonly eventOf: Naming;
-    readonly paperFor: Naming;
     readonly ownPaper: Naming;
-    readonly dressingFor: Naming;
     readonly countOf: Naming;
     readonly removeLineOf: Naming;
     readonly andSpares: Count;
@@ -140,8 +135,6 @@ export interface MakingWords {
     | 'aFavorPaid'
     | 'paidWhy'
     | 'print'
-    | 'csv'
-    | 'printFailed'
   > & {
     readonly units: Readonly<Record<Unit, Count>>;
     readonly packs: (count: number, units: number, unit: Unit) => string;
@@ -164,10 +157,8 @@ export interface MakingWords {
     | 'again'
     | 'tip'
     | 'caution'
+    | 'template'
     | 'printCard'
-    | 'printPaper'
-    | 'printing'
-    | 'printFailed'
   > & {
     readonly mendFirst: Count;
     readonly making: (count: number, recipe: string) => string;

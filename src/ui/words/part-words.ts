@@ -29,12 +29,13 @@ export interface PartWords {
     | 'slanted'
     | 'curved'
     | 'legend'
-  > & { readonly allIn: (unit: LengthUnit) => string };
+  > & { readonly allIn: (unit: LengthUnit) => string; readonly square: (unit: LengthUnit) => string };
   readonly lines: Readonly<Record<LineInk, string>>;
   readonly findings: Texts<'title' | 'event'> & {
     readonly severity: Readonly<Record<Finding['severity'], string>>;
     readonly mend: (size: string, value: string) => string;
   };
   readonly saving: Readonly<Record<Saving, string>>;
+  readonly printing: Texts<'paper' | 'letter' | 'a4' | 'making' | 'failed' | 'table'>;
   readonly refusals: Readonly<Record<RefusalCode, (found: string, expected: string) => string>>;
 }

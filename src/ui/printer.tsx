@@ -1,0 +1,30 @@
+import { createContext, use } from 'react';
+import type { Recipe } from '../../shared/workbook';
+import type { EventPlan } from '../core/plan';
+
+/** The paper in the printer. */
+export type PrinterPaper = 'letter' | 'a4';
+
+/** A file made for the maker: what it is called, how it ends, what is in it. */
+export interface MadeFile {
+  readonly name: string;
+  readonly ending: 'pdf' | 'csv';
+  readonly content: Blob;
+}
+
+/** Everything that can be put on paper or into a file; each loads what it needs when it is first asked. */
+export interface Printer {
+  readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly shoppingList: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly shoppingTable: (plan: EventPlan) => Promise<MadeFile>;
+}
+
+const PrinterContext = createContext<Printer | null>(null);
+export const PrinterProvider = PrinterContext.Provider;
+
+export function usePrinter(): Printer {
+  const printer = use(PrinterContext);
+  if (printer === null) throw new Error('no printer is provided above this part');
+  return printer;
+}
