@@ -1,4 +1,4 @@
-import { markRoughness, type Ticks } from '../units';
+import { isOnMark, markRoughness, type Ticks } from '../units';
 import type { BenchTool } from './types';
 
 /**
@@ -16,6 +16,6 @@ const BEYOND_REACH = 100;
 
 /** How hard it is to score at a distance from the fence. */
 export function placeCost(at: Ticks, tool: BenchTool): number {
-  const roughness = markRoughness(at, tool.unit) ?? BETWEEN_MARKS;
-  return roughness + (at > tool.reach ? BEYOND_REACH : 0);
+  const roughness = isOnMark(at, tool.finestMark) ? markRoughness(at, tool.unit) : null;
+  return (roughness ?? BETWEEN_MARKS) + (at > tool.reach ? BEYOND_REACH : 0);
 }

@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest';
+import { type BenchTool, cardSteps, deriveProgram } from '../../../../src/core/bench';
+import { layNet } from '../../../../src/core/net';
+import { type BoxStyle, styleById } from '../../../../src/core/styles';
+import { inches, millimetres, type Ticks } from '../../../../src/core/units';
+import { board, metricTrimmer, trimmer } from '../bench-tools';
+
+function cardOf(
+  id: string,
+  sizes: Readonly<Record<string, Ticks>> = {},
+  tool: BenchTool = trimmer,
+  faceUp: 'inside' | 'outside' = 'inside',
+) {
+  const box = layNet(styleById(id) as BoxStyle, { sizes, caliperUm: 300, mark: tool.finestMark });
+  return box.pieces.map((piece) => cardSteps(deriveProgram(piece, tool, { faceUp }), piece, box, tool));
+}
+
+const said = (steps: ReturnType<typeof cardOf>[number] = []) => steps.map(({ headline }) => headline);
+const tips = (steps: ReturnType<typeof cardOf>[number] = []) => steps.flatMap((step) => step.tips);
+
+describe('the trade’s own card (common practice, no source)', () => {
+  test('3 1/2 × 1 1/2 × 3 in words', () => {
+    expect(said(cardOf('open-top')[0]).slice(0, 5)).toEqual([
+      'Cut the blank 11 × 4 1/2 in.',
+      'Score edge to edge at 3 1/2, 5, 8 1/2 and 10 in.',
+      'Turn the card a quarter turn counter-clockwise. Score edge to edge at 3 in.',
+      'Turn the card back, a quarter turn clockwise. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
+      'Cut away the near right corner: 1 in across, 1 1/2 in up.',
+    ]);
+  });
+
+  test('closing it, with the tips a practised maker gives', () => {
+    const [steps = []] = cardOf('open-top');
+    expect(said(steps).slice(6, 10)).toEqual([
+      'Fold the left wall flat over.',
+      'Fold the right wall flat over.',
+      'Glue the tab to the inside of the front wall.',
+      'Fold the right wall, back wall, left wall and tab square up.',
+    ]);
+    expect(tips(steps)).toEqual([
+      'Score edge to edge at 3 1/2, 5 and 8 1/2 in; the lower 1 1/2 in is slit later.',
+      'Stop at the cross score, not beyond it.',
+      'Taper the inner flaps (right flap, left flap and front flap) a little at each side, so that they do not show.',
+      'Go over every crease with a bone folder.',
+      'Glue the side while the box lies flat.',
+      'Open it up with the seam to the back.',
+      'The opening, about 1 1/2 in, is too narrow for a hand: press the bottom from inside with a bone folder.',
+    ]);
+  });
+
+  test('big numbers are printed as the tool is marked', () => {
+    const [, scores] = cardOf('open-top')[0] ?? [];
+    expect(scores?.marks.map(({ printed, reads }) => `${printed.typographic} ${reads}`)).toEqual([
+      '3½ in from the fence',
+      '5 in from the fence',
+      '8½ in from the fence',
+      '10 in from the fence',
+    ]);
+  });
+
+  test('blades and hot glue are cautioned where they are used', () => {
+    const [steps = []] = cardOf('open-top');
+    const cautioned = (code: string) =>
+      steps.filter(({ cautions }) => cautions.some((one) => one === code)).map(({ id }) => id);
+    expect(cautioned('blade')).toEqual(['blank-1', 'slit-1', 'cut-1']);
+    expect(cautioned('hot-glue')).toEqual(['glue-1', 'glue-2', 'glue-3']);
+  });
+});
+
+describe('tips only where the numbers call for them', () => {
+  test('a box that takes a hand says nothing of a bone folder inside', () => {
+    const wide = cardOf('open-top', {
+      width: inches(4),
+      depth: inches(4),
+      height: inches(4),
+      flap: inches(3),
+    });
+    expect(tips(wide[0]).join()).not.toContain('too narrow for a hand');
+  });
+
+  test('a blank longer than the trimmer cuts is cut with a knife', () => {
+    const long = cardOf('open-top', { width: inches(6), depth: inches(2) });
+    expect(tips(long[0])).toContain('Longer than the trimmer cuts: use a knife and a metal ruler.');
+  });
+
+  test('a strip a sixteenth wide is not for the trimmer', () => {
+    expect(tips(cardOf('tray-lid')[0]).join()).toContain('A strip this narrow');
+    expect(tips(cardOf('open-top')[0]).join()).not.toContain('A strip this narrow');
+  });
+
+  test('a tray needs no flaps tapered', () => {
+    expect(tips(cardOf('tray-lid')[0]).join()).not.toContain('Taper');
+  });
+});
+
+describe('inch and metric, either face, either hand', () => {
+  test('metric sizes on a metric trimmer', () => {
+    // 90 + 40 + 90 + 40 + 25 = 285; 75 + 40 = 115.
+    const mm = (length: number): Ticks => millimetres(length);
+    const [steps] = cardOf(
+      'open-top',
+      { width: mm(90), depth: mm(40), height: mm(75), tab: mm(25), flap: mm(40) },
+      metricTrimmer,
+    );
+    expect(said(steps).slice(0, 3)).toEqual([
+      'Cut the blank 285 × 115 mm.',
+      'Score edge to edge at 90, 130, 220 and 260 mm.',
+      'Turn the card a quarter turn clockwise. Score edge to edge at 40 mm.',
+    ]);
+  });
+
+  test('between the marks the card says which way it leans, and the whole truth', () => {
+    // 3 1/2 in is 88.9 mm: a hair short of 89.
+    const [, scores] = cardOf('open-top', {}, { ...metricTrimmer })[0] ?? [];
+    expect(scores?.headline).toContain('89 mm scant (88.9 mm)');
+    expect(scores?.tips.join()).toContain('scant a hair short');
+  });
+
+  test('outside up says so, and left and right change places', () => {
+    const [steps] = cardOf('open-top', {}, trimmer, 'outside');
+    const words = said(steps).join(' ');
+    expect(words).toContain('Flip the card over, left to right: the outside faces up.');
+    // The tab lies left when the outside faces up: 11 − 10 = 1, 11 − 8 1/2 = 2 1/2, 11 − 5 = 6, 11 − 3 1/2 = 7 1/2.
+    expect(words).toContain('Score edge to edge at 1, 2 1/2, 6 and 7 1/2 in.');
+    expect(words).toContain('Cut away the near left corner');
+    expect(words).toContain('Inside face up, fold every score up');
+  });
+
+  test('with the fence on the right hands work in the mirror, and the tab lies where it lay', () => {
+    const words = said(cardOf('open-top', {}, { ...trimmer, fence: 'right' })[0]).join(' ');
+    expect(words).toContain('Score edge to edge at 1, 2 1/2, 6 and 7 1/2 in.');
+    expect(words).toContain('Cut away the near right corner');
+    expect(words).toContain('a quarter turn clockwise. Score edge to edge at 3 in.');
+  });
+
+  test('a grooved board asks for no fence but the same marks', () => {
+    expect(said(cardOf('open-top', {}, board)[0])[1]).toBe(
+      'Score edge to edge at 3 1/2, 5, 8 1/2 and 10 in.',
+    );
+  });
+});
