@@ -2,7 +2,7 @@ import type { FoldedFace } from '../fold';
 import { FLAT, placeOf } from '../fold';
 import type { PieceNet } from '../net/types';
 import { asTicks, type ClosedPiece, flatRing, wordsOf } from './closed-piece';
-import { crossingDepth, type Plate, plateOf } from './crossing';
+import { crossingDepth, near, type Plate, plateOf } from './crossing';
 import type { Finding } from './finding';
 import { hingedPairs, lappedPairs, layersOf, pairKey } from './layers';
 import { convexParts, counterClockwise } from './planar';
@@ -64,15 +64,15 @@ export function collisions(
   const [hinged, lapped] = [hingedPairs(piece), lappedPairs(piece)];
   const found: Collision[] = [];
   for (let one = 0; one < plates.length; one++)
-    for (let other = one + 1; other < plates.length; other++) {
-      const pair = pairKey(piece, one, other);
-      if (hinged.has(pair)) continue;
+    for (let other = one + 1; other < plates.length; other++)
       for (const p of plates[one] ?? [])
         for (const q of plates[other] ?? []) {
+          if (!near(p, q, slack)) continue;
+          const pair = pairKey(piece, one, other);
+          if (hinged.has(pair)) continue;
           const { depth, level } = crossingDepth(p, q, slack);
           if (depth > slack && (!level || (withLevel && !lapped.has(pair))))
             found.push({ one, other, depth, level });
         }
-    }
   return found;
 }

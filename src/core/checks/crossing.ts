@@ -16,62 +16,65 @@ export function plateOf(ring: readonly Vector[], pose: Pose, lift: number): Plat
   const high: [number, number, number] = [-Infinity, -Infinity, -Infinity];
   for (const corner of lifted)
     for (const axis of [0, 1, 2] as const) {
-      low[axis] = Math.min(low[axis], corner[axis]);
-      high[axis] = Math.max(high[axis], corner[axis]);
+      if (corner[axis] < low[axis]) low[axis] = corner[axis];
+      if (corner[axis] > high[axis]) high[axis] = corner[axis];
     }
   return { ring: lifted, inside, low, high };
 }
 
+/** Do the boxes round two plates come nearer than `slack`? The cheap question before the dear one. */
+export const near = (p: Plate, q: Plate, slack: number): boolean =>
+  p.high[0] >= q.low[0] - slack &&
+  q.high[0] >= p.low[0] - slack &&
+  p.high[1] >= q.low[1] - slack &&
+  q.high[1] >= p.low[1] - slack &&
+  p.high[2] >= q.low[2] - slack &&
+  q.high[2] >= p.low[2] - slack;
+
 /**
  * How deep two convex plates run into each other, mm, by separating axes; 0 when some line parts them or they only touch within `slack`.
- * Plates in one plane (within `slack`) are a separate question: overlap within that plane.
+ * Plates in one plane (within `slack`) are a separate question, `level`: overlap within that plane.
  */
 export function crossingDepth(
   p: Plate,
   q: Plate,
   slack: number,
 ): { readonly depth: number; readonly level: boolean } {
-  const apart = { depth: 0, level: false };
-  for (const axis of [0, 1, 2] as const)
-    if (p.high[axis] - q.low[axis] <= slack && !flatAlong(p, q, axis)) return apart;
-  for (const axis of [0, 1, 2] as const)
-    if (q.high[axis] - p.low[axis] <= slack && !flatAlong(p, q, axis)) return apart;
   const level = inOnePlane(p, q, slack);
   let depth = Infinity;
-  for (const axis of axesOf(p, q, level)) {
+  /** Does this axis part them? Keeps the least overlap met so far. */
+  const parts = (axis: Vector): boolean => {
     depth = Math.min(depth, overlapAlong(p.ring, q.ring, axis));
-    if (depth <= slack) return { depth: 0, level };
-  }
+    return depth <= slack;
+  };
+  const partsAsUnit = (axis: Vector): boolean => {
+    const long = size(axis);
+    return long >= 1e-6 && parts(times(axis, 1 / long));
+  };
+  const apart = { depth: 0, level };
+  if (!level && (parts(p.inside) || parts(q.inside))) return apart;
+  for (let at = 0; at < p.ring.length; at++) if (partsAsUnit(cross(edgeOf(p, at), p.inside))) return apart;
+  for (let at = 0; at < q.ring.length; at++) if (partsAsUnit(cross(edgeOf(q, at), q.inside))) return apart;
+  if (!level)
+    for (let at = 0; at < p.ring.length; at++) {
+      const edge = edgeOf(p, at);
+      for (let other = 0; other < q.ring.length; other++)
+        if (partsAsUnit(cross(edge, edgeOf(q, other)))) return apart;
+    }
   return { depth, level };
 }
 
-/** Two plates lying flat in one plane have no extent across it: that axis cannot part them. */
-const flatAlong = (p: Plate, q: Plate, axis: 0 | 1 | 2): boolean =>
-  Math.abs(p.inside[axis]) > 0.999 && Math.abs(q.inside[axis]) > 0.999;
+const ORIGIN: Vector = [0, 0, 0];
+
+const edgeOf = ({ ring }: Plate, at: number): Vector => {
+  const from = ring[at] ?? ORIGIN;
+  return minus(ring[at + 1] ?? ring[0] ?? from, from);
+};
 
 function inOnePlane(p: Plate, q: Plate, slack: number): boolean {
   if (size(cross(p.inside, q.inside)) > 1e-3) return false;
-  const origin = p.ring[0] ?? [0, 0, 0];
-  return q.ring.every((corner) => Math.abs(dot(minus(corner, origin), p.inside)) <= slack);
-}
-
-/** Axes that could part two plates: in one plane their edges' normals, else both faces' normals, edge with edge, and edges within each plane. */
-function* axesOf(p: Plate, q: Plate, level: boolean): Generator<Vector> {
-  const [ps, qs] = [edgesOf(p), edgesOf(q)];
-  for (const edge of ps) yield* unit(cross(edge, p.inside));
-  for (const edge of qs) yield* unit(cross(edge, q.inside));
-  if (level) return;
-  yield p.inside;
-  yield q.inside;
-  for (const one of ps) for (const other of qs) yield* unit(cross(one, other));
-}
-
-const edgesOf = ({ ring }: Plate): Vector[] =>
-  ring.map((corner, at) => minus(ring[(at + 1) % ring.length] ?? corner, corner));
-
-function unit(axis: Vector): Vector[] {
-  const long = size(axis);
-  return long < 1e-6 ? [] : [times(axis, 1 / long)];
+  const level = dot(p.ring[0] ?? ORIGIN, p.inside);
+  return q.ring.every((corner) => Math.abs(dot(corner, p.inside) - level) <= slack);
 }
 
 function overlapAlong(p: readonly Vector[], q: readonly Vector[], axis: Vector): number {

@@ -8,7 +8,9 @@ import { cross, distance, dot, type Vector } from './vector';
 export function roomInside(faces: readonly FoldedFace[], shell: readonly number[], weldMm: number): number {
   const corners: Vector[] = [];
   const idOf = (point: Vector): number => {
-    const known = corners.findIndex((corner) => distance(corner, point) <= weldMm);
+    const known = corners.findIndex(
+      (corner) => Math.abs(corner[0] - point[0]) <= weldMm && distance(corner, point) <= weldMm,
+    );
     return known >= 0 ? known : corners.push(point) - 1;
   };
   const rings = shell.map((face) => (faces[face]?.ring ?? []).map(idOf));

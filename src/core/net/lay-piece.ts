@@ -106,7 +106,7 @@ function layPanels(spec: PieceSpec, values: NamedValues): Bench {
 }
 
 /** Fold of each declared crease and each bend off the tree, by the pair of faces it lies between. */
-function creaseFolds(spec: PieceSpec, bench: Bench, values: NamedValues): ReadonlyMap<string, number> {
+function creaseFolds(spec: PieceSpec, bench: Bench, values: NamedValues): ReadonlyMap<number, number> {
   const folds = new Map(bench.bends.map(({ one, other, restDeg }) => [pairKey(one, other), restDeg]));
   for (const { between, fold } of spec.creases ?? []) {
     const [p, q] = between.map((where) => sidesAt(bench, where).sides[0]?.face ?? -1);
@@ -115,14 +115,15 @@ function creaseFolds(spec: PieceSpec, bench: Bench, values: NamedValues): Readon
   return folds;
 }
 
-const pairKey = (p: number, q: number): string => (p < q ? `${p},${q}` : `${q},${p}`);
+/** Two faces, in either order, as one number. */
+const pairKey = (p: number, q: number): number => Math.min(p, q) * 65_536 + Math.max(p, q);
 
 /** What a stretch of line is: a hinge, a declared crease, a slit between panels, a line within one, or the outline. */
 function nameEdge(
   { a, b, left, right, curve }: Stretch,
   faces: Bench['faces'],
-  hinges: ReadonlyMap<string, readonly [at: number, hinge: Hinge]>,
-  creases: ReadonlyMap<string, number>,
+  hinges: ReadonlyMap<number, readonly [at: number, hinge: Hinge]>,
+  creases: ReadonlyMap<number, number>,
   blank: Blank,
 ): NetEdge {
   if (right === null) {
