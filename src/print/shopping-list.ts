@@ -128,11 +128,11 @@ export function buyWords({ packs, short, need, unit }: ShoppingRow, { money }: W
   if (short === 0) return `${counted(need, unit)}, all in hand`;
   if (packs.length === 0) return `${counted(short, unit)}, however they are sold`;
   return packs
-    .map(({ units, priceMinor, count }) =>
-      units === 1
-        ? `${counted(count, unit)} at ${money(priceMinor)}`
-        : `${counted(count, 'pack')} of ${counted(units, unit)} at ${money(priceMinor)}`,
-    )
+    .map(({ units, priceMinor, count, free }) => {
+      const what =
+        units === 1 ? counted(count, unit) : `${counted(count, 'pack')} of ${counted(units, unit)}`;
+      return `${what} at ${money(priceMinor)}${free > 0 ? `, ${free} of them free` : ''}`;
+    })
     .join(', ');
 }
 

@@ -1,7 +1,8 @@
 import { GLUE_LETTER } from './glue-areas';
 import { INKS } from './inks';
 import { CAP_HEIGHT, textWidthMm } from './letters';
-import { areaMark, type Box, boxRing, lineMark, textMark } from './marks';
+import { areaMark, type Box, boxRing, centredText, lineMark, textMark } from './marks';
+import { patchBehind } from './text-stack';
 import type { At, Drawing, Ink, Mark } from './types';
 
 /** Inks that a legend explains, in its order; the others speak for themselves. */
@@ -36,7 +37,7 @@ export function drawLegend(
   widthMm: number,
   sizeMm: number,
 ): { readonly marks: Mark[]; readonly heightMm: number } {
-  const rowMm = 1.9 * sizeMm;
+  const rowMm = 2.1 * sizeMm;
   const marks: Mark[] = [];
   let [left, row] = [0, 0];
   for (const ink of inks) {
@@ -45,11 +46,11 @@ export function drawLegend(
     if (left > 0 && left + width > widthMm) [left, row] = [0, row + 1];
     const middle = -(row + 0.5) * rowMm;
     marks.push(
-      ...drawSample(ink, {
+      ...drawSample(ink, sizeMm, {
         left,
         right: left + SAMPLE_MM,
-        bottom: middle - 0.55 * sizeMm,
-        top: middle + 0.55 * sizeMm,
+        bottom: middle - 0.75 * sizeMm,
+        top: middle + 0.75 * sizeMm,
       }),
       textMark(words, [left + SAMPLE_MM + AFTER_SAMPLE_MM, middle - (CAP_HEIGHT * sizeMm) / 2], sizeMm),
     );
@@ -58,11 +59,11 @@ export function drawLegend(
   return { marks, heightMm: inks.length === 0 ? 0 : (row + 1) * rowMm };
 }
 
-function drawSample(ink: Ink, box: Box): Mark[] {
+function drawSample(ink: Ink, sizeMm: number, box: Box): Mark[] {
   const { left, right, bottom, top } = box;
   const middle = (bottom + top) / 2;
   if (ink === 'glue' || ink === 'glue-below')
-    return [areaMark(ink, boxRing(box)), ...letterOn(GLUE_LETTER[ink], box)];
+    return [areaMark(ink, boxRing(box)), ...letterOn(GLUE_LETTER[ink], box, sizeMm)];
   if (ink === 'waste' || ink === 'offcut') return [areaMark(ink, boxRing(box))];
   const across: At[] = [
     [left, middle],
@@ -81,12 +82,7 @@ function drawSample(ink: Ink, box: Box): Mark[] {
   return [lineMark(ink, across), ...bars.map((x) => lineMark(ink, [[x, middle - 1.1], [x, middle + 1.1]]))]; // biome-ignore format: one stroke
 }
 
-function letterOn(text: string, { left, right, bottom, top }: Box): Mark[] {
-  const sizeMm = 0.8 * (top - bottom);
-  const half = textWidthMm(text, sizeMm, true) / 2 + 0.5;
-  const [x, y] = [(left + right) / 2, (bottom + top) / 2];
-  return [
-    areaMark('paper', boxRing({ left: x - half, right: x + half, bottom: bottom + 0.2, top: top - 0.2 })),
-    textMark(text, [x, y - (CAP_HEIGHT * sizeMm) / 2], sizeMm, { anchor: 'middle', bold: true }),
-  ];
+function letterOn(text: string, { left, right, bottom, top }: Box, sizeMm: number): Mark[] {
+  const label = centredText(text, [(left + right) / 2, (bottom + top) / 2], sizeMm, { bold: true });
+  return [areaMark('paper', patchBehind(label)), label];
 }

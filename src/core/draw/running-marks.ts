@@ -45,6 +45,15 @@ export const marksAbove = (
   style: RunningStyle,
 ): Mark[] => runningMarks(marks, { zero: topLeft, along: [1, 0], out: [0, 1], lengthMm, scale }, style);
 
+/** The same counted from the right edge, for a fence that stands there. */
+export const marksAboveFromRight = (
+  marks: readonly RunningMark[],
+  topRight: At,
+  lengthMm: number,
+  scale: number,
+  style: RunningStyle,
+): Mark[] => runningMarks(marks, { zero: topRight, along: [-1, 0], out: [0, 1], lengthMm, scale }, style);
+
 /** Numbers left of the card, counted down from its top edge. */
 export const marksBeside = (
   marks: readonly RunningMark[],
@@ -57,7 +66,7 @@ export const marksBeside = (
 function runningMarks(marks: readonly RunningMark[], axis: Axis, style: RunningStyle): Mark[] {
   const sorted = [...marks].sort((p, q) => p.distance - q.distance);
   const at = sorted.map(({ distance }) => toMm(distance) * axis.scale);
-  const layouts = LAYOUTS[axis.along[0] === 1 ? 'above' : 'beside'];
+  const layouts = LAYOUTS[axis.along[1] === 0 ? 'above' : 'beside'];
   const room = axis.lengthMm + 2 * style.textMm;
   const labels = layouts
     .map((layout) => sorted.map((mark) => layout(mark, style)))
@@ -89,7 +98,7 @@ function zeroAndRule(
   point: (along: number, out: number) => At,
 ): Mark[] {
   const sizeMm = LESSER * style.textMm;
-  const above = axis.along[0] === 1;
+  const above = axis.along[1] === 0;
   const [x, y] = point(place, FOOT);
   return [
     lineMark('dimension', [point(0, RULE), point(axis.lengthMm, RULE)]),
