@@ -1,0 +1,48 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from '@playwright/test';
+import type { AxeResults } from 'axe-core';
+import { expect, test } from './maker';
+import { shelf } from './pages/shelf';
+import { PAGES, workbook } from './pages/workbook';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+/** What a page does against WCAG 2.2 AA, as far as axe-core can see: rule and the first element that breaks it. */
+async function findBarriers(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  const { violations } = await page.evaluate(
+    (tags) =>
+      (window as unknown as { axe: { run: (options: unknown) => Promise<AxeResults> } }).axe.run({
+        runOnly: { type: 'tag', values: tags },
+      }),
+    WCAG,
+  );
+  return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
+}
+
+const overflow = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+test('the check for barriers sees one', async ({ page }) => {
+  await shelf(page).open();
+  await page.evaluate(() => document.body.append(document.createElement('button')));
+  expect((await findBarriers(page)).join()).toContain('button-name');
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test(`every page in a ${colorScheme} room is without barriers and no wider than the window`, {
+    tag: ['@phone', '@tablet'],
+  }, async ({ page }) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await shelf(page).open();
+    const barriers = { shelf: await findBarriers(page) } as Record<string, string[]>;
+    await shelf(page).openDemo();
+    for (const name of PAGES) {
+      await workbook(page).turnTo(name);
+      barriers[name] = await findBarriers(page);
+      expect(await overflow(page), `${name} is wider than the window`).toBeLessThanOrEqual(0);
+    }
+    expect(Object.fromEntries(Object.entries(barriers).filter(([, found]) => found.length > 0))).toEqual({});
+  });

@@ -1,0 +1,27 @@
+import { expect, type Page } from '@playwright/test';
+import { PAGES, type PageName } from '../../../src/ui/pages';
+
+export { PAGES };
+
+const TITLES: Readonly<Record<PageName, RegExp>> = {
+  box: /^Box/,
+  event: /^Event/,
+  sheets: /^Sheets/,
+  shopping: /^Shopping/,
+  bench: /^Bench/,
+};
+
+/** A recipe or an event, open at one of its pages. */
+export const workbook = (page: Page) => ({
+  /** Turns to a page by its tab, and waits until it is the current one. */
+  async turnTo(name: PageName): Promise<void> {
+    const tab = page
+      .getByRole('navigation', { name: 'Pages of this workbook' })
+      .getByRole('link', { name: TITLES[name] });
+    await tab.click();
+    await expect(tab).toHaveAttribute('aria-current', 'page');
+    await expect(page.getByRole('main')).not.toBeEmpty();
+  },
+  /** The shelf has put everything away. */
+  saved: () => expect(page.getByRole('banner').getByRole('status')).toHaveText(/saved/i),
+});
