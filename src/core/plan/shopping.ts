@@ -105,7 +105,7 @@ export function needRolls(
         total: { length: total },
       }),
       ...rolls.fills.map(({ rolls: count, pieces, left }) =>
-        reason('Rolls: {count} of {roll}, each cut into {pieces} pieces with {left} over', {
+        reason('Rolls: {count} of {roll}; pieces to a roll: {pieces}, left of it: {left}', {
           count,
           roll: { length: rollLength },
           pieces: pieces.reduce((sum, piece) => sum + piece.count, 0),
