@@ -22,12 +22,13 @@ export function bootIntents(shop: Workshop): BootIntents {
     if (opened.ok) return loadFrom(opened.value);
     if (opened.fault.kind === 'absent') return carryOnInMemory();
     const { rows, quarantined } = sortRows(opened.fault.salvaged ?? {});
-    shop.set({ phase: { phase: 'stopped', fault: opened.fault }, rows: shelfOf(rows), quarantined });
+    shop.set({ rows: shelfOf(rows), quarantined });
+    shop.saver.stop(opened.fault);
   }
 
   async function loadFrom(storage: WorkbookStorage): Promise<void> {
     const loaded = await storage.load();
-    if (!loaded.ok) return shop.set({ phase: { phase: 'stopped', fault: loaded.fault } });
+    if (!loaded.ok) return shop.saver.stop(loaded.fault);
     const { rows, quarantined, notes, loss } = loaded.value;
     shop.storage = storage;
     const shelf = shelfOf(rows);

@@ -1,4 +1,4 @@
-import { type AnyRow, readRow } from '../../shared/tables';
+import { readRow } from '../../shared/tables';
 import { fileOf } from './export-file';
 import { compareRows } from './field-changes';
 import { planImport } from './import-plan';
@@ -47,9 +47,7 @@ export function fileIntents(shop: Workshop): FileIntents {
     importPlanned(plan) {
       const added = plan.rows.filter(({ fate }) => fate !== 'same');
       if (added.length === 0) return;
-      const changes = added.map(
-        ({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row: dated(row) }),
-      );
+      const changes = added.map(({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row }));
       if (shop.take('Import', changes)) shop.notify('imported', `${added.length}`);
       void shop.saver.keepNow();
     },
@@ -67,8 +65,4 @@ export function fileIntents(shop: Workshop): FileIntents {
     restoreSnapshot: ({ table, of, row }) =>
       putBack({ table, id: of.slice(table.length + 1) }, row, 'Go back to an earlier state'),
   };
-
-  function dated(row: AnyRow): AnyRow {
-    return { ...row, changedAt: isoTime(shop.ports.now()) };
-  }
 }

@@ -1,12 +1,12 @@
-import { type AnyRow, TABLES, type TableName } from '../../shared/tables';
+import type { AnyRow, TableName } from '../../shared/tables';
 import type { WorkbookFile } from '../../shared/workbook';
 import { contentIsSame } from './field-changes';
 import { pointElsewhere } from './references';
-import { rowAt, type Shelf } from './shelf';
+import { keyText, rowAt, type Shelf } from './shelf';
 
 /**
- * What reading a file in would do with one of its rows. `new`: comes in as it is. `same`: is here already. `differs`: here is another state of it,
- * which stays; the file's comes in beside it under an id of its own.
+ * What reading a file in would do with one of its rows. `new`: comes in as it is. `same`: is here already. `differs`: here is another state
+ * of it, which stays; the file's comes in beside it under an id of its own.
  */
 export interface ImportRow {
   readonly table: TableName;
@@ -22,7 +22,10 @@ export interface ImportPlan {
   readonly counts: Readonly<Record<ImportRow['fate'], number>>;
 }
 
-/** Compares a file with the shelf. `taken`: ids that are in use without being on the shelf (bin, quarantine), as `table/id`. */
+/** What is pointed to comes before what points to it. */
+const ORDER = ['papers', 'supplies', 'tools', 'recipes', 'events'] as const satisfies readonly TableName[];
+
+/** Compares a file with the shelf. `taken`: ids that are in use without being on the shelf, as `table/id`. */
 export function planImport(
   file: WorkbookFile,
   shelf: Shelf,
@@ -30,21 +33,30 @@ export function planImport(
   taken: ReadonlySet<string> = new Set(),
 ): ImportPlan {
   const renamed = new Map<string, string>();
-  const fates = TABLES.flatMap((table) =>
-    file[table].map((row: AnyRow) => {
-      const here = rowAt(shelf, { table, id: row.id });
-      const text = `${table}/${row.id}`;
-      const fate = here ? (contentIsSame(here, row) ? 'same' : 'differs') : 'new';
-      if (fate === 'differs' || (fate === 'new' && taken.has(text))) renamed.set(text, newId());
-      return { table, row, fate } as const;
-    }),
-  );
-  const point = (table: TableName, id: string) => renamed.get(`${table}/${id}`) ?? id;
-  const rows = fates.map(({ table, row, fate }): ImportRow => {
-    const id = point(table, row.id);
-    return { table, fate, name: row.name, row: { ...pointElsewhere(row, point), id, rev: 0 } };
-  });
+  const point = (table: TableName, id: string) => renamed.get(keyText({ table, id })) ?? id;
   const counts = { new: 0, same: 0, differs: 0 };
-  for (const { fate } of rows) counts[fate]++;
+
+  const rows = ORDER.flatMap((table) => {
+    const twinOf = findTwins(shelf, table);
+    return file[table].map((raw: AnyRow): ImportRow => {
+      const key = { table, id: raw.id };
+      const row = pointElsewhere(raw, point);
+      const here = rowAt(shelf, key);
+      const twin = here && contentIsSame(here, row) ? here : twinOf(row);
+      const fate = twin ? 'same' : here ? 'differs' : 'new';
+      if (twin) renamed.set(keyText(key), twin.id);
+      else if (here || taken.has(keyText(key))) renamed.set(keyText(key), newId());
+      counts[fate]++;
+      return { table, fate, name: row.name, row: { ...row, id: point(table, raw.id), rev: 0 } };
+    });
+  });
   return { rows, counts };
+}
+
+/** Finds a row that says the same under another id, as an earlier reading of the same file leaves one. */
+function findTwins(shelf: Shelf, table: TableName): (row: AnyRow) => AnyRow | null {
+  const madeAt = new Map<string, AnyRow[]>();
+  for (const row of shelf[table].values())
+    madeAt.set(row.createdAt, [...(madeAt.get(row.createdAt) ?? []), row]);
+  return (row) => madeAt.get(row.createdAt)?.find((candidate) => contentIsSame(candidate, row)) ?? null;
 }

@@ -1,3 +1,4 @@
+import { type Refusal, refusalsOf } from '../../shared/refusals';
 import { FIRST_SETTINGS, type Settings, settings } from '../../shared/settings';
 
 /** When everything was last put in a file, and how often something was kept since. */
@@ -7,6 +8,14 @@ export interface BackupNote {
 }
 
 export const NO_BACKUP: BackupNote = { at: null, savesSince: 0 };
+
+/** Settings from what a page asks for. */
+export function checkSettings(
+  raw: Settings,
+): { readonly settings: Settings } | { readonly refusals: readonly Refusal[] } {
+  const reading = settings.safeParse(raw);
+  return reading.success ? { settings: reading.data } : { refusals: refusalsOf(reading.error.issues, raw) };
+}
 
 /** Settings from storage; the first settings where they cannot be read, since they are quickly set again. */
 export function readSettings(raw: unknown): Settings {

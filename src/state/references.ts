@@ -2,7 +2,7 @@ import type { AnyRow, TableName } from '../../shared/tables';
 import type { RowKey } from './shelf';
 
 /** Fields, wherever they stand in a row, that hold the id of another row; a test finds those that are missing here. */
-const REFERENCES: Readonly<Record<string, TableName>> = {
+export const REFERENCES: Readonly<Record<string, TableName>> = {
   recipeId: 'recipes',
   paperId: 'papers',
   tapeId: 'supplies',

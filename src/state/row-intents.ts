@@ -1,6 +1,7 @@
 import { type Rows, readRow, type TableName } from '../../shared/tables';
 import { compareRows } from './field-changes';
 import { type Content, firstEvent, firstRecipe } from './first-rows';
+import { checkSettings } from './notes';
 import { isoTime } from './ports';
 import { rowAt } from './shelf';
 import type { Made, Refusals, WorkbookIntents } from './workbook-state';
@@ -73,8 +74,11 @@ export function rowIntents(shop: Workshop): RowIntents {
     redo: () => shop.move('redo'),
 
     changeSettings(change) {
-      shop.set({ settings: { ...shop.state.settings, ...change } });
+      const checked = checkSettings({ ...shop.state.settings, ...change });
+      if ('refusals' in checked) return checked.refusals;
+      shop.set({ settings: checked.settings });
       shop.saver.touchNotes();
+      return [];
     },
 
     dismiss: (noticeKey) => shop.set({ notices: shop.state.notices.filter(({ key }) => key !== noticeKey) }),

@@ -17,7 +17,7 @@ export interface Step {
 }
 
 /**
- * The shelf after a step was done or undone, with `changedAt` set on the rows it touched. Null if the step no longer fits:
+ * The shelf after a step was done or undone, with `changedAt` set on the rows it edited. Null if the step no longer fits:
  * its row is gone, or would not be readable.
  */
 export function takeStep(shelf: Shelf, step: Step, way: 'undo' | 'redo', changedAt: string): Shelf | null {
@@ -38,7 +38,7 @@ function takeChange(shelf: Shelf, change: RowChange, way: 'undo' | 'redo', chang
   }
   const adds = (change.do === 'add') === (way === 'redo');
   if (adds === (here !== null)) return null;
-  return adds ? withReadRow(shelf, change, { ...change.row, changedAt }) : withRow(shelf, change, null);
+  return adds ? withReadRow(shelf, change, change.row) : withRow(shelf, change, null);
 }
 
 /** Nothing gets onto the shelf that could not be read back from storage. */

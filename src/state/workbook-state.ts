@@ -64,7 +64,7 @@ export interface WorkbookIntents {
   remove(key: RowKey): void;
   undo(): void;
   redo(): void;
-  changeSettings(change: Partial<Settings>): void;
+  changeSettings(change: Partial<Settings>): Refusals;
   dismiss(noticeKey: number): void;
 
   /** What reading a file in would do; `importPlanned` does it, as one undo step. */

@@ -1,6 +1,6 @@
 import { vi } from 'vitest';
 import type { WorkbookPorts } from '../../src/state/ports';
-import { createWorkbookStore } from '../../src/state/workbook-store';
+import { createWorkbookStore, type WorkbookStore } from '../../src/state/workbook-store';
 import { MemoryDisk, openMemory } from '../../src/storage/memory';
 import type { Draft, Journal, WorkbookStorage } from '../../src/storage/port';
 
@@ -51,14 +51,16 @@ export class World {
 
 const never = () => new Promise<never>(() => undefined);
 
-/** A tab of the app: memory for a database, counted ids, and the (faked) clock. */
-export async function openTab(
+type Wrap = (storage: WorkbookStorage) => WorkbookStorage;
+
+/** A tab of the app, not booted yet: memory for a database, counted ids, and the (faked) clock. */
+export const newTab = (
   world: World,
   tab = 'a',
-  wrap = (storage: WorkbookStorage) => storage,
+  wrap: Wrap = (storage) => storage,
   ports: Partial<WorkbookPorts> = {},
-) {
-  const store = createWorkbookStore({
+): WorkbookStore =>
+  createWorkbookStore({
     openStorage: async () => ({ ok: true, value: wrap(world.storageOf(tab)) }),
     openMemory: () => openMemory(),
     journal: world.journalOf(tab),
@@ -67,6 +69,9 @@ export async function openTab(
     askToPersist: () => Promise.resolve(null),
     ...ports,
   });
+
+export async function openTab(...given: Parameters<typeof newTab>): Promise<WorkbookStore> {
+  const store = newTab(...given);
   await store.getState().boot();
   return store;
 }
