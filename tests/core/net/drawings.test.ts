@@ -58,7 +58,7 @@ describe('a net as DXF', () => {
         const [x, y, radius, angle] = [10, 20, 40, code].map((group) => Number(arc[group]));
         const turn = ((angle ?? 0) * Math.PI) / 180;
         return [(x ?? 0) + (radius ?? 0) * Math.cos(turn), (y ?? 0) + (radius ?? 0) * Math.sin(turn)]
-          .map((mm) => mm.toFixed(2))
+          .map((mm) => (Math.round(mm * 100) / 100 + 0).toFixed(2))
           .join();
       }),
     );
