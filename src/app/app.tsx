@@ -1,11 +1,10 @@
-import { RouterProvider } from 'react-router';
 import { type Planner, PlannerContext } from '../state/event-plan';
 import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
 import { type Printer, PrinterProvider } from '../ui/printer';
 import { WordsProvider } from '../ui/words';
 import { english } from './messages';
-import { router } from './routes';
+import { AppRoutes } from './routes';
 import { RulerOfSettings } from './ruler-of-settings';
 
 interface AppProps {
@@ -22,7 +21,7 @@ export function App({ workbook, planner, printer }: AppProps) {
         <RulerOfSettings>
           <PlannerContext value={planner}>
             <PrinterProvider value={printer}>
-              <RouterProvider router={router} />
+              <AppRoutes />
             </PrinterProvider>
           </PlannerContext>
         </RulerOfSettings>

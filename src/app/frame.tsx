@@ -1,6 +1,6 @@
 import { Moon, Redo2, Sun, SunMoon, Undo2 } from 'lucide-react';
-import type { ReactNode } from 'react';
-import { Link, Outlet, useLocation, useNavigation } from 'react-router';
+import { type ReactNode, Suspense } from 'react';
+import { Link, Outlet, useLocation } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
 import { SHELF, workbookAt } from '../ui/addresses';
 import { IconButton } from '../ui/button';
@@ -10,7 +10,8 @@ import type { ShelfDoors } from '../ui/shelf-doors';
 import { useWords } from '../ui/words';
 import { fetchDemo } from './demo';
 import { Notices } from './notices';
-import { PhaseGate } from './phase-gate';
+import { PageBoundary } from './page-boundary';
+import { PageOpening, PhaseGate } from './phase-gate';
 import { useShortcuts } from './shortcuts';
 import { useTheme } from './theme';
 import { WorkbookName } from './workbook-name';
@@ -24,13 +25,12 @@ const doors: ShelfDoors = { fetchDemo };
 /** What stands round every page: the way back to the shelf, whether the work is kept, undo and redo, the unit and the light. */
 export function Frame() {
   const words = useWords().frame;
-  const loading = useNavigation().state === 'loading';
   const { pathname } = useLocation();
   const named = workbookAt(pathname);
   useTheme();
   useShortcuts();
   return (
-    <div className="frame" aria-busy={loading}>
+    <div className="frame">
       <button type="button" className="frame-skip" onClick={() => document.getElementById('page')?.focus()}>
         {words.toPage}
       </button>
@@ -50,7 +50,11 @@ export function Frame() {
         <Preferences />
       </header>
       <PhaseGate>
-        <Outlet context={doors} />
+        <PageBoundary resetBy={pathname}>
+          <Suspense fallback={<PageOpening />}>
+            <Outlet context={doors} />
+          </Suspense>
+        </PageBoundary>
       </PhaseGate>
       <Notices />
     </div>

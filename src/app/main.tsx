@@ -3,6 +3,7 @@ import './css/tokens.css';
 import './css/base.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { HashRouter } from 'react-router';
 import { createWorkbookStore } from '../state/workbook-store';
 import { App } from './app';
 import { browserPorts } from './browser-ports';
@@ -21,6 +22,8 @@ const root = document.getElementById('root');
 if (root)
   createRoot(root).render(
     <StrictMode>
-      <App workbook={workbook} planner={planner} printer={printer} />
+      <HashRouter>
+        <App workbook={workbook} planner={planner} printer={printer} />
+      </HashRouter>
     </StrictMode>,
   );

@@ -1,15 +1,14 @@
-import { Link, useRouteError } from 'react-router';
+import { Link } from 'react-router';
 import { SHELF } from '../ui/addresses';
 import { BlankState } from '../ui/blank-state';
 import { Button } from '../ui/button';
 import { useWords } from '../ui/words';
 
-/** A page that could not be drawn: the rest of the app, and what was typed, stay. */
-export function PageBroken() {
+/** What stands in place of a page that could not be drawn. */
+export function PageBroken({ detail }: { detail: string }) {
   const { frame } = useWords();
-  const error = useRouteError();
   return (
-    <main className="page page-sheet" id="page">
+    <main className="page page-sheet" id="page" tabIndex={-1}>
       <BlankState
         title={frame.broken}
         act={
@@ -19,7 +18,7 @@ export function PageBroken() {
         }
       >
         <p>{frame.brokenRemedy}</p>
-        {error instanceof Error && <p className="caption">{error.message}</p>}
+        <p className="caption">{detail}</p>
       </BlankState>
     </main>
   );
@@ -29,7 +28,7 @@ export function PageBroken() {
 export function PageNotFound() {
   const { frame } = useWords();
   return (
-    <main className="page page-sheet" id="page">
+    <main className="page page-sheet" id="page" tabIndex={-1}>
       <BlankState
         title={frame.notFound}
         act={

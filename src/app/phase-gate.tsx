@@ -10,8 +10,7 @@ export function PhaseGate({ children }: { children: ReactNode }) {
   const acceptLoss = useWorkbook((state) => state.acceptLoss);
   const carryOn = useWorkbook((state) => state.carryOnInMemory);
   const words = useWords();
-  if (phase.phase === 'opening')
-    return <main id="page" className="page page-opening" aria-busy="true" aria-label={words.frame.loading} />;
+  if (phase.phase === 'opening') return <PageOpening />;
   if (phase.phase === 'blocked')
     return (
       <main id="page" className="page page-sheet">
@@ -41,4 +40,10 @@ export function PhaseGate({ children }: { children: ReactNode }) {
       {children}
     </>
   );
+}
+
+/** The place of a page that is being fetched. */
+export function PageOpening() {
+  const { frame } = useWords();
+  return <main id="page" className="page page-opening" aria-busy="true" aria-label={frame.loading} />;
 }

@@ -1,60 +1,51 @@
-import { createHashRouter, type RouteObject } from 'react-router';
+import { lazy } from 'react';
+import { Route, Routes } from 'react-router';
 import { Frame } from './frame';
-import { PageBroken, PageNotFound } from './page-broken';
-import { WorkbookFrame } from './workbook-frame';
+import { PageNotFound } from './page-broken';
 
-/** Every page is loaded when it is first opened, so that the first one is there at once. */
-const pages: RouteObject[] = [
-  {
-    path: 'box',
-    lazy: async () => ({ Component: (await import('../screens/box/box-screen')).BoxScreen }),
-  },
-  {
-    path: 'event',
-    lazy: async () => ({ Component: (await import('../screens/event/event-screen')).EventScreen }),
-  },
-  {
-    path: 'sheets',
-    lazy: async () => ({ Component: (await import('../screens/sheets/sheets-screen')).SheetsScreen }),
-  },
-  {
-    path: 'shopping',
-    lazy: async () => ({ Component: (await import('../screens/shopping/shopping-screen')).ShoppingScreen }),
-  },
-  {
-    path: 'bench',
-    lazy: async () => ({ Component: (await import('../screens/bench/bench-screen')).BenchScreen }),
-  },
-].map((page) => ({ ...page, ErrorBoundary: PageBroken }));
+// Every page is fetched when it is first opened, so that the first one is there at once.
+const ShelfScreen = lazy(async () => ({
+  default: (await import('../screens/shelf/shelf-screen')).ShelfScreen,
+}));
+const NewRecipeScreen = lazy(async () => ({
+  default: (await import('../screens/new-recipe/new-recipe-screen')).NewRecipeScreen,
+}));
+const StockScreen = lazy(async () => ({
+  default: (await import('../screens/stock/stock-screen')).StockScreen,
+}));
+const WorkbookFrame = lazy(async () => ({ default: (await import('./workbook-frame')).WorkbookFrame }));
+const BoxScreen = lazy(async () => ({ default: (await import('../screens/box/box-screen')).BoxScreen }));
+const EventScreen = lazy(async () => ({
+  default: (await import('../screens/event/event-screen')).EventScreen,
+}));
+const SheetsScreen = lazy(async () => ({
+  default: (await import('../screens/sheets/sheets-screen')).SheetsScreen,
+}));
+const ShoppingScreen = lazy(async () => ({
+  default: (await import('../screens/shopping/shopping-screen')).ShoppingScreen,
+}));
+const BenchScreen = lazy(async () => ({
+  default: (await import('../screens/bench/bench-screen')).BenchScreen,
+}));
 
-export const routes: RouteObject[] = [
-  {
-    Component: Frame,
-    ErrorBoundary: PageBroken,
-    // Until the first page is there, the table it will lie on.
-    HydrateFallback: () => null,
-    children: [
-      {
-        index: true,
-        lazy: async () => ({ Component: (await import('../screens/shelf/shelf-screen')).ShelfScreen }),
-        ErrorBoundary: PageBroken,
-      },
-      {
-        path: 'new',
-        lazy: async () => ({
-          Component: (await import('../screens/new-recipe/new-recipe-screen')).NewRecipeScreen,
-        }),
-        ErrorBoundary: PageBroken,
-      },
-      {
-        path: 'stock/:table/:id',
-        lazy: async () => ({ Component: (await import('../screens/stock/stock-screen')).StockScreen }),
-        ErrorBoundary: PageBroken,
-      },
-      { path: ':kind/:id', Component: WorkbookFrame, children: pages },
-      { path: '*', Component: PageNotFound },
-    ],
-  },
-];
-
-export const router = createHashRouter(routes);
+/** Which page stands at which address. */
+export function AppRoutes() {
+  return (
+    <Routes>
+      <Route element={<Frame />}>
+        <Route index element={<ShelfScreen />} />
+        <Route path="new" element={<NewRecipeScreen />} />
+        <Route path="stock/:table/:id" element={<StockScreen />} />
+        <Route path=":kind/:id" element={<WorkbookFrame />}>
+          <Route path="box" element={<BoxScreen />} />
+          <Route path="event" element={<EventScreen />} />
+          <Route path="sheets" element={<SheetsScreen />} />
+          <Route path="shopping" element={<ShoppingScreen />} />
+          <Route path="bench" element={<BenchScreen />} />
+          <Route path="*" element={null} />
+        </Route>
+        <Route path="*" element={<PageNotFound />} />
+      </Route>
+    </Routes>
+  );
+}

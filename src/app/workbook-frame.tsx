@@ -1,3 +1,4 @@
+import { Suspense } from 'react';
 import { Link, Navigate, Outlet, useLocation } from 'react-router';
 import { isPage, pageAddress } from '../ui/addresses';
 import type { OpenWorkbook } from '../ui/open-workbook';
@@ -22,7 +23,9 @@ export function WorkbookFrame() {
       <Strip open={open} page={page} />
       <main id="page" className={`page page-sheet page-${page}`} tabIndex={-1}>
         {(page === 'box' || page === 'bench') && <RecipesOfEvent open={open} page={page} />}
-        <Outlet context={open} />
+        <Suspense fallback={<div className="page-opening" aria-busy="true" />}>
+          <Outlet context={open} />
+        </Suspense>
       </main>
     </div>
   );

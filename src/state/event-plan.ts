@@ -1,5 +1,5 @@
 import { createContext, use, useEffect, useMemo, useState } from 'react';
-import { type EventPlan, type EventRows, planEvent } from '../core/plan';
+import type { EventPlan, EventRows } from '../core/plan';
 import { rowsOf, type Shelf } from './shelf';
 import { useWorkbook } from './use-workbook';
 
@@ -7,7 +7,8 @@ import { useWorkbook } from './use-workbook';
 export type Planner = (rows: EventRows, eventId: string) => Promise<EventPlan | null>;
 
 /** Without a worker: here and now. */
-export const planHere: Planner = (rows, eventId) => Promise.resolve(planEvent(rows, eventId));
+export const planHere: Planner = async (rows, eventId) =>
+  (await import('../core/plan')).planEvent(rows, eventId);
 
 export const PlannerContext = createContext<Planner>(planHere);
 
