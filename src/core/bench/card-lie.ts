@@ -4,6 +4,9 @@ import type { BenchPoint } from './types';
 
 export type Quarters = 0 | 1 | 2 | 3;
 
+/** A place on the card in ticks; for drawing it need not be whole. */
+export type CardPlace = readonly [x: number, y: number];
+
 /**
  * How the card lies at the bench: quarter turns counter-clockwise from the net's own frame. `mirrored` when x runs the other way from the
  * net's, because the outside lies up or because the fence stands on the right.
@@ -20,19 +23,27 @@ export const sizeAsItLies = (blank: Blank, { quarters }: Lie): Blank =>
   quarters % 2 === 0 ? blank : { across: blank.up, up: blank.across };
 
 /** A point of the net as the bench measures it. */
-export function toBench(blank: Blank, { quarters, mirrored }: Lie, point: Point): BenchPoint {
-  const { across, up } = blank;
-  const x = mirrored ? across - point.x : point.x;
-  const { y } = point;
+export function toBench(blank: Blank, lie: Lie, point: Point): BenchPoint {
+  const [x, y] = placeAtBench(blank, lie, [point.x, point.y]);
+  return at(x, y);
+}
+
+/** The same for any place on the card, whole ticks or not. */
+export function placeAtBench(
+  { across, up }: Blank,
+  { quarters, mirrored }: Lie,
+  [netX, y]: CardPlace,
+): CardPlace {
+  const x = mirrored ? across - netX : netX;
   switch (quarters) {
     case 0:
-      return at(x, y);
+      return [x, y];
     case 1:
-      return at(up - y, x);
+      return [up - y, x];
     case 2:
-      return at(across - x, up - y);
+      return [across - x, up - y];
     case 3:
-      return at(y, across - x);
+      return [y, across - x];
   }
 }
 

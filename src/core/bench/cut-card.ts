@@ -54,10 +54,36 @@ export function cornerPath(
 /** Cut from edge to edge, straight or not; the card left of the way is kept. */
 export function cutAway(card: BenchCard, points: readonly BenchPoint[]): Outcome {
   if (!points.every((point) => isOnBlank(card, point))) return 'off-card';
-  const path = points.map((point) => toNet(card.blank, card.lie, point));
-  // Measured from the other side, left is right.
-  const ring = cutRing(card.ring, edgesOfCard(card), card.lie.mirrored ? path.reverse() : path);
+  const ring = cutRing(card.ring, edgesOfCard(card), inNet(card, points));
   return typeof ring === 'string' ? ring : { ...card, ring };
+}
+
+/** What an act of cutting frees from the card, in the net's own frame; null for any other act. */
+export function fallsAway(card: BenchCard, op: BenchOp): readonly Point[] | null {
+  if (op.op === 'window') return op.ring.map((point) => toNet(card.blank, card.lie, point));
+  const path = cutPathOf(card, op);
+  if (!path) return null;
+  const ring = cutRing(card.ring, edgesOfCard(card), inNet(card, path).reverse());
+  return typeof ring === 'string' ? null : ring;
+}
+
+function cutPathOf(card: BenchCard, op: BenchOp): readonly BenchPoint[] | null {
+  switch (op.op) {
+    case 'corner':
+      return cornerPath(sizeAsItLies(card.blank, card.lie), op.corner, op.across, op.up);
+    case 'snip':
+      return [op.a, op.b];
+    case 'cutPath':
+      return op.points;
+    default:
+      return null;
+  }
+}
+
+/** A path as the net has it, card on its left. Measured from the other side, left is right. */
+function inNet(card: BenchCard, points: readonly BenchPoint[]): Point[] {
+  const path = points.map((point) => toNet(card.blank, card.lie, point));
+  return card.lie.mirrored ? path.reverse() : path;
 }
 
 /** Cut a hole out whole. */

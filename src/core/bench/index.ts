@@ -1,8 +1,19 @@
+export type { BenchCard } from './bench-card';
 export { canonicalCard } from './canonical-card';
 export { type CanonicalForm, canonicalNet } from './canonical-form';
-export { type Lie, type Quarters, sizeAsItLies, toBench, toNet } from './card-lie';
+export {
+  type CardPlace,
+  type Lie,
+  placeAtBench,
+  type Quarters,
+  sizeAsItLies,
+  toBench,
+  toNet,
+} from './card-lie';
 export type { CardMark, CardStep, CautionCode, StepKind } from './card-step';
+export { fallsAway } from './cut-card';
 export { deriveProgram, type ProgramChoices } from './derive-program';
+export { newEdges, partsOnCard } from './parts-on-card';
 export type * from './types';
 export { type BenchRun, runProgram } from './virtual-bench';
 export { cardSteps } from './words/card-steps';

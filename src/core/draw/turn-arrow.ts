@@ -1,15 +1,15 @@
 import { lineMark, pointOfArc, textMark } from './marks';
 import type { At, Mark } from './types';
 
-const RADIUS = 4.5; // mm on paper
-const BARB = 1.8;
+const RADIUS = 6; // mm on paper
+const BARB = 2.4;
 
 /** An arrow round a point that says how the card was turned: `sweepDeg` counter-clockwise positive, words below it. */
 export function drawTurnArrow(centre: At, sweepDeg: number, words: string, sizeMm: number): Mark[] {
   const fromDeg = 90 - sweepDeg / 2;
   const tip = pointOfArc(centre, RADIUS, fromDeg + sweepDeg);
   return [
-    { kind: 'arc', ink: 'guide', centre, radius: RADIUS, fromDeg, sweepDeg },
+    { kind: 'arc', ink: 'move', centre, radius: RADIUS, fromDeg, sweepDeg },
     arrowHead(tip, fromDeg + sweepDeg + Math.sign(sweepDeg) * 90),
     below(centre, words, sizeMm),
   ];
@@ -19,9 +19,9 @@ export function drawTurnArrow(centre: At, sweepDeg: number, words: string, sizeM
 export function drawFlipArrow([x, y]: At, words: string, sizeMm: number): Mark[] {
   const tip: At = [x + RADIUS, y];
   return [
-    { kind: 'arc', ink: 'guide', centre: [x, y], radius: RADIUS, fromDeg: 180, sweepDeg: -180 },
+    { kind: 'arc', ink: 'move', centre: [x, y], radius: RADIUS, fromDeg: 180, sweepDeg: -180 },
     arrowHead(tip, -90),
-    lineMark('guide', [
+    lineMark('move', [
       [x, y - 1],
       [x, y + RADIUS + 2],
     ]),
@@ -31,7 +31,7 @@ export function drawFlipArrow([x, y]: At, words: string, sizeMm: number): Mark[]
 
 const arrowHead = (tip: At, towardsDeg: number): Mark => {
   const barb = (turn: number): At => pointOfArc(tip, BARB, towardsDeg + 180 + turn);
-  return lineMark('guide', [barb(25), tip, barb(-25)]);
+  return lineMark('move', [barb(25), tip, barb(-25)]);
 };
 
 const below = ([x, y]: At, words: string, sizeMm: number): Mark =>

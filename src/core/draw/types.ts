@@ -16,9 +16,11 @@ export type Ink =
   | 'dimension'
   | 'grain'
   | 'paper'
+  | 'shade'
   | 'part'
   | 'offcut'
-  | 'guide';
+  | 'guide'
+  | 'move';
 
 export type At = readonly [x: number, y: number];
 
