@@ -2,6 +2,7 @@ import type { FavorEvent, Supply, WorkbookFile } from '../../../shared/workbook'
 import { askPrice } from './asking';
 import { planCost } from './cost';
 import { boxesOfEvent } from './event-boxes';
+import { cautionsOfEvent } from './event-cautions';
 import { partsOfBoxes } from './event-parts';
 import { countBoxActs, countStrokes, sumActs, timesActs } from './hand-acts';
 import { type EventHours, planHours } from './hours';
@@ -34,6 +35,8 @@ export function planEvent(
   const bench = benchToolOf(tool);
   const { boxes, findings } = boxesOfEvent(event, rows.recipes, bench.finestMark);
   const parts = partsOfBoxes(boxes);
+  const cards = parts.map(({ part }) => part);
+  const cutting = cuttingToolOf(tool);
   const cut = planPapers(parts, rows.papers, tool, options.planSheets);
   const supplies = planSupplies(event, boxes, rows.supplies, bench.finestMark);
   const lines = supplies.taped.map((line) => planLine(line, bench, rows.supplies));
@@ -41,7 +44,7 @@ export function planEvent(
 
   const ordered = sumOf(boxes, (box) => box.ordered);
   const making = sumOf(boxes, (box) => box.making);
-  const strokes = sumOf(cut.papers, ({ plan }) => countStrokes(plan, cuttingToolOf(tool).stack));
+  const strokes = sumOf(cut.papers, ({ plan }) => countStrokes(plan, cutting.stack));
   const batch = sumActs({ cut: strokes }, ...lines.map((line) => timesActs(line.acts, line.making)));
   const hours = planHours(batch, making, event.pace);
   const cost = planCost(shopping, ways[0], ordered, event.currency);
@@ -56,12 +59,7 @@ export function planEvent(
     rolls: supplies.rolls,
     pieces: supplies.pieces,
     glue: supplies.glue,
-    kit: listKit(
-      boxes,
-      parts.map(({ part }) => part),
-      supplies.taped,
-      supplies.ties,
-    ),
+    kit: listKit(boxes, cards, supplies.taped, supplies.ties),
     shopping,
     ways,
     cost,
@@ -76,6 +74,7 @@ export function planEvent(
         .filter(({ id }) => cost.unpriced.includes(id))
         .map(({ id, name }) => remark('price-missing', id, name)),
     ],
+    cautions: cautionsOfEvent(boxes, cards, cutting, rows.supplies),
   };
 }
 

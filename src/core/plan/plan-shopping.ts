@@ -1,16 +1,8 @@
 import type { Paper, ShopTerms, Supply } from '../../../shared/workbook';
 import type { PlannedSupplies } from './plan-supplies';
 import { type OrderWays, orderWays } from './shop-order';
-import {
-  needGlue,
-  needPaper,
-  needPieces,
-  needRolls,
-  type ShoppingNeed,
-  type ShoppingRow,
-  shortOf,
-  writeRow,
-} from './shopping';
+import { type ShoppingRow, writeRow } from './shopping';
+import { needGlue, needPaper, needPieces, needRolls, type ShoppingNeed, shortOf } from './shopping-needs';
 import type { PlannedLine, PlannedPaper } from './types';
 
 interface Cupboard {

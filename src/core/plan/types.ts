@@ -1,3 +1,4 @@
+import type { Caution } from '../../../shared/catalogue/cautions';
 import type { HandAct } from '../../../shared/catalogue/hand-times';
 import type { DressingPiece, GlueSupply, PieceSupply, RollSupply } from '../../../shared/workbook';
 import type { Ticks } from '../units';
@@ -126,4 +127,6 @@ export interface EventPlan {
   /** Counted back from the date; null without one. */
   readonly timetable: Timetable | null;
   readonly findings: readonly EventFinding[];
+  /** The usual words of care about this work and these gifts. */
+  readonly cautions: readonly Caution[];
 }

@@ -90,6 +90,22 @@ describe('forty favors in two colours with liner, layer, tag, ribbon and content
     expect(evening.asking?.materialsMinor).toBe(evening.cost.using.totalMinor);
   });
 
+  it('says the usual words of care about the work and the gifts', () => {
+    expect(evening.cautions.map(({ hazard }) => hazard)).toEqual([
+      'stack',
+      'load',
+      'small-parts',
+      'food',
+      'allergens',
+    ]);
+    expect(club.cautions.map(({ hazard }) => hazard)).toEqual(['stack', 'load']);
+    const file = structuredClone(saved);
+    file.recipes[0]!.dressings[0]!.pieces[2]!.widthMm = 9.525; // a tag 3/8 in wide
+    expect(planEvent(file, 'lantern-evening')?.cautions.map(({ hazard }) => hazard)).toContain(
+      'narrow-strip',
+    );
+  });
+
   it('is ready the day before the free day', () => {
     expect(evening.timetable).toMatchObject({ readyOn: '2027-11-03' });
   });
