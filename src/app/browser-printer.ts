@@ -2,11 +2,12 @@ import type { WorkbookStore } from '../state/workbook-store';
 import type { Printer } from '../ui/printer';
 
 /** The printer, itself fetched when something is first printed. */
-export function browserPrinter(workbook: WorkbookStore): Printer {
-  const jobs = async () => (await import('./print-jobs')).printJobs(workbook);
+export function browserPrinter(workbook: WorkbookStore, locale: string): Printer {
+  const jobs = async () => (await import('./print-jobs')).printJobs(workbook, locale);
   return {
     benchCard: async (...asked) => (await jobs()).benchCard(...asked),
     template: async (...asked) => (await jobs()).template(...asked),
+    cuttingSheets: async (...asked) => (await jobs()).cuttingSheets(...asked),
     shoppingList: async (...asked) => (await jobs()).shoppingList(...asked),
     shoppingTable: async (...asked) => (await jobs()).shoppingTable(...asked),
   };

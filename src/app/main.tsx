@@ -8,6 +8,7 @@ import { createWorkbookStore } from '../state/workbook-store';
 import { App } from './app';
 import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
+import { english } from './messages';
 import { planInWorker } from './plan-in-worker';
 import { trustOwnScripts } from './trusted-scripts';
 
@@ -16,7 +17,7 @@ const workbook = createWorkbookStore(browserPorts());
 void workbook.getState().boot();
 
 const planner = planInWorker();
-const printer = browserPrinter(workbook);
+const printer = browserPrinter(workbook, english.locale);
 
 const root = document.getElementById('root');
 if (root)

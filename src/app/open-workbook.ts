@@ -1,8 +1,11 @@
 import { useMemo } from 'react';
 import { useParams, useSearchParams } from 'react-router';
+import { isMendable, type Mendable, useMendEvent } from '../state/event-mends';
 import { useEventPlan } from '../state/event-plan';
 import { useWorkbook } from '../state/use-workbook';
+import type { MendOf } from '../ui/event-findings';
 import type { OpenWorkbook } from '../ui/open-workbook';
+import { useWords } from '../ui/words';
 
 /** The workbook at this address with its rows and its plan; null where there is none. */
 export function useOpenWorkbook(): OpenWorkbook | null {
@@ -17,8 +20,15 @@ export function useOpenWorkbook(): OpenWorkbook | null {
     return [...new Set(ids)].flatMap((each) => shelf.recipes.get(each) ?? []);
   }, [event, kind, id, shelf.recipes]);
 
+  const mends = useWords().findings.mends;
+  const mendEvent = useMendEvent(event);
+  const mendOf: MendOf = (finding) =>
+    isMendable(finding.code)
+      ? { label: mends[finding.code], mend: () => mendEvent(finding, mends[finding.code as Mendable]) }
+      : null;
+
   if (kind !== 'recipe' && kind !== 'event') return null;
   if (kind === 'recipe' ? recipes.length === 0 : event === null) return null;
   const recipe = recipes.find((each) => each.id === wanted) ?? recipes[0] ?? null;
-  return { workbook: { kind, id }, recipe, recipes, event, plan, stale };
+  return { workbook: { kind, id }, recipe, recipes, event, plan, stale, mendOf };
 }

@@ -1,7 +1,15 @@
 import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/grain-arrow';
-import type { PrintDocument } from '../print/print-document';
-import { type BenchCardOfPiece, benchOfRecipe } from '../state/bench-result';
+import {
+  type PrintDocument,
+  pdfOf,
+  printBenchCard,
+  printCuttingSheets,
+  printShoppingList,
+  printTemplate,
+  shoppingCsv,
+} from '../print';
+import { benchOfRecipe } from '../state/bench-result';
 import { boxOfRecipe } from '../state/box-result';
 import { rulerOf } from '../state/ruler-of';
 import { toolInHand } from '../state/tool-in-hand';
@@ -13,66 +21,54 @@ const GRAIN = { upright: 'up', around: 'across', free: null } as const satisfies
   GrainWay | null
 >;
 
-/** Puts on paper what the workbook holds. The PDF writer and each kind of page are fetched when first asked for. */
-export function printJobs(workbook: WorkbookStore): Printer {
-  const asked = (recipe: Recipe) => {
-    const now = workbook.getState();
-    const ruler = rulerOf(now);
-    const tool = toolInHand(now.rows.tools, ruler.unit);
+/** Puts on paper what the workbook holds. `locale`: how the reader writes money. */
+export function printJobs(workbook: WorkbookStore, locale: string): Printer {
+  const ruler = () => rulerOf(workbook.getState());
+  const boxOf = (recipe: Recipe) => {
+    const tool = toolInHand(workbook.getState().rows.tools, ruler().unit);
     const box = boxOfRecipe(recipe, tool);
     if (!box) throw new Error(`no style is called ${recipe.styleId}`);
-    return {
-      box,
-      cards: benchOfRecipe(recipe, tool, ruler)?.cards ?? ([] as readonly BenchCardOfPiece[]),
-      shared: {
-        recipeName: recipe.name,
-        faceUp: recipe.faceUp,
-        grain: GRAIN[recipe.grain],
-        ruler,
-        stamp: stampOf(recipe.id),
-      },
-    };
+    return { box, cards: benchOfRecipe(recipe, tool, ruler())?.cards ?? [] };
   };
+  const shared = (recipe: Recipe) => ({
+    recipeName: recipe.name,
+    faceUp: recipe.faceUp,
+    grain: GRAIN[recipe.grain],
+    ruler: ruler(),
+    stamp: stampOf(recipe.id),
+  });
 
   return {
     async benchCard(recipe, paper) {
-      const { printBenchCard } = await import('../print/bench-card');
-      const { box, cards, shared } = asked(recipe);
+      const { box, cards } = boxOf(recipe);
+      const { notes } = recipe;
+      const { inside } = box.net;
       return inPdf(
-        printBenchCard({
-          ...shared,
-          paper,
-          styleName: box.style.name,
-          inside: box.net.inside,
-          cards,
-          notes: recipe.notes,
-        }),
+        printBenchCard({ ...shared(recipe), paper, styleName: box.style.name, inside, cards, notes }),
       );
     },
-    async template(recipe, paper) {
-      const { printTemplate } = await import('../print/template');
-      const { box, shared } = asked(recipe);
-      return inPdf(printTemplate({ ...shared, paper, pieces: box.net.pieces }));
-    },
-    shoppingList: () => Promise.reject(new Error('not yet')),
-    shoppingTable: () => Promise.reject(new Error('not yet')),
+    template: async (recipe, paper) =>
+      inPdf(printTemplate({ ...shared(recipe), paper, pieces: boxOf(recipe).box.net.pieces })),
+    cuttingSheets: async (plan, paper) =>
+      inPdf(printCuttingSheets({ plan, paper, ruler: ruler(), stamp: stampOf(plan.eventId) })),
+    shoppingList: async (plan, paper) =>
+      inPdf(printShoppingList({ plan, paper, locale, ruler: ruler(), stamp: stampOf(plan.eventId) })),
+    shoppingTable: (plan) =>
+      Promise.resolve({
+        name: `${plan.name} shopping list`,
+        ending: 'csv',
+        content: new Blob([shoppingCsv({ plan, locale })], { type: 'text/csv;charset=utf-8' }),
+      }),
   };
 }
 
 const stampOf = (id: string) => ({ madeAt: new Date().toISOString(), code: id.slice(0, 8) });
 
 async function inPdf(document: PrintDocument): Promise<MadeFile> {
-  const [{ writePdf }, regular, bold] = await Promise.all([
-    import('../print/pdf'),
-    fetchFace('inter-regular.ttf'),
-    fetchFace('inter-bold.ttf'),
-  ]);
-  const bytes = writePdf(document, { regular, bold });
-  return {
-    name: document.name,
-    ending: 'pdf',
-    content: new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }),
-  };
+  const [regular, bold] = await Promise.all([fetchFace('inter-regular.ttf'), fetchFace('inter-bold.ttf')]);
+  const bytes = await pdfOf(document, { regular, bold });
+  const content = new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' });
+  return { name: document.name, ending: 'pdf', content };
 }
 
 async function fetchFace(file: string): Promise<Uint8Array> {

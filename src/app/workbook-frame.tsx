@@ -12,6 +12,7 @@ import { usePageNeeds } from './page-needs';
 /** One recipe or one event as a workbook: its name, its pages, and the page that is open. */
 export function WorkbookFrame() {
   const open = useOpenWorkbook();
+  const words = useWords();
   const { pathname } = useLocation();
   const page = pathname.split('/')[3];
   if (!open) return <PageNotFound />;
@@ -22,6 +23,9 @@ export function WorkbookFrame() {
     <div className="workbook" key={workbook.id}>
       <Strip open={open} page={page} />
       <main id="page" className={`page page-sheet page-${page}`} tabIndex={-1}>
+        <h1 className="said-only">
+          {words.pages[page]}, {open.event?.name ?? open.recipe?.name}
+        </h1>
         {(page === 'box' || page === 'bench') && <RecipesOfEvent open={open} page={page} />}
         <Suspense fallback={<div className="page-opening" aria-busy="true" />}>
           <Outlet context={open} />

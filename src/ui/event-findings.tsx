@@ -1,5 +1,6 @@
 import { Flag, Info, OctagonX } from 'lucide-react';
 import type { EventFinding } from '../core/plan';
+import { Button } from './button';
 import { sayFacts } from './findings';
 import { useRuler } from './measure';
 import { useWords } from './words';
@@ -7,23 +8,42 @@ import './findings.css';
 
 const ICONS = { stop: OctagonX, warn: Flag, note: Info } as const;
 
+/** A mend that one press makes. */
+export interface EventMend {
+  readonly label: string;
+  readonly mend: () => void;
+}
+export type MendOf = (finding: EventFinding) => EventMend | null;
+
+interface EventFindingsProps {
+  readonly findings: readonly EventFinding[];
+  /** The mend that one press can make, if there is one. */
+  readonly mendOf: MendOf;
+}
+
 /** What stands in the way of an event: which line or paper, value, reason, remedy. Nothing is shown where nothing does. */
-export function EventFindings({ findings }: { findings: readonly EventFinding[] }) {
+export function EventFindings({ findings, mendOf }: EventFindingsProps) {
   const ruler = useRuler();
   const words = useWords().findings;
   if (findings.length === 0) return null;
   return (
     <ul className="findings" aria-label={words.event}>
-      {findings.map(({ code, where, severity, about, says, remedy, facts }) => {
+      {findings.map((finding) => {
+        const { code, where, severity, about, says, remedy, facts } = finding;
+        const fix = mendOf(finding);
         const Icon = ICONS[severity];
-        const say = (text: string) => sayFacts(text.replace('{about}', about), facts, ruler);
+        const say = (text: string) => sayFacts(text, facts, ruler);
         return (
           <li key={`${code} ${where}`} className={`finding finding-${severity}`}>
             <Icon aria-hidden="true" />
             <div>
-              <p>{say(says)}</p>
+              <p>
+                {about !== '' && <strong>{about}: </strong>}
+                {say(says)}
+              </p>
               <p className="soft">{say(remedy)}</p>
             </div>
+            {fix && <Button onClick={fix.mend}>{fix.label}</Button>}
           </li>
         );
       })}

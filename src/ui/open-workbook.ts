@@ -1,6 +1,7 @@
 import type { FavorEvent, Recipe } from '../../shared/workbook';
 import type { EventPlan } from '../core/plan';
 import type { Workbook } from './addresses';
+import type { MendOf } from './event-findings';
 
 /** What every page of a workbook is given: the workbook, the recipe looked at, and in an event what it comes to. */
 export interface OpenWorkbook {
@@ -12,6 +13,8 @@ export interface OpenWorkbook {
   readonly event: FavorEvent | null;
   /** The newest plan of the event; null before the first, and for a recipe alone. */
   readonly plan: EventPlan | null;
+  /** How a finding of the event is mended at a press. */
+  readonly mendOf: MendOf;
   /** A newer plan is being worked out. */
   readonly stale: boolean;
 }

@@ -16,6 +16,7 @@ export interface MadeFile {
 export interface Printer {
   readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly cuttingSheets: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly shoppingList: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly shoppingTable: (plan: EventPlan) => Promise<MadeFile>;
 }

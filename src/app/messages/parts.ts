@@ -49,6 +49,7 @@ export const partMessages: PartWords = {
     title: 'What to know about this box',
     event: 'What stands in the way',
     severity: { stop: 'It cannot be folded so.', warn: 'It will disappoint.', note: 'Good to know.' },
+    mends: { 'part-fits-across-grain': 'Let the grain run either way' },
     mend: (size, value) => `${size} to ${value}`,
   },
   saving: {

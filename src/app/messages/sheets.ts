@@ -30,6 +30,7 @@ export const sheetsMessages: MakingWords['sheets'] = {
   toShelf: 'To the shelf',
   oneSheet: 'From one sheet',
   planMany: 'Plan a batch',
+  print: 'Print the cutting sheets',
   sheetsOf: (sheets, paper) => `${plural(sheets, 'sheet')} of ${paper}`,
   bounded: (fewer) => `At most ${plural(fewer, 'sheet')} fewer could exist; none was found.`,
   boundedShort: (fewer) => `at most ${fewer} fewer`,

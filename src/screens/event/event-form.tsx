@@ -2,6 +2,7 @@ import type { FavorEvent } from '../../../shared/workbook';
 import type { EventPlan } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/count-stepper';
+import type { MendOf } from '../../ui/event-findings';
 import { NumberField } from '../../ui/number-field';
 import { SelectField, TextField } from '../../ui/text-field';
 import { useWords } from '../../ui/words';
@@ -15,10 +16,11 @@ interface EventFormProps {
   readonly event: FavorEvent;
   readonly plan: EventPlan | null;
   readonly stale: boolean;
+  readonly mendOf: MendOf;
 }
 
 /** Lines of an event (a recipe, its paper, how many), spares, date and tape; beside them what it comes to. */
-export function EventForm({ event, plan, stale }: EventFormProps) {
+export function EventForm({ event, plan, stale, mendOf }: EventFormProps) {
   const words = useWords().event;
   const edits = useEventEdits(event.id);
   const supplies = useWorkbook((state) => state.rows.supplies);
@@ -67,7 +69,7 @@ export function EventForm({ event, plan, stale }: EventFormProps) {
           onChange={(id) => edits.setTape(id === '' ? null : id)}
         />
       </section>
-      <EventSum plan={plan} stale={stale} eventId={event.id} />
+      <EventSum plan={plan} stale={stale} eventId={event.id} mendOf={mendOf} />
     </div>
   );
 }

@@ -2,17 +2,18 @@ import { Link } from 'react-router';
 import { type EventPlan, printMoney } from '../../core/plan';
 import { pageAddress } from '../../ui/addresses';
 import { classNames } from '../../ui/class-names';
-import { EventFindings } from '../../ui/event-findings';
+import { EventFindings, type MendOf } from '../../ui/event-findings';
 import { useWords } from '../../ui/words';
 
 interface EventSumProps {
   readonly eventId: string;
+  readonly mendOf: MendOf;
   readonly plan: EventPlan | null;
   readonly stale: boolean;
 }
 
 /** What the event comes to: favors, sheets, cost, hours; each leads to the page that shows how. */
-export function EventSum({ eventId, plan, stale }: EventSumProps) {
+export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
   const words = useWords();
   if (!plan || plan.making === 0) return null;
   const workbook = { kind: 'event', id: eventId } as const;
@@ -60,7 +61,7 @@ export function EventSum({ eventId, plan, stale }: EventSumProps) {
           </dd>
         </div>
       </dl>
-      <EventFindings findings={plan.findings} />
+      <EventFindings findings={plan.findings} mendOf={mendOf} />
     </section>
   );
 }

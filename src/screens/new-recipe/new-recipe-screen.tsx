@@ -16,7 +16,12 @@ export function NewRecipeScreen() {
   const eventId = search.get('event');
 
   const begin = (styleId: string) => {
-    const made = createRecipe({ name: words.nameOf(styleById(styleId)?.name ?? styleId), styleId });
+    const made = createRecipe({
+      name: words.nameOf(styleById(styleId)?.name ?? styleId),
+      styleId,
+      // Grain is a wish, not a must: a first box should fit the sheet she has. The Box page has the choice.
+      grain: 'free',
+    });
     if (!made.ok) return;
     if (eventId === null) return void navigate(pageAddress({ kind: 'recipe', id: made.id }, 'box'));
     edit('events', eventId, words.newLine, (event) => ({

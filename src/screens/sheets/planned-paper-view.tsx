@@ -1,28 +1,18 @@
 import { useMemo } from 'react';
 import type { PlannedPaper } from '../../core/plan';
+import { letterParts } from '../../print';
 import { useWorkbook } from '../../state/use-workbook';
+import { sizeWords, useRuler } from '../../ui/measure';
 import { Swatch } from '../../ui/swatch';
 import { useWords } from '../../ui/words';
 import { LayoutView } from './layout-view';
-
-/** The letter on the n-th part: A, B, … Z, A2, … */
-const letter = (place: number) =>
-  `${String.fromCharCode(65 + (place % 26))}${place < 26 ? '' : Math.floor(place / 26) + 1}`;
 
 /** Everything cut from one paper: how many sheets, whether fewer could do, and each way of cutting. */
 export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
   const words = useWords().sheets;
   const paper = useWorkbook((state) => state.rows.papers.get(planned.paperId));
   const { plan, parts } = planned;
-  const named = useMemo(
-    () =>
-      parts.map(({ id, name }, place) => ({
-        id,
-        mark: letter(place),
-        name: name.split(': ').at(-1) ?? name,
-      })),
-    [parts],
-  );
+  const lettered = useMemo(() => letterParts(planned), [planned]);
   return (
     <section className="planned-paper" aria-labelledby={`paper-${planned.paperId}`}>
       <header className="planned-paper-head">
@@ -44,7 +34,7 @@ export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
         </thead>
         <tbody>
           {parts.map((part, place) => (
-            <PartRow key={part.id} mark={letter(place)} part={part} />
+            <PartRow key={part.id} mark={lettered[place]?.mark ?? ''} part={part} />
           ))}
         </tbody>
       </table>
@@ -55,7 +45,7 @@ export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
             key={place}
             layout={layout}
             sheet={planned.sheet}
-            parts={named}
+            parts={lettered}
             number={place + 1}
             of={plan.layouts.length}
           />
@@ -64,8 +54,6 @@ export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
     </section>
   );
 }
-
-import { sizeWords, useRuler } from '../../ui/measure';
 
 function PartRow({ mark, part }: { mark: string; part: PlannedPaper['parts'][number] }) {
   const ruler = useRuler();

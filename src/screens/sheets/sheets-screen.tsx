@@ -4,6 +4,8 @@ import { BlankState } from '../../ui/blank-state';
 import { classNames } from '../../ui/class-names';
 import { EventFindings } from '../../ui/event-findings';
 import type { OpenWorkbook } from '../../ui/open-workbook';
+import { PrintActs } from '../../ui/print-acts';
+import { usePrinter } from '../../ui/printer';
 import { useWords } from '../../ui/words';
 import { OneSheetOfEach } from './one-sheet-of-each';
 import { PaperComparison } from './paper-comparison';
@@ -12,8 +14,9 @@ import './sheets.css';
 
 /** How many sheets, cut how? Each paper's layouts with the proof of their count; for a recipe alone, what one sheet gives. */
 export function SheetsScreen() {
-  const { workbook, recipe, event, plan, stale } = useOutletContext<OpenWorkbook>();
+  const { workbook, recipe, event, plan, stale, mendOf } = useOutletContext<OpenWorkbook>();
   const words = useWords().sheets;
+  const printer = usePrinter();
   if (!event) return recipe && <OneSheetOfEach recipe={recipe} />;
   if (event.lines.length === 0)
     return (
@@ -32,11 +35,17 @@ export function SheetsScreen() {
   return (
     <div className={classNames('sheets-page', stale && 'is-stale')} aria-busy={stale}>
       <EventFindings
+        mendOf={mendOf}
         findings={plan.findings.filter(({ code }) => code.startsWith('part-') || code === 'paper-missing')}
       />
       {plan.papers.map((planned) => (
         <PlannedPaperView key={planned.paperId} planned={planned} />
       ))}
+      {plan.papers.length > 0 && (
+        <PrintActs
+          acts={[{ label: words.print, tone: 'act', make: (paper) => printer.cuttingSheets(plan, paper) }]}
+        />
+      )}
       <PaperComparison event={event} plan={plan} />
     </div>
   );

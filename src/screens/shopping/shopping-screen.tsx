@@ -13,7 +13,7 @@ import './shopping.css';
 
 /** What do I buy? Need, on hand, buy, packs and price; every total opens to its arithmetic. */
 export function ShoppingScreen() {
-  const { workbook, event, plan, stale } = useOutletContext<OpenWorkbook>();
+  const { workbook, event, plan, stale, mendOf } = useOutletContext<OpenWorkbook>();
   const words = useWords().shopping;
   if (!event || event.lines.length === 0)
     return (
@@ -34,6 +34,7 @@ export function ShoppingScreen() {
       <ShoppingTable plan={plan} />
       <CostOf plan={plan} />
       <EventFindings
+        mendOf={mendOf}
         findings={plan.findings.filter(({ code }) => code === 'price-missing' || code.startsWith('tape-'))}
       />
       <ShoppingActions plan={plan} />
@@ -89,7 +90,7 @@ function ShoppingLine({ row, currency }: { row: ShoppingRow; currency: string })
   const packs = row.packs.filter(({ count }) => count > 0);
   return (
     <tr className="shopping-row">
-      <th scope="row">
+      <th scope="row" aria-label={row.name}>
         <Opening head={row.name}>
           <ul className="working">
             {row.why.map((reason) => {

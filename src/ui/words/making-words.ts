@@ -104,6 +104,7 @@ export interface MakingWords {
     | 'toShelf'
     | 'oneSheet'
     | 'planMany'
+    | 'print'
   > & {
     readonly sheetsOf: (sheets: number, paper: string) => string;
     readonly bounded: Count;

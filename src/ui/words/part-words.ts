@@ -33,6 +33,7 @@ export interface PartWords {
   readonly lines: Readonly<Record<LineInk, string>>;
   readonly findings: Texts<'title' | 'event'> & {
     readonly severity: Readonly<Record<Finding['severity'], string>>;
+    readonly mends: Texts<'part-fits-across-grain'>;
     readonly mend: (size: string, value: string) => string;
   };
   readonly saving: Readonly<Record<Saving, string>>;

@@ -1,0 +1,79 @@
+import { readFile } from 'node:fs/promises';
+import { expect, type Page } from '@playwright/test';
+import { test } from './maker';
+import { workbook } from './pages/workbook';
+
+/** What the page makes into a file next, whether a viewer shows it or it is saved: its bytes. */
+async function madeFile(page: Page, press: () => Promise<void>): Promise<Buffer> {
+  const bytes = page.evaluate(
+    () =>
+      new Promise<number[]>((resolve) => {
+        const create = URL.createObjectURL.bind(URL);
+        URL.createObjectURL = (made: Blob) => {
+          URL.createObjectURL = create;
+          void made.arrayBuffer().then((buffer) => resolve([...new Uint8Array(buffer)]));
+          return create(made);
+        };
+      }),
+  );
+  await press();
+  return Buffer.from(await bytes);
+}
+
+const size = (page: Page, label: string) => page.getByRole('textbox', { name: label, exact: true });
+
+test('a maker goes from a new box to a bench card, forty favors and a shopping list, and finds it all tomorrow', async ({
+  page,
+}) => {
+  await page.goto('./');
+  await page.getByRole('button', { name: 'Add a paper' }).click();
+  await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
+  await page.getByRole('button', { name: 'Add a pack' }).click();
+  await page.getByRole('textbox', { name: 'Price of a pack' }).fill('7.50');
+  await page.getByRole('button', { name: 'Done' }).click();
+
+  await page.getByRole('link', { name: 'Start a box of your own' }).click();
+  await page.getByRole('button', { name: /^Open-top box/ }).click();
+  await page.getByRole('textbox', { name: 'Name of this recipe' }).fill('Soap box');
+  await page.keyboard.press('Enter');
+  await size(page, 'Width').fill('3 1/2');
+  await size(page, 'Depth').fill('1-1/2');
+  await size(page, 'Height').fill('3');
+  await page.keyboard.press('Enter');
+  await page.getByRole('combobox', { name: 'Paper', exact: true }).selectOption('Cream card, letter');
+
+  // Common practice, no source: this box from a 4 1/2 × 11 in blank, scores at 3 1/2, 5, 8 1/2, 10 and 3.
+  const net = page.getByRole('img', { name: /^Net of Box/ });
+  await expect(net).toContainText('11 × 4½ in');
+  for (const mark of ['3½', '5', '8½', '10'])
+    await expect(net.getByText(mark, { exact: true })).toBeVisible();
+
+  await workbook(page).turnTo('bench');
+  const card = await madeFile(page, () => page.getByRole('button', { name: 'Print the card' }).click());
+  expect(card.subarray(0, 5).toString()).toBe('%PDF-');
+  expect(card.length).toBeGreaterThan(5000);
+
+  await workbook(page).turnTo('event');
+  await page.getByRole('textbox', { name: 'How many favors' }).fill('40');
+  await page.getByRole('button', { name: 'Plan them' }).click();
+  await expect(page.getByRole('definition').filter({ hasText: '40 ordered, 4 spares' })).toContainText('44');
+
+  await workbook(page).turnTo('sheets');
+  await expect(page.getByRole('heading', { name: '44 sheets of Cream card, letter' })).toBeVisible();
+  await expect(page.getByText('No plan uses fewer sheets of this paper.')).toBeVisible();
+
+  await workbook(page).turnTo('shopping');
+  const row = page.getByRole('row', { name: /Cream card, letter/ });
+  await expect(row).toContainText('2 packs of 25');
+  await expect(row).toContainText('$15.00');
+  const table = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as a table (CSV)' }).click();
+  expect(await readFile(await (await table).path(), 'utf8')).toContain('Cream card');
+
+  await workbook(page).saved();
+  await page.reload();
+  await expect(page.getByRole('row', { name: /Cream card, letter/ })).toContainText('$15.00');
+  await page.goto('./#/');
+  await expect(page.getByRole('link', { name: /^Soap box Open-top box/ })).toBeVisible();
+  await expect(page.getByRole('link', { name: /40 and 4 spares/ })).toBeVisible();
+});
