@@ -7,8 +7,11 @@ export type Segment = readonly [from: At, to: At];
  * The lines of a hatch inside a ring and outside its holes, in mm. Lines are anchored to the page, not to the area, so that hatches
  * of neighbouring areas run on into one another. Even-odd rule.
  */
-export const hatchLines = (ring: readonly At[], holes: readonly (readonly At[])[], hatch: Hatch): Segment[] =>
-  hatch.anglesDeg.flatMap((angle) => linesAt([ring, ...holes], angle, hatch.gapMm));
+export const hatchLines = (
+  ring: readonly At[],
+  holes: readonly (readonly At[])[],
+  hatch: Pick<Hatch, 'anglesDeg' | 'gapMm'>,
+): Segment[] => hatch.anglesDeg.flatMap((angle) => linesAt([ring, ...holes], angle, hatch.gapMm));
 
 function linesAt(rings: readonly (readonly At[])[], angleDeg: number, gapMm: number): Segment[] {
   const turn = (angleDeg * Math.PI) / 180;

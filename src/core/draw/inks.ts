@@ -54,12 +54,7 @@ export const INKS: Readonly<Record<Ink, InkStyle>> = {
   dimension: { means: 'measure from the 0', widthMm: FINEST, dashMm: [], fill: 'none' },
   grain: { means: 'grain of the card', widthMm: NARROW, dashMm: [], fill: 'none' },
   paper: { means: 'card', widthMm: 0, dashMm: [], fill: 'white' },
-  shade: {
-    means: 'inside of the card',
-    widthMm: 0,
-    dashMm: [],
-    fill: { anglesDeg: [135], gapMm: 1.3, widthMm: FINEST, dashMm: [] },
-  },
+  shade: { means: 'inside of the card', widthMm: FINEST, dashMm: [], fill: 'none' },
   part: { means: 'part', widthMm: WIDE, dashMm: [], fill: 'white' },
   offcut: { means: 'offcut to keep', widthMm: NARROW, dashMm: [6, 1.4, 0.8, 1.4, 0.8, 1.4], fill: 'none' },
   move: { means: 'how the card is moved', widthMm: MIDDLE, dashMm: [], fill: 'none' },

@@ -1,6 +1,7 @@
 import { CAP_HEIGHT } from './letters';
 import { centredText, type TextMark, textCorners } from './marks';
 import type { At } from './types';
+import { isInside } from './visible-lines';
 
 export interface StackLine {
   readonly text: string;
@@ -44,15 +45,6 @@ export function fitsInside(label: TextMark, rings: Rings, marginMm: number): boo
     const point: At = [nearLeft[0] + u * along[0] + v * up[0], nearLeft[1] + u * along[1] + v * up[1]];
     return rings.some((ring) => isInside(point, ring));
   });
-}
-
-function isInside([x, y]: At, ring: readonly At[]): boolean {
-  let inside = false;
-  ring.forEach(([x1, y1], i) => {
-    const [x2, y2] = ring[(i + 1) % ring.length]!;
-    if (y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
-  });
-  return inside;
 }
 
 /** A ring a little larger than what a text fills: a white patch that keeps a hatch off the letters. */
