@@ -1,4 +1,12 @@
-import { type EventPlan, type PlannedPaper, printMoney, type ShoppingRow, sayReason } from '../core/plan';
+import {
+  type EventCost,
+  type EventPlan,
+  type KitList,
+  type PlannedPaper,
+  printMoney,
+  type ShoppingRow,
+  sayReason,
+} from '../core/plan';
 import { type Ticks, toMm } from '../core/units';
 import type { Layout, SheetPart } from '../core/yield';
 
@@ -45,6 +53,15 @@ function shoppingRow({ why, ...row }: ShoppingRow, currency: string) {
   return { ...row, why: why.map((reason) => sayReason(reason, wording)) };
 }
 
+const kitMm = ({ cards, lengths, ...kit }: KitList) => ({
+  ...kit,
+  cards: cards.map(({ name, count, ...size }) => ({ name, count, ...sizeMm(size) })),
+  lengths: lengths.map(({ name, length }) => ({ name, lengthMm: toMm(length) })),
+});
+
+/** The till's own sum stands under `ways`. */
+const withoutTill = ({ till: _, ...cost }: EventCost) => cost;
+
 /** What an event comes to, as the desk prints it: millimetres, minutes, and money in whole minor units. */
 export const describePlan = (plan: EventPlan) => ({
   event: plan.eventId,
@@ -70,8 +87,13 @@ export const describePlan = (plan: EventPlan) => ({
     rollMm: toMm(rollLength),
     rolls: rolls.rolls,
   })),
+  pieces: plan.pieces,
+  glue: plan.glue,
+  kit: plan.kit && kitMm(plan.kit),
   shopping: plan.shopping.map((row) => shoppingRow(row, plan.cost.currency)),
-  cost: plan.cost,
+  ways: plan.ways.map(({ purchases: _, ...way }) => way),
+  cost: withoutTill(plan.cost),
+  asking: plan.asking,
   minutes: {
     total: Math.ceil(plan.hours.totalSeconds / 60),
     stages: plan.hours.stages.map(({ act, label, times, seconds }) => ({
@@ -81,8 +103,10 @@ export const describePlan = (plan: EventPlan) => ({
       minutes: Math.ceil(seconds / 60),
     })),
   },
+  timetable: plan.timetable,
   findings: plan.findings.map(({ facts, ...finding }) => ({
     ...finding,
     factsMm: Object.fromEntries(Object.entries(facts).map(([name, length]) => [name, toMm(length)])),
   })),
+  cautions: plan.cautions.map(({ says }) => says),
 });

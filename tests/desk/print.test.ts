@@ -1,0 +1,68 @@
+import { expect, test } from 'vitest';
+import { type ReadPage, readPdf } from '../print/read-pdf';
+import { callDesk } from './call-desk';
+import { fortyFavors } from './forty-favors';
+
+const files = { 'event.json': JSON.stringify(fortyFavors) };
+
+async function filesOf(words: readonly string[]): Promise<ReadonlyMap<string, string | Uint8Array>> {
+  const { refused, written } = await callDesk(words, files);
+  expect(refused).toEqual([]);
+  return written;
+}
+
+/** Lengths of all level strokes of a page, mm. */
+const levelStrokes = ({ paths }: ReadPage): number[] =>
+  paths
+    .filter(({ points, stroked }) => stroked && points.every(([, y]) => y === points[0]?.[1]))
+    .map(({ points }) => Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)));
+
+test('plan --out writes what an event is printed as: cutting sheets, shopping list twice, card and template', async () => {
+  const written = await filesOf(['plan', 'event.json', '--out', 'prints']);
+  expect([...written.keys()]).toEqual([
+    'prints/party-cutting-sheets.pdf',
+    'prints/party-shopping-list.pdf',
+    'prints/sweets-bench-card.pdf',
+    'prints/sweets-template.pdf',
+    'prints/party-shopping-list.csv',
+  ]);
+  expect(written.get('prints/party-shopping-list.csv')).toContain('Kraft');
+});
+
+test('the scale bars of the template measure 100 mm within a tenth, read back by pdfjs-dist', async () => {
+  const written = await filesOf(['plan', 'event.json', '--out', 'prints', '--paper', 'a4']);
+  const pages = await readPdf(written.get('prints/sweets-template.pdf') as Uint8Array);
+  expect(pages.length).toBeGreaterThan(0);
+  for (const page of pages) {
+    expect([Math.round(page.widthMm), Math.round(page.heightMm)].sort((a, b) => a - b)).toEqual([210, 297]);
+    expect(levelStrokes(page).filter((length) => Math.abs(length - 100) <= 0.1)).not.toEqual([]);
+  }
+});
+
+test('the same event gives the same bytes, so that a print can be compared with last season’s', async () => {
+  const [first, second] = [
+    await filesOf(['plan', 'event.json', '--out', 'a']),
+    await filesOf(['plan', 'event.json', '--out', 'a']),
+  ];
+  for (const [name, content] of first) expect(second.get(name), name).toEqual(content);
+});
+
+test.each(['net', 'card'])('%s --format pdf is a PDF of the paper that --paper names', async (verb) => {
+  const written = await filesOf([
+    verb,
+    'event.json',
+    '--format',
+    'pdf',
+    '--paper',
+    'letter',
+    '--out',
+    'one.pdf',
+  ]);
+  const [page] = await readPdf(written.get('one.pdf') as Uint8Array);
+  expect(Math.min(page?.widthMm ?? 0, page?.heightMm ?? 0)).toBeCloseTo(215.9, 1);
+});
+
+test('a paper that no printer here takes is refused', async () => {
+  const { codes } = await callDesk(['plan', 'event.json', '--paper', 'a5'], files);
+  expect(codes).toEqual(['unknown-paper']);
+});
