@@ -9,7 +9,7 @@ import {
 import type { PieceNet } from '../../../src/core/net/types';
 import { toInches } from '../../../src/core/units';
 import { board, trimmer } from './bench-tools';
-import { lid, slanted, tradeBox } from './hand-laid-nets';
+import { lid, notched, pierced, slanted, tradeBox } from './hand-laid-nets';
 
 /** An act in a few letters and inches, as a maker jots it down. */
 function jot(op: BenchOp): string | null {
@@ -82,6 +82,8 @@ describe('running the program makes the net again, exactly', () => {
     ['trade box', tradeBox],
     ['lid', lid],
     ['slanted panels', slanted],
+    ['windows, a slot and a slit that no edge opens', pierced],
+    ['notches, tapers and a slit on the slant', notched],
   ])('%s', (_, piece) => {
     for (const tool of [trimmer, board, { ...trimmer, fence: 'right' as const }])
       for (const faceUp of ['inside', 'outside'] as const) {

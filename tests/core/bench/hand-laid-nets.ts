@@ -9,6 +9,13 @@ export interface HandLaid {
   /** Parent, child, fold in degrees. */
   readonly folds: readonly (readonly [parent: string, child: string, deg: number])[];
   readonly glue?: readonly (readonly [panel: string, onto: string])[];
+  /** Holes by face, corners clockwise; `round` marks their edges as chords of a curve, `half` every second one. */
+  readonly holes?: Readonly<
+    Record<
+      string,
+      readonly { readonly ring: readonly (readonly [number, number])[]; readonly round?: 'all' | 'half' }[]
+    >
+  >;
 }
 
 export const rectangle = (
@@ -25,7 +32,7 @@ export const rectangle = (
 
 const inch = (length: number): Ticks => inches(length);
 
-export function layByHand({ blank, faces, folds, glue = [] }: HandLaid): PieceNet {
+export function layByHand({ blank, faces, folds, glue = [], holes = {} }: HandLaid): PieceNet {
   const names = Object.keys(faces);
   const laid: Face[] = names.map((name) => ({
     name,
@@ -55,6 +62,18 @@ export function layByHand({ blank, faces, folds, glue = [] }: HandLaid): PieceNe
     });
     return { ...plain, kind: 'score', foldDeg: restDeg, hinge: hinges.length - 1 };
   });
+  names.forEach((name, left) => {
+    for (const { ring, round } of holes[name] ?? [])
+      ring.forEach(([x, y], i) => {
+        const [nextX, nextY] = ring[(i + 1) % ring.length] ?? [x, y];
+        const curve = round === 'all' || (round === 'half' && i % 2 === 1) ? 0 : null;
+        const [a, b] = [
+          { x: inch(x), y: inch(y) },
+          { x: inch(nextX), y: inch(nextY) },
+        ];
+        edges.push({ a, b, kind: 'cut', left, right: null, foldDeg: 0, hinge: null, curve });
+      });
+  });
   const joints = glue.map(([panel, onto]) => ({
     tab: names.indexOf(panel),
     target: names.indexOf(onto),
@@ -63,14 +82,11 @@ export function layByHand({ blank, faces, folds, glue = [] }: HandLaid): PieceNe
     gap: ticks(0),
   }));
   const closing: ClosingAct[] = [
-    ...hinges.map((hinge, i) => ({
-      do: 'fold' as const,
-      hinges: [i],
-      toDeg: [hinge.restDeg],
-      panels: [hinge.panel],
-      bends: false,
-      tip: null,
-    })),
+    ...hinges.flatMap(({ restDeg, panel }, i) =>
+      restDeg === 0
+        ? []
+        : [{ do: 'fold' as const, hinges: [i], toDeg: [restDeg], panels: [panel], bends: false, tip: null }],
+    ),
     ...joints.map((_, joint) => ({ do: 'glue' as const, joint, tip: null })),
   ];
   return {
@@ -217,4 +233,80 @@ export const slanted = layByHand({
     ],
   },
   folds: [['body', 'wing', -135.5]],
+});
+
+const hole = (x: number, y: number, size: number): (readonly [number, number])[] => [
+  [x, y],
+  [x, y + size],
+  [x + size, y + size],
+  [x + size, y],
+];
+
+/** What no style here has: a window, a round hole, a slot, and a slit that no edge opens. */
+export const pierced = layByHand({
+  blank: [8, 4],
+  faces: {
+    back: rectangle(0, 0, 4, 4),
+    foot: rectangle(4, 0, 4, 1),
+    middle: rectangle(4, 1, 4, 2),
+    head: rectangle(4, 3, 4, 1),
+  },
+  folds: [
+    ['back', 'foot', 90],
+    ['foot', 'middle', 0],
+    ['middle', 'head', -90],
+    ['back', 'head', 90],
+  ],
+  holes: {
+    back: [{ ring: hole(0.5, 0.5, 1) }, { ring: hole(2, 0.5, 1), round: 'all' }],
+    middle: [{ ring: hole(5, 1.5, 1), round: 'half' }],
+  },
+});
+
+/** A tab with a foot cut off and both ends tapered, a V cut into the near edge, and a slit on the slant. */
+export const notched = layByHand({
+  blank: [10, 4],
+  faces: {
+    left: [
+      [0, 1],
+      [2, 1],
+      [3, 2],
+      [4, 1],
+      [4, 4],
+      [0, 4],
+    ],
+    lower: [
+      [4, 1],
+      [6, 1],
+      [8, 3],
+      [4, 3],
+    ],
+    upper: [
+      [8, 3],
+      [8, 4],
+      [4, 4],
+      [4, 3],
+    ],
+    wing: [
+      [6, 1],
+      [6, 0],
+      [8, 0],
+      [8, 3],
+    ],
+    tab: [
+      [8, 1],
+      [10, 1.5],
+      [10, 3.5],
+      [8, 4],
+    ],
+    foot: rectangle(0, 0, 1, 1),
+  },
+  folds: [
+    ['left', 'lower', 90],
+    ['left', 'upper', 90],
+    ['lower', 'upper', 90],
+    ['upper', 'tab', 180],
+    ['wing', 'tab', 180],
+    ['left', 'foot', -180],
+  ],
 });

@@ -57,7 +57,7 @@ const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
   [/^(Fold|Tuck)( and bend)? the (.+)\.$/, readClose],
   [/^(?:Score the slanted lines along a ruler|Score the curved lines along the template)\.$/, () => []],
   [/^Cut the outline along (?:a ruler|the template)\.$|^Cut out what is open\.$/, () => []],
-  [/^Inside face up, fold every score (?:up|its own way) and crease it\.$/, () => []],
+  [/^Inside face up, as it lay at first: fold every score (?:up|its own way) and crease it\.$/, () => []],
 ];
 
 /** Lines laid out by template: their points were read before. */

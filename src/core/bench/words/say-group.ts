@@ -166,8 +166,8 @@ const isOnMarks = (points: readonly BenchPoint[], { finest }: Ruler): boolean =>
 
 const sayFolding = (folds: readonly Op<'fold'>[]): string =>
   folds.every(({ deg }) => deg > 0)
-    ? 'Inside face up, fold every score up and crease it.'
-    : 'Inside face up, fold every score its own way and crease it.';
+    ? 'Inside face up, as it lay at first: fold every score up and crease it.'
+    : 'Inside face up, as it lay at first: fold every score its own way and crease it.';
 
 /** Which score a fold is on, as the net is drawn: a curve by its name, a straight one by where it runs. */
 function sayWhere({ lines }: Op<'fold'>, curves: readonly NamedCurve[], { ruler }: Speech): string {

@@ -38,7 +38,7 @@ function workTips(group: ActGroup, bench: Bench): readonly string[] {
     case 'score':
       return slitLater(group, bench);
     case 'slit':
-      return ['Stop at the cross score, not beyond it.'];
+      return opensAtEdge(group) ? ['Stop at the cross score, not beyond it.'] : [];
     case 'cut':
       return [...narrowStrip(group), ...taperFlaps(group, bench)];
     case 'fold':
@@ -49,6 +49,8 @@ function workTips(group: ActGroup, bench: Bench): readonly string[] {
       return [];
   }
 }
+
+const opensAtEdge = ({ acts }: ActGroup): boolean => acts.some((op) => op.op === 'slit' && op.from === 0);
 
 function longBlank({ acts }: ActGroup, { tool }: Bench): readonly string[] {
   const [blank] = acts;

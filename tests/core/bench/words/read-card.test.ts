@@ -10,10 +10,12 @@ import {
   readCard,
   runProgram,
 } from '../../../../src/core/bench';
-import { STYLES } from '../../../../src/core/styles';
+import { type BoxNet, layNet, type PieceNet } from '../../../../src/core/net';
+import { type BoxStyle, STYLES } from '../../../../src/core/styles';
 import type { Ticks } from '../../../../src/core/units';
 import { SEED } from '../../../seed';
 import { board, metricTrimmer, trimmer } from '../bench-tools';
+import { notched, pierced, slanted } from '../hand-laid-nets';
 import { randomBox } from '../random-boxes';
 
 interface Case {
@@ -22,6 +24,16 @@ interface Case {
   readonly faceUp: 'inside' | 'outside';
   /** The marks the box was sized on, where they are not the tool's. */
   readonly mark?: Ticks;
+}
+
+function expectSame(piece: PieceNet, box: BoxNet, tool: BenchTool, faceUp: 'inside' | 'outside'): void {
+  const steps = cardSteps(deriveProgram(piece, tool, { faceUp }), piece, box, tool);
+  const read = readCard(steps, { unit: tool.unit, fence: tool.fence ?? 'left', labels: panelLabels(piece) });
+  expect(read).toMatchObject({ ok: true });
+  if (!read.ok) return;
+  const run = runProgram(read.ops, tool);
+  expect(run).toMatchObject({ ok: true });
+  if (run.ok) expect(canonicalCard(run.card)).toEqual(canonicalNet(piece));
 }
 
 describe('the printed words alone make the box', () => {
@@ -48,23 +60,34 @@ describe('the printed words alone make the box', () => {
       ({ tool, faceUp, mark = tool.finestMark }) => {
         fc.assert(
           fc.property(randomBox(style, mark), (box) => {
-            for (const piece of box.pieces) {
-              const steps = cardSteps(deriveProgram(piece, tool, { faceUp }), piece, box, tool);
-              const read = readCard(steps, {
-                unit: tool.unit,
-                fence: tool.fence ?? 'left',
-                labels: panelLabels(piece),
-              });
-              expect(read).toMatchObject({ ok: true });
-              if (!read.ok) return;
-              const run = runProgram(read.ops, tool);
-              expect(run).toMatchObject({ ok: true });
-              if (run.ok) expect(canonicalCard(run.card)).toEqual(canonicalNet(piece));
-            }
+            for (const piece of box.pieces) expectSame(piece, box, tool, faceUp);
           }),
           { seed: SEED, numRuns: 40 },
         );
       },
       60_000,
     );
+
+  test.each([
+    ['windows, a slot and a slit that no edge opens', pierced],
+    ['notches, tapers and a slit on the slant', notched],
+    ['a mountain fold on the slant', slanted],
+  ])('%s', (_, piece) => {
+    const box = layNet(STYLES[0] as BoxStyle, { sizes: {}, caliperUm: 300 });
+    for (const { tool, faceUp } of cards) expectSame(piece, box, tool, faceUp);
+  });
+
+  test('a card that says nothing known is refused, with the sentence', () => {
+    const key = { unit: 'in', fence: 'left', labels: new Map() } as const;
+    const card = (headline: string, details: string[] = [], template: string[] = []) =>
+      readCard([{ headline, details, template }], key);
+    expect(card('Cut the blank 11 × 4 1/2 in. Wish it luck.')).toEqual({
+      ok: false,
+      sentence: 'Wish it luck.',
+    });
+    expect(card('Score edge to edge at 3 1/0 in.')).toMatchObject({ ok: false });
+    expect(card('', ['Cut 3, from here to there; the card on the left stays.'])).toMatchObject({ ok: false });
+    expect(card('Glue the tab to the inside of the moon.')).toMatchObject({ ok: false });
+    expect(card('', [], ['Curve 1 runs through 3 by 4 mm.'])).toMatchObject({ ok: false });
+  });
 });
