@@ -18,7 +18,7 @@ import type { PieceNet } from '../../../src/core/net/types';
 import { STYLES } from '../../../src/core/styles';
 
 const space = { widthMm: 120, heightMm: 120 };
-const CALIPER_MM = 0.3;
+const LIFT_MM = 0.03; // thin enough that a lifted layer does not move in the picture
 const PIXELS = 150;
 
 /** A ring seen: its corners in the picture, and the plane of its nearness, from three corners that span it best. */
@@ -28,11 +28,11 @@ interface Mesh {
   readonly nearness: (point: At) => number;
 }
 
-/** Every face as a flat mesh, flush layers of the closed box apart by one caliper each: nothing here knows how the picture is made. */
+/** Every face as a flat mesh, flush layers of the closed box lifted apart by a hair: nothing here knows how the picture is made. */
 function meshOf(piece: PieceNet, angles: readonly number[], view: View, closed: boolean): Mesh[] {
   const layers = closed ? layersOf(piece) : piece.faces.map(() => 0);
   return foldPiece(piece, angles).map(({ pose, ring }, face) => {
-    const lift = times(insideOf(pose), CALIPER_MM * layers[face]!);
+    const lift = times(insideOf(pose), LIFT_MM * layers[face]!);
     const seen = ring.map((corner: Vector) => see(view, plus(corner, lift)));
     const [a, b, c] = widest(seen);
     const across = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
@@ -76,7 +76,7 @@ function nearestPanels(meshes: readonly Mesh[], point: At): Set<string> {
     .map(({ panel, nearness }) => ({ panel, near: nearness(point) }))
     .filter(({ near }) => Number.isFinite(near));
   const nearest = Math.max(...hits.map(({ near }) => near));
-  return new Set(hits.filter(({ near }) => nearest - near < CALIPER_MM / 3).map(({ panel }) => panel));
+  return new Set(hits.filter(({ near }) => nearest - near < LIFT_MM / 3).map(({ panel }) => panel));
 }
 
 /** The panel painted last over a point; null on bare paper. */
