@@ -12,6 +12,7 @@ import { planShopping } from './plan-shopping';
 import { planSupplies } from './plan-supplies';
 import type { TapedLine } from './plan-tape';
 import { remark } from './remarks';
+import type { OrderSum } from './shop-order';
 import { benchToolOf, cuttingToolOf } from './stock-rows';
 import { planTimetable, type Timetable } from './timetable';
 import type { EventPlan, PlannedGlue, PlannedLine } from './types';
@@ -73,6 +74,7 @@ export function planEvent(
       ...shopping
         .filter(({ id }) => cost.unpriced.includes(id))
         .map(({ id, name }) => remark('price-missing', id, name)),
+      ...(isTooSmall(ways[0], event) ? [remark('order-below-minimum', event.id, event.name)] : []),
     ],
     cautions: cautionsOfEvent(boxes, cards, cutting, rows.supplies),
   };
@@ -101,6 +103,9 @@ function planLine(
     acts: countBoxActs(box, bench, strips, fills),
   };
 }
+
+const isTooSmall = ({ subtotalMinor }: OrderSum, { terms }: FavorEvent): boolean =>
+  subtotalMinor > 0 && subtotalMinor < (terms?.minimumMinor ?? 0);
 
 /** Half an evening a day, one day left free. source: our own defaults */
 const USUAL_DAYS = { dayMinutes: 180, daysFree: 1 };

@@ -23,7 +23,8 @@ export function planShopping(
     needs.map((need) => ({ need: shortOf(need), packs: need.sold })),
     terms,
   );
-  return { rows: needs.map((need, i) => writeRow(need, ways[0].purchases[i] ?? null)), ways };
+  const [{ reaches, purchases }] = ways;
+  return { rows: needs.map((need, i) => writeRow(need, purchases[i] ?? null, reaches)), ways };
 }
 
 const needPapers = (

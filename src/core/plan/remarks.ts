@@ -68,6 +68,11 @@ const REMARKS = {
     says: 'A piece {length} long is longer than the whole roll, {roll}.',
     remedy: 'Choose a longer roll.',
   },
+  'order-below-minimum': {
+    severity: 'warn',
+    says: 'The list comes to less than the least order the shop takes.',
+    remedy: 'Add what you need anyway, or buy elsewhere.',
+  },
   'price-missing': {
     severity: 'note',
     says: 'No price is known for this, so it is left out of the cost.',

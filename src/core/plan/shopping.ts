@@ -1,6 +1,6 @@
 import type { Supply } from '../../../shared/workbook';
 import { proportionUp } from './money';
-import { freePacks, type Pack, type Purchase } from './packs';
+import { cheapestPacks, freePacks, type Pack, type Purchase } from './packs';
 import { type Reason, reason } from './reason';
 import { type ShoppingNeed, shortOf } from './shopping-needs';
 
@@ -35,12 +35,21 @@ export interface ShoppingRow {
   readonly why: readonly Reason[];
 }
 
-/** A row of the list, bought as this purchase says; without one, its price is not known. */
-export function writeRow({ sold, used, why, ...row }: ShoppingNeed, purchase: Purchase | null): ShoppingRow {
+/**
+ * A row of the list, bought as this purchase says; without one, its price is not known. `reaches`: the amount that the whole order was
+ * brought up to, said where more is bought than the need.
+ */
+export function writeRow(
+  { sold, used, why, ...row }: ShoppingNeed,
+  purchase: Purchase | null,
+  reaches: number | null = null,
+): ShoppingRow {
   const short = shortOf(row);
   const packs = (purchase?.packs ?? []).map(({ pack: { units, priceMinor }, count, free }) => {
     return { units, priceMinor, count, free };
   });
+  const isMore =
+    reaches !== null && purchase !== null && purchase.units > (cheapestPacks(short, sold)?.units ?? 0);
   const leftOver = Math.max(0, row.onHand + (purchase?.units ?? 0) - row.need);
   return {
     ...row,
@@ -59,6 +68,9 @@ export function writeRow({ sold, used, why, ...row }: ShoppingNeed, purchase: Pu
         short,
       }),
       ...packs.map(packReason),
+      ...(isMore
+        ? [reason('More than needed, so that the order comes to {reaches}', { reaches: { minor: reaches } })]
+        : []),
     ],
   };
 }

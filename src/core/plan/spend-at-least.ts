@@ -6,12 +6,12 @@ export interface Wanted {
   readonly packs: readonly Pack[];
 }
 
-/** Bits that may be kept at once: about 100 MB. Beyond it the search is given up. */
-const MOST_BITS = 8e8;
+/** The search is given up beyond these: totals in units of the prices' common measure, and bits kept in all (about 6 MB). */
+const MOST_TOTAL = 100_000;
+const MOST_BITS = 5e7;
 
 /**
  * Packs are taken one kind after another, in groups: singles of an offer at most `atMost`, anything else as often as wanted.
- * After each group, `reached[u]` has bit p set when exactly p can be spent for u units (u capped at the need).
  */
 interface Group {
   readonly row: number;
@@ -20,6 +20,12 @@ interface Group {
   readonly units: number;
   readonly price: number;
   readonly atMost: number;
+}
+
+/** `before[u]` has bit p set when exactly p can be spent for u units of the row, u capped at the need; `after` with the group as well. */
+interface Reach {
+  readonly before: readonly bigint[];
+  readonly after: readonly bigint[];
 }
 
 const commonMeasure = (a: number, b: number): number => (b === 0 ? a : commonMeasure(b, a % b));
@@ -40,10 +46,10 @@ export function spendAtLeast(spend: number, rows: readonly Wanted[]): readonly P
   const most = least + Math.min(...prices) / measure;
   const groups = rows.flatMap((row, index) => row.packs.flatMap((pack) => groupsOf(pack, index, measure)));
   const levels = groups.reduce((sum, group) => sum + rows[group.row]!.need + 1, 0);
-  if (levels * most > MOST_BITS) return null;
+  if (most > MOST_TOTAL || levels * most > MOST_BITS) return null;
 
   const history = reachAll(groups, rows, (1n << BigInt(most + 1)) - 1n);
-  const end = history.at(-1)?.at(-1) ?? 0n;
+  const end = history.at(-1)?.after.at(-1) ?? 0n;
   for (let total = least; total <= most; total++)
     if (hasBit(end, total)) return walkBack(total, groups, rows, history);
   return null;
@@ -66,25 +72,24 @@ function groupsOf(pack: Pack, row: number, measure: number): Group[] {
   return [singles, { ...together, atMost: Number.POSITIVE_INFINITY }];
 }
 
-/** `history[g]` is what is reached before group g; the last entry is the end. A new row starts from all totals that met the one before. */
-function reachAll(groups: readonly Group[], rows: readonly Wanted[], mask: bigint): bigint[][] {
-  const history: bigint[][] = [];
+/** What is reached before and after each group. A new row starts from all totals that met the one before. */
+function reachAll(groups: readonly Group[], rows: readonly Wanted[], mask: bigint): Reach[] {
+  const history: Reach[] = [];
   let reached: bigint[] = [1n];
   let row = -1;
   for (const group of groups) {
-    while (row < group.row) {
-      row += 1;
+    for (; row < group.row; row++) {
       const met = reached.at(-1) ?? 0n;
-      reached = [met, ...new Array<bigint>(rows[row]!.need).fill(0n)];
+      reached = [met, ...new Array<bigint>(rows[row + 1]!.need).fill(0n)];
     }
-    history.push(reached);
-    reached =
-      group.atMost === Number.POSITIVE_INFINITY
-        ? takeAny(reached, group, mask)
-        : takeSome(reached, group, mask);
+    const after = isUnbounded(group) ? takeAny(reached, group, mask) : takeSome(reached, group, mask);
+    history.push({ before: reached, after });
+    reached = after;
   }
-  return [...history, reached];
+  return history;
 }
+
+const isUnbounded = ({ atMost }: Group): boolean => atMost === Number.POSITIVE_INFINITY;
 
 function takeAny(before: readonly bigint[], { units, price }: Group, mask: bigint): bigint[] {
   const after = [...before];
@@ -108,21 +113,27 @@ function takeSome(before: readonly bigint[], { units, price, atMost }: Group, ma
   return after;
 }
 
+/** Where the way back stands: so much spent for so many units of the row. */
+interface Place {
+  readonly total: number;
+  readonly units: number;
+}
+
 /** From the end back to nothing: how many packs of each group lie on the way. */
 function walkBack(
   end: number,
   groups: readonly Group[],
   rows: readonly Wanted[],
-  history: readonly (readonly bigint[])[],
+  history: readonly Reach[],
 ): readonly Purchase[] {
   const counts = new Map<Pack, number>();
-  let total = end;
-  let units = 0;
+  let place: Place = { total: end, units: 0 };
   for (const [g, group] of [...groups.entries()].reverse()) {
-    if (groups[g + 1]?.row !== group.row) units = rows[group.row]!.need;
-    const back = stepBack(total, units, group, history[g]!);
-    total -= back.taken * group.price;
-    units = back.units;
+    if (groups[g + 1]?.row !== group.row) place = { ...place, units: rows[group.row]!.need };
+    const back = isUnbounded(group)
+      ? anyBack(place, group, history[g]!)
+      : someBack(place, group, history[g]!);
+    place = back.place;
     counts.set(group.pack, (counts.get(group.pack) ?? 0) + back.taken * group.packs);
   }
   return rows.map(({ need, packs }) =>
@@ -133,19 +144,40 @@ function walkBack(
   );
 }
 
-/** The fewest of a group that lead to these units and total, and the units there were before. */
-function stepBack(
-  total: number,
-  units: number,
-  group: Group,
-  before: readonly bigint[],
-): { readonly taken: number; readonly units: number } {
-  const need = before.length - 1;
-  for (let taken = 0; taken <= group.atMost && taken * group.price <= total; taken++) {
-    const least = Math.max(0, units - taken * group.units);
-    const highest = units === need ? need : units - taken * group.units;
-    for (let from = least; from <= highest; from++)
-      if (hasBit(before[from]!, total - taken * group.price)) return { taken, units: from };
+interface StepBack {
+  readonly taken: number;
+  readonly place: Place;
+}
+
+/** One at a time, until the place was reached without the group. */
+function anyBack(end: Place, { units, price }: Group, { before, after }: Reach): StepBack {
+  let place = end;
+  for (let taken = 0; ; taken++) {
+    if (hasBit(before[place.units]!, place.total)) return { taken, place };
+    const total = place.total - price;
+    const from = unitsBefore(place.units, units, after.length - 1).find(
+      (each) => (each < place.units || price > 0) && hasBit(after[each]!, total),
+    );
+    if (from === undefined) throw new RangeError('a total that was reached has no way back');
+    place = { total, units: from };
+  }
+}
+
+/** All of a limited group at once: the fewest that lead here. */
+function someBack(end: Place, { units, price, atMost }: Group, { before }: Reach): StepBack {
+  for (let taken = 0; taken <= atMost; taken++) {
+    const total = end.total - taken * price;
+    const from = unitsBefore(end.units, taken * units, before.length - 1).find((each) =>
+      hasBit(before[each]!, total),
+    );
+    if (from !== undefined) return { taken, place: { total, units: from } };
   }
   throw new RangeError('a total that was reached has no way back');
+}
+
+/** Units there may have been before `added` came, the most first: a met need may have been met already, or missed by up to as many. */
+function unitsBefore(now: number, added: number, need: number): readonly number[] {
+  const least = Math.max(0, now - added);
+  if (now < need) return now >= added ? [least] : [];
+  return Array.from({ length: need - least + 1 }, (_, i) => need - i);
 }

@@ -77,6 +77,8 @@ describe('forty favors in two colours with liner, layer, tag, ribbon and content
     expect(plain && best.totalMinor < plain.totalMinor).toBe(true);
     expect(evening.shopping.reduce((sum, row) => sum + (row.priceMinor ?? 0), 0)).toBe(best.subtotalMinor);
     for (const row of evening.shopping) expect(row.bought).toBeGreaterThanOrEqual(row.short);
+    const more = evening.shopping.filter(({ why }) => why.at(-1)?.says.startsWith('More than needed'));
+    expect(more.map(({ id }) => id)).toContain('foam-squares');
   });
 
   it('splits the cost among paper, adhesive, ribbon, extras and contents', () => {

@@ -170,6 +170,11 @@ describe('what stands in the way of an event', () => {
     },
     'tape-too-wide': (file) => setAll(file.supplies, { widthMm: 25.4 }),
     'longer-than-roll': (file) => setAll(file.supplies, { rollMm: 80 }),
+    'order-below-minimum': (file) => {
+      // more than the search for a larger order goes through
+      const terms = { discounts: [], shippingMinor: 0, freeShippingFromMinor: null, taxHundredths: 0 };
+      file.events[0]!.terms = { ...terms, minimumMinor: 99_999_999 };
+    },
     'price-missing': (file) => setAll(file.papers, { packs: [] }),
   };
 
