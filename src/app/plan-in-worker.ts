@@ -28,8 +28,9 @@ export function planInWorker(): Planner {
     new Promise((resolve) => {
       const question = { number: ++number, rows, eventId };
       answers.set(question.number, resolve);
-      if (!busy) return ask(question);
-      if (waiting) settle(waiting.number, null);
-      waiting = question;
+      if (busy) {
+        if (waiting) settle(waiting.number, null);
+        waiting = question;
+      } else ask(question);
     });
 }

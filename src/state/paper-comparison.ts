@@ -1,7 +1,8 @@
 import { use, useEffect, useState } from 'react';
 import type { Paper } from '../../shared/workbook';
 import type { EventPlan } from '../core/plan';
-import { PlannerContext, rowsForPlan } from './event-plan';
+import { type Planner, PlannerContext, rowsForPlan } from './event-plan';
+import type { Shelf } from './shelf';
 import { useWorkbook } from './use-workbook';
 
 /** What an event would take if all of it were cut from one paper. */
@@ -22,25 +23,30 @@ export function usePaperComparison(eventId: string): readonly PaperOutcome[] {
   const [found, setFound] = useState<readonly PaperOutcome[]>([]);
 
   useEffect(() => {
-    let wanted = true;
-    void (async () => {
-      const outcomes: PaperOutcome[] = [];
-      for (const paper of shelf.papers.values()) {
-        const rows = rowsForPlan(shelf, eventId);
-        const plan = await planner(
-          { ...rows, events: rows.events.map((event) => onPaper(event, paper.id)) },
-          eventId,
-        );
-        if (!wanted) return;
-        if (plan) outcomes.push(outcomeOf(plan, paper));
-      }
-      setFound(outcomes);
-    })();
-    return () => {
-      wanted = false;
-    };
+    const asking = new AbortController();
+    void compare(shelf, eventId, planner, asking.signal).then((outcomes) => {
+      if (!asking.signal.aborted) setFound(outcomes);
+    });
+    return () => asking.abort();
   }, [planner, shelf, eventId]);
   return found;
+}
+
+async function compare(
+  shelf: Shelf,
+  eventId: string,
+  planner: Planner,
+  asking: AbortSignal,
+): Promise<PaperOutcome[]> {
+  const rows = rowsForPlan(shelf, eventId);
+  const outcomes: PaperOutcome[] = [];
+  for (const paper of shelf.papers.values()) {
+    if (asking.aborted) break;
+    const events = rows.events.map((event) => onPaper(event, paper.id));
+    const plan = await planner({ ...rows, events }, eventId);
+    if (plan) outcomes.push(outcomeOf(plan, paper));
+  }
+  return outcomes;
 }
 
 const onPaper = <Event extends { readonly lines: readonly object[] }>(

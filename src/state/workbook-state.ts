@@ -52,42 +52,49 @@ export type Made =
 
 export interface WorkbookIntents {
   /** Opens the storage and loads everything; called once. */
-  boot(): Promise<void>;
+  readonly boot: () => Promise<void>;
   /** Changes one row as one undo step (typing on within a second, under the same label in the same fields, lengthens the step). */
-  edit<T extends TableName>(table: T, id: string, label: string, change: (row: Rows[T]) => Rows[T]): Refusals;
-  create<T extends TableName>(table: T, content: Content<T>, label: string): Made;
-  createRecipe(given: Pick<Content<'recipes'>, 'name' | 'styleId'> & Partial<Content<'recipes'>>): Made;
-  createEvent(given: Pick<Content<'events'>, 'name'> & Partial<Content<'events'>>): Made;
+  readonly edit: <T extends TableName>(
+    table: T,
+    id: string,
+    label: string,
+    change: (row: Rows[T]) => Rows[T],
+  ) => Refusals;
+  readonly create: <T extends TableName>(table: T, content: Content<T>, label: string) => Made;
+  readonly createRecipe: (
+    given: Pick<Content<'recipes'>, 'name' | 'styleId'> & Partial<Content<'recipes'>>,
+  ) => Made;
+  readonly createEvent: (given: Pick<Content<'events'>, 'name'> & Partial<Content<'events'>>) => Made;
   /** A copy under the name `name`. */
-  duplicate(key: RowKey, name: string): Made;
+  readonly duplicate: (key: RowKey, name: string) => Made;
   /** Into the bin, for thirty days; undo takes it out again. */
-  remove(key: RowKey): void;
-  undo(): void;
-  redo(): void;
-  changeSettings(change: Partial<Settings>): Refusals;
-  dismiss(noticeKey: number): void;
+  readonly remove: (key: RowKey) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly changeSettings: (change: Partial<Settings>) => Refusals;
+  readonly dismiss: (noticeKey: number) => void;
 
   /** What reading a file in would do; `importPlanned` does it, as one undo step. */
-  planImport(file: WorkbookFile): ImportPlan;
-  importPlanned(plan: ImportPlan): void;
+  readonly planImport: (file: WorkbookFile) => ImportPlan;
+  readonly importPlanned: (plan: ImportPlan) => void;
   /** A recipe or an event with all it needs, or everything; null if there is no such row. */
-  exportFile(
+  readonly exportFile: (
     what: { readonly kind: 'recipe' | 'event'; readonly id: string } | { readonly kind: 'everything' },
-  ): WorkbookFile | null;
+  ) => WorkbookFile | null;
   /** A file with everything has been put outside the browser. */
-  noteBackup(): void;
+  readonly noteBackup: () => void;
 
-  listBin(): Promise<Result<readonly Binned[]>>;
-  restoreFromBin(binned: Binned): Refusals;
-  listSnapshots(key: RowKey): Promise<Result<readonly Snapshot[]>>;
-  restoreSnapshot(snapshot: Snapshot): Refusals;
+  readonly listBin: () => Promise<Result<readonly Binned[]>>;
+  readonly restoreFromBin: (binned: Binned) => Refusals;
+  readonly listSnapshots: (key: RowKey) => Promise<Result<readonly Snapshot[]>>;
+  readonly restoreSnapshot: (snapshot: Snapshot) => Refusals;
 
   /** Keeps everything now; for leaving a page, and before an update of the app. */
-  keepNow(): Promise<void>;
-  acceptLoss(): Promise<void>;
+  readonly keepNow: () => Promise<void>;
+  readonly acceptLoss: () => Promise<void>;
   /** After a fault at the start: work in memory, with the warning that goes with it. */
-  carryOnInMemory(): void;
-  eraseEverything(): Promise<Result<null>>;
+  readonly carryOnInMemory: () => void;
+  readonly eraseEverything: () => Promise<Result<null>>;
 }
 
 export type WorkbookState = WorkbookData & WorkbookIntents;

@@ -8,8 +8,6 @@ interface FoldedPictureProps {
   readonly net: BoxNet;
   /** The card's own colour; a neutral card without it. */
   readonly colour?: string;
-  /** What it shows, for those who cannot see it; without it the picture only decorates a name beside it. */
-  readonly title?: string;
 }
 
 /** From the right, and from a standing maker's eyes. */
@@ -18,17 +16,16 @@ const ROOM = 0.12;
 const path = (points: readonly (readonly [number, number])[]) =>
   `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
 
-/** The folded box, in its card's colour, with daylight from the left. */
-export function FoldedPicture({ net, colour = '#f4efe4', title }: FoldedPictureProps) {
+/** The folded box, in its card's colour, with daylight from the left. It decorates a name beside it, and says nothing the page does not. */
+export function FoldedPicture({ net, colour = '#f4efe4' }: FoldedPictureProps) {
   const view = useMemo(() => viewFolded(net, EYE), [net]);
   const { left, top, width, height } = view.box;
   const margin = ROOM * Math.max(width, height);
-  const named = title === undefined ? { 'aria-hidden': true } : { role: 'img', 'aria-label': title };
   return (
     <svg
       className="folded-picture"
       viewBox={`${left - margin} ${top - margin} ${width + 2 * margin} ${height + 2 * margin}`}
-      {...named}
+      aria-hidden="true"
     >
       <path className="folded-shadow" d={`${path(view.shadow)}Z`} />
       {view.faces.map((face, at) => {

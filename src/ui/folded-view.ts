@@ -102,7 +102,7 @@ function edgesByFace(piece: PieceNet, folded: readonly FoldedFace[]) {
 /** How many layers lie inside each face. */
 function layersOf(piece: PieceNet): Map<number, number> {
   const layers = new Map<number, number>();
-  for (const group of piece.overlaps) group.forEach((face, at) => layers.set(face, at));
+  for (const group of piece.overlaps) for (const [at, face] of group.entries()) layers.set(face, at);
   return layers;
 }
 

@@ -49,12 +49,14 @@ export const shelfMessages: ShelfWords = {
     marksOf: (mark) => `marks every ${mark}`,
     sheetsOnHand: (count) => plural(count, 'sheet'),
     rollsOnHand: (count) => plural(count, 'roll'),
-    fileHolds: (fresh, differing, same) =>
-      [
+    fileHolds: (fresh, differing, same) => {
+      const parts = [
         `This file brings ${plural(fresh, 'new thing')}`,
         ...(differing > 0 ? [`${differing} that differ from yours and come in beside them`] : []),
         ...(same > 0 ? [`${same} that you have already`] : []),
-      ].join(', ') + '.',
+      ];
+      return `${parts.join(', ')}.`;
+    },
   },
   newRecipe: {
     title: 'Which box?',

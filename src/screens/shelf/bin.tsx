@@ -14,6 +14,7 @@ export function Bin() {
   const rows = useWorkbook((state) => state.rows);
   const save = useWorkbook((state) => state.save);
   const [binned, setBinned] = useState<Binned>([]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: looked through again whenever something has been kept
   useEffect(() => {
     let looking = true;
     void listBin().then((result) => {
@@ -22,7 +23,6 @@ export function Bin() {
     return () => {
       looking = false;
     };
-    // Looked through again whenever something has been kept.
   }, [listBin, save]);
   const lying = binned.filter(({ table, row }) => !rows[table].has(row.id));
   if (lying.length === 0) return <p className="soft">{words.binEmpty}</p>;

@@ -22,7 +22,10 @@ export function EmptyShelf() {
   const openDemo = async () => {
     const text = await fetchDemo();
     const reading = text === null ? null : readWorkbook(text);
-    if (!reading?.ok) return setFailed(true);
+    if (!reading?.ok) {
+      setFailed(true);
+      return;
+    }
     const plan = planImport(reading.file);
     importPlanned(plan);
     const event = plan.rows.find(({ table }) => table === 'events');
