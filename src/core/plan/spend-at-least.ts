@@ -6,9 +6,9 @@ export interface Wanted {
   readonly packs: readonly Pack[];
 }
 
-/** The search is given up beyond these: totals in units of the prices' common measure, and bits kept in all (about 6 MB). */
-const MOST_TOTAL = 100_000;
-const MOST_BITS = 5e7;
+/** The search is given up beyond these: totals in units of the prices' common measure, and bits kept in all (about 50 MB). */
+const MOST_TOTAL = 300_000;
+const MOST_BITS = 4e8;
 
 /**
  * Packs are taken one kind after another, in groups: singles of an offer at most `atMost`, anything else as often as wanted.
