@@ -124,6 +124,7 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
               style,
               { ...values, [bound.symbol]: least ? inches(0) : inches(100) } as typeof values,
               mark,
+              bound.given?.[0],
             ).find((finding) => finding.code === code);
           });
         expect(broken.some((finding) => finding !== undefined)).toBe(true);

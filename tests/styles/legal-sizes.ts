@@ -28,9 +28,12 @@ function anySize(style: BoxStyle, symbol: string, mark: Ticks): fc.Arbitrary<Tic
 function mend(style: BoxStyle, asked: Asked): Asked | null {
   let { sizes } = asked;
   for (let turn = 0; turn < 12; turn++) {
-    const stops = checkLimits(style, nameValues(style, { ...asked, sizes }).lengths, asked.mark).filter(
-      ({ severity }) => severity === 'stop',
-    );
+    const stops = checkLimits(
+      style,
+      nameValues(style, { ...asked, sizes }).lengths,
+      asked.mark,
+      asked.options,
+    ).filter(({ severity }) => severity === 'stop');
     const [stop] = stops;
     if (stop === undefined) return { ...asked, sizes };
     if (stop.fix === undefined) return null;

@@ -17,7 +17,7 @@ import type { Finding } from './finding';
  * Where the style's own limits stop it, only they are told: what else goes wrong follows from them. The closing path is `checkClosingPath`.
  */
 export function checkBox(style: BoxStyle, box: BoxNet, tool?: ToolReach): Finding[] {
-  const limits = checkLimits(style, box.values, tool?.finestMark ?? inches(0, 1, 16));
+  const limits = checkLimits(style, box.values, tool?.finestMark ?? inches(0, 1, 16), box.options);
   if (limits.some(({ severity }) => severity === 'stop')) return worstFirst(limits);
   const handling = box.pieces.flatMap((piece) => [
     ...checkNarrowPanels(piece),

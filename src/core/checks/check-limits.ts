@@ -1,17 +1,23 @@
 import { evaluateForm, formOf } from '../styles/linear-form';
-import type { BoxStyle, ConstraintSpec, Len } from '../styles/types';
+import type { BoxStyle, Chosen, ConstraintSpec, Len } from '../styles/types';
 import { roundToTick, type Ticks, ticks } from '../units/ticks';
 import type { Finding } from './finding';
 
 type Lengths = Readonly<Record<string, Ticks>>;
 
-/** Every limit of a style that these values break, with the nearest legal value on the maker's marks. `values` as in `BoxNet.values`. */
-export function checkLimits(style: BoxStyle, values: Lengths, mark: Ticks): Finding[] {
+/** Every limit of a style that these values break, with the nearest legal value on the maker's marks. `values` and `chosen` as in `BoxNet`. */
+export function checkLimits(style: BoxStyle, values: Lengths, mark: Ticks, chosen: Chosen = {}): Finding[] {
+  const asked = style.constraints.filter(
+    ({ given }) => given === undefined || given.some((choice) => matches(choice, chosen)),
+  );
   return [
     ...Object.keys(style.symbols).flatMap((symbol) => checkRange(style, symbol, values, mark)),
-    ...style.constraints.flatMap((bound) => checkBound(style, bound, values, mark)),
+    ...asked.flatMap((bound) => checkBound(style, bound, values, mark)),
   ];
 }
+
+const matches = (choice: Chosen, chosen: Chosen): boolean =>
+  Object.entries(choice).every(([option, id]) => chosen[option] === id);
 
 function checkRange(style: BoxStyle, symbol: string, values: Lengths, mark: Ticks): Finding[] {
   const spec = style.symbols[symbol];

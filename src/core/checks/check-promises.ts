@@ -54,34 +54,39 @@ function checkCover(promise: Cover, box: BoxNet, closed: readonly ClosedPiece[])
   ];
 }
 
-/** The outer piece's floor is larger than the inner one's by the promised gap, both ways, and the gap takes two calipers. */
+/**
+ * The outer piece is larger than the inner one by the promised gap, across and deep, or across and high if the inner one slides in; and the
+ * gap takes two calipers (one above a piece that slides).
+ */
 function checkNest(promise: Nest, box: BoxNet, closed: readonly ClosedPiece[]): Finding[] {
   const [inner, outer] = [promise.inner, promise.outer].map((id) =>
     closed.find(({ piece }) => piece.id === id),
   );
   if (inner === undefined || outer === undefined) return [];
+  const caliper = box.caliperUm / 1000;
   const gap = toMm(evaluateForm(formOf(promise.gap), box.values));
-  const [p, q] = [footprint(inner), footprint(outer)];
-  const play = Math.min(q[0] - p[0], q[1] - p[1]);
-  const tight =
-    play < (2 * box.caliperUm) / 1000 - inner.toleranceMm || Math.abs(play - gap) > 2 * inner.toleranceMm;
-  if (!tight) return [];
+  const [small, large] = [extentOf(inner), extentOf(outer)];
+  const [across, deep, high] = [large[0] - small[0], large[1] - small[1], large[2] - small[2]];
+  const play = promise.slides ? Math.min(across, high + caliper) : Math.min(across, deep);
+  const slack = 2 * inner.toleranceMm;
+  const loose = Math.abs(across - gap) > slack || (!promise.slides && Math.abs(deep - gap) > slack);
+  if (play >= 2 * caliper - slack && !loose) return [];
   return [
     {
       code: 'pieces-do-not-nest',
       severity: 'stop',
       where: promise.outer,
-      facts: { play: asTicks(play), least: asTicks((2 * box.caliperUm) / 1000) },
+      facts: { play: asTicks(play), least: asTicks(2 * caliper) },
       says: `The ${promise.outer} is {play} larger than the ${promise.inner}; twice the thickness of the card is {least}.`,
       remedy: 'Make the ease larger.',
     },
   ];
 }
 
-/** How wide and deep the piece stands on the bench, score to score. */
-function footprint({ faces }: ClosedPiece): readonly [number, number] {
+/** How wide, deep and high the closed piece stands on the bench, score to score, mm. */
+function extentOf({ faces }: ClosedPiece): readonly [number, number, number] {
   const corners = faces.flatMap(({ ring }) => ring);
-  const span = (axis: 0 | 1) =>
+  const span = (axis: 0 | 1 | 2) =>
     Math.max(...corners.map((corner) => corner[axis])) - Math.min(...corners.map((corner) => corner[axis]));
-  return [span(0), span(1)];
+  return [span(0), span(1), span(2)];
 }

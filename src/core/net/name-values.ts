@@ -1,12 +1,14 @@
+import { defaultChoices } from '../styles/define';
 import { evaluateForm, evaluateUp, formOf } from '../styles/linear-form';
-import type { BoxStyle, Len, Values } from '../styles/types';
-import { inches, millimetres, TICKS_PER_MM, type Ticks, ticks, toMm } from '../units/ticks';
+import type { BoxStyle, Chosen, Len, Values } from '../styles/types';
+import { inches, millimetres, roundToTick, TICKS_PER_MM, type Ticks, ticks, toMm } from '../units/ticks';
 
 /** What a maker chose; a size left out takes the style's default. `mark`: the marks allowances are rounded up to, 1/16 in if left out. */
 export interface Sizing {
   readonly sizes: Readonly<Record<string, Ticks>>;
   readonly caliperUm: number;
   readonly mark?: Ticks;
+  readonly options?: Chosen;
 }
 
 /** The value of every name of a style: in ticks for the net, in millimetres for what is not linear. */
@@ -33,7 +35,7 @@ export function fillSizes(
 /** Every name's value, each rounded once, in the order declared: symbols, caliper, allowances, sums, quantities, angles. */
 export function nameValues(
   style: BoxStyle,
-  { sizes, caliperUm, mark = inches(0, 1, 16) }: Sizing,
+  { sizes, caliperUm, mark = inches(0, 1, 16), options = {} }: Sizing,
 ): NamedValues {
   const lengths: Record<string, Ticks> = { ...fillSizes(style, sizes), t: caliperTicks(caliperUm) };
   for (const [name, text] of Object.entries(style.allowances ?? {}))
@@ -42,14 +44,16 @@ export function nameValues(
     lengths[name] = evaluateForm(formOf(text), lengths);
   const mm: Record<string, number> = {};
   for (const [name, length] of Object.entries(lengths)) mm[name] = toMm(length);
-  for (const [name, quantity] of Object.entries(style.quantities ?? {})) {
-    const exact = realOrNothing(quantity.of(mm));
-    lengths[name] = millimetres(exact);
-    mm[name] = exact;
+  const chosen = { ...defaultChoices(style), ...options };
+  for (const [name, { of, onMark }] of Object.entries(style.quantities ?? {})) {
+    const exact = realOrNothing(of(mm, chosen));
+    const length = onMark ? roundToTick(Math.ceil(millimetres(exact) / mark) * mark) : millimetres(exact);
+    lengths[name] = length;
+    mm[name] = onMark ? toMm(length) : exact;
   }
   const anglesDeg: Record<string, number> = {};
-  for (const [name, quantity] of Object.entries(style.angles ?? {}))
-    anglesDeg[name] = realOrNothing(quantity.of(mm));
+  for (const [name, { of }] of Object.entries(style.angles ?? {}))
+    anglesDeg[name] = realOrNothing(of(mm, chosen));
   return { lengths, mm, anglesDeg };
 }
 

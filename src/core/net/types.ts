@@ -1,4 +1,4 @@
-import type { Role } from '../styles/types';
+import type { Chosen, Role } from '../styles/types';
 import type { Ticks } from '../units/ticks';
 
 /** A point of the flat net: ticks, inside face up, origin at the blank's lower left, x right, y up. */
@@ -122,6 +122,8 @@ export interface BoxNet {
   readonly styleId: string;
   readonly pieces: readonly PieceNet[];
   readonly values: Readonly<Record<string, Ticks>>;
+  /** The choices it was built with, defaults filled in. */
+  readonly options: Chosen;
   readonly inside: { readonly width: Ticks; readonly depth: Ticks; readonly height: Ticks };
   readonly caliperUm: number;
 }

@@ -133,14 +133,21 @@ function checkPiece(
 
 /** The edges a panel has by name: four sides, or e0, e1, … round an outline. */
 function edgeNames(spec: PanelSpec): readonly string[] {
-  if (!('outline' in spec)) return ['left', 'right', 'up', 'down'];
-  return Array.from({ length: spec.outline.length + (spec.on === undefined ? 0 : 2) }, (_, at) => `e${at}`);
+  if ('size' in spec || 'lens' in spec) return ['left', 'right', 'up', 'down'];
+  const corners = 'regular' in spec ? spec.regular : spec.outline.length + (spec.on === undefined ? 0 : 2);
+  return Array.from({ length: corners }, (_, at) => `e${at}`);
 }
 
 function panelForms(spec: PanelSpec): Len[] {
   const own = 'size' in spec ? [...spec.size, ...bothEnds(spec.taper), ...(spec.bow ? [spec.bow] : [])] : [];
   const outline = 'outline' in spec ? [...spec.outline.flat(), ...(spec.hinge ? [spec.hinge] : [])] : [];
-  return [...own, ...outline, ...('lens' in spec ? [spec.lens] : []), ...(spec.at ? [spec.at] : [])];
+  return [
+    ...own,
+    ...outline,
+    ...('lens' in spec ? [spec.lens] : []),
+    ...('regular' in spec ? [spec.side] : []),
+    ...(spec.at ? [spec.at] : []),
+  ];
 }
 
 /** A taper as [start, end] along the parent's edge. */

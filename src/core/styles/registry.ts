@@ -1,10 +1,23 @@
+import { lidFlap } from './lid-flap';
 import { openTop } from './open-top';
 import { pillowPack } from './pillow-pack';
+import { reverseTuck } from './reverse-tuck';
 import { squarePyramid } from './square-pyramid';
+import { straightTuck } from './straight-tuck';
+import { tray } from './tray';
 import { trayLid } from './tray-lid';
 import type { BoxStyle } from './types';
 
 /** Every box style there is, in the order the picker shows them. A new style is one file and one line here. */
-export const STYLES: readonly BoxStyle[] = [openTop, trayLid, pillowPack, squarePyramid];
+export const STYLES: readonly BoxStyle[] = [
+  openTop,
+  lidFlap,
+  straightTuck,
+  reverseTuck,
+  tray,
+  trayLid,
+  pillowPack,
+  squarePyramid,
+];
 
 export const styleById = (id: string): BoxStyle | undefined => STYLES.find((style) => style.id === id);

@@ -46,10 +46,14 @@ export interface SymbolSpec {
   readonly max: Len;
 }
 
-/** A length that no linear form can give (slant heights, tapers): millimetres in, millimetres out, rounded to ticks once. */
+/**
+ * A length or angle that no linear form can give (slant heights, tapers): millimetres in, millimetres or degrees out, a length rounded to
+ * ticks once. `onMark`: a length that hands have to measure is taken up to the maker's next mark, and what follows reckons with that.
+ */
 export interface Quantity {
   readonly means: string;
-  readonly of: (values: Values) => number;
+  readonly of: (values: Values, chosen: Chosen) => number;
+  readonly onMark?: true;
 }
 
 export type EdgeName = 'left' | 'right' | 'up' | 'down' | `e${number}`;
@@ -65,12 +69,13 @@ interface PanelBase {
 }
 
 /**
- * The three shapes of a panel.
+ * The four shapes of a panel.
  * - rectangle: `size` is [across, up] as the net lies. `taper` draws in its two free corners along the hinge: one form, or [start, end]
  *   as the parent's edge runs. `bow` curves both its left and right edges inwards by that rise (pillow pack wall): it bends, and its
  *   `fold` is then measured between chord planes. `follows` names a bowed panel it is glued to and bends with.
  * - outline: the hinge is edge e0, the whole parent edge unless `at` and `hinge` say otherwise; the other corners follow counter-clockwise
  *   in the hinge frame [along, out], so e1 leaves the end of the hinge where along is 0. A root outline gives all its corners in x, y.
+ * - regular: so many equal sides, edge e0 at the hinge (or level at the bottom, for a root) and the others counter-clockwise.
  * - lens: an end flap on a bowed edge; the form is the rise of its free edge beyond the chord (0 is straight, the bow's rise a full lens).
  */
 export type PanelSpec = PanelBase &
@@ -82,6 +87,7 @@ export type PanelSpec = PanelBase &
         readonly follows?: string;
       }
     | { readonly hinge?: Len; readonly outline: readonly (readonly [along: Len, out: Len])[] }
+    | { readonly regular: number; readonly side: Len }
     | { readonly lens: Len }
   );
 
@@ -145,6 +151,8 @@ export interface ConstraintSpec {
   readonly atLeast?: Len;
   readonly atMost?: Len;
   readonly severity: 'stop' | 'warn' | 'note';
+  /** Asked only when the options are chosen in one of these ways. */
+  readonly given?: readonly Chosen[];
   /** Extra lengths the sentence names, as linear forms. */
   readonly facts?: Readonly<Record<string, Len>>;
   /** Value and reason: 'Bottom flaps {bottomFlap} leave a hole {hole} wide.' */
@@ -161,7 +169,14 @@ export type PromiseSpec =
       readonly panels: readonly string[];
       readonly area: readonly [Len, Len];
     }
-  | { readonly claim: 'nests'; readonly inner: string; readonly outer: string; readonly gap: Len };
+  /** `slides`: the inner piece goes in sideways, so the gap is asked for across and above it only. */
+  | {
+      readonly claim: 'nests';
+      readonly inner: string;
+      readonly outer: string;
+      readonly gap: Len;
+      readonly slides?: true;
+    };
 
 /** One choice of construction (wall order, seam at back or side, tab left or right). The first choice is the default. */
 export interface OptionSpec {

@@ -1,14 +1,14 @@
 import { type BoxNet, layNet } from '../../../src/core/net';
-import type { BoxStyle, PanelSpec, PieceSpec, Pieces } from '../../../src/core/styles';
-import { evaluateForm, formOf } from '../../../src/core/styles';
+import type { BoxStyle, PanelSpec, PieceSpec } from '../../../src/core/styles';
+import { evaluateForm, formOf, piecesOf } from '../../../src/core/styles';
 
-/** A style with one piece changed, to see a check trip. Only for styles without options. */
+/** A style with one piece changed, to see a check trip; its options stay at their defaults. */
 export function withPiece(
   style: BoxStyle,
   id: string,
   change: (piece: PieceSpec) => Partial<PieceSpec>,
 ): BoxStyle {
-  const pieces = style.pieces as Pieces;
+  const pieces = piecesOf(style);
   const piece = pieces[id];
   if (piece === undefined) throw new RangeError(`no piece ${id}`);
   return { ...style, pieces: { ...pieces, [id]: { ...piece, ...change(piece) } } };

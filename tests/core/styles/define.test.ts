@@ -4,7 +4,7 @@ import {
   defineStyle,
   everyChoice,
   type PieceSpec,
-  type Pieces,
+  piecesOf,
   STYLES,
   StyleError,
   styleById,
@@ -12,7 +12,7 @@ import {
 import { openTop } from '../../../src/core/styles/open-top';
 
 const style: BoxStyle = openTop;
-const box = (style.pieces as Pieces)['box'] as PieceSpec;
+const box = piecesOf(style)['box'] as PieceSpec;
 const withBox = (part: Partial<PieceSpec>): BoxStyle => ({ ...style, pieces: { box: { ...box, ...part } } });
 const withPanel = (name: string, panel: unknown): BoxStyle =>
   withBox({ panels: { ...box.panels, [name]: panel } as PieceSpec['panels'] });

@@ -1,0 +1,47 @@
+import { gluedTube, TUBE_LIMITS, TUBE_OPTIONS, TUBE_QUANTITIES, TUBE_SYMBOLS } from './glued-tube';
+import {
+  TUCK_ALLOWANCES,
+  TUCK_LAYERS,
+  TUCK_LETS,
+  TUCK_LIMITS,
+  TUCK_QUANTITIES,
+  TUCK_SYMBOLS,
+  tuckClosing,
+  tuckLid,
+  tuckOverlap,
+} from './tuck-lid';
+import type { BoxStyle, Chosen, Pieces } from './types';
+
+/** All that straight and reverse tuck ends share: a glued tube with a tucked lid at each end, the upper one on the back. */
+export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
+  ({
+    version: 1,
+    symbols: { ...TUBE_SYMBOLS, ...TUCK_SYMBOLS },
+    inside: ['width - t', 'depth - lidShort - t', 'height - 4t'],
+    allowances: TUCK_ALLOWANCES,
+    lets: TUCK_LETS,
+    quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
+    options: TUBE_OPTIONS,
+    pieces: (chosen: Chosen): Pieces => {
+      const tube = gluedTube(chosen, TUCK_LAYERS, TUCK_LAYERS);
+      return {
+        box: {
+          label: 'Box',
+          panels: {
+            ...tube.panels,
+            ...tuckLid(tube, bottomLidOn, 'down', 'bottom'),
+            ...tuckLid(tube, 'back', 'up', 'top'),
+          },
+          joints: [tube.joint],
+          seams: [tube.seam],
+          overlaps: [tuckOverlap('bottom'), tuckOverlap('top')],
+          closing: [...tube.closing, ...tuckClosing('bottom'), ...tuckClosing('top')],
+          shell: ['front', 'right', 'back', 'left'],
+          roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+        },
+      };
+    },
+    constraints: [...TUBE_LIMITS, ...TUCK_LIMITS],
+    promises: [],
+    traits: ['lid', 'tall'],
+  }) as const satisfies Partial<BoxStyle>;
