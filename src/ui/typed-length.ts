@@ -119,7 +119,10 @@ function echoOf(value: Ticks, read: Reading | null, live: Draft | null, ruler: R
   if (live !== null && read?.ok === false) return { text: words.notYet, strong: false };
   const { other } = printLength(value, ruler);
   const strong = read?.ok === true && read.heard.echo !== null;
-  return { text: strong ? `${lengthWords(value, ruler)} = ${other}` : other, strong };
+  return {
+    text: strong ? `${lengthWords(value, ruler)} ${other.startsWith('≈') ? '' : '= '}${other}` : other,
+    strong,
+  };
 }
 
 function noteOf(text: string, read: Reading, ruler: Ruler, words: Words['field']): FieldNote | null {
