@@ -1,3 +1,4 @@
+import { limitsFor } from '../styles/limits-for';
 import { evaluateForm, formOf } from '../styles/linear-form';
 import type { BoxStyle, Chosen, ConstraintSpec, Len } from '../styles/types';
 import { roundToTick, type Ticks, ticks } from '../units/ticks';
@@ -7,17 +8,11 @@ type Lengths = Readonly<Record<string, Ticks>>;
 
 /** Every limit of a style that these values break, with the nearest legal value on the maker's marks. `values` and `chosen` as in `BoxNet`. */
 export function checkLimits(style: BoxStyle, values: Lengths, mark: Ticks, chosen: Chosen = {}): Finding[] {
-  const asked = style.constraints.filter(
-    ({ given }) => given === undefined || given.some((choice) => matches(choice, chosen)),
-  );
   return [
     ...Object.keys(style.symbols).flatMap((symbol) => checkRange(style, symbol, values, mark)),
-    ...asked.flatMap((bound) => checkBound(style, bound, values, mark)),
+    ...limitsFor(style, chosen).flatMap((bound) => checkBound(style, bound, values, mark)),
   ];
 }
-
-const matches = (choice: Chosen, chosen: Chosen): boolean =>
-  Object.entries(choice).every(([option, id]) => chosen[option] === id);
 
 function checkRange(style: BoxStyle, symbol: string, values: Lengths, mark: Ticks): Finding[] {
   const spec = style.symbols[symbol];

@@ -72,7 +72,7 @@ function searchOne(question: EasyMarkQuestion, options: Chosen, memo: YieldMemo)
   const over = overSymbols(style, base);
   const reader = markReader(forms.marks, ruler, question.reach);
   const excessOf = excessRater(question.need, style.inside.map(over));
-  const limits = limitsOf(style, over);
+  const limits = limitsOf(style, options, over);
   const found: Found = { combination: [], roughness: [], handling: [], excess: [] };
   const tried = holdIdle(lists, usual, forms);
   forEachCombination(tried, (values, combination) => {

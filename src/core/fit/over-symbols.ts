@@ -1,6 +1,7 @@
 import { nameValues, type Sizing } from '../net';
+import { limitsFor } from '../styles/limits-for';
 import { expandForm, formOf } from '../styles/linear-form';
-import type { BoxStyle, Len } from '../styles/types';
+import type { BoxStyle, Chosen, Len } from '../styles/types';
 import type { CoordinateForm } from './mark-forms';
 
 /**
@@ -23,9 +24,13 @@ export function overSymbols(style: BoxStyle, sizing: Sizing): (text: Len) => Coo
 }
 
 /** Every bound that stops or spoils the box, as a form that must not be negative: the style's constraints, and each symbol's own least and most. */
-export function limitsOf(style: BoxStyle, over: (text: Len) => CoordinateForm): CoordinateForm[] {
+export function limitsOf(
+  style: BoxStyle,
+  chosen: Chosen,
+  over: (text: Len) => CoordinateForm,
+): CoordinateForm[] {
   const bounds = [
-    ...style.constraints.filter(({ severity }) => severity !== 'note'),
+    ...limitsFor(style, chosen).filter(({ severity }) => severity !== 'note'),
     ...Object.entries(style.symbols).flatMap(([symbol, { min, max }]) => [
       { symbol, atLeast: min },
       { symbol, atMost: max },

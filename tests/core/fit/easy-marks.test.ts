@@ -28,7 +28,7 @@ const question = (more: Partial<EasyMarkQuestion>): EasyMarkQuestion => ({
   ruler: { unit: 'in', finest: inches(0, 1, 16) },
   reach: inches(12),
   held: {},
-  heldOptions: {},
+  heldOptions: { order: 'front', tab: 'right' },
   paper: LETTER,
   tool: BLADE,
   ...more,
