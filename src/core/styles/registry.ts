@@ -2,6 +2,7 @@ import { lidFlap } from './lid-flap';
 import { openTop } from './open-top';
 import { pillowPack } from './pillow-pack';
 import { reverseTuck } from './reverse-tuck';
+import { sleeveDrawer } from './sleeve-drawer';
 import { squarePyramid } from './square-pyramid';
 import { straightTuck } from './straight-tuck';
 import { tray } from './tray';
@@ -16,6 +17,7 @@ export const STYLES: readonly BoxStyle[] = [
   reverseTuck,
   tray,
   trayLid,
+  sleeveDrawer,
   pillowPack,
   squarePyramid,
 ];
