@@ -1,6 +1,7 @@
 import type { Ticks } from '../units/ticks';
 import type { Quarters } from './card-lie';
 import { HANDLING } from './handling-cost';
+import { arrangeByLie, arrangeBySetting, ordersOf } from './score-arrangement';
 import type { BenchTool } from './types';
 
 /** One score as it can be made: the card turned this way, the fence at this distance. */
@@ -21,130 +22,129 @@ export interface ScoreOrder {
 /** Turns that are still to come when scoring ends with the card lying this way. */
 export type TurnsAfter = (quarters: Quarters) => number;
 
-/** Up to this many scores every choice of edges is tried. source: our choice, 2^12 choices take milliseconds. */
+/** Up to this many scores that could share a distance every choice is tried. source: our choice, 2^12 choices take milliseconds. */
 const TRY_ALL_UP_TO = 12;
 
 /**
  * Which edge each score is measured from, and in what order: least sum of rough marks, fence settings and turns, among all choices of edges
- * in two orders of work (turn seldom, or set the fence seldom). Beyond twelve scores each takes its own best edge, lie by lie.
+ * in two orders of work (turn seldom, or set the fence seldom). With more than twelve scores that could share a distance, each of those
+ * takes its easiest edge.
  */
 export function orderScores(
   options: readonly (readonly ScoreStop[])[],
   tool: BenchTool,
   turnsAfter: TurnsAfter,
 ): ScoreOrder {
-  const weights = HANDLING[tool.kind];
-  const judge = (stops: readonly ScoreStop[]): ScoreOrder => cheaperOrder(stops, weights, turnsAfter);
-  const easiest = options.map((choices) => least(choices, (stop) => stop.cost));
-  let best = judge(easiest);
-  if (options.length > TRY_ALL_UP_TO) {
-    for (const stops of [...likeLies(options), likeSettings(options)]) best = cheaper(best, judge(stops));
-    return best;
+  const search = new OrderSearch(options, tool, turnsAfter);
+  for (const lies of LIE_SETS) search.within(lies);
+  return search.best;
+}
+
+/** Every set of lies, the smaller first. */
+const LIE_SETS = Array.from({ length: 15 }, (_, i) => i + 1)
+  .map((mask) => ([0, 1, 2, 3] as const).filter((lie) => (mask >> lie) % 2 === 1))
+  .sort((one, other) => one.length - other.length);
+
+/** Tries choices set of lies by set of lies, and leaves off where a bound says that nothing better can come. */
+class OrderSearch {
+  best: ScoreOrder = { stops: [], cost: Number.POSITIVE_INFINITY };
+  readonly #options: readonly (readonly ScoreStop[])[];
+  readonly #setting: number;
+  readonly #turn: number;
+  readonly #turnsAfter: TurnsAfter;
+  /** Scores that could share a distance with another; the rest need a setting of their own whatever is chosen. */
+  readonly #kin: ReadonlySet<number>;
+
+  constructor(options: readonly (readonly ScoreStop[])[], tool: BenchTool, turnsAfter: TurnsAfter) {
+    this.#options = options;
+    this.#setting = HANDLING[tool.kind].setting;
+    this.#turn = HANDLING[tool.kind].turn;
+    this.#turnsAfter = turnsAfter;
+    const kin = kinOf(options);
+    this.#kin = kin.length > TRY_ALL_UP_TO ? new Set() : new Set(kin);
+    if (options.length === 0) this.best = { stops: [], cost: 0 };
   }
-  const costAhead = options.map((_, i) => easiest.slice(i).reduce((sum, stop) => sum + stop.cost, 0));
-  const choose = (i: number, chosen: readonly ScoreStop[], spent: number): void => {
-    const atLeast = spent + (costAhead[i] ?? 0) + leastHandling(chosen, weights);
-    if (atLeast >= best.cost) return;
-    if (i === options.length) best = cheaper(best, judge(chosen));
-    for (const stop of options[i] ?? []) choose(i + 1, [...chosen, stop], spent + stop.cost);
-  };
-  choose(0, [], 0);
-  return best;
+
+  /** All choices that use only these lies. A score without kin takes the easier of its edges. */
+  within(lies: readonly Quarters[]): void {
+    const allowed = this.#options.map((choices) => choices.filter((stop) => lies.includes(stop.quarters)));
+    if (allowed.some((choices) => choices.length === 0)) return;
+    const ahead = allowed.map((choices) => Math.min(...choices.map((stop) => stop.cost)));
+    const choices = allowed.map((stops, i) => (this.#kin.has(i) ? stops : [easiest(stops)]));
+    // Kin first to last, so that the bound sees shared distances early.
+    const order = choices
+      .map((_, i) => i)
+      .sort((a, b) => Number(this.#kin.has(b)) - Number(this.#kin.has(a)) || a - b);
+    const turns = lies.length - (lies.includes(0) ? 1 : 0);
+    const atLeast = (chosen: readonly ScoreStop[], rough: number): number => {
+      const kinAhead = order.slice(chosen.length).filter((i) => this.#kin.has(i)).length;
+      const alone = choices.length - chosen.length - kinAhead;
+      const settings = new Set(chosen.map((stop) => stop.at)).size + alone;
+      return rough + this.#handling(settings, turns);
+    };
+    const choose = (place: number, chosen: readonly ScoreStop[], rough: number): void => {
+      if (atLeast(chosen, rough) >= this.best.cost) return;
+      const i = order[place];
+      if (i === undefined)
+        this.#judge(
+          [...chosen].sort((a, b) => a.run - b.run),
+          lies,
+        );
+      else
+        for (const stop of choices[i] ?? [])
+          choose(place + 1, [...chosen, stop], rough - (ahead[i] ?? 0) + stop.cost);
+    };
+    choose(
+      0,
+      [],
+      ahead.reduce((sum, cost) => sum + cost, 0),
+    );
+  }
+
+  /** From one score to the next the fence is set or the card is turned, so few settings cost turns and few turns cost settings. */
+  #handling(settings: number, turns: number): number {
+    const count = this.#options.length;
+    return this.#setting <= this.#turn
+      ? this.#setting * Math.max(settings, count - turns) + this.#turn * turns
+      : this.#setting * settings + this.#turn * Math.max(turns, count - settings);
+  }
+
+  #judge(chosen: readonly ScoreStop[], lies: readonly Quarters[]): void {
+    const rough = chosen.reduce((sum, stop) => sum + stop.cost, 0);
+    const settings = new Set(chosen.map((stop) => stop.at)).size;
+    // Of equals the first is kept: the card as it lies, then quarter turn by quarter turn.
+    for (const order of ordersOf(lies)) {
+      const [first = 0, last = 0] = [order[0], order.at(-1)];
+      const turns = lies.length - (first === 0 ? 1 : 0) + this.#turnsAfter(last);
+      if (rough + this.#handling(settings, turns) < this.best.cost) this.#keep(arrangeByLie(chosen, order));
+    }
+    if (this.#setting > 0) this.#keep(arrangeBySetting(chosen));
+  }
+
+  #keep(stops: readonly ScoreStop[]): void {
+    let cost = 0;
+    let lie: Quarters = 0;
+    let fence: Ticks | null = null;
+    for (const stop of stops) {
+      cost += stop.cost + (stop.quarters === lie ? 0 : this.#turn) + (stop.at === fence ? 0 : this.#setting);
+      lie = stop.quarters;
+      fence = stop.at;
+    }
+    cost += this.#turn * this.#turnsAfter(lie);
+    if (cost < this.best.cost) this.best = { stops, cost };
+  }
 }
 
-interface Weights {
-  readonly setting: number;
-  readonly turn: number;
-}
+const easiest = (stops: readonly ScoreStop[]): ScoreStop =>
+  stops.reduce((best, stop) => (stop.cost < best.cost ? stop : best));
 
-/** No order of work handles less: each distance is set once, each lie is turned to once from the first. */
-function leastHandling(stops: readonly ScoreStop[], { setting, turn }: Weights): number {
-  const settings = new Set(stops.map((stop) => stop.at)).size;
-  const lies = new Set(stops.map((stop) => stop.quarters)).add(0).size;
-  return settings * setting + (lies - 1) * turn;
-}
-
-const cheaper = (one: ScoreOrder, other: ScoreOrder): ScoreOrder => (other.cost < one.cost ? other : one);
-
-function cheaperOrder(stops: readonly ScoreStop[], weights: Weights, turnsAfter: TurnsAfter): ScoreOrder {
-  const priced = (order: readonly ScoreStop[]): ScoreOrder => ({
-    stops: order,
-    cost: priceOf(order, weights, turnsAfter),
+/** The scores, by index, that have a distance in common with another score. */
+function kinOf(options: readonly (readonly ScoreStop[])[]): readonly number[] {
+  const users = new Map<Ticks, Set<number>>();
+  options.forEach((choices, i) => {
+    for (const { at } of choices) users.set(at, (users.get(at) ?? new Set()).add(i));
   });
-  // Of equals the first is kept: the card as it lies, then quarter turn by quarter turn.
-  const orders = [...liesInTurn(stops).map((lies) => lieByLie(stops, lies)), settingBySetting(stops)];
-  return orders.map(priced).reduce(cheaper);
-}
-
-function priceOf(order: readonly ScoreStop[], { setting, turn }: Weights, turnsAfter: TurnsAfter): number {
-  let price = 0;
-  let lie: Quarters = 0;
-  let fence: Ticks | null = null;
-  for (const stop of order) {
-    price += stop.cost + (stop.quarters === lie ? 0 : turn) + (stop.at === fence ? 0 : setting);
-    lie = stop.quarters;
-    fence = stop.at;
-  }
-  return price + turn * turnsAfter(lie);
-}
-
-/** Every order in which the used lies can be visited; at most 24. */
-function liesInTurn(stops: readonly ScoreStop[]): readonly (readonly Quarters[])[] {
-  const used = ([0, 1, 2, 3] as const).filter((lie) => stops.some((stop) => stop.quarters === lie));
-  return permute(used);
-}
-
-const permute = (lies: readonly Quarters[]): readonly (readonly Quarters[])[] =>
-  lies.length < 2
-    ? [lies]
-    : lies.flatMap((lie) => permute(lies.filter((other) => other !== lie)).map((rest) => [lie, ...rest]));
-
-/** Everything in one lie, then turn; a distance shared with the next lie comes last, so that the fence can stay. */
-function lieByLie(stops: readonly ScoreStop[], lies: readonly Quarters[]): readonly ScoreStop[] {
-  const order: ScoreStop[] = [];
-  lies.forEach((lie, i) => {
-    const here = stops.filter((stop) => stop.quarters === lie).sort(rising);
-    const next = stops.filter((stop) => stop.quarters === lies[i + 1]);
-    const fence = order.at(-1)?.at;
-    const first = here.filter((stop) => stop.at === fence);
-    const rest = here.filter((stop) => stop.at !== fence);
-    const last = rest.filter((stop) => next.some((other) => other.at === stop.at)).slice(0, 1);
-    order.push(...first, ...rest.filter((stop) => !last.includes(stop)), ...last);
-  });
-  return order;
-}
-
-const rising = (one: ScoreStop, other: ScoreStop): number => one.at - other.at;
-
-/** Set the fence once for a distance and turn the card; distances that serve most edges first. */
-function settingBySetting(stops: readonly ScoreStop[]): readonly ScoreStop[] {
-  const groups = new Map<Ticks, ScoreStop[]>();
-  for (const stop of stops) groups.set(stop.at, [...(groups.get(stop.at) ?? []), stop]);
-  const order: ScoreStop[] = [];
-  for (const group of [...groups.values()].sort((a, b) => b.length - a.length || rising(a[0]!, b[0]!))) {
-    const lie = order.at(-1)?.quarters ?? 0;
-    const turnsTo = (stop: ScoreStop): number => (stop.quarters - lie + 4) % 4;
-    order.push(...group.sort((a, b) => turnsTo(a) - turnsTo(b)));
-  }
-  return order;
-}
-
-const least = <T>(things: readonly T[], cost: (thing: T) => number): T =>
-  things.reduce((best, thing) => (cost(thing) < cost(best) ? thing : best));
-
-/** For every choice of lies: each score in the easiest of them that it has. */
-function likeLies(options: readonly (readonly ScoreStop[])[]): readonly (readonly ScoreStop[])[] {
-  return Array.from({ length: 15 }, (_, i) => i + 1).map((mask) =>
-    options.map((choices) => {
-      const allowed = choices.filter((stop) => (mask >> stop.quarters) % 2 === 1);
-      return least(allowed.length > 0 ? allowed : choices, (stop) => stop.cost);
-    }),
+  return options.flatMap((choices, i) =>
+    choices.some(({ at }) => (users.get(at)?.size ?? 0) > 1) ? [i] : [],
   );
-}
-
-/** Each score at the distance that most of the others could share. */
-function likeSettings(options: readonly (readonly ScoreStop[])[]): readonly ScoreStop[] {
-  const uses = new Map<Ticks, number>();
-  for (const stop of options.flat()) uses.set(stop.at, (uses.get(stop.at) ?? 0) + 1);
-  return options.map((choices) => least(choices, (stop) => stop.cost - 10 * (uses.get(stop.at) ?? 0)));
 }

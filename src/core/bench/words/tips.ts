@@ -36,7 +36,7 @@ function workTips(group: ActGroup, bench: Bench): readonly string[] {
     case 'blank':
       return longBlank(group, bench);
     case 'score':
-      return slitLater(group, bench);
+      return [...fenceStays(group, bench), ...slitLater(group, bench)];
     case 'slit':
       return opensAtEdge(group) ? ['Stop at the cross score, not beyond it.'] : [];
     case 'cut':
@@ -56,6 +56,14 @@ function longBlank({ acts }: ActGroup, { tool }: Bench): readonly string[] {
   const [blank] = acts;
   if (blank?.op !== 'blank' || Math.max(blank.across, blank.up) <= tool.longestCut) return [];
   return ['Longer than the trimmer cuts: use a knife and a metal ruler.'];
+}
+
+/** On a trimmer half the work is setting the fence: say so when it need not be touched. */
+function fenceStays({ acts, from }: ActGroup, { groups, tool }: Bench): readonly string[] {
+  const before = groups.filter((group) => group.family === 'score' && group.to <= from).at(-1);
+  const [last, first] = [before?.acts.at(-1), acts[0]];
+  const isSame = last?.op === 'score' && first?.op === 'score' && last.at === first.at;
+  return isSame && tool.kind === 'fence' ? ['The fence stays where it is.'] : [];
 }
 
 /** A board has no stops, so a score goes edge to edge even where part of its line is slit afterwards. */

@@ -88,6 +88,14 @@ describe('tips only where the numbers call for them', () => {
     expect(tips(cardOf('open-top')[0]).join()).not.toContain('A strip this narrow');
   });
 
+  test('a fence that is set once is said to stay, on a trimmer', () => {
+    const stays = (tool: BenchTool) =>
+      tips(cardOf('tray-lid', {}, tool)[0]).filter((tip) => tip === 'The fence stays where it is.');
+    expect(stays(trimmer)).toHaveLength(3);
+    expect(stays(board)).toHaveLength(0);
+    expect(tips(cardOf('open-top')[0])).not.toContain('The fence stays where it is.');
+  });
+
   test('a tray needs no flaps tapered', () => {
     expect(tips(cardOf('tray-lid')[0]).join()).not.toContain('Taper');
   });
