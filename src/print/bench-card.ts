@@ -1,4 +1,5 @@
-import type { CardStep, CautionCode } from '../core/bench';
+import type { BenchProgram, BenchTool, CardStep, CautionCode } from '../core/bench';
+import { drawFolded } from '../core/draw/folded-drawing';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { drawLegend, inksIn } from '../core/draw/legend';
 import { lengthWords, sizeWords } from '../core/draw/length-text';
@@ -8,6 +9,7 @@ import type { BoxNet, PieceNet } from '../core/net/types';
 import type { Ruler } from '../core/units';
 import {
   type Block,
+  besideBlocks,
   drawingBlock,
   keepNext,
   pencilLines,
@@ -18,12 +20,15 @@ import {
 } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
-import { cautionWords, stepBlock } from './step-block';
+import { cautionWords, isNarrow, narrowStep, type StepStyle, stepBlocks } from './step-block';
+import { stepPicture } from './step-picture';
 
-/** The bench card of one piece: its net, and its steps as words. */
+/** The bench card of one piece: its net, and its steps as words; with the program and its tool, each step has a picture too. */
 export interface PieceCard {
   readonly piece: PieceNet;
   readonly steps: readonly CardStep[];
+  readonly program?: BenchProgram;
+  readonly tool?: BenchTool;
 }
 
 export interface BenchCardInput {
@@ -40,6 +45,7 @@ export interface BenchCardInput {
   readonly stamp: PrintStamp;
 }
 
+const CLOSED_MM = { widthMm: 44, heightMm: 30 }; // room for the finished piece, beside the title
 const PICTURE_SHARE = 0.42; // of the column's height, at most
 
 /** What lies beside the trimmer: the net with its numbers, then step by step what hands do. Each piece starts a page of its own. */
@@ -59,7 +65,8 @@ export function printBenchCard(input: BenchCardInput): PrintDocument {
   };
 }
 
-function cardBlocks({ piece, steps }: PieceCard, input: BenchCardInput): Block[] {
+function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
+  const { piece } = card;
   const { ruler, faceUp, inside, styleName } = input;
   const { widthMm, heightMm } = columnOf(input.paper);
   const name = input.cards.length > 1 ? `${input.recipeName}: ${piece.label}` : input.recipeName;
@@ -72,16 +79,20 @@ function cardBlocks({ piece, steps }: PieceCard, input: BenchCardInput): Block[]
     { ruler, textMm: TYPE_MM.number, faceUp, grain: input.grain },
   );
   const legend = drawLegend(inksIn([net]), widthMm, TYPE_MM.small);
-  const cautions = cautionWords(steps);
-  return [
-    textBlock(name, { widthMm, sizeMm: TYPE_MM.title, bold: true }),
+  const words = (text: string, sizeMm: number, bold = false) =>
+    textBlock(text, { widthMm: widthMm - CLOSED_MM.widthMm - BETWEEN_MM, sizeMm, bold });
+  const head = stackBlocks([
+    words(name, TYPE_MM.title, true),
     space(2.5),
-    textBlock(
-      `${styleName}. Inside ${room.join(' × ')} ${ruler.unit}. Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}.`,
-      { widthMm, sizeMm: TYPE_MM.lead },
-    ),
+    words(`${styleName}. Inside ${room.join(' × ')} ${ruler.unit}.`, TYPE_MM.lead),
+    space(1.5),
+    words(`Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}.`, TYPE_MM.lead),
     space(2),
-    textBlock(faceWords(faceUp), { widthMm, sizeMm: TYPE_MM.lead, bold: true }),
+    words(faceWords(faceUp), TYPE_MM.lead, true),
+  ]);
+  const closed = drawingBlock(drawFolded(piece, { from: 'standing', space: CLOSED_MM }), CLOSED_MM.widthMm);
+  return [
+    besideBlocks([0, head], [widthMm - CLOSED_MM.widthMm, closed]),
     space(6),
     keepNext(drawingBlock(net, widthMm)),
     space(4),
@@ -98,14 +109,44 @@ function cardBlocks({ piece, steps }: PieceCard, input: BenchCardInput): Block[]
       ? []
       : [space(3), textBlock(input.notes, { widthMm, sizeMm: TYPE_MM.body })]),
     space(4),
-    ...steps.map((step, i) => {
-      const sayCaution = (code: CautionCode) => cautions(code, i + 1);
-      const block = stepBlock(step, i + 1, { widthMm, ruler, sayCaution });
-      return stackBlocks([ruleBlock(widthMm), space(4), block, space(4.5)]);
-    }),
+    ...rowsOfSteps(card, input),
     ruleBlock(widthMm),
   ];
 }
+
+/** Steps between rules; closing steps two beside each other. */
+function rowsOfSteps(card: PieceCard, { ruler, paper }: BenchCardInput): Block[] {
+  const { widthMm } = columnOf(paper);
+  const halfMm = (widthMm - BETWEEN_MM) / 2;
+  const cautions = cautionWords(card.steps);
+  const style = (step: CardStep, number: number, columnMm: number): StepStyle => ({
+    widthMm: columnMm,
+    ruler,
+    sayCaution: (code: CautionCode) => cautions(code, number),
+    picture: stepPicture(card, step),
+  });
+  const row = (blocks: readonly Block[]): Block[] => [
+    keepNext(ruleBlock(widthMm)),
+    space(4),
+    ...blocks,
+    space(4.5),
+  ];
+  const rows: Block[] = [];
+  for (let i = 0; i < card.steps.length; i++) {
+    const [step, next] = [card.steps[i]!, card.steps[i + 1]];
+    if (!isNarrow(step) || !next || !isNarrow(next)) {
+      rows.push(...row(stepBlocks(step, i + 1, style(step, i + 1, widthMm))));
+      continue;
+    }
+    const left = narrowStep(step, i + 1, style(step, i + 1, halfMm));
+    const right = narrowStep(next, i + 2, style(next, i + 2, halfMm));
+    rows.push(...row([besideBlocks([0, left], [halfMm + BETWEEN_MM, right])]));
+    i++;
+  }
+  return rows;
+}
+
+const BETWEEN_MM = 8; // between two steps that stand beside each other
 
 const UNIT_WORDS = { in: 'inches', mm: 'millimetres' } as const;
 

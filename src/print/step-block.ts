@@ -3,36 +3,70 @@ import { lengthText } from '../core/draw/length-text';
 import { CAP_HEIGHT, textWidthMm } from '../core/draw/letters';
 import { areaMark, lineMark, textMark } from '../core/draw/marks';
 import { setFractions } from '../core/draw/set-fractions';
-import type { Mark } from '../core/draw/types';
+import type { Drawing, Mark } from '../core/draw/types';
 import type { Ruler } from '../core/units';
-import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
+import { type Block, besideBlocks, drawingBlock, keepNext, space, stackBlocks, textBlock } from './block';
 import { TYPE_MM } from './print-document';
+import { STEP_PICTURE_MM } from './step-picture';
 
 export interface StepStyle {
   readonly widthMm: number;
   readonly ruler: Ruler;
   /** What to say of a caution: its words where it is first met, a reminder after. */
   readonly sayCaution: (code: CautionCode) => string;
+  /** Stands beside the words; null leaves them the whole width. */
+  readonly picture: Drawing | null;
 }
 
 const GUTTER_MM = 17; // box to tick and number of the step
 const BOX_MM = 5.5;
+const BESIDE_MM = 6; // between words and picture
 const MARK_MM = 7.4; // 21 pt
 const HANG_MM = 5; // tips and cautions stand in from their signs
 
-/** One step of the card: a box to tick, its number, what to do, the numbers to find on the tool, tips and cautions. */
-export function stepBlock(step: CardStep, number: number, { widthMm, ruler, sayCaution }: StepStyle): Block {
-  const column = widthMm - GUTTER_MM;
-  const body = (text: string, leftMm = 0) =>
-    textBlock(setFractions(text), { widthMm: column - leftMm, sizeMm: TYPE_MM.body, leftMm });
-  const words = stackBlocks([
-    textBlock(setFractions(step.headline), { widthMm: column, sizeMm: TYPE_MM.step, bold: true }),
-    ...(step.marks.length > 0 ? [space(3), markRows(step.marks, column, ruler)] : []),
-    ...step.details.flatMap((detail) => [space(1.6), body(detail)]),
-    ...step.tips.flatMap((tip) => [space(2), tipSign(body(tip, HANG_MM))]),
-    ...step.cautions.flatMap((code) => [space(2), cautionSign(body(sayCaution(code), HANG_MM))]),
+/**
+ * One step of the card: a box to tick, its number, what to do, the numbers to find on the tool, tips and cautions, its picture beside them;
+ * then its rows, which may run on to the next page.
+ */
+export function stepBlocks(step: CardStep, number: number, style: StepStyle): Block[] {
+  const { widthMm, picture } = style;
+  const column = widthMm - GUTTER_MM - (picture ? STEP_PICTURE_MM.widthMm + BESIDE_MM : 0);
+  const shown = picture ? drawingBlock(picture, STEP_PICTURE_MM.widthMm) : space(0);
+  const head = besideBlocks(
+    [0, tickBox(number)],
+    [GUTTER_MM, stepWords(step, column, style)],
+    [widthMm - STEP_PICTURE_MM.widthMm, shown],
+  );
+  const rows = step.details.map((detail) =>
+    stackBlocks([space(1.8), bodyText(detail, widthMm - GUTTER_MM - HANG_MM, GUTTER_MM + HANG_MM)]),
+  );
+  return [rows.length > 0 ? keepNext(head) : head, ...rows];
+}
+
+/** A step that is only a sentence and a picture, one below the other: two of them stand side by side. */
+export function narrowStep(step: CardStep, number: number, style: StepStyle): Block {
+  const { widthMm, picture } = style;
+  return stackBlocks([
+    besideBlocks([0, tickBox(number)], [GUTTER_MM, stepWords(step, widthMm - GUTTER_MM, style)]),
+    ...(picture ? [space(3), drawingBlock(picture, widthMm)] : []),
   ]);
-  return besideBlocks([0, tickBox(number)], [GUTTER_MM, words]);
+}
+
+/** Whether a step can stand in half a page's width: nothing to measure, nothing to list. */
+export const isNarrow = ({ kind, marks, details }: CardStep): boolean =>
+  (kind === 'close' || kind === 'glue') && marks.length === 0 && details.length === 0;
+
+const bodyText = (text: string, widthMm: number, leftMm: number) =>
+  textBlock(setFractions(text), { widthMm, sizeMm: TYPE_MM.body, leftMm });
+
+function stepWords(step: CardStep, widthMm: number, { ruler, sayCaution }: StepStyle): Block {
+  const hung = (text: string) => bodyText(text, widthMm - HANG_MM, HANG_MM);
+  return stackBlocks([
+    textBlock(setFractions(step.headline), { widthMm, sizeMm: TYPE_MM.step, bold: true }),
+    ...(step.marks.length > 0 ? [space(3), markRows(step.marks, widthMm, ruler)] : []),
+    ...step.tips.flatMap((tip) => [space(2), tipSign(hung(tip))]),
+    ...step.cautions.flatMap((code) => [space(2), cautionSign(hung(sayCaution(code)))]),
+  ]);
 }
 
 /** A card's cautions in full where each is first met; after that the step that has the words. */

@@ -37,8 +37,8 @@ describe('every page of a bench card and a template', { timeout: 30_000 }, () =>
 });
 
 describe('the bench card of the box 3 1/2 wide, 1 1/2 deep, 3 high', () => {
-  it('prints on three pages of either paper', () => {
-    for (const paper of PAPERS) expect(benchCardOf(openTop, paper).pages.length).toBe(3);
+  it('prints on four pages of either paper', () => {
+    for (const paper of PAPERS) expect(benchCardOf(openTop, paper).pages.length).toBe(4);
   });
 
   it('keeps its fractions when its text is copied', async () => {

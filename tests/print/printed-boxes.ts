@@ -41,10 +41,10 @@ export function benchCardOf(style: BoxStyle, paper: PaperName, ruler: typeof inc
     longestCut: inches(12),
     kind: 'fence',
   } as const;
-  const cards = box.pieces.map((piece) => ({
-    piece,
-    steps: cardSteps(deriveProgram(piece, tool), piece, box, tool),
-  }));
+  const cards = box.pieces.map((piece) => {
+    const program = deriveProgram(piece, tool);
+    return { piece, program, tool, steps: cardSteps(program, piece, box, tool) };
+  });
   return printBenchCard({
     recipeName: 'Seed box',
     styleName: style.name,

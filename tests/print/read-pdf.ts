@@ -78,12 +78,12 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
 function readPaths(codes: readonly number[], args: readonly unknown[]): ReadPath[] {
   const found: ReadPath[] = [];
   let [dashed, widthMm] = [false, 0];
-  let open: Omit<ReadPath, 'stroked' | 'dashed' | 'widthMm'>[] = [];
+  let open: OpenPath[] = [];
   codes.forEach((code, i) => {
     const given = args[i] as unknown[];
     if (code === OPS.setDash) dashed = (given[0] as number[]).length > 0;
     if (code === OPS.setLineWidth) widthMm = (given[0] as number) * MM;
-    if (code === OPS.constructPath) open = readPath(given[0] as number[], given[1] as number[]);
+    if (code === OPS.constructPath) readPath(given[0] as number[], given[1] as number[], open);
     const stroked = [OPS.stroke, OPS.closeStroke].includes(code);
     if (!stroked && ![OPS.fill, OPS.eoFill].includes(code)) return;
     found.push(...open.map((path) => ({ ...path, dashed, widthMm, stroked })));
@@ -92,8 +92,13 @@ function readPaths(codes: readonly number[], args: readonly unknown[]): ReadPath
   return found;
 }
 
-function readPath(steps: readonly number[], numbers: readonly number[]) {
-  const paths: { points: [number, number][]; curved: boolean }[] = [];
+interface OpenPath {
+  readonly points: [number, number][];
+  curved: boolean;
+}
+
+/** Goes on with a path: the reader hands a long one over in pieces. */
+function readPath(steps: readonly number[], numbers: readonly number[], paths: OpenPath[]): void {
   let next = 0;
   const point = (): [number, number] => [numbers[next++]! * MM, numbers[next++]! * MM];
   for (const step of steps) {
@@ -106,5 +111,4 @@ function readPath(steps: readonly number[], numbers: readonly number[]) {
     } else if (step !== OPS.closePath) throw new Error(`a path step not met before: ${NAMES.get(step)}`);
     else paths.at(-1)!.points.push(paths.at(-1)!.points[0]!);
   }
-  return paths;
 }
