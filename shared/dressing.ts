@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, panelName, words } from './fields';
+import { id, panelName, whole, words } from './fields';
 import { lengthMm, marginMm } from './lengths';
 
 /** How a dressing piece follows the box; its width and height hold the last sizes it had. */
@@ -19,18 +19,18 @@ export const dressingPiece = z.strictObject({
   name: words,
   widthMm: lengthMm,
   heightMm: lengthMm,
-  perBox: z.int().min(1).max(100),
+  perBox: whole(1, 100),
   grain: z.enum(['along-width', 'along-height', 'free']),
   paperId: id.nullable(),
   shape: z.enum(['rectangle', 'rounded', 'circle', 'banner']).optional(),
   fit: pieceFit.optional(),
   /** Strips of tape that hold one piece; left out, what is usual for its kind. */
-  strips: z.int().min(0).max(20).optional(),
+  strips: whole(0, 20).optional(),
 });
 
 /** A bow by its loops and tails: each loop takes twice its length. */
 export const bow = z.strictObject({
-  loops: z.int().min(0).max(20),
+  loops: whole(0, 20),
   loopMm: marginMm,
   tailMm: marginMm,
   knotMm: marginMm,
@@ -43,7 +43,7 @@ export const tie = z.strictObject({
   supplyId: id.nullable(),
   wrap: z.enum(['cross', 'ring', 'none']),
   bow: bow.nullable(),
-  perBox: z.int().min(1).max(20),
+  perBox: whole(1, 20),
 });
 
 /** Something counted onto or into each box: a seal, a clip, foam squares, a bag, what is given. */
@@ -51,7 +51,7 @@ export const counted = z.strictObject({
   id,
   name: words,
   supplyId: id.nullable(),
-  perBox: z.int().min(1).max(1000),
+  perBox: whole(1, 1000),
 });
 
 export const dressing = z.strictObject({

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { cents, count, handAct, id, name, note, percent, row } from './fields';
+import { cents, count, handAct, id, name, note, percent, row, whole } from './fields';
 
 export const eventLine = z.strictObject({
   id,
@@ -7,7 +7,7 @@ export const eventLine = z.strictObject({
   dressingId: id.nullable(),
   /** The paper this line is cut from; null takes the recipe's own. */
   paperId: id.nullable(),
-  count: z.int().min(1).max(100_000),
+  count: whole(1, 100_000),
 });
 
 /** What is spoiled on the way: a share of the order, never less than so many; or each act's own share, one upon the other. */
@@ -15,26 +15,26 @@ export const spares = z.strictObject({
   percent,
   atLeast: count,
   byAct: z
-    .array(z.strictObject({ act: handAct, percent: z.int().min(0).max(90) }))
+    .array(z.strictObject({ act: handAct, percent: whole(0, 90) }))
     .max(20)
     .optional(),
   /** Pieces to practise on, once for each recipe of the event. */
-  practice: z.int().min(0).max(100).optional(),
+  practice: whole(0, 100).optional(),
 });
 
 /** How fast the maker works; whatever is left out is common practice. */
 export const pace = z.strictObject({
   /** Her own seconds for an act. */
-  seconds: z.array(z.strictObject({ act: handAct, seconds: z.int().min(1).max(3600) })).max(20),
+  seconds: z.array(z.strictObject({ act: handAct, seconds: whole(1, 3600) })).max(20),
   /** Whole boxes she timed, first to last. */
-  trialSeconds: z.array(z.int().min(1).max(36_000)).max(20),
+  trialSeconds: z.array(whole(1, 36_000)).max(20),
   /** Time of the doubled piece as a percent of the single one; 100: nothing is learned. */
-  learningPercent: z.int().min(50).max(100),
+  learningPercent: whole(50, 100),
   allowancePercent: percent,
-  makers: z.int().min(1).max(50),
+  makers: whole(1, 50),
   /** Working minutes in a day, and days left free before the event. */
-  dayMinutes: z.int().min(15).max(1440),
-  daysFree: z.int().min(0).max(60),
+  dayMinutes: whole(15, 1440),
+  daysFree: whole(0, 60),
 });
 
 /** The shop's terms for the whole order, as the maker enters them. Percentages of tax in hundredths: 875 is 8.75 %. */
@@ -43,11 +43,11 @@ export const shopTerms = z.strictObject({
   minimumMinor: cents,
   shippingMinor: cents,
   freeShippingFromMinor: cents.nullable(),
-  taxHundredths: z.int().min(0).max(10_000),
+  taxHundredths: whole(0, 10_000),
 });
 
 /** What she asks for her work: an hourly rate, and a margin on everything. */
-export const asking = z.strictObject({ hourlyMinor: cents, marginPercent: z.int().min(0).max(1000) });
+export const asking = z.strictObject({ hourlyMinor: cents, marginPercent: whole(0, 1000) });
 
 export const favorEvent = z.strictObject({
   ...row,
@@ -62,7 +62,7 @@ export const favorEvent = z.strictObject({
   glueId: id.nullable().optional(),
   toolId: id.nullable().optional(),
   /** Set for a class: every line's count is what goes into one kit. */
-  kits: z.int().min(1).max(10_000).nullable().optional(),
+  kits: whole(1, 10_000).nullable().optional(),
   pace: pace.optional(),
   terms: shopTerms.optional(),
   asking: asking.optional(),

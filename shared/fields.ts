@@ -6,8 +6,10 @@ export const id = z.string().regex(/^[a-z0-9-]{1,64}$/);
 export const words = z.string().overwrite(cleanLine).max(200);
 export const name = z.string().overwrite(cleanLine).min(1).max(200);
 export const note = z.string().overwrite(cleanNote).max(4000);
-export const count = z.int().min(0).max(100_000).overwrite(unsigned);
-export const cents = z.int().min(0).max(100_000_000).overwrite(unsigned);
+/** A whole number, both bounds allowed; minus zero is zero. */
+export const whole = (least: number, most: number) => z.int().min(least).max(most).overwrite(unsigned);
+export const count = whole(0, 100_000);
+export const cents = whole(0, 100_000_000);
 export const panelName = z.string().regex(/^[a-zA-Z][a-zA-Z0-9]{0,31}$/);
 export const symbolName = z.string().regex(/^[a-zA-Z][a-zA-Z0-9]{0,31}$/);
 
@@ -34,4 +36,4 @@ export const row = {
 };
 
 /** A whole share of a hundred. */
-export const percent = z.int().min(0).max(100).overwrite(unsigned);
+export const percent = whole(0, 100);

@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { cents, count, name, row } from './fields';
+import { cents, count, name, row, whole } from './fields';
 import { lengthMm, marginMm } from './lengths';
 
 /** For every `buy` paid for, `free` more come with them. */
-export const offer = z.strictObject({ buy: z.int().min(1).max(100), free: z.int().min(1).max(100) });
+export const offer = z.strictObject({ buy: whole(1, 100), free: whole(1, 100) });
 
 export const pack = z.strictObject({
-  sheets: z.int().min(1).max(10_000),
+  sheets: whole(1, 10_000),
   priceMinor: cents,
   offer: offer.optional(),
 });
@@ -19,8 +19,8 @@ export const paper = z.strictObject({
   acrossMm: lengthMm,
   upMm: lengthMm,
   grain: z.enum(['across', 'up', 'none']),
-  gsm: z.int().min(30).max(1000),
-  caliperUm: z.int().min(50).max(2000),
+  gsm: whole(30, 1000),
+  caliperUm: whole(50, 2000),
   squaringMm: z.strictObject({ left: marginMm, right: marginMm, near: marginMm, far: marginMm }),
   packs: z.array(pack).max(10),
   onHandSheets: count,
@@ -44,9 +44,7 @@ export const pieceSupply = z.strictObject({
   name,
   kind: z.enum(['closure', 'mount', 'wrap', 'contents']),
   packs: z
-    .array(
-      z.strictObject({ pieces: z.int().min(1).max(100_000), priceMinor: cents, offer: offer.optional() }),
-    )
+    .array(z.strictObject({ pieces: whole(1, 100_000), priceMinor: cents, offer: offer.optional() }))
     .max(10),
   onHandPieces: count,
 });
@@ -56,10 +54,10 @@ export const glueSupply = z.strictObject({
   ...row,
   name,
   kind: z.literal('glue'),
-  bottleGrams: z.int().min(1).max(10_000),
-  gramsPerSquareMetre: z.int().min(1).max(1000),
-  pressMinutes: z.int().min(0).max(1440),
-  dryMinutes: z.int().min(0).max(10_080),
+  bottleGrams: whole(1, 10_000),
+  gramsPerSquareMetre: whole(1, 1000),
+  pressMinutes: whole(0, 1440),
+  dryMinutes: whole(0, 10_080),
   priceMinor: cents,
   onHandBottles: count,
 });
@@ -74,7 +72,7 @@ export const tool = z.strictObject({
   finestMarkMm: lengthMm,
   reachMm: lengthMm,
   longestCutMm: lengthMm,
-  stack: z.int().min(1).max(50),
+  stack: whole(1, 50),
 });
 
 export type Offer = z.infer<typeof offer>;

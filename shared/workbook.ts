@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { dressing } from './dressing';
 import { favorEvent } from './event';
-import { id, name, note, row, symbolName } from './fields';
+import { id, name, note, row, symbolName, whole } from './fields';
 import { lengthMm } from './lengths';
 import { paper, supply, tool } from './stock';
 
@@ -25,7 +25,7 @@ export const recipe = z.strictObject({
   sizesMm: z.record(symbolName, lengthMm),
   /** Option of the style to the chosen id. */
   options: z.record(symbolName, id),
-  caliperUm: z.int().min(50).max(2000),
+  caliperUm: whole(50, 2000),
   paperId: id.nullable(),
   /** Which face lies up at the bench. */
   faceUp: z.enum(['inside', 'outside']),

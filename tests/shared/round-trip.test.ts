@@ -36,6 +36,16 @@ describe('a workbook in a file', () => {
     );
   });
 
+  test('reads minus zero as zero, wherever a zero may stand', () => {
+    fc.assert(
+      fc.property(anyWorkbook, (file) => {
+        const text = writeWorkbook(file);
+        expect(readWorkbook(text.replace(/: 0(,?)$/gm, ': -0$1'))).toEqual(readWorkbook(text));
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+  });
+
   test('opens with a byte order mark in front, as some editors leave one', () => {
     const [file] = fc.sample(anyWorkbook, { seed: SEED, numRuns: 1 });
     if (!file) throw new Error('no sample');
