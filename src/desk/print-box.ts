@@ -18,7 +18,7 @@ export const benchCardOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): 
     ...sharedOf(box, paper, stamp),
     styleName: box.styleName,
     inside: box.net.inside,
-    cards: wordPieces(box),
+    cards: wordPieces(box).map((piece) => ({ ...piece, tool: box.bench })),
     notes: box.recipe?.notes ?? '',
   });
 

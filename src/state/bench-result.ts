@@ -1,5 +1,5 @@
 import type { Recipe, Tool } from '../../shared/workbook';
-import { type BenchProgram, type CardStep, cardSteps, deriveProgram } from '../core/bench';
+import { type BenchProgram, type BenchTool, type CardStep, cardSteps, deriveProgram } from '../core/bench';
 import type { PieceNet } from '../core/net';
 import { benchToolOf } from '../core/plan';
 import type { Ruler } from '../core/units';
@@ -9,6 +9,7 @@ import { boxOfRecipe, countStops } from './box-result';
 export interface BenchCardOfPiece {
   readonly piece: PieceNet;
   readonly program: BenchProgram;
+  readonly tool: BenchTool;
   readonly steps: readonly CardStep[];
 }
 
@@ -25,7 +26,7 @@ export function benchOfRecipe(recipe: Recipe, tool: Tool | undefined, ruler: Rul
   const bench = { ...benchToolOf(tool), ...(tool ? {} : { unit: ruler.unit, finestMark: ruler.finest }) };
   const cards = box.net.pieces.map((piece): BenchCardOfPiece => {
     const program = deriveProgram(piece, bench, { faceUp: recipe.faceUp });
-    return { piece, program, steps: cardSteps(program, piece, box.net, bench) };
+    return { piece, program, tool: bench, steps: cardSteps(program, piece, box.net, bench) };
   });
   return { stops: countStops(box), cards };
 }
