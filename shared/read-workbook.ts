@@ -19,14 +19,17 @@ export type WorkbookReading =
   | { readonly ok: true; readonly file: WorkbookFile }
   | { readonly ok: false; readonly refusals: readonly Refusal[]; readonly original: string | Uint8Array };
 
-/**
- * A file somebody hands us, through gates in this order: size, UTF-8, nesting, JSON, header, schema, numbers. The first gate that
- * closes gives the refusals; nothing is changed and the original is handed back. Never throws.
- */
-export function readWorkbook(original: string | Uint8Array, limits = FILE_LIMITS): WorkbookReading {
-  const refuseAll = (refusals: readonly Refusal[]): WorkbookReading => ({ ok: false, refusals, original });
-  const refuse = (code: RefusalCode, path: string, found: string, expected: string) =>
-    refuseAll([{ code, path, found, expected }]);
+/** A file that came through the gates: parsed, of our format and no newer than we are, its other fields not yet looked at. */
+export type GateReading =
+  | { readonly ok: true; readonly data: Readonly<Record<string, unknown>>; readonly schema: number }
+  | { readonly ok: false; readonly refusals: readonly Refusal[] };
+
+/** The gates that any file of ours passes before its fields are read, in this order: size, UTF-8, nesting, JSON, header. Never throws. */
+export function passGates(original: string | Uint8Array, limits = FILE_LIMITS): GateReading {
+  const refuse = (code: RefusalCode, path: string, found: string, expected: string): GateReading => ({
+    ok: false,
+    refusals: [{ code, path, found, expected }],
+  });
 
   const size = original.length;
   if (size > limits.backupBytes)
@@ -50,8 +53,18 @@ export function readWorkbook(original: string | Uint8Array, limits = FILE_LIMITS
   if (schema > SCHEMA) return refuse('newer-schema', 'schema', `${schema}`, `at most ${SCHEMA}`);
   if (data['kind'] !== 'everything' && size > limits.bytes)
     return refuse('too-large', '', `${size} bytes`, `at most ${limits.bytes} bytes`);
+  return { ok: true, data, schema };
+}
 
-  const moved = moveToNewest(data, schema);
+/**
+ * A workbook somebody hands us: the gates, then every field. The first gate that closes gives the refusals; nothing is changed and the
+ * original is handed back. Never throws.
+ */
+export function readWorkbook(original: string | Uint8Array, limits = FILE_LIMITS): WorkbookReading {
+  const refuseAll = (refusals: readonly Refusal[]): WorkbookReading => ({ ok: false, refusals, original });
+  const gates = passGates(original, limits);
+  if (!gates.ok) return refuseAll(gates.refusals);
+  const moved = moveToNewest(gates.data, gates.schema);
   const reading = workbookFile.safeParse(moved);
   if (!reading.success) return refuseAll(refusalsOf(reading.error.issues, moved));
   const twice = repeatedIds(reading.data);

@@ -1,15 +1,21 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { readContents } from '../../shared/contents-file';
 import { readWorkbook } from '../../shared/read-workbook';
 import { writeWorkbook } from '../../shared/write-workbook';
 import { netOfRecipe, planEvent } from '../../src/core/plan';
 
-const files = readdirSync('demo-data').filter((name) => name.endsWith('.json'));
+const QUESTION = 'twelve-truffles.json';
+const files = readdirSync('demo-data').filter((name) => name.endsWith('.json') && name !== QUESTION);
 const textOf = (name: string): string => readFileSync(`demo-data/${name}`, 'utf8');
 
 describe('the demo data', () => {
   it('has an event and a recipe', () => {
     expect(files.length).toBeGreaterThanOrEqual(2);
+  });
+
+  it('a question for the fit opens', () => {
+    expect(readContents(textOf(QUESTION))).toHaveProperty('contents');
   });
 
   it.each(files)('%s opens, and would be saved as it stands', (name) => {

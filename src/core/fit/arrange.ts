@@ -10,7 +10,7 @@ const KEPT_PER_THING = 8; // so that four groups combine within a tenth of a sec
 const KEPT_IN_ALL = 24; // more rows than a maker reads
 
 /**
- * The ways the contents can lie that no other way beats in width, depth and height, smallest first. Millimetres, wrap included,
+ * The ways the contents can lie that no other way beats in width, depth and height, least card round them first. Millimetres, wrap included,
  * clearance not. Things standing out above the rim are counted only up to it. Empty contents give no arrangement.
  */
 export function arrangeContents(contents: Contents): Arrangement[] {
@@ -137,12 +137,15 @@ function layCylinders(item: Item, diameter: number, long: number, count: number)
   );
 }
 
-/** Turned a quarter about the upright a box is the same box, so wider-than-deep stands for both; then the Pareto rows, least volume first. */
+/** Turned a quarter about the upright a box is the same box, so wider-than-deep stands for both; then the Pareto rows, least card first. */
 function shortlist(ways: readonly Arrangement[], most: number): Arrangement[] {
   return paretoBy(ways.map(widerThanDeep), ({ size }) => size.map((side) => Math.round(side * 1e6)))
-    .sort((a, b) => a.size[0] * a.size[1] * a.size[2] - b.size[0] * b.size[1] * b.size[2])
+    .sort((a, b) => surfaceOf(a.size) - surfaceOf(b.size))
     .slice(0, most);
 }
+
+/** What a box round it takes of card: a long thin row and a square of the same volume are told apart. */
+const surfaceOf = ([w, d, h]: Vec): number => w * d + d * h + h * w;
 
 function widerThanDeep(way: Arrangement): Arrangement {
   const [w, d, h] = way.size;

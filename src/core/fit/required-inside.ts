@@ -1,5 +1,5 @@
 import type { Contents, Item } from '../../../shared/contents';
-import { inches, millimetres, type Ticks, TICKS_PER_MM, ticks } from '../units';
+import { inches, millimetres, TICKS_PER_MM, type Ticks, ticks } from '../units';
 import type { Arrangement } from './types';
 
 /** Air on each axis, in all, for the tenderest thing inside. source: common practice, no source. */
@@ -19,7 +19,10 @@ export function clearanceKindOf(item: Item): ClearanceKind {
 }
 
 /** The clearance of the contents as a whole: the maker's own, or the largest any thing asks for. */
-export function clearanceOf({ items, clearanceMm }: Contents): { readonly length: Ticks; readonly kind: ClearanceKind | 'own' } {
+export function clearanceOf({ items, clearanceMm }: Contents): {
+  readonly length: Ticks;
+  readonly kind: ClearanceKind | 'own';
+} {
   if (clearanceMm !== null) return { length: millimetres(clearanceMm), kind: 'own' };
   const kinds = items.map(clearanceKindOf);
   const kind = (['baggedFood', 'soft', 'rigid'] as const).find((one) => kinds.includes(one)) ?? 'rigid';

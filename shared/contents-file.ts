@@ -1,0 +1,35 @@
+import './jitless';
+import { z } from 'zod';
+import { contents } from './contents';
+import { symbolName } from './fields';
+import { lengthMm, marginMm } from './lengths';
+import { passGates } from './read-workbook';
+import { type Refusal, refusalsOf } from './refusals';
+import { FORMAT, SCHEMA } from './workbook';
+
+/** A question for the fit: what goes inside, the tool and sheet at hand, and what is already settled. The same format as a workbook, of kind `contents`. */
+export const contentsFile = z.strictObject({
+  format: z.literal(FORMAT),
+  schema: z.literal(SCHEMA),
+  kind: z.literal('contents'),
+  contents,
+  caliperUm: z.int().min(50).max(2000),
+  tool: z.strictObject({ unit: z.enum(['in', 'mm']), finestMarkMm: lengthMm, reachMm: lengthMm }),
+  sheet: z.strictObject({ acrossMm: lengthMm, upMm: lengthMm }),
+  /** How much larger than needed a size may become. */
+  slackMm: marginMm,
+  /** Styles to try; none named tries all. */
+  styles: z.array(z.string().max(64)).max(100),
+  /** Sizes that must stay as they are, by symbol. */
+  heldMm: z.record(symbolName, lengthMm),
+});
+
+export type ContentsFile = z.infer<typeof contentsFile>;
+
+/** A contents file, or why not; the same gates as a workbook. Never throws. */
+export function readContents(original: string): ContentsFile | readonly Refusal[] {
+  const gates = passGates(original);
+  if (!gates.ok) return gates.refusals;
+  const reading = contentsFile.safeParse(gates.data);
+  return reading.success ? reading.data : refusalsOf(reading.error.issues, gates.data);
+}
