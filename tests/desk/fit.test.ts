@@ -3,11 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { callDesk } from './call-desk';
 
 const truffles = readFileSync('demo-data/twelve-truffles.json', 'utf8');
-const fit = (text: string) => callDesk(['fit', 'box.json'], { 'box.json': text });
+const ask = (text: string) => callDesk(['fit', 'box.json'], { 'box.json': text });
 
 describe('the desk fits contents', () => {
   test('twelve truffles lie 4 × 3, and every size offered stands on the trimmer’s sixteenths and holds them', async () => {
-    const { printed, refused } = await fit(truffles);
+    const { printed, refused } = await ask(truffles);
     expect(refused).toEqual([]);
     const found = JSON.parse(printed);
     // Hand-worked: 28 mm and half a millimetre of cup all round is 29; four by three is 116 × 87, and wrapped things have 1/8 in of air.
@@ -26,7 +26,7 @@ describe('the desk fits contents', () => {
   });
 
   test('a size held is in every row', async () => {
-    const { printed } = await fit(truffles.replace('"heldMm": {}', '"heldMm": { "lip": 25.4 }'));
+    const { printed } = await ask(truffles.replace('"heldMm": {}', '"heldMm": { "lip": 25.4 }'));
     const lips = JSON.parse(printed).sizes.map(
       ({ sizesMm }: { sizesMm: { lip?: number } }) => sizesMm.lip ?? 25.4,
     );
@@ -34,10 +34,10 @@ describe('the desk fits contents', () => {
   });
 
   test('what it cannot read is refused by name', async () => {
-    expect((await fit(truffles.replace('"open-top"', '"open-tip"'))).codes).toEqual(['unknown-style']);
-    expect((await fit(truffles.replace('"count": 12', '"count": 0'))).codes).toEqual(['too-small']);
-    expect((await fit(truffles.replace('"sphere"', '"cube"'))).codes).toEqual(['not-a-choice']);
-    expect((await fit('[')).codes).toEqual(['not-json']);
+    expect((await ask(truffles.replace('"open-top"', '"open-tip"'))).codes).toEqual(['unknown-style']);
+    expect((await ask(truffles.replace('"count": 12', '"count": 0'))).codes).toEqual(['too-small']);
+    expect((await ask(truffles.replace('"sphere"', '"cube"'))).codes).toEqual(['not-a-choice']);
+    expect((await ask('[')).codes).toEqual(['not-json']);
     expect((await callDesk(['fit', 'none.json'])).codes).toEqual(['enoent']);
   });
 });
