@@ -70,7 +70,7 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
 
     it.runIf(convex)('holds what the hull of its corners holds (manifold-3d)', () =>
       ask(style, (box) => {
-        for (const piece of box.pieces) {
+        for (const piece of box.pieces.filter(({ shell }) => shell.length > 0)) {
           const faces = foldPiece(piece);
           const corners = piece.shell.flatMap((face) =>
             (faces[face]?.ring ?? []).map((p): [number, number, number] => [...p]),

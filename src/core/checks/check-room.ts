@@ -5,8 +5,9 @@ import { asTicks, type ClosedPiece, flatRing, panelWords } from './closed-piece'
 import type { Finding } from './finding';
 import { areaOf } from './planar';
 
-/** The room inside the closed shell, by the divergence theorem, against the style's own formula. Both thin card, score to score. */
+/** The room inside the closed shell, by the divergence theorem, against the style's own formula. Both thin card, score to score. A loose floor or liner bounds no room. */
 export function checkRoom({ piece, faces, toleranceMm }: ClosedPiece): Finding[] {
+  if (piece.shell.length === 0) return [];
   const gap = Math.max(
     0,
     ...piece.seams.map((seam) => toMm(seam.gap)),

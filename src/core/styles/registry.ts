@@ -1,6 +1,7 @@
 import { lidFlap } from './lid-flap';
 import { openTop } from './open-top';
 import { pillowPack } from './pillow-pack';
+import { prismLid } from './prism-lid';
 import { reverseTuck } from './reverse-tuck';
 import { sleeveDrawer } from './sleeve-drawer';
 import { squarePyramid } from './square-pyramid';
@@ -18,6 +19,7 @@ export const STYLES: readonly BoxStyle[] = [
   tray,
   trayLid,
   sleeveDrawer,
+  prismLid,
   pillowPack,
   squarePyramid,
 ];
