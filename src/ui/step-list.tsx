@@ -1,5 +1,6 @@
 import { TriangleAlert } from 'lucide-react';
 import { CAUTIONS, type CardStep } from '../core/bench';
+import { setFractions } from '../core/draw/set-fractions';
 import { classNames } from './class-names';
 import { Opening } from './opening';
 import { useWords } from './words';
@@ -51,17 +52,17 @@ export function StepWords({ step }: { step: CardStep }) {
           ))}
         </p>
       )}
-      <p className="step-headline">{step.headline}</p>
+      <p className="step-headline">{setFractions(step.headline)}</p>
       {step.details.map((detail) => (
         <p key={detail} className="step-detail">
-          {detail}
+          {setFractions(detail)}
         </p>
       ))}
       {step.template.length > 0 && (
         <Opening head={words.template}>
           {step.template.map((row) => (
             <p key={row} className="step-template">
-              {row}
+              {setFractions(row)}
             </p>
           ))}
         </Opening>
@@ -69,7 +70,7 @@ export function StepWords({ step }: { step: CardStep }) {
       {step.tips.map((tip) => (
         <p key={tip} className="step-tip">
           <span className="soft">{words.tip} </span>
-          {tip}
+          {setFractions(tip)}
         </p>
       ))}
       {step.cautions.map((code) => (

@@ -1,8 +1,9 @@
 import { useCallback } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import type { CardStep } from '../../core/bench';
+import type { CardMark, CardStep } from '../../core/bench';
 import { drawNetToFit } from '../../core/draw/net-drawing';
 import { leftKey, topKey } from '../../core/draw/net-table';
+import type { Blank } from '../../core/net';
 import type { BenchCardOfPiece } from '../../state/bench-result';
 import { DrawingView, type Space } from '../../ui/drawing-view';
 import { useRuler } from '../../ui/measure';
@@ -20,6 +21,15 @@ export function BenchNet({ card: { piece }, step, recipe: { faceUp } }: BenchNet
     (space: Space) => drawNetToFit(piece, space, { ruler, textMm: 4.5, faceUp, show: { otherUnit: false } }),
     [piece, ruler, faceUp],
   );
-  const lit = (step?.marks ?? []).flatMap(({ at }) => [leftKey(at), topKey(at)]);
+  const lit = step ? step.marks.flatMap((mark) => numberOf(mark, step.lie.quarters, piece.blank)) : [];
   return <DrawingView draw={draw} lit={lit} />;
+}
+
+/** The number of the drawing that a mark of the card is read as: the fence stands at another edge once the card is turned. */
+function numberOf({ at, reads }: CardMark, quarters: number, { across, up }: Blank): string[] {
+  if (reads === 'across') return [leftKey(at)];
+  if (reads === 'up') return [topKey(at)];
+  if (reads === 'off the near edge') return [];
+  const keys = [leftKey(at), topKey(at), leftKey(across - at), topKey(up - at)];
+  return keys.slice(quarters, quarters + 1);
 }

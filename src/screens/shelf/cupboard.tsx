@@ -70,8 +70,8 @@ function PaperLine({ paper }: { paper: Paper }) {
     <li>
       <Link className="drawer-line" to={stockAddress('papers', paper.id)}>
         <Swatch colour={paper.colour} />
-        <strong>{paper.name}</strong>
-        <span className="soft">{sizeWords([ticksOfMm(paper.acrossMm), ticksOfMm(paper.upMm)], ruler)}</span>
+        <strong>{paper.name}</strong>{' '}
+        <span className="soft">{sizeWords([ticksOfMm(paper.acrossMm), ticksOfMm(paper.upMm)], ruler)}</span>{' '}
         <span className="drawer-count">{words.sheetsOnHand(paper.onHandSheets)}</span>
       </Link>
     </li>
@@ -84,10 +84,10 @@ function SupplyLine({ supply }: { supply: Supply }) {
   return (
     <li>
       <Link className="drawer-line" to={stockAddress('supplies', supply.id)}>
-        <strong>{supply.name}</strong>
+        <strong>{supply.name}</strong>{' '}
         {'widthMm' in supply && (
           <>
-            <span className="soft">{lengthWords(ticksOfMm(supply.widthMm), ruler)}</span>
+            <span className="soft">{lengthWords(ticksOfMm(supply.widthMm), ruler)}</span>{' '}
             <span className="drawer-count">{words.rollsOnHand(supply.onHandRolls)}</span>
           </>
         )}
@@ -101,7 +101,7 @@ function ToolLine({ tool }: { tool: Tool }) {
   return (
     <li>
       <Link className="drawer-line" to={stockAddress('tools', tool.id)}>
-        <strong>{tool.name}</strong>
+        <strong>{tool.name}</strong>{' '}
         <span className="soft">
           {words.marksOf(
             lengthWords(ticksOfMm(tool.finestMarkMm), {

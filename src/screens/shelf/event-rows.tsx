@@ -32,8 +32,8 @@ function EventRow({ event }: { event: FavorEvent }) {
   return (
     <li className="event-row">
       <Link to={pageAddress({ kind: 'event', id: event.id }, 'event')} className="event-row-face">
-        <strong>{event.name}</strong>
-        <span>{event.date === null ? words.shelf.noDate : words.shelf.onDate(event.date)}</span>
+        <strong>{event.name}</strong>{' '}
+        <span>{event.date === null ? words.shelf.noDate : words.shelf.onDate(event.date)}</span>{' '}
         <span>{ordered === 0 ? words.needs.howMany : words.needs.favors(ordered, spares)}</span>
       </Link>
       <IconButton

@@ -36,7 +36,7 @@ function RecipeCard({ recipe }: { recipe: Recipe }) {
     <li className="recipe-card">
       <Link to={pageAddress({ kind: 'recipe', id: recipe.id }, 'box')} className="recipe-card-face">
         <RecipePicture recipe={recipe} colour={paper?.colour} />
-        <strong>{recipe.name}</strong>
+        <strong>{recipe.name}</strong>{' '}
         <span className="soft">
           {styleById(recipe.styleId)?.name}
           {net && <> · {roughSize([net.inside.width, net.inside.depth, net.inside.height], ruler)}</>}

@@ -1,0 +1,73 @@
+import { screen, within } from '@testing-library/react';
+import { userEvent } from '@testing-library/user-event';
+import { expect, test } from 'vitest';
+import { openApp } from './open-app';
+
+const BOX = '/recipe/seed-box/box';
+const field = (name: string) => screen.findByRole('textbox', { name });
+
+test('a size typed is a size drawn, and kept with the recipe', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  const width = await field('Width');
+  await user.clear(width);
+  await user.type(width, '4');
+  // 2 × 4 + 2 × 1 1/2 + 1 in tab is 12 in; 3 + 1 1/2 is 4 1/2 in.
+  expect(screen.getByRole('img', { name: /a card 12 × 4½ in/ })).toBeVisible();
+  expect(workbook.getState().rows.recipes.get('seed-box')?.sizesMm['width']).toBe(101.6);
+});
+
+test('what is wrong is said with its remedy, and mended by one press', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  await user.click(await screen.findByText('Working dimensions'));
+  const flap = await field('Bottom flap');
+  await user.clear(flap);
+  await user.type(flap, '5/8');
+  const finding = screen.getByRole('list', { name: 'What to know about this box' });
+  // Flaps of 5/8 in on a box 1 1/2 in deep: 1 1/2 − 2 × 5/8 = 1/4 in is left open.
+  expect(finding).toHaveTextContent('Bottom flaps ⅝ in leave a hole ¼ in wide.');
+  await user.click(within(finding).getByRole('button', { name: 'Bottom flap to ¾ in' }));
+  expect(screen.queryByText(/leave a hole/)).toBeNull();
+  expect(workbook.getState().rows.recipes.get('seed-box')?.sizesMm['flap']).toBe(19.05);
+});
+
+test('undo takes a whole word of typing back, wherever the focus is', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  const height = await field('Height');
+  await user.clear(height);
+  await user.type(height, '12');
+  expect(workbook.getState().rows.recipes.get('seed-box')?.sizesMm['height']).toBeCloseTo(304.8);
+  await user.keyboard('{Control>}z{/Control}');
+  expect(workbook.getState().rows.recipes.get('seed-box')?.sizesMm['height']).toBe(76.2);
+  expect(height).toHaveValue('3');
+});
+
+test('another style is a picture away, and keeps the sizes it has a name for', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  await user.click(await screen.findByRole('button', { name: 'Another style' }));
+  await user.click(screen.getByRole('button', { name: /^Tray with lift-off lid/ }));
+  expect(workbook.getState().rows.recipes.get('seed-box')?.styleId).toBe('tray-lid');
+  expect(await field('Width')).toHaveValue('3 1/2');
+  expect(screen.getByRole('radio', { name: 'Lid' })).toBeVisible();
+});
+
+test('the same box in millimetres, everywhere at once', async () => {
+  await openApp(BOX);
+  const user = userEvent.setup();
+  await screen.findByRole('textbox', { name: 'Width' });
+  await user.click(screen.getByRole('radio', { name: 'Millimetres' }));
+  expect(await field('Width')).toHaveValue('88.9');
+  expect(screen.getByRole('table', { name: /in millimetres/ })).toBeVisible();
+});
+
+test('the card goes to the printer on the paper that is in it', async () => {
+  const { printer } = await openApp(BOX);
+  const user = userEvent.setup();
+  await user.click(await screen.findByRole('radio', { name: 'A4' }));
+  await user.click(screen.getByRole('button', { name: 'Print the bench card' }));
+  await user.click(screen.getByRole('button', { name: 'Print a true-size template' }));
+  expect(printer.asked).toEqual(['bench card on a4', 'template on a4']);
+});

@@ -1,0 +1,76 @@
+import { readFileSync } from 'node:fs';
+import { configure, render } from '@testing-library/react';
+import { MemoryRouter } from 'react-router';
+import { vi } from 'vitest';
+import { readWorkbook } from '../../shared/read-workbook';
+import { App } from '../../src/app/app';
+import { planHere } from '../../src/state/event-plan';
+import type { WorkbookStore } from '../../src/state/workbook-store';
+import type { MadeFile, Printer } from '../../src/ui/printer';
+import { openTab, World } from '../state/open-tab';
+
+// Pages are fetched when they are opened; here they are at hand, so that no test waits for one to be compiled.
+import '../../src/app/workbook-frame';
+import '../../src/screens/bench/bench-screen';
+import '../../src/screens/box/box-screen';
+import '../../src/screens/event/event-screen';
+import '../../src/screens/new-recipe/new-recipe-screen';
+import '../../src/screens/sheets/sheets-screen';
+import '../../src/screens/shelf/shelf-screen';
+import '../../src/screens/shopping/shopping-screen';
+import '../../src/screens/stock/stock-screen';
+
+configure({ asyncUtilTimeout: 10_000 });
+vi.setConfig({ testTimeout: 60_000 });
+
+/** A printer that only remembers what it was asked for. */
+export class PaperTray implements Printer {
+  readonly asked: string[] = [];
+  readonly #make =
+    (what: string) =>
+    (_of: unknown, paper?: string): Promise<MadeFile> => {
+      this.asked.push(paper === undefined ? what : `${what} on ${paper}`);
+      return Promise.resolve({ name: what, ending: 'csv', content: new Blob() });
+    };
+  readonly benchCard = this.#make('bench card');
+  readonly template = this.#make('template');
+  readonly cuttingSheets = this.#make('cutting sheets');
+  readonly shoppingList = this.#make('shopping list');
+  readonly shoppingTable = this.#make('shopping table');
+}
+
+const demo = readFileSync('demo-data/seed-swap-supper.json', 'utf8');
+
+/** A workbook in memory, with the demo on its shelf. */
+export async function workbookWithDemo(): Promise<WorkbookStore> {
+  const workbook = await openTab(new World());
+  const reading = readWorkbook(demo);
+  if (!reading.ok) throw new Error('the demo is refused');
+  const { planImport, importPlanned, notices, dismiss } = workbook.getState();
+  importPlanned(planImport(reading.file));
+  for (const { key } of [...notices, ...workbook.getState().notices]) dismiss(key);
+  return workbook;
+}
+
+/** The page's own window has no notion of light; here it is day. */
+window.matchMedia = (query) =>
+  Object.assign(new EventTarget(), {
+    matches: false,
+    media: query,
+    onchange: null,
+  }) as unknown as MediaQueryList;
+
+// Nor does it fetch or save files.
+HTMLAnchorElement.prototype.click = () => undefined;
+
+/** The whole app at an address, on a workbook in memory. */
+export async function openApp(address: string, given?: WorkbookStore) {
+  const workbook = given ?? (await workbookWithDemo());
+  const printer = new PaperTray();
+  render(
+    <MemoryRouter initialEntries={[address]}>
+      <App workbook={workbook} planner={planHere} printer={printer} />
+    </MemoryRouter>,
+  );
+  return { workbook, printer };
+}

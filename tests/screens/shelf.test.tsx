@@ -1,0 +1,80 @@
+import { screen, within } from '@testing-library/react';
+import { userEvent } from '@testing-library/user-event';
+import { describe, expect, test, vi } from 'vitest';
+import { openTab, World } from '../state/open-tab';
+import { openApp } from './open-app';
+
+describe('an empty shelf', () => {
+  test('offers the demo, and a box of one’s own in one press', async () => {
+    const { workbook } = await openApp('/', await openTab(new World()));
+    const user = userEvent.setup();
+    expect(await screen.findByRole('button', { name: 'Open the demo' })).toBeVisible();
+    await user.click(screen.getByRole('link', { name: 'Start a box of your own' }));
+    await user.click(await screen.findByRole('button', { name: /^Square pyramid/ }));
+    expect([...workbook.getState().rows.recipes.values()]).toMatchObject([{ styleId: 'square-pyramid' }]);
+    expect(await screen.findByRole('img', { name: /^Net of/ })).toBeVisible();
+  });
+});
+
+describe('the shelf', () => {
+  test('shows boxes, events, paper, tape and tools', async () => {
+    await openApp('/');
+    expect(await screen.findByRole('link', { name: /^Seed box Open-top box/ })).toBeVisible();
+    expect(
+      screen.getByRole('link', { name: /^Village seed-swap supper March 20, 2027 40 and 4 spares/ }),
+    ).toBeVisible();
+    expect(screen.getByRole('link', { name: /^Oat cardstock, letter.*12 sheets/ })).toBeVisible();
+    expect(screen.getByRole('link', { name: /^Trimmer and scoring board/ })).toBeVisible();
+  });
+
+  test('lets go of a thing at a press, and gives it back', async () => {
+    const { workbook } = await openApp('/');
+    const user = userEvent.setup();
+    await user.click(await screen.findByRole('button', { name: 'Delete Bean pillow' }));
+    expect(workbook.getState().rows.recipes.has('bean-pillow')).toBe(false);
+    const note = screen.getByText('Bean pillow is in the bin.').parentElement!;
+    await user.click(within(note).getByRole('button', { name: 'Undo' }));
+    expect(workbook.getState().rows.recipes.has('bean-pillow')).toBe(true);
+  });
+
+  test('says why a file is not read in, and leaves everything as it was', async () => {
+    const { workbook } = await openApp('/');
+    const before = workbook.getState().rows;
+    const user = userEvent.setup();
+    await screen.findByRole('button', { name: 'Open a file' });
+    const chooser = document.querySelector<HTMLInputElement>('input[type=file]')!;
+    await user.upload(
+      chooser,
+      new File(['{"format":"elsewhere"}'], 'other.json', { type: 'application/json' }),
+    );
+    expect(await screen.findByText(/was not read in, and nothing here has changed/)).toBeVisible();
+    expect(workbook.getState().rows).toBe(before);
+  });
+
+  test('writes everything to a file', async () => {
+    const create = vi.fn((_: Blob) => 'blob:made');
+    vi.stubGlobal('URL', Object.assign(URL, { createObjectURL: create, revokeObjectURL: vi.fn() }));
+    await openApp('/');
+    await userEvent.setup().click(await screen.findByRole('button', { name: 'Save everything to a file' }));
+    expect(await create.mock.calls[0]![0].text()).toContain('"kind": "everything"');
+  });
+});
+
+test('a paper is changed where it stands', async () => {
+  const { workbook } = await openApp('/stock/papers/oat-letter');
+  const user = userEvent.setup();
+  const price = (await screen.findAllByRole('textbox', { name: 'Price of a pack' }))[0]!;
+  await user.clear(price);
+  await user.type(price, '3,75');
+  expect(workbook.getState().rows.papers.get('oat-letter')?.packs[0]?.priceMinor).toBe(375);
+  const gsm = screen.getByRole('textbox', { name: 'Weight' });
+  await user.clear(gsm);
+  await user.type(gsm, '5');
+  expect(gsm).toHaveAccessibleDescription('Write a number from 30 to 1000.');
+  expect(workbook.getState().rows.papers.get('oat-letter')?.gsm).toBe(216);
+});
+
+test('an address that leads nowhere says so, and where to go', async () => {
+  await openApp('/recipe/gone/box');
+  expect(await screen.findByText('There is nothing at this address')).toBeVisible();
+});
