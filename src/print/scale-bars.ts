@@ -21,8 +21,6 @@ const ROW_MM = 6.5;
 /** Room that the two bars of one direction take beside each other. */
 export const BARS_MM = BARS.length * ROW_MM;
 
-('Print at 100 %, not fit. Measure a bar each way: if it is off, do not cut by this page.');
-
 /** 100 mm and 4 in across the page, above one another from the lower left point. */
 export const barsAcross = ([left, bottom]: At, { across }: Stretch): Mark[] =>
   BARS.flatMap(({ lengthMm, words }, i) =>

@@ -49,17 +49,11 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
     pages.push({
       widthMm: width * MM,
       heightMm: height * MM,
-      texts: items.flatMap((item) =>
-        'str' in item && item.str.trim() !== ''
-          ? [
-              {
-                text: item.str,
-                sizeMm: Math.hypot(item.transform[0], item.transform[1]) * MM,
-                at: [item.transform[4] * MM, item.transform[5] * MM] as const,
-              },
-            ]
-          : [],
-      ),
+      texts: items.flatMap((item) => {
+        if (!('str' in item) || item.str.trim() === '') return [];
+        const [a = 0, b = 0, , , x = 0, y = 0] = item.transform as number[];
+        return [{ text: item.str, sizeMm: Math.hypot(a, b) * MM, at: [x * MM, y * MM] as const }];
+      }),
       paths: readPaths(fnArray, argsArray),
       operators: new Set(fnArray.map((code) => NAMES.get(code) ?? `${code}`)),
       colours: new Set(

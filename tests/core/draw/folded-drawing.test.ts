@@ -19,7 +19,7 @@ import { STYLES } from '../../../src/core/styles';
 
 const space = { widthMm: 120, heightMm: 120 };
 const LIFT_MM = 0.03; // thin enough that a lifted layer does not move in the picture
-const PIXELS = 150;
+const PIXELS = 100;
 
 /** A ring seen: its corners in the picture, and the plane of its nearness, from three corners that span it best. */
 interface Mesh {

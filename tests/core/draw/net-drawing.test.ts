@@ -4,6 +4,8 @@ import type { TextMark } from '../../../src/core/draw/marks';
 import { drawNet, drawNetToFit } from '../../../src/core/draw/net-drawing';
 import { tableOfLines } from '../../../src/core/draw/net-table';
 import type { At, Mark } from '../../../src/core/draw/types';
+import { layNet } from '../../../src/core/net';
+import { STYLES } from '../../../src/core/styles';
 import { inches, millimetres, type Ticks, toMm } from '../../../src/core/units/ticks';
 import { SEED } from '../../seed';
 import { textCollisions } from './text-collisions';
@@ -154,4 +156,22 @@ describe('a net drawn to fit', () => {
       { seed: SEED, numRuns: 60 },
     );
   });
+});
+
+describe('every style', () => {
+  for (const style of STYLES)
+    for (const piece of layNet(style, { sizes: {}, caliperUm: 300 }).pieces)
+      for (const faceUp of ['inside', 'outside'] as const)
+        it(`is drawn with a row for every line and no number on another: ${style.id}, ${piece.id}, ${faceUp} up`, () => {
+          const rows = tableOfLines(piece, faceUp);
+          for (const ruler of [inch, metric]) {
+            const drawing = drawNetToFit(
+              piece,
+              { widthMm: 190, heightMm: 150 },
+              { ruler, textMm: 4.94, faceUp },
+            );
+            expect(keysOf(drawing.marks, isNetLine)).toEqual(new Set(rows.map((row) => row.key)));
+            expect(textCollisions(drawing)).toEqual([]);
+          }
+        });
 });
