@@ -1,5 +1,5 @@
 import { Maximize, Minus, Plus } from 'lucide-react';
-import { useCallback, useId, useMemo, useRef } from 'react';
+import { useCallback, useId, useMemo, useRef, useState } from 'react';
 import type { At, Drawing } from '../core/draw/types';
 import { IconButton } from './button';
 import { classNames } from './class-names';
@@ -7,8 +7,9 @@ import { DrawnWords, HatchPatterns, InkedMarks, TouchMarks } from './drawing-mar
 import { PX_PER_MM } from './ink-on-screen';
 import { MatGrid } from './mat-grid';
 import { matStepMm, useRuler } from './measure';
+import { keepInView, WHOLE } from './pan-zoom';
 import { usePaneSize } from './pane-size';
-import { useGaze, usePanZoom } from './use-pan-zoom';
+import { usePanZoom } from './use-pan-zoom';
 import { useWords } from './words';
 import './drawing.css';
 
@@ -56,29 +57,25 @@ export function DrawingView({
   const name = useId();
   const svg = useRef<SVGSVGElement>(null);
   const pane = usePaneSize(svg);
-  const drawAt = useCallback(
-    (zoom: number) =>
+  const [gaze, setGaze] = useState(WHOLE);
+  const drawing = useMemo(
+    () =>
       draw({
-        widthMm: ((pane.width - 2 * MARGIN_PX) * zoom) / PX_PER_MM,
-        heightMm: ((pane.height - 2 * MARGIN_PX) * zoom) / PX_PER_MM,
+        widthMm: ((pane.width - 2 * MARGIN_PX) * gaze.zoom) / PX_PER_MM,
+        heightMm: ((pane.height - 2 * MARGIN_PX) * gaze.zoom) / PX_PER_MM,
       }),
-    [draw, pane],
+    [draw, pane, gaze.zoom],
   );
-  const sizeAt = (zoom: number) => {
-    const { widthMm, heightMm } = drawAt(zoom);
-    return { width: widthMm * PX_PER_MM, height: heightMm * PX_PER_MM };
-  };
-  const look = useGaze(pane, sizeAt);
-  const { gaze } = look;
-  const view = usePanZoom(svg, look);
-  const drawing = useMemo(() => drawAt(gaze.zoom), [drawAt, gaze.zoom]);
+  const drawn = { width: drawing.widthMm * PX_PER_MM, height: drawing.heightMm * PX_PER_MM };
+  const shown = keepInView(gaze, drawn, pane);
+  const view = usePanZoom(svg, shown, setGaze, drawn);
   const { marks, heightMm, origin } = drawing;
   const flip = useCallback(([x, y]: At): At => [x, heightMm - y], [heightMm]);
 
   const [width, height] = [pane.width / PX_PER_MM, pane.height / PX_PER_MM];
   const window = {
-    left: gaze.u * drawing.widthMm - width / 2,
-    top: gaze.v * heightMm - height / 2,
+    left: shown.u * drawing.widthMm - width / 2,
+    top: shown.v * heightMm - height / 2,
     width,
     height,
   };

@@ -1,5 +1,5 @@
-import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
-import { type Gaze, keepInView, type Pane, WHOLE, zoomAbout } from './pan-zoom';
+import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef } from 'react';
+import { type Gaze, type Pane, WHOLE, zoomAbout } from './pan-zoom';
 
 const STEP = 1.4;
 const NUDGE_PX = 60;
@@ -10,20 +10,15 @@ const NUDGES = new Map<string, readonly [number, number]>([
   ['ArrowDown', [0, -NUDGE_PX]],
 ]);
 
-/** The gaze on one drawing, kept in view of it. `drawnAt` gives the drawing's size in CSS pixels for a zoom. */
-export function useGaze(window: Pane, drawnAt: (zoom: number) => Pane) {
-  const [gaze, setGaze] = useState<Gaze>(WHOLE);
-  const drawn = drawnAt(gaze.zoom);
-  return { gaze: keepInView(gaze, drawn, window), setGaze, drawn };
-}
-
 /**
- * Pan and zoom: Ctrl with the wheel, pinch, drag, and + - 0 and arrows when the drawing has the focus. A plain wheel and one finger
+ * Pan and zoom over a drawing of this size in CSS pixels: Ctrl with the wheel, pinch, drag, and + - 0 and arrows when the drawing has the focus. A plain wheel and one finger
  * scroll the page as ever while the whole drawing is in view, so nobody is trapped.
  */
 export function usePanZoom(
   svg: RefObject<SVGSVGElement | null>,
-  { gaze, setGaze, drawn }: ReturnType<typeof useGaze>,
+  gaze: Gaze,
+  setGaze: (gaze: Gaze) => void,
+  drawn: Pane,
 ) {
   const fingers = useRef(new Map<number, { x: number; y: number }>());
   const zoomed = gaze.zoom > 1;

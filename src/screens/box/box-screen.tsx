@@ -1,6 +1,7 @@
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
+import { drawNet } from '../../core/draw/net-drawing';
 import { tableOfLines } from '../../core/draw/net-table';
 import type { PieceNet } from '../../core/net';
 import { boxOfRecipe } from '../../state/box-result';
@@ -11,10 +12,11 @@ import { Findings } from '../../ui/findings';
 import { Legend } from '../../ui/legend';
 import { LineTable } from '../../ui/line-table';
 import type { Lit } from '../../ui/lit';
+import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
 import { useWords } from '../../ui/words';
 import { InsideSize } from './inside-size';
-import { NetPanel, useNetDrawing } from './net-panel';
+import { NetPanel } from './net-panel';
 import { PrintActions } from './print-actions';
 import { useRecipeEdits } from './recipe-edits';
 import { RecipeForm } from './recipe-form';
@@ -96,8 +98,6 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
   );
 }
 
-const LEGEND_SPACE = { widthMm: 200, heightMm: 120 };
-
 interface LinesOfProps {
   readonly piece: PieceNet;
   readonly recipe: Recipe;
@@ -105,14 +105,21 @@ interface LinesOfProps {
   readonly onLight: (lit: Lit) => void;
 }
 
+/** The table and the legend may follow the drawing a moment later: a keystroke waits for the net alone. */
 function LinesOf({ piece, recipe, lit, onLight }: LinesOfProps) {
   const words = useWords().box;
-  const rows = useMemo(() => tableOfLines(piece, recipe.faceUp), [piece, recipe.faceUp]);
-  const draw = useNetDrawing({ piece, recipe });
+  const ruler = useRuler();
+  const { faceUp } = recipe;
+  const settled = useDeferredValue(piece);
+  const rows = useMemo(() => tableOfLines(settled, faceUp), [settled, faceUp]);
+  const bare = useMemo(
+    () => drawNet(settled, { ruler, faceUp, scale: 1, textMm: 1, show: { numbers: false, letters: false } }),
+    [settled, ruler, faceUp],
+  );
   return (
     <>
       <LineTable rows={rows} lit={lit} onLight={onLight} caption={words.everyLine} />
-      <Legend drawings={[draw(LEGEND_SPACE)]} />
+      <Legend drawings={[bare]} />
     </>
   );
 }

@@ -22,7 +22,7 @@ interface Drawn {
 }
 
 /** How this piece is drawn into a space: the face that lies up, its grain, running numbers on the maker's marks. */
-export function useNetDrawing({ piece, recipe }: Drawn) {
+function useNetDrawing({ piece, recipe }: Drawn) {
   const ruler = useRuler();
   const { faceUp } = recipe;
   const grain = GRAIN[recipe.grain];
