@@ -1,0 +1,49 @@
+import { expect, type Locator } from '@playwright/test';
+import { test } from './maker';
+
+test('a whole job is done by keyboard alone, and the focus is always seen', async ({ page }) => {
+  /** Presses Tab until the focus is where it should be; nobody is caught anywhere on the way. */
+  const tabTo = async (target: Locator, back = false) => {
+    await expect(target).toBeVisible();
+    for (let presses = 0; presses < 120; presses++) {
+      if (await target.evaluate((element) => element === document.activeElement)) {
+        const ring = await target.evaluate((element) => {
+          const framed = element.closest('.field-box') ?? element;
+          return [element, framed].some((each) => getComputedStyle(each).outlineStyle !== 'none');
+        });
+        expect(ring, 'the focus is shown').toBe(true);
+        return;
+      }
+      await page.keyboard.press(back ? 'Shift+Tab' : 'Tab');
+    }
+    throw new Error(`Tab never reached ${target.toString()}`);
+  };
+  const press = async (target: Locator) => {
+    await tabTo(target);
+    await page.keyboard.press('Enter');
+  };
+
+  await page.goto('./');
+  await press(page.getByRole('button', { name: 'Open the demo' }));
+  await press(page.getByRole('link', { name: /^Box/ }));
+  await tabTo(page.getByRole('img', { name: /^Net of/ }));
+  await page.keyboard.press('+');
+  await expect(page.getByRole('button', { name: 'Farther' })).toBeEnabled();
+  await page.keyboard.press('0');
+  await tabTo(page.getByRole('textbox', { name: 'Width', exact: true }));
+  await page.keyboard.press('ArrowUp');
+  // One mark of a trimmer with sixteenths above 3 1/2 in.
+  await expect(page.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('3 9/16');
+  await page.keyboard.press('ControlOrMeta+z');
+  await expect(page.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('3 1/2');
+
+  await tabTo(page.getByRole('link', { name: /^Event/ }), true);
+  await page.keyboard.press('Enter');
+  await tabTo(page.getByRole('textbox', { name: 'How many of Seed box' }));
+  await page.keyboard.type('50');
+  await expect(page.getByText('to make: 50 ordered, 5 spares')).toBeVisible();
+  await tabTo(page.getByRole('link', { name: /^Bench/ }).first(), true);
+  await page.keyboard.press('Enter');
+  await press(page.getByRole('button', { name: 'Next' }));
+  await expect(page.getByText(/^Step 2 of/)).toBeVisible();
+});
