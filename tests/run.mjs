@@ -7,6 +7,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { faultTable } from './fault-table.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const cache = join(root, 'node_modules/.cache');
@@ -75,6 +76,7 @@ async function unitTests() {
     passed,
     failed,
     skipped: tests.length - passed - failed + broken.length,
+    table: faultTable(report),
     said: failures.join('\n\n') || done.said,
   };
 }
@@ -146,6 +148,7 @@ for (const { name, needs = '', tells = false, go } of STAGES) {
   console.log(
     `${done.ok ? 'ok      ' : 'FAILED  '} ${name} (${seconds} s)${counted}${done.ok && tells ? `: ${done.said.trim()}` : ''}`,
   );
+  if (done.table) console.log(`\n${done.table}\n`);
   if (!done.ok) console.log(`${done.said.trim()}\n`);
 }
 console.log(`${passed} passed, ${failed} failed`);

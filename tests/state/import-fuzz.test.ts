@@ -9,6 +9,7 @@ import { planImport } from '../../src/state/import-plan';
 import { rowAt, type Shelf, shelfOf } from '../../src/state/shelf';
 import { type Step, takeStep } from '../../src/state/steps';
 import { SEED } from '../seed';
+import { recordFault } from '../setup/fault-record';
 import { anyWorkbook } from '../shared/any-workbook';
 
 /** How many mutated files a run tries; the nightly run sets a million. */
@@ -180,7 +181,7 @@ const corpus = [...whole, ...refused];
 describe('files that were damaged, cut, mixed and forged', () => {
   test(`are each imported as they read or refused for a reason: ${TRIES} of them`, {
     timeout: 60_000 + TRIES * 20,
-  }, () => {
+  }, ({ task }) => {
     const roll = seeded(SEED);
     const count = { imported: 0, refused: 0 };
     for (let number = 0; number < TRIES; number++) {
@@ -197,6 +198,8 @@ describe('files that were damaged, cut, mixed and forged', () => {
         throw new Error(`file ${number}, in base64: ${bytes.toString('base64')}`, { cause: error });
       }
     }
+    const lost = TRIES - count.imported - count.refused;
+    recordFault({ task }, { fault: 'a damaged or forged file', tries: TRIES, lost, goal: 0 });
     // Both ends of the reader were reached, or the files were too tame or too wild to tell anything.
     expect(count.imported).toBeGreaterThan(TRIES / 50);
     expect(count.refused).toBeGreaterThan(TRIES / 2);

@@ -5,6 +5,7 @@ import { dropStep, type History, moveStep, NO_HISTORY, nextStep, recordStep } fr
 import { EMPTY_SHELF, type Shelf, shelfOf } from '../../src/state/shelf';
 import { type RowChange, type Step, takeStep } from '../../src/state/steps';
 import { SEED } from '../seed';
+import { recordFault } from '../setup/fault-record';
 import { paperRow, recipeRow } from '../storage/sample-rows';
 
 interface Desk {
@@ -128,7 +129,8 @@ const run = (acts: readonly { act: Act | 'undo' | 'redo'; number: number; pause:
 describe('undo and redo', () => {
   test('everything undone is the beginning, everything redone is the end: a thousand days of a hundred acts', {
     timeout: 60_000,
-  }, () => {
+  }, ({ task }) => {
+    let tries = 0;
     fc.assert(
       fc.property(anyActs, (acts) => {
         const end = run(acts);
@@ -140,9 +142,11 @@ describe('undo and redo', () => {
         let again = back;
         for (let n = 0; n < steps; n++) again = move(again, 'redo');
         expect(content(again)).toEqual(content(end));
+        tries++;
       }),
       { seed: SEED, numRuns: 1000 },
     );
+    recordFault({ task }, { fault: 'undo and redo of a hundred acts', tries, lost: 1000 - tries, goal: 0 });
   });
 
   test('a part of it undone and redone changes nothing', () => {

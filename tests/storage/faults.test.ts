@@ -5,6 +5,7 @@ import { DATABASE_VERSIONS, type DatabaseVersion } from '../../src/storage/datab
 import { openDexie } from '../../src/storage/dexie';
 import { faultOf, watchOver } from '../../src/storage/faults';
 import type { StorageEvent, WorkbookStorage } from '../../src/storage/port';
+import { recordFault } from '../setup/fault-record';
 import { behindTheBack, newName, openOrThrow } from './dexie-place';
 import { LocalMap } from './local-map';
 import { recipeRow } from './sample-rows';
@@ -51,7 +52,7 @@ describe('a save that never settles', () => {
   beforeEach(() => void vi.useFakeTimers());
   afterEach(() => void vi.useRealTimers());
 
-  test('counts as failed after five seconds, and not before', async () => {
+  test('counts as failed after five seconds, and not before', async ({ task }) => {
     const answer = watchOver(() => new Promise<never>(() => undefined));
     let settled = false;
     void answer.then(() => {
@@ -60,7 +61,9 @@ describe('a save that never settles', () => {
     await vi.advanceTimersByTimeAsync(4999);
     expect(settled).toBe(false);
     await vi.advanceTimersByTimeAsync(1);
-    expect(await answer).toMatchObject({ ok: false, fault: { kind: 'slow' } });
+    const told = await answer;
+    expect(told).toMatchObject({ ok: false, fault: { kind: 'slow' } });
+    recordFault({ task }, { fault: 'a save that never settles', tries: 1, lost: told.ok ? 1 : 0, goal: 0 });
   });
 
   test('that answers leaves no timer behind', async () => {
@@ -70,7 +73,7 @@ describe('a save that never settles', () => {
 });
 
 describe('an old tab, when a newer version of the app takes the database over', () => {
-  test('lets go at once, hears why, and writes nothing more', async () => {
+  test('lets go at once, hears why, and writes nothing more', async ({ task }) => {
     const name = newName();
     const old = await open(name);
     await old.write([put('a')], AT);
@@ -80,12 +83,13 @@ describe('an old tab, when a newer version of the app takes the database over', 
     expect(heard).toMatchObject([{ event: 'fault', fault: { kind: 'stale' } }]);
     expect(await old.write([put('b')], AT)).toMatchObject({ ok: false, fault: { kind: 'stale' } });
     expect(await old.load()).toMatchObject({ ok: false, fault: { kind: 'stale' } });
-    expect(await rowsIn(name)).toHaveLength(1);
+    const extra = (await rowsIn(name)).length - 1;
+    recordFault({ task }, { fault: 'an old tab after a newer version', tries: 1, lost: extra, goal: 0 });
   });
 });
 
 describe('an old app on a newer database', () => {
-  test('does not open it, names both versions, and writes nothing', async () => {
+  test('does not open it, names both versions, and writes nothing', async ({ task }) => {
     const name = newName();
     const newer = await open(name, [...DATABASE_VERSIONS, versionTwo]);
     await newer.write([put('a')], AT);
@@ -95,7 +99,8 @@ describe('an old app on a newer database', () => {
       ok: false,
       fault: { kind: 'newer', detail: 'the database is of version 20, this app knows 10' },
     });
-    expect(await rowsIn(name)).toHaveLength(1);
+    const lost = 1 - (await rowsIn(name)).length;
+    recordFault({ task }, { fault: 'an old app on a newer database', tries: 1, lost, goal: 0 });
     expect((await indexedDB.databases()).find((database) => database.name === name)?.version).toBe(20);
   });
 
@@ -135,7 +140,7 @@ describe('a connection that is lost', () => {
 });
 
 describe('a disk that is full', () => {
-  test('keeps what was there, and nothing of what did not fit', async () => {
+  test('keeps what was there, and nothing of what did not fit', async ({ task }) => {
     const name = newName();
     const storage = await open(name);
     await storage.write([put('a')], AT);
@@ -148,7 +153,9 @@ describe('a disk that is full', () => {
     const result = await storage.write([put('b'), put('c'), put('d')], AT);
     expect(result).toMatchObject({ ok: false, fault: { kind: 'full' } });
     vi.restoreAllMocks();
-    expect((await rowsIn(name)).map(({ id }: { id: string }) => id)).toEqual(['a']);
+    const rows = await rowsIn(name);
+    expect(rows.map(({ id }: { id: string }) => id)).toEqual(['a']);
+    recordFault({ task }, { fault: 'a disk that is full', tries: 1, lost: 1 - rows.length, goal: 0 });
     expect(await storage.load()).toMatchObject({ ok: true, value: { loss: null } });
   });
 
@@ -162,7 +169,9 @@ describe('a disk that is full', () => {
 });
 
 describe('a write that breaks off', () => {
-  test('at any of its steps leaves all as it was', async () => {
+  test('at any of its steps leaves all as it was', async ({ task }) => {
+    let tries = 0;
+    let lost = 0;
     for (let step = 1; step <= 6; step++) {
       const name = newName();
       const storage = await open(name);
@@ -183,7 +192,10 @@ describe('a write that breaks off', () => {
       const after = await storage.load();
       expect(after.ok && after.value).toMatchObject({ rows: { recipes: [{ id: 'a', rev: 1 }] }, loss: null });
       expect(after.ok && after.value.notes['settings']).toBeUndefined();
+      tries++;
+      lost += after.ok ? 1 - after.value.rows.recipes.length : 1;
     }
+    recordFault({ task }, { fault: 'an import or save that breaks off', tries, lost, goal: 0 });
   });
 });
 
