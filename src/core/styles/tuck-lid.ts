@@ -106,6 +106,15 @@ export const TUCK_LIMITS: readonly ConstraintSpec[] = [
     remedy: 'Make it at most {limit}.',
   },
   {
+    code: 'tuck-corners-meet',
+    symbol: 'tuck',
+    atMost: 'lidWidth',
+    severity: 'stop',
+    facts: { lidWidth: 'lidWidth' },
+    says: 'A tuck {tuck} long on a lid {lidWidth} wide is cut to a point: its slanted corners meet.',
+    remedy: 'Make it at most {limit}.',
+  },
+  {
     code: 'relief-narrows-lid',
     symbol: 'relief',
     atMost: '1/16 width',

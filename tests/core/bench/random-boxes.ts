@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { checkLimits } from '../../../src/core/checks/check-limits';
 import { type BoxNet, layNet, nameValues } from '../../../src/core/net';
 import { type BoxStyle, evaluateForm, everyChoice, formOf } from '../../../src/core/styles';
 import { inches, type Ticks, ticks } from '../../../src/core/units';
@@ -13,7 +14,10 @@ export const randomBox = (style: BoxStyle, mark: Ticks): fc.Arbitrary<BoxNet> =>
       caliperUm: fc.integer({ min: 200, max: 450 }),
       options: fc.constantFrom(...everyChoice(style)),
     })
-    .filter(({ sizes, caliperUm }) => isSound(style, sizes, caliperUm, mark))
+    .filter((sizing) => {
+      const { lengths } = nameValues(style, { ...sizing, mark });
+      return checkLimits(style, lengths, mark, sizing.options).every(({ severity }) => severity !== 'stop');
+    })
     .map((sizing) => layNet(style, { ...sizing, mark }));
 
 /** No size beyond this: it fits no bench, and slows the search for sound boxes. */
@@ -26,21 +30,4 @@ function onMark(style: BoxStyle, name: string, mark: Ticks): fc.Arbitrary<Ticks>
   return fc
     .integer({ min: Math.ceil(min / mark), max: Math.floor(Math.min(max, LARGEST) / mark) })
     .map((marks) => ticks(marks * mark));
-}
-
-function isSound(
-  style: BoxStyle,
-  sizes: Readonly<Record<string, Ticks>>,
-  caliperUm: number,
-  mark: Ticks,
-): boolean {
-  const { lengths } = nameValues(style, { sizes, caliperUm, mark });
-  const lengthOf = (text: string): number => evaluateForm(formOf(text), lengths);
-  return style.constraints
-    .filter((bound) => bound.severity === 'stop')
-    .every((bound) => {
-      const value = lengths[bound.symbol] ?? 0;
-      const atLeast = bound.atLeast === undefined || value >= lengthOf(bound.atLeast);
-      return atLeast && (bound.atMost === undefined || value <= lengthOf(bound.atMost));
-    });
 }
