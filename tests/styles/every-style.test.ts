@@ -2,12 +2,20 @@ import fc from 'fast-check';
 import * as FOLD from 'fold';
 import Manifold from 'manifold-3d';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { checkClosingPath, checkGeometry } from '../../src/core/checks';
+import { checkBox, checkClosingPath, checkGeometry } from '../../src/core/checks';
 import { checkLimits } from '../../src/core/checks/check-limits';
 import { foldPiece, roomInside } from '../../src/core/fold';
-import { type BoxNet, foldFileOf, foldTextOf, layNet, nameValues, readFold } from '../../src/core/net';
+import {
+  type BoxNet,
+  fillSizes,
+  foldFileOf,
+  foldTextOf,
+  layNet,
+  nameValues,
+  readFold,
+} from '../../src/core/net';
 import { type BoxStyle, STYLES } from '../../src/core/styles';
-import { inches } from '../../src/core/units/ticks';
+import { inches, ticks } from '../../src/core/units/ticks';
 import { SEED } from '../seed';
 import { readFixture } from './fixture';
 import { type Asked, legalBoxes } from './legal-sizes';
@@ -110,6 +118,20 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
         },
         FEWER,
       ));
+
+    it('never throws, whatever the sizes: it draws what it can and says what stops it', () => {
+      const usual = fillSizes(style);
+      for (const symbol of Object.keys(style.symbols))
+        for (const size of [-81_280, -1, 0, 1, 127, 812_800, 6_400_000]) {
+          const box = layNet(style, { sizes: { ...usual, [symbol]: ticks(size) }, caliperUm: 305 });
+          const found = checkBox(style, box);
+          for (const finding of [...found, ...checkGeometry(style, box)])
+            for (const length of Object.values(finding.facts))
+              expect(Number.isSafeInteger(length)).toBe(true);
+          if (size < 0 || size > 700_000)
+            expect(found[0], `${symbol} ${size}`).toMatchObject({ severity: 'stop' });
+        }
+    });
 
     it.each(style.constraints.map((bound) => [bound.code, bound] as const))(
       'stops or warns where a size breaks %s',

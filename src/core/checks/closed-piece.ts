@@ -30,8 +30,14 @@ export const closePiece = (piece: PieceNet): ClosedPiece => ({
 export const flatRing = (piece: PieceNet, face: number): readonly At[] =>
   (piece.faces[face]?.ring ?? []).map(({ x, y }): At => [toMm(x), toMm(y)]);
 
-/** Millimetres off a folded box as a length for a finding. */
-export const asTicks = (mm: number): Ticks => roundToTick(mm * TICKS_PER_MM);
+/** Longer than any card. source: our choice, ten metres */
+const BEYOND_ANY_CARD = 10_000; // mm
+
+/** Millimetres off a folded box as a length for a finding. Panels shrunk to nothing have no distances: those come as 0 or ten metres. */
+export const asTicks = (mm: number): Ticks =>
+  roundToTick(
+    (Number.isNaN(mm) ? 0 : Math.max(-BEYOND_ANY_CARD, Math.min(BEYOND_ANY_CARD, mm))) * TICKS_PER_MM,
+  );
 
 /** `frontLeftTab` as a maker says it: front left tab. */
 export const panelWords = (panel: string): string =>

@@ -15,7 +15,8 @@ import type { Blank, Curve, Face, Hinge, Joint, NetEdge, PieceNet, Point } from 
 /** One piece of card, flat: its panels laid beside one another along the tree, and everything that follows from where they lie. */
 export function layPiece(id: string, spec: PieceSpec, values: NamedValues): PieceNet {
   const bench = layPanels(spec, values);
-  const corners = bench.faces.flatMap(({ ring }) => ring);
+  const drawn = bench.faces.flatMap(({ ring }) => ring);
+  const corners = drawn.length > 0 ? drawn : [pointAt(0, 0)]; // a panel of no size leaves nothing to draw
   const left = Math.min(...corners.map(({ x }) => x));
   const low = Math.min(...corners.map(({ y }) => y));
   const moved = new Map<Point, Point>();

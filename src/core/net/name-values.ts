@@ -57,8 +57,12 @@ export function nameValues(
   return { lengths, mm, anglesDeg };
 }
 
-/** Sizes that break a style's limits may ask for the root of a negative; the limit's finding says so, the drawing shows nothing there. */
-const realOrNothing = (value: number): number => (Number.isFinite(value) ? value : 0);
+/** Longer than any card. source: our choice, ten metres */
+const BEYOND_ANY_CARD = 10_000; // mm
+
+/** Sizes that break a style's limits may ask for the root of a negative or grow past all bounds; the limit's finding says so, the drawing shows nothing there. */
+const realOrNothing = (value: number): number =>
+  Number.isFinite(value) && Math.abs(value) < BEYOND_ANY_CARD ? value : 0;
 
 /** A form's value among these lengths. */
 export const lengthOf = (text: Len, values: NamedValues): Ticks => evaluateForm(formOf(text), values.lengths);

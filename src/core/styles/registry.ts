@@ -1,3 +1,4 @@
+import { flaredBowl } from './flared-bowl';
 import { lidFlap } from './lid-flap';
 import { openTop } from './open-top';
 import { pillowPack } from './pillow-pack';
@@ -9,6 +10,7 @@ import { straightTuck } from './straight-tuck';
 import { tray } from './tray';
 import { trayLid } from './tray-lid';
 import type { BoxStyle } from './types';
+import { wedge } from './wedge';
 
 /** Every box style there is, in the order the picker shows them. A new style is one file and one line here. */
 export const STYLES: readonly BoxStyle[] = [
@@ -22,6 +24,8 @@ export const STYLES: readonly BoxStyle[] = [
   prismLid,
   pillowPack,
   squarePyramid,
+  flaredBowl,
+  wedge,
 ];
 
 export const styleById = (id: string): BoxStyle | undefined => STYLES.find((style) => style.id === id);
