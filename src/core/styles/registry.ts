@@ -1,3 +1,4 @@
+import { envelopeBox } from './envelope-box';
 import { flaredBowl } from './flared-bowl';
 import { lidFlap } from './lid-flap';
 import { openTop } from './open-top';
@@ -10,6 +11,7 @@ import { straightTuck } from './straight-tuck';
 import { tray } from './tray';
 import { trayLid } from './tray-lid';
 import type { BoxStyle } from './types';
+import { wallet } from './wallet';
 import { wedge } from './wedge';
 
 /** Every box style there is, in the order the picker shows them. A new style is one file and one line here. */
@@ -26,6 +28,8 @@ export const STYLES: readonly BoxStyle[] = [
   squarePyramid,
   flaredBowl,
   wedge,
+  envelopeBox,
+  wallet,
 ];
 
 export const styleById = (id: string): BoxStyle | undefined => STYLES.find((style) => style.id === id);
