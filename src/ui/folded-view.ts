@@ -1,5 +1,17 @@
-import { dot, type FoldedFace, foldPiece, insideOf, type Pose, placeOf, type Vector } from '../core/fold';
+import {
+  anglesDuring,
+  closingStates,
+  dot,
+  type FoldedFace,
+  foldPiece,
+  insideOf,
+  type Pose,
+  placeOf,
+  restAngles,
+  type Vector,
+} from '../core/fold';
 import type { BoxNet, PieceNet } from '../core/net';
+import type { Role } from '../core/styles';
 import { toMm } from '../core/units';
 import { type Camera, onPage } from './camera';
 import { orderByDepth } from './depth-order';
@@ -33,6 +45,10 @@ const LIGHT: Vector = [-0.48, -0.42, 0.77];
 /** Layers of card that lie on one another are shown this far apart, mm: enough to know which is on top. */
 const LAYER = 0.2;
 
+/** How far a lid is closed in a picture of it. */
+const AJAR = 0.62;
+const TUCKED: ReadonlySet<Role> = new Set(['tuck', 'dustFlap', 'lockFlap']);
+
 interface PlacedFace extends FoldedFace {
   readonly lines: readonly (readonly [Vector, Vector])[];
   readonly inside: Vector;
@@ -60,7 +76,7 @@ export function viewFolded(net: BoxNet, camera: Camera): FoldedView {
 
 /** A piece folded and stood on the table: z up, the front towards the maker. */
 function standPiece(piece: PieceNet): PlacedFace[] {
-  const folded = foldPiece(piece);
+  const folded = foldPiece(piece, anglesToShow(piece));
   const linesOf = edgesByFace(piece, folded);
   const layer = layersOf(piece);
   const upright = piece.faces[0]?.role === 'wall' && !piece.curves.length;
@@ -99,9 +115,16 @@ function edgesByFace(piece: PieceNet, folded: readonly FoldedFace[]) {
   return lines;
 }
 
-/** How many layers lie inside each face. */
+/** A lid that is tucked last is left ajar, so that the picture tells how the box opens. */
+function anglesToShow(piece: PieceNet): number[] {
+  if (piece.closing.at(-1)?.do !== 'tuck') return restAngles(piece);
+  return anglesDuring(closingStates(piece), piece.closing.length - 1, AJAR);
+}
+
+/** How many layers lie inside each face; what is tucked in lies inside the walls. */
 function layersOf(piece: PieceNet): Map<number, number> {
   const layers = new Map<number, number>();
+  for (const [at, { role }] of piece.faces.entries()) if (TUCKED.has(role)) layers.set(at, -1);
   for (const group of piece.overlaps) for (const [at, face] of group.entries()) layers.set(face, at);
   return layers;
 }

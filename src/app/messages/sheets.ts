@@ -8,7 +8,7 @@ export const sheetsMessages: MakingWords['sheets'] = {
   working: 'Working out the sheets',
   proven: 'No plan uses fewer sheets of this paper.',
   provenShort: 'none fewer',
-  letter: 'Letter',
+  letter: 'Mark',
   part: 'Part',
   size: 'Cut to',
   count: 'Pieces',
