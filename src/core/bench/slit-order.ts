@@ -26,9 +26,9 @@ export function orderSlits({ ways, slanted }: SlitWork): SlitOrder {
   const turns = (set: readonly Quarters[], from: Quarters): number =>
     set.length - (set.includes(from) ? 1 : 0);
   const fewest = (from: Quarters): readonly Quarters[] =>
-    enough.reduce(
+    enough.reduce<readonly Quarters[]>(
       (best, set) => (turns(set, from) < turns(best, from) ? set : best),
-      LIES as readonly Quarters[],
+      LIES,
     );
   return {
     slanted,

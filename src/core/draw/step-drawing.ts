@@ -1,11 +1,11 @@
-import type { BenchProgram, BenchTool, CardStep } from '../bench';
+import type { BenchProgram, BenchTool, CardStep, StepKind } from '../bench';
 import { sizeAsItLies } from '../bench';
 import type { PieceNet } from '../net/types';
 import { drawClosingStep } from './closing-step';
 import { drawFlatStep, type StepPicture } from './flat-step';
 import { sizeWords } from './length-text';
 import { frameMarks } from './marks';
-import { stateOfStep } from './step-state';
+import { type StepState, stateOfStep } from './step-state';
 import type { Drawing } from './types';
 
 /** A program and the tool it is for; `piece` is what it makes. */
@@ -27,25 +27,8 @@ export interface StepDrawingOptions {
  * and closing, the flat net with the panels and glue that the step is about. Null if the bench cannot do the program.
  */
 export function drawStep(steps: StepsToDraw, step: CardStep, options: StepDrawingOptions): Drawing | null {
-  const { piece, program, tool } = steps;
-  const state = stateOfStep(program, step, tool);
-  if (!state) return null;
-  const picture: StepPicture = { program, tool, step, ...options };
-  const isFlat =
-    step.kind === 'blank' || step.kind === 'score' || step.kind === 'slit' || step.kind === 'cut';
-  const marks = isFlat ? drawFlatStep(state, picture) : drawClosingStep(piece, state, picture);
-  const { origin: _, ...drawing } = frameMarks(marks, step.headline, stepInWords(steps, step, isFlat));
-  return drawing;
-}
-
-function stepInWords(
-  { program, tool, piece }: StepsToDraw,
-  { headline, lie }: CardStep,
-  isFlat: boolean,
-): string {
-  const { across, up } = isFlat ? sizeAsItLies(piece.blank, lie) : piece.blank;
-  const size = sizeWords(across, up, { unit: tool.unit, finest: tool.finestMark });
-  return `The card ${size}, ${isFlat ? program.faceUp : 'inside'} face up. ${headline}`;
+  const state = stateOfStep(steps.program, step, steps.tool);
+  return state && drawState(state, steps, step, options);
 }
 
 /** The same at the largest scale that fits a space on paper, numbers and all. */
@@ -55,14 +38,36 @@ export function drawStepToFit(
   space: { readonly widthMm: number; readonly heightMm: number },
   textMm: number,
 ): Drawing | null {
+  const state = stateOfStep(steps.program, step, steps.tool);
+  if (!state) return null;
   // Numbers and arrows keep their size while the card shrinks, so a few rounds settle the scale.
-  let drawing = drawStep(steps, step, { scale: 1, textMm });
   let scale = 1;
-  for (let round = 0; round < 12 && drawing; round++) {
+  let drawing = drawState(state, steps, step, { scale, textMm });
+  for (let round = 0; round < 12; round++) {
     const fit = Math.min(space.widthMm / drawing.widthMm, space.heightMm / drawing.heightMm);
     if (fit >= 1 && (fit < 1.02 || round > 5)) break;
     scale *= round > 5 ? Math.min(fit, 0.95) : fit;
-    drawing = drawStep(steps, step, { scale, textMm });
+    drawing = drawState(state, steps, step, { scale, textMm });
   }
   return drawing;
 }
+
+function drawState(
+  state: StepState,
+  { piece, program, tool }: StepsToDraw,
+  step: CardStep,
+  options: StepDrawingOptions,
+): Drawing {
+  const picture: StepPicture = { program, tool, step, ...options };
+  const isFlat = FLAT.has(step.kind);
+  const marks = isFlat ? drawFlatStep(state, picture) : drawClosingStep(piece, state, picture);
+  const { across, up } = isFlat ? sizeAsItLies(piece.blank, step.lie) : piece.blank;
+  const size = sizeWords(across, up, { unit: tool.unit, finest: tool.finestMark });
+  const face = isFlat && step.kind !== 'blank' ? program.faceUp : 'inside';
+  const description = `The card ${size}, ${face} face up. ${step.headline}`;
+  const { origin: _, ...drawing } = frameMarks(marks, step.headline, description);
+  return drawing;
+}
+
+/** Steps done with the card flat on the bench. */
+const FLAT: ReadonlySet<StepKind> = new Set<StepKind>(['blank', 'score', 'slit', 'cut']);
