@@ -44,7 +44,8 @@ export function describeValue(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
-  const text = typeof value === 'string' ? JSON.stringify(value.slice(0, MOST_LETTERS)) : String(value);
+  const text =
+    typeof value === 'string' ? JSON.stringify(value.slice(0, MOST_LETTERS)) : `${value as number}`;
   return text.slice(0, MOST_LETTERS);
 }
 

@@ -20,7 +20,10 @@ export function bootIntents(shop: Workshop): BootIntents {
   async function boot(): Promise<void> {
     const opened = await shop.ports.openStorage(() => shop.set({ phase: { phase: 'blocked' } }));
     if (opened.ok) return loadFrom(opened.value);
-    if (opened.fault.kind === 'absent') return carryOnInMemory();
+    if (opened.fault.kind === 'absent') {
+      carryOnInMemory();
+      return;
+    }
     const { rows, quarantined } = sortRows(opened.fault.salvaged ?? {});
     shop.set({ rows: shelfOf(rows), quarantined });
     shop.saver.stop(opened.fault);
@@ -28,7 +31,10 @@ export function bootIntents(shop: Workshop): BootIntents {
 
   async function loadFrom(storage: WorkbookStorage): Promise<void> {
     const loaded = await storage.load();
-    if (!loaded.ok) return shop.saver.stop(loaded.fault);
+    if (!loaded.ok) {
+      shop.saver.stop(loaded.fault);
+      return;
+    }
     const { rows, quarantined, notes, loss } = loaded.value;
     shop.storage = storage;
     const shelf = shelfOf(rows);

@@ -15,7 +15,7 @@ export interface FieldChange {
 const KEPT_BY_STORAGE = ['id', 'rev', 'changedAt'];
 
 type Fields = Readonly<Record<string, unknown>>;
-const fieldsOf = (row: AnyRow): Fields => row as unknown as Fields;
+const fieldsOf = (row: AnyRow): Fields => row;
 const isFields = (value: unknown): value is Fields =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 

@@ -42,7 +42,7 @@ export function rowIntents(shop: Workshop): RowIntents {
     label: string,
     change: (row: Rows[T]) => Rows[T],
   ): Refusals {
-    const before = shop.state.rows[table].get(id) as Rows[T] | undefined;
+    const before = shop.state.rows[table].get(id);
     if (!before) return NOT_THERE;
     const reading = readRow(table, change(before));
     if (!reading.ok) return reading.refusals;
@@ -62,7 +62,7 @@ export function rowIntents(shop: Workshop): RowIntents {
       const row = rowAt(shop.state.rows, key);
       if (!row) return { ok: false, refusals: NOT_THERE };
       const { id: _id, rev: _rev, createdAt: _made, changedAt: _changed, ...content } = row;
-      return create(key.table, { ...content, name } as Content<TableName>, 'Copy');
+      return create(key.table, { ...content, name }, 'Copy');
     },
 
     remove(key) {

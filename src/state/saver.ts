@@ -131,8 +131,11 @@ export class Saver {
       else {
         this.#ledger.comeBack();
         this.#notesChanged ||= notesWaiting;
-        if (!result.ok)
-          return result.fault.kind === 'stale' ? this.stop(result.fault) : this.#fail(result.fault.kind);
+        if (!result.ok) {
+          if (result.fault.kind === 'stale') this.stop(result.fault);
+          else this.#fail(result.fault.kind);
+          return;
+        }
         if (result.value.outcome === 'conflict') this.#settle(result.value.conflicts, this.#ledger.sent);
       }
       this.#writeJournal();

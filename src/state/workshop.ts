@@ -28,8 +28,8 @@ export class Workshop {
     this.#store = store;
     this.saver = new Saver({
       journal: ports.journal,
-      now: ports.now,
-      newId: ports.newId,
+      now: () => ports.now(),
+      newId: () => ports.newId(),
       shelf: () => this.state.rows,
       setShelf: (rows) => this.set({ rows }),
       setSave: (save) => this.set({ save }),

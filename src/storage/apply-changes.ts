@@ -83,7 +83,7 @@ async function keep(
     return null;
   }
   if (binned) await tx.drop('bin', of);
-  await tx.put(table, { ...row, rev } as never);
+  await tx.put(table, { ...row, rev });
   return rev;
 }
 

@@ -6,6 +6,9 @@ type Locks = Pick<LockManager, 'request'>;
 
 const PREFIX = 'crease-and-count.draft.';
 
+/** Not every browser has locks, whatever its types say. */
+const browserLocks = (): Locks | null => ('locks' in navigator ? navigator.locks : null);
+
 /** Keeps nothing: for a browser that lets us write nowhere. */
 const NO_JOURNAL: Journal = {
   write: () => false,
@@ -19,7 +22,7 @@ const NO_JOURNAL: Journal = {
  */
 export function browserJournal(
   store: LocalStore | null,
-  locks: Locks | null = navigator.locks ?? null,
+  locks: Locks | null = browserLocks(),
   tab: string = crypto.randomUUID(),
 ): Journal {
   if (!store) return NO_JOURNAL;

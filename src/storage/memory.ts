@@ -63,15 +63,22 @@ export function openMemory(disk = new MemoryDisk()): WorkbookStorage {
 
 /** Values go in and come out as copies, as they do with a database. */
 function transactionOn(contents: Contents): Transaction {
+  const answer = <Value>(value: Value): Promise<Value> => Promise.resolve(structuredClone(value));
+  const done = (_: unknown): Promise<null> => answer(null);
   return {
-    get: async (store, id) => structuredClone(contents[store].get(id)),
-    all: async (store) => structuredClone([...contents[store].values()]),
-    put: async (store, value) => contents[store].set(value.id, structuredClone(value)),
-    drop: async (store, id) => contents[store].delete(id),
-    clear: async (store) => contents[store].clear(),
-    snapshotsOf: async (of) =>
-      structuredClone([...contents.snapshots.values()] as Snapshot[])
-        .filter((snapshot) => snapshot.of === of)
-        .sort((a, b) => b.rev - a.rev),
+    get: (store, id) => answer(contents[store].get(id)),
+    all: (store) => answer([...contents[store].values()]),
+    put: (store, value) => done(contents[store].set(value.id, structuredClone(value))),
+    drop: (store, id) => done(contents[store].delete(id)),
+    clear: (store) => {
+      contents[store].clear();
+      return done(store);
+    },
+    snapshotsOf: (of) =>
+      answer(
+        ([...contents.snapshots.values()] as Snapshot[])
+          .filter((snapshot) => snapshot.of === of)
+          .sort((a, b) => b.rev - a.rev),
+      ),
   };
 }

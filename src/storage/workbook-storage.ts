@@ -30,8 +30,8 @@ export function keepWorkbook(database: Database): WorkbookStorage {
 
   return {
     keeps: database.keeps,
-    watch: database.watch,
-    close: database.close,
+    watch: (listener) => database.watch(listener),
+    close: () => database.close(),
 
     async load() {
       const outside = readCensus(database.outside.read());

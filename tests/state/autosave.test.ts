@@ -7,14 +7,15 @@ beforeEach(() => void vi.useFakeTimers({ now: Date.UTC(2026, 0, 17, 9) }));
 afterEach(() => void vi.useRealTimers());
 
 async function openFaulty(world = new World()) {
-  let handle: ReturnType<typeof faultyStorage> | null = null;
+  const handles: ReturnType<typeof faultyStorage>[] = [];
   const store = await openTab(world, 'a', (storage) => {
-    handle = faultyStorage(storage);
+    const handle = faultyStorage(storage);
+    handles.push(handle);
     return handle.faulty;
   });
+  const [handle] = handles;
   if (!handle) throw new Error('not opened');
-  const { plan, writes } = handle as ReturnType<typeof faultyStorage>;
-  return { store, plan, writes, world };
+  return { store, plan: handle.plan, writes: handle.writes, world };
 }
 
 async function withRecipe(store: WorkbookStore) {

@@ -27,10 +27,12 @@ export class World {
         return true;
       },
       clear: () => ifLiving(() => this.drafts.delete(tab)),
-      leftBehind: async () =>
-        [...this.drafts]
-          .filter(([name]) => !this.#living.has(name))
-          .map(([name, draft]) => ({ draft, drop: () => void this.drafts.delete(name) })),
+      leftBehind: () =>
+        Promise.resolve(
+          [...this.drafts]
+            .filter(([name]) => !this.#living.has(name))
+            .map(([name, draft]) => ({ draft, drop: () => void this.drafts.delete(name) })),
+        ),
     };
   }
 
@@ -61,7 +63,7 @@ export const newTab = (
   ports: Partial<WorkbookPorts> = {},
 ): WorkbookStore =>
   createWorkbookStore({
-    openStorage: async () => ({ ok: true, value: wrap(world.storageOf(tab)) }),
+    openStorage: () => Promise.resolve({ ok: true, value: wrap(world.storageOf(tab)) }),
     openMemory: () => openMemory(),
     journal: world.journalOf(tab),
     now: () => Date.now(),

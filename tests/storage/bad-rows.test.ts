@@ -22,7 +22,7 @@ function damage(
   const fields: Record<string, unknown> = { ...row };
   const names = Object.keys(fields).filter((name) => name !== 'id');
   const name = names[field % names.length] ?? 'name';
-  if (how === 'drop') delete fields[name];
+  if (how === 'drop') Reflect.deleteProperty(fields, name);
   else if (how === 'add') fields['glitter'] = value;
   else fields[name] = how === 'nest' ? { [name]: fields[name] } : value;
   return fields;

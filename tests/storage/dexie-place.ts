@@ -28,11 +28,14 @@ export async function behindTheBack<Value>(
   }
 }
 
-export async function newDexiePlace(name = newName()): Promise<Place> {
+export function newDexiePlace(name = newName()): Place {
   const outside = new LocalMap();
   return {
     open: () => openOrThrow({ name, outside }),
-    plant: (table, row) => behindTheBack(name, async (db) => void (await db.table(table).put(row))),
+    plant: (table, row) =>
+      behindTheBack(name, async (db) => {
+        await db.table(table).put(row);
+      }),
     lose: (table, id) => behindTheBack(name, (db) => db.table(table).delete(id)),
     countOutside: (census) => outside.setItem(`${name}.census`, JSON.stringify(census)),
   };

@@ -24,6 +24,34 @@ const open = async (name: string, versions?: readonly DatabaseVersion[]) => {
   opened.push(storage);
   return storage;
 };
+type Method = (...given: unknown[]) => unknown;
+
+/** The n-th row that is put from now on is refused by the browser. */
+function failPut(nth: number, name: string) {
+  const real = Reflect.get(IDBObjectStore.prototype, 'put') as Method;
+  let puts = 0;
+  return vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (
+    this: IDBObjectStore,
+    ...given
+  ) {
+    if (++puts === nth) throw new DOMException('as planned', name);
+    return Reflect.apply(real, this, given) as IDBRequest<IDBValidKey>;
+  });
+}
+
+/** The next transactions fail as they do on a connection that the browser dropped. */
+function loseConnection(times: number) {
+  const real = Reflect.get(Dexie.prototype as object, 'transaction') as Method;
+  let left = times;
+  return vi.spyOn(Dexie.prototype as { transaction: Method }, 'transaction').mockImplementation(function (
+    this: unknown,
+    ...given
+  ) {
+    if (left-- > 0) throw Object.assign(new Error('connection lost'), { name: 'UnknownError' });
+    return Reflect.apply(real, this, given);
+  });
+}
+
 const rowsIn = (name: string) => behindTheBack(name, (db) => db.table('recipes').toArray());
 const versionTwo: DatabaseVersion = { version: 2, stores: { recipes: 'id, name' } };
 
@@ -113,27 +141,15 @@ describe('an old app on a newer database', () => {
 });
 
 describe('a connection that is lost', () => {
-  const breakNext = (times: number) => {
-    const real = Dexie.prototype.transaction;
-    let left = times;
-    return vi.spyOn(Dexie.prototype, 'transaction').mockImplementation(function (
-      this: Dexie,
-      ...args: unknown[]
-    ) {
-      if (left-- > 0) throw Object.assign(new Error('connection lost'), { name: 'UnknownError' });
-      return Reflect.apply(real, this, args) as never;
-    });
-  };
-
   test('is made again once, and the save goes through', async () => {
     const storage = await open(newName());
-    breakNext(1);
+    loseConnection(1);
     expect(await storage.write([put('a')], AT)).toMatchObject({ ok: true, value: { outcome: 'kept' } });
   });
 
   test('twice is said, after no more than one retry', async () => {
     const storage = await open(newName());
-    const spy = breakNext(9);
+    const spy = loseConnection(9);
     expect(await storage.write([put('a')], AT)).toMatchObject({ ok: false, fault: { kind: 'lost' } });
     expect(spy).toHaveBeenCalledTimes(2);
   });
@@ -144,12 +160,7 @@ describe('a disk that is full', () => {
     const name = newName();
     const storage = await open(name);
     await storage.write([put('a')], AT);
-    const real = IDBObjectStore.prototype.put;
-    let puts = 0;
-    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, ...args) {
-      if (++puts === 3) throw new DOMException('no room', 'QuotaExceededError');
-      return Reflect.apply(real, this, args);
-    });
+    failPut(3, 'QuotaExceededError');
     const result = await storage.write([put('b'), put('c'), put('d')], AT);
     expect(result).toMatchObject({ ok: false, fault: { kind: 'full' } });
     vi.restoreAllMocks();
@@ -176,15 +187,7 @@ describe('a write that breaks off', () => {
       const name = newName();
       const storage = await open(name);
       await storage.write([put('a')], AT);
-      const real = IDBObjectStore.prototype.put;
-      let puts = 0;
-      const spy = vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (
-        this: IDBObjectStore,
-        ...args
-      ) {
-        if (++puts === step) throw new DOMException('as planned', 'DataError');
-        return Reflect.apply(real, this, args);
-      });
+      const spy = failPut(step, 'DataError');
       const result = await storage.write([put('a', 1), put('b'), put('c')], AT, { settings: 1 });
       spy.mockRestore();
       // Three rows, the state before, the settings and the count make six puts.

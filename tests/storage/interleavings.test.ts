@@ -22,7 +22,7 @@ async function jot(storage: WorkbookStorage, tab: string): Promise<number> {
 }
 
 test('two tabs that write to one recipe as fast as they can lose no word in the browser database', async () => {
-  const place = await newDexiePlace();
+  const place = newDexiePlace();
   const [one, two] = [await place.open(), await place.open()];
   await one.write([{ table: 'recipes', id: 'a', row: recipeRow('a'), deleted: false, basedOn: null }], '');
   const [met, alsoMet] = await Promise.all([jot(one, 'x'), jot(two, 'y')]);

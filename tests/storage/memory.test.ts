@@ -2,12 +2,16 @@ import { MemoryDisk, openMemory } from '../../src/storage/memory';
 import type { StoreName } from '../../src/storage/transaction';
 import { describeStorage } from './acceptance';
 
-describeStorage('memory', async () => {
+describeStorage('memory', () => {
   const disk = new MemoryDisk();
   return {
-    open: async () => openMemory(disk),
-    plant: async (table, row) => void disk.contents[table as StoreName].set(row.id, row),
-    lose: async (table, id) => void disk.contents[table as StoreName].delete(id),
+    open: () => Promise.resolve(openMemory(disk)),
+    plant: (table, row) => {
+      disk.contents[table as StoreName].set(row.id, row);
+    },
+    lose: (table, id) => {
+      disk.contents[table as StoreName].delete(id);
+    },
     countOutside: (census) => {
       disk.outside = census;
     },

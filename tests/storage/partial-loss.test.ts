@@ -15,7 +15,7 @@ const readAll = (name: string) =>
     const stores = await Promise.all(
       db.tables.map(async (table) => [table.name, await table.toArray()] as const),
     );
-    return Object.fromEntries(stores) as Contents;
+    return Object.fromEntries(stores);
   });
 const putBack = (name: string, contents: Contents) =>
   behindTheBack(name, async (db: Dexie) => {
