@@ -11,7 +11,7 @@ const cover = (
   flap: readonly [string, string],
 ): Readonly<Record<string, PanelSpec>> => ({
   [`${way}Spine`]: { role: 'wall', size: spine, on: `base.${way}`, fold: 90 },
-  [`${way}Flap`]: { role: 'cover', size: flap, on: `${way}Spine.${way}`, fold: 90 },
+  [`${way}Flap`]: { role: 'lid', size: flap, on: `${way}Spine.${way}`, fold: 90 },
 });
 
 /** A flat packet that folds round what is in it. Construction: common practice, no source; FEFCO family 04 has wraps of this kind. */

@@ -1,5 +1,6 @@
 import { envelopeBox } from './envelope-box';
 import { flaredBowl } from './flared-bowl';
+import { gableTop } from './gable-top';
 import { lidFlap } from './lid-flap';
 import { openTop } from './open-top';
 import { pillowPack } from './pillow-pack';
@@ -20,6 +21,7 @@ export const STYLES: readonly BoxStyle[] = [
   lidFlap,
   straightTuck,
   reverseTuck,
+  gableTop,
   tray,
   trayLid,
   sleeveDrawer,
