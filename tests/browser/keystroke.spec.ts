@@ -8,7 +8,7 @@ const typeWidth = (page: Page, width: string) =>
     const label = [...document.querySelectorAll('label')].find(({ textContent }) => textContent === 'Width');
     const box = document.getElementById(label?.htmlFor ?? '') as HTMLInputElement;
     const drawing = document.querySelector('.drawing-svg') as SVGSVGElement;
-    const write = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set;
+    const value = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value');
     const drawn = new Promise<void>((resolve) => {
       const watch = new MutationObserver(() => {
         watch.disconnect();
@@ -17,7 +17,7 @@ const typeWidth = (page: Page, width: string) =>
       watch.observe(drawing, { subtree: true, childList: true, attributes: true });
     });
     const start = performance.now();
-    write?.call(box, text);
+    value?.set?.call(box, text);
     box.dispatchEvent(new Event('input', { bubbles: true }));
     await drawn;
     await new Promise((resolve) => requestAnimationFrame(resolve));

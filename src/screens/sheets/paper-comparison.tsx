@@ -12,6 +12,8 @@ export function PaperComparison({ event, plan }: { event: FavorEvent; plan: Even
   const rows = usePaperComparison(event.id);
   const edit = useWorkbook((state) => state.edit);
   const now = new Set(plan.papers.map(({ paperId }) => paperId));
+  const proofOf = (fits: boolean, gap: number) =>
+    !fits ? words.sheets.doesNotFit : gap === 0 ? words.sheets.provenShort : words.sheets.boundedShort(gap);
   if (rows.length < 2) return null;
   const use = (paperId: string) =>
     edit('events', event.id, words.event.paper, (old) => ({
@@ -27,7 +29,6 @@ export function PaperComparison({ event, plan }: { event: FavorEvent; plan: Even
             <tr>
               <th scope="col">{words.sheets.paper}</th>
               <th scope="col">{words.sheets.sheetsHead}</th>
-              <th scope="col">{words.sheets.proof}</th>
               <th scope="col">{words.sheets.toBuy}</th>
               <th scope="col">
                 <span className="said-only">{words.sheets.change}</span>
@@ -40,13 +41,9 @@ export function PaperComparison({ event, plan }: { event: FavorEvent; plan: Even
                 <th scope="row">
                   <Swatch colour={paper.colour} /> {paper.name}
                 </th>
-                <td>{fits ? sheets : ''}</td>
                 <td>
-                  {!fits
-                    ? words.sheets.doesNotFit
-                    : sheets === lowerBound
-                      ? words.sheets.provenShort
-                      : words.sheets.boundedShort(sheets - lowerBound)}
+                  {fits && <strong>{sheets} </strong>}
+                  <span className="caption">{proofOf(fits, sheets - lowerBound)}</span>
                 </td>
                 <td>
                   {!fits

@@ -92,7 +92,6 @@ export interface MakingWords {
     | 'compare'
     | 'paper'
     | 'sheetsHead'
-    | 'proof'
     | 'toBuy'
     | 'change'
     | 'doesNotFit'
