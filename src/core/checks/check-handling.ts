@@ -18,14 +18,14 @@ export const HAND_WIDTH = inches(2, 1, 2);
 /** Deepest box whose bottom fingers still reach. source: common practice, no source */
 const FINGER_DEPTH = inches(1, 1, 2);
 
-/** Strips between two scores too narrow to fold by hand. */
+/** Strips between two scores too narrow to fold by hand. Where a wall rolls over, the strip is meant to be narrow: it folds as one. */
 export function checkNarrowPanels(piece: PieceNet): Finding[] {
   const scored = piece.faces.map((): Set<string> => new Set());
   for (const { a, b, left, right, kind } of piece.edges)
     if (kind === 'score')
       for (const face of [left, right]) if (face !== null) scored[face]?.add(`${a.x},${a.y},${b.x},${b.y}`);
   return piece.faces.flatMap((face, at): Finding[] => {
-    const wide = (scored[at]?.size ?? 0) < 2 ? null : betweenScores(piece, at);
+    const wide = (scored[at]?.size ?? 0) < 2 || face.role === 'liner' ? null : betweenScores(piece, at);
     if (wide === null || wide >= NARROWEST_FOLD) return [];
     return [
       {

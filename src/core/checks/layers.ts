@@ -2,11 +2,11 @@ import type { PieceNet } from '../net/types';
 import type { Role } from '../styles/types';
 
 /** Panels that stand still while others are laid against them. */
-const HOLDS: ReadonlySet<Role> = new Set(['wall', 'roof', 'cover'] as const);
+const HOLDS: ReadonlySet<Role> = new Set(['wall', 'roof', 'cover', 'handle'] as const);
 
 /**
  * How many calipers each face is lifted towards the inside when closed: in a group of faces that lie on one another the innermost most, the
- * outermost one. What lies against a wall, a roof or a cover is held by it and stays. Bent panels stay: they end on a wall at an angle, so what is too long crosses it without a lift.
+ * outermost one. What lies against a wall, roof, cover or fin is held by it and stays. Bent panels stay: they end on a wall at an angle, so what is too long crosses it without a lift.
  */
 export function layersOf(piece: PieceNet): number[] {
   const layers = piece.faces.map(() => 0);

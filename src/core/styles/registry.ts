@@ -1,4 +1,6 @@
+import { doubleWall } from './double-wall';
 import { envelopeBox } from './envelope-box';
+import { finTop } from './fin-top';
 import { flaredBowl } from './flared-bowl';
 import { gableTop } from './gable-top';
 import { lidFlap } from './lid-flap';
@@ -22,8 +24,10 @@ export const STYLES: readonly BoxStyle[] = [
   straightTuck,
   reverseTuck,
   gableTop,
+  finTop,
   tray,
   trayLid,
+  doubleWall,
   sleeveDrawer,
   prismLid,
   pillowPack,
