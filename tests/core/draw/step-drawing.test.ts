@@ -49,14 +49,14 @@ const areaOf = (ring: readonly At[]): number =>
 describe('the trade box, step by step', () => {
   test('scores stand at their distances from the fence, with their numbers above', () => {
     const drawing = picture('open-top', 'score-1');
-    const fence = texts(drawing).find((mark) => mark.kind === 'text' && mark.text === 'fence');
+    const fence = texts(drawing).find((mark) => mark.text === 'fence');
     expect(fence).toBeDefined();
     const edges = xs(inkOf(drawing, 'edge'));
     const left = Math.min(...edges);
     // 3 1/2, 5, 8 1/2 and 10 in, at 25.4 mm each, true size.
     const scores = [...new Set(xs(inkOf(drawing, 'score-valley')).map((x) => (x - left).toFixed(3)))];
     expect(scores).toEqual(['88.900', '127.000', '215.900', '254.000']);
-    expect(texts(drawing).map((mark) => mark.kind === 'text' && mark.text)).toEqual(
+    expect(texts(drawing).map((mark) => mark.text)).toEqual(
       expect.arrayContaining(['0', '3½', '5', '8½', '10']),
     );
   });
@@ -113,10 +113,8 @@ describe('the other face, the other hand', () => {
   test('with the fence on the right the card lies as it lay, and only the numbers run the other way', () => {
     const drawing = picture('open-top', 'score-1', { ...trimmer, fence: 'right' });
     expect(placesFromLeft(drawing, 'score-valley')).toEqual(['88.9', '127.0', '215.9', '254.0']);
-    const zero = texts(drawing).find((mark) => mark.kind === 'text' && mark.text === '0');
-    expect(zero?.kind === 'text' && zero.at[0]).toBeGreaterThan(
-      Math.max(...xs(inkOf(drawing, 'score-valley'))),
-    );
+    const zero = texts(drawing).find((mark) => mark.text === '0');
+    expect(zero?.at[0]).toBeGreaterThan(Math.max(...xs(inkOf(drawing, 'score-valley'))));
   });
 });
 
