@@ -47,4 +47,5 @@ export const machine: Desk = {
   },
   font: (weight) => readFileSync(new URL(`../../public/fonts/inter-${weight}.ttf`, import.meta.url)),
   now: () => new Date().toISOString(),
+  tick: () => performance.now(),
 };

@@ -10,6 +10,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly verb: Verb }>>> = 
   card: () => import('./card'),
   fit: () => import('./fit'),
   plan: () => import('./plan'),
+  yield: () => import('./yield'),
 };
 
 /** Does what one command line asks. Gives what it refused, in the order written: nothing when all was done. */

@@ -28,6 +28,8 @@ export interface Desk {
   readonly font: (weight: 'regular' | 'bold') => Uint8Array;
   /** The time of day, ISO 8601, UTC. */
   readonly now: () => string;
+  /** Milliseconds from a steady clock, for measuring how long something took. */
+  readonly tick: () => number;
 }
 
 /** One verb of the desk, in a file of its own that exports it as `verb`. Gives what it refused: nothing when all was done. */

@@ -39,6 +39,7 @@ export async function callDesk(
     },
     font: machine.font,
     now: () => '2026-02-03T04:05:06Z',
+    tick: () => 0,
   };
   const refused = await runDesk(words, desk);
   const codes = refused.map(({ code }) => code);

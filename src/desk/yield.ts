@@ -1,0 +1,127 @@
+import { readInstances, type YieldInstance } from '../../shared/yield-instances';
+import { ticks } from '../core/units';
+import {
+  checkBound,
+  checkPlan,
+  fillBestSheet,
+  type Layout,
+  planSheets,
+  type SheetPaper,
+  type SheetPart,
+} from '../core/yield';
+import { refuse, refuseInFile } from './refuse';
+import type { Desk, DeskRefusal, Verb } from './verb';
+
+export const verb: Verb = {
+  usage: 'INSTANCES.json [--seconds S]',
+  answers:
+    'For each cutting problem one line: its value, a bound, whether that is proven, and the layouts. S bounds the seconds for each, 10 if not said.',
+  words: { least: 1, most: 1 },
+  options: { seconds: 'one' },
+  run: (given, desk) => {
+    const [path = ''] = given.words;
+    const text = desk.read(path);
+    if (typeof text !== 'string') return [text];
+    const seconds = readSeconds(given.one['seconds'] ?? '10');
+    if (typeof seconds !== 'number') return [seconds];
+    const reading = readInstances(text);
+    if (!reading.ok) return reading.refusals.map((refusal) => refuseInFile(path, refusal));
+    for (const instance of reading.instances) desk.print(JSON.stringify(solve(instance, seconds, desk)));
+    return [];
+  },
+};
+
+function readSeconds(text: string): number | DeskRefusal {
+  const seconds = /^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
+  if (seconds > 0 && seconds <= 3600) return seconds;
+  return refuse(
+    'not-seconds',
+    '--seconds',
+    text,
+    'more than 0 and at most 3600',
+    `--seconds takes a number such as 10, not “${text}”.`,
+  );
+}
+
+function solve(instance: YieldInstance, seconds: number, desk: Desk) {
+  const start = desk.tick();
+  const answer = instance.kind.endsWith('knapsack')
+    ? bestSheet(instance, seconds, desk)
+    : fewestSheets(instance, seconds, desk);
+  return {
+    name: instance.name,
+    ...answer.figures,
+    ms: Math.round(desk.tick() - start),
+    layouts: answer.layouts.map(describeLayout),
+  };
+}
+
+/** A sheet of the most value: `lowerBound` is what is reached, `upperBound` what no sheet exceeds. */
+function bestSheet({ sheet, items, rotation = false, kind }: YieldInstance, seconds: number, desk: Desk) {
+  const limited = kind === 'constrained-knapsack';
+  const parts = items.map(({ w, h, value = w * h, demand = null }, i) => ({
+    id: String(i),
+    across: w,
+    up: h,
+    worth: value,
+    most: limited ? demand : null,
+  }));
+  const limits = { seconds, now: desk.tick };
+  const { worth, bound, layout } = fillBestSheet({ across: sheet.w, up: sheet.h }, parts, rotation, limits);
+  return {
+    figures: { value: worth, lowerBound: worth, upperBound: bound, proven: worth === bound },
+    layouts: [layout],
+  };
+}
+
+/**
+ * The fewest sheets: `proven` only where the bound is re-counted and the plan replayed by code that shares nothing with the solver.
+ * Whole units stand for ticks.
+ */
+function fewestSheets(
+  { sheet, items, rotation = false, stages = 'unlimited' }: YieldInstance,
+  seconds: number,
+  desk: Desk,
+) {
+  const none = ticks(0);
+  const paper: SheetPaper = {
+    id: 'sheet',
+    across: ticks(sheet.w),
+    up: ticks(sheet.h),
+    grain: rotation ? 'none' : 'across',
+    squaring: { left: none, right: none, near: none, far: none },
+    onHand: 0,
+  };
+  const parts = items.map(({ w, h, demand }, i): SheetPart => {
+    const grain = rotation ? 'free' : 'across';
+    return { id: String(i), across: ticks(w), up: ticks(h), count: demand ?? 1, grain };
+  });
+  const tool = {
+    longestCut: null,
+    kerf: none,
+    stack: 1,
+    stages: stages === 'unlimited' ? ('free' as const) : stages,
+  };
+  const plan = planSheets(parts, paper, tool, { seconds, now: desk.tick });
+  const faults = checkPlan(plan, parts, paper, tool);
+  if (faults.length > 0) throw new Error(`the plan cannot be cut: ${faults.join('; ')}`);
+  const bound = plan.proof === null ? null : checkBound(plan.proof, parts, paper, tool, plan.unplaced);
+  const proven = plan.proven && bound === null && plan.unplaced.length === 0;
+  const figures = { value: plan.sheets, lowerBound: bound === null ? plan.lowerBound : 0, proven };
+  return {
+    figures: plan.unplaced.length > 0 ? { ...figures, unplaced: plan.unplaced.map(Number) } : figures,
+    layouts: plan.layouts,
+  };
+}
+
+const describeLayout = ({ sheets, parts }: Layout) => ({
+  sheets,
+  parts: parts.map(({ part, x, y, across, up, turned }) => ({
+    item: Number(part),
+    x,
+    y,
+    w: across,
+    h: up,
+    turned,
+  })),
+});
