@@ -20,6 +20,7 @@ import {
 } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import { BARS_MM, barsAcross, barsUp, TRUE_PRINTER } from './scale-bars';
 import { cautionWords, isNarrow, narrowStep, type StepStyle, stepBlocks } from './step-block';
 import { stepPicture } from './step-picture';
 
@@ -52,11 +53,7 @@ const PICTURE_SHARE = 0.42; // of the column's height, at most
 export function printBenchCard(input: BenchCardInput): PrintDocument {
   const title = `${input.recipeName}: bench card`;
   const foot = { title: `${title}, ${input.faceUp} face up`, code: input.stamp.code };
-  const columns = input.cards.flatMap((card) =>
-    flowColumns(cardBlocks(card, input), input.paper, (left) =>
-      notesBlock(left, columnOf(input.paper).widthMm),
-    ),
-  );
+  const columns = input.cards.flatMap((card) => flowColumns(cardBlocks(card, input), input.paper));
   return {
     name: `${fileStem(input.recipeName, 'box')}-bench-card`,
     title,
@@ -111,6 +108,7 @@ function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
     space(4),
     ...rowsOfSteps(card, input),
     ruleBlock(widthMm),
+    notesAndBars(widthMm),
   ];
 }
 
@@ -153,13 +151,27 @@ const UNIT_WORDS = { in: 'inches', mm: 'millimetres' } as const;
 const faceWords = (faceUp: FaceUp): string =>
   `Score, slit and cut with the ${faceUp} of the card facing up; the picture shows that face.`;
 
-/** Room for a pencil on what is left of the last page. */
-function notesBlock(leftMm: number, widthMm: number): Block | null {
-  const room = leftMm - 14;
-  if (room < 20) return null;
-  return stackBlocks([
-    space(5),
-    textBlock('Notes', { widthMm, sizeMm: TYPE_MM.body, bold: true }),
-    pencilLines(widthMm, Math.min(room, 90)),
+/** Room for a pencil, and bars both ways that show whether the printer printed true; never torn apart. */
+function notesAndBars(widthMm: number): Block {
+  const heightMm = 118; // the 4 in bar up the page, its words, and air above
+  const bottom: readonly [number, number] = [0, -heightMm];
+  const columnMm = widthMm - BARS_MM - BETWEEN_MM;
+  const notes = stackBlocks([
+    space(6),
+    textBlock('Notes', { widthMm: columnMm, sizeMm: TYPE_MM.body, bold: true }),
+    pencilLines(columnMm, 66),
+    space(6),
+    textBlock('Printed true? Each bar is as long as it says, if printed at 100 %.', {
+      widthMm: columnMm,
+      sizeMm: TYPE_MM.small,
+    }),
   ]);
+  return {
+    heightMm,
+    marks: [
+      ...notes.marks,
+      ...barsAcross(bottom, TRUE_PRINTER),
+      ...barsUp([widthMm, bottom[1] + 2], TRUE_PRINTER),
+    ],
+  };
 }

@@ -42,34 +42,53 @@ function crossesOf({ paths }: ReadPage): At[] {
 
 const minus = (a: At, b: At): At => [a[0] - b[0], a[1] - b[1]];
 
-/** The shift most pairs of points agree on, and how many do. */
-function voteShift(from: readonly At[], to: readonly At[]): { shift: At; votes: number } {
+/** The shift most pairs of points agree on among those allowed, and how many do. */
+function voteShift(
+  from: readonly At[],
+  to: readonly At[],
+  allowed: (shift: At) => boolean = () => true,
+): { shift: At; votes: number } {
   const votes = new Map<string, { shift: At; votes: number }>();
   for (const a of from)
     for (const b of to) {
       const shift = minus(b, a);
+      if (!allowed(shift)) continue;
       const name = shift.map((mm) => Math.round(mm / 0.2)).join(' ');
       votes.set(name, { shift, votes: (votes.get(name)?.votes ?? 0) + 1 });
     }
-  return [...votes.values()].reduce((best, one) => (one.votes > best.votes ? one : best));
+  return [...votes.values()].reduce((best, one) => (one.votes > best.votes ? one : best), {
+    shift: [0, 0],
+    votes: 0,
+  });
 }
 
-/** All pages of one piece laid on the first by their crosses; every page must share three with one already laid. */
+/** Row and column of a page, from the name printed on it: "page B1 of 2 × 2". */
+function placeOf({ texts }: ReadPage): readonly [row: number, column: number] {
+  const name = texts.map(({ text }) => /page ([A-Z])(\d+) of/.exec(text)).find((match) => match !== null);
+  return [(name?.[1] ?? 'A').charCodeAt(0) - 65, Number(name?.[2] ?? 1) - 1];
+}
+
+/** All pages of one piece laid cross on cross, each against the page to its left, or above it in the first column; three crosses must meet. */
 function assemble(pages: readonly ReadPage[]): ReadPath[] {
-  const laid = [{ page: pages[0]!, shift: [0, 0] as At }];
-  for (const page of pages.slice(1)) {
-    const best = laid
-      .map((other) => ({ other, ...voteShift(crossesOf(page), crossesOf(other.page)) }))
-      .reduce((a, b) => (b.votes > a.votes ? b : a));
-    expect(best.votes).toBeGreaterThanOrEqual(3);
-    laid.push({ page, shift: [best.shift[0] + best.other.shift[0], best.shift[1] + best.other.shift[1]] });
-  }
-  return laid.flatMap(({ page, shift }) =>
-    page.paths.map((path) => ({
-      ...path,
-      points: path.points.map(([x, y]): At => [x + shift[0], y + shift[1]]),
-    })),
-  );
+  const laid = new Map<string, At>([['0 0', [0, 0]]]);
+  return pages.flatMap((page) => {
+    const [row, column] = placeOf(page);
+    let shift = laid.get(`${row} ${column}`);
+    if (shift === undefined) {
+      const beside = column > 0;
+      const [otherRow, otherColumn] = beside ? [row, column - 1] : [row - 1, column];
+      const other = pages.find((one) => placeOf(one).join(' ') === `${otherRow} ${otherColumn}`);
+      const found = voteShift(crossesOf(page), other === undefined ? [] : crossesOf(other), ([x, y]) =>
+        beside ? x > 20 && Math.abs(y) < 1 : y < -20 && Math.abs(x) < 1,
+      );
+      expect(found.votes).toBeGreaterThanOrEqual(3);
+      const base = laid.get(`${otherRow} ${otherColumn}`) ?? [0, 0];
+      shift = [base[0] + found.shift[0], base[1] + found.shift[1]];
+      laid.set(`${row} ${column}`, shift);
+    }
+    const [dx, dy] = shift;
+    return page.paths.map((path) => ({ ...path, points: path.points.map(([x, y]): At => [x + dx, y + dy]) }));
+  });
 }
 
 /** A cubic curve as short chords. */

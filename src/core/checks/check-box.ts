@@ -6,6 +6,7 @@ import { checkFlatOverlap } from './check-flat-overlap';
 import { checkHandRoom, checkNarrowPanels, checkToolReach, type ToolReach } from './check-handling';
 import { checkJoints } from './check-joints';
 import { checkLimits } from './check-limits';
+import { checkPanelShape } from './check-panel-shape';
 import { checkPromises } from './check-promises';
 import { checkRoom } from './check-room';
 import { checkSeams } from './check-seams';
@@ -31,7 +32,7 @@ export function checkGeometry(style: BoxStyle, box: BoxNet): Finding[] {
   const closed = box.pieces.map(closePiece);
   const caliperMm = box.caliperUm / 1000;
   return [
-    ...box.pieces.flatMap(checkFlatOverlap),
+    ...box.pieces.flatMap((piece) => [...checkPanelShape(piece), ...checkFlatOverlap(piece)]),
     ...closed.flatMap((piece) => [
       ...checkSeams(piece),
       ...checkJoints(piece),

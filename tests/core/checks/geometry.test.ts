@@ -83,6 +83,12 @@ describe('panels in one place', () => {
     expect(first(wide, 'panels-overlap-flat')).toMatchObject({ facts: { deep: inches(0, 1, 8) } });
   });
 
+  it('a tab whose slanted ends pass one another cannot be cut: 1 in of taper at both ends of 1 1/2', () => {
+    const crossed = withPanel(openTop, 'box', 'tab', { taper: '1 in' });
+    expect(first(crossed, 'panel-crosses-itself', { height: '1 1/2 in' })).toMatchObject({ where: 'tab' });
+    expect(codes(crossed, { height: '3 in' })).not.toContain('panel-crosses-itself');
+  });
+
   it('a bottom flap 1 9/16 on a depth of 1 1/2 runs under the far wall and is caught only because its layer is lifted', () => {
     expect(codes(openTop, { flap: '1 1/2 in' })).not.toContain('panels-collide');
     const found = first(openTop, 'panels-collide', { flap: '1 9/16 in' });
