@@ -39,11 +39,10 @@ function run(program, words, env = {}) {
 }
 
 async function runAll(...commands) {
-  for (const [program, ...words] of commands) {
-    const done = await run(bin(program), words);
-    if (!done.ok) return done;
-  }
-  return { ok: true, said: '' };
+  const all = [];
+  for (const [program, ...words] of commands) all.push(await run(bin(program), words));
+  const failed = all.filter(({ ok }) => !ok);
+  return { ok: failed.length === 0, said: failed.map(({ said }) => said.trim()).join('\n\n') };
 }
 
 const freePort = () =>

@@ -1,6 +1,20 @@
 import { describe, expect, test } from 'vitest';
 import { callDesk } from './call-desk';
 
+/** One line of an answer. */
+interface Line {
+  readonly value: number;
+  readonly lowerBound: number;
+  readonly upperBound: number;
+  readonly proven: boolean;
+  readonly layouts: readonly {
+    readonly sheets: number;
+    readonly parts: readonly { readonly item: number; readonly w: number; readonly h: number }[];
+  }[];
+}
+const readLine = (text: string): Line => JSON.parse(text) as Line;
+const firstParts = ({ layouts }: Line) => layouts[0]?.parts ?? [];
+
 const ask = (instances: unknown, ...words: string[]) =>
   callDesk(['yield', 'list.json', ...words], {
     'list.json': typeof instances === 'string' ? instances : JSON.stringify(instances),
@@ -42,18 +56,17 @@ describe('the desk counts sheets', () => {
   test('44 boxes with liners: 44 letter, 28 of 12 × 12, 19 of 11 × 17, none fewer', async () => {
     const { printed, refused } = await ask([favors(17, 22), favors(24, 24), favors(22, 34)]);
     expect(refused).toEqual([]);
-    const lines = printed.split('\n').map((line) => JSON.parse(line));
+    const lines = printed.split('\n').map(readLine);
     expect(lines.map(({ value, lowerBound, proven }) => [value, lowerBound, proven])).toEqual([
       [44, 44, true],
       [28, 28, true],
       [19, 19, true],
     ]);
     for (const { value, layouts } of lines) {
-      expect(layouts.reduce((sum: number, { sheets }: { sheets: number }) => sum + sheets, 0)).toBe(value);
+      expect(layouts.reduce((sum, { sheets }) => sum + sheets, 0)).toBe(value);
       const cut = [0, 1].map((item) =>
         layouts.reduce(
-          (sum: number, layout: { sheets: number; parts: { item: number }[] }) =>
-            sum + layout.sheets * layout.parts.filter((part) => part.item === item).length,
+          (sum, layout) => sum + layout.sheets * layout.parts.filter((part) => part.item === item).length,
           0,
         ),
       );
@@ -63,8 +76,9 @@ describe('the desk counts sheets', () => {
 
   test('a sheet of most value reaches what its pieces add up to, and not more than the sheet', async () => {
     const { printed } = await ask([TEN]);
-    const { value, upperBound, proven, layouts } = JSON.parse(printed);
-    const area = layouts[0].parts.reduce((sum: number, { w, h }: { w: number; h: number }) => sum + w * h, 0);
+    const line = readLine(printed);
+    const { value, upperBound, proven } = line;
+    const area = firstParts(line).reduce((sum, { w, h }) => sum + w * h, 0);
     expect(value).toBe(area);
     expect(value).toBe(upperBound);
     expect(proven).toBe(true);
@@ -77,8 +91,9 @@ describe('the desk counts sheets', () => {
       kind: 'constrained-knapsack',
       items: TEN.items.map((item) => ({ ...item, demand: 1 })),
     };
-    const { layouts, value, upperBound } = JSON.parse((await ask([limited])).printed);
-    const items = layouts[0].parts.map(({ item }: { item: number }) => item);
+    const line = readLine((await ask([limited])).printed);
+    const { value, upperBound } = line;
+    const items = firstParts(line).map(({ item }) => item);
     expect(new Set(items).size).toBe(items.length);
     expect(value).toBeLessThanOrEqual(upperBound);
   });

@@ -144,7 +144,7 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
             const values = nameValues(style, { sizes, caliperUm }).lengths;
             return checkLimits(
               style,
-              { ...values, [bound.symbol]: least ? inches(0) : inches(100) } as typeof values,
+              { ...values, [bound.symbol]: least ? inches(0) : inches(100) },
               mark,
               bound.given?.[0],
             ).find((finding) => finding.code === code);

@@ -39,7 +39,7 @@ export function platesOf(
     if (parts.length === 1 && only === flat) return [plateOf(ring, pose, liftOf(face))];
     return parts.map((part) =>
       plateOf(
-        part.map(([x, y]) => placeOf(pose ?? FLAT, x, y)),
+        part.map(([x, y]) => placeOf(pose, x, y)),
         pose,
         liftOf(face),
       ),

@@ -36,14 +36,14 @@ function deepestSide(p: readonly At[], q: readonly At[]): number {
 export function distanceOutside([x, y]: At, ring: readonly At[]): number {
   let inside = false;
   let nearest = Number.POSITIVE_INFINITY;
-  ring.forEach(([ax, ay], at) => {
+  for (const [at, [ax, ay]] of ring.entries()) {
     const [bx, by] = ring[(at + 1) % ring.length] ?? [ax, ay];
     if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
     const square = (bx - ax) ** 2 + (by - ay) ** 2;
     const part =
       square === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / square));
     nearest = Math.min(nearest, Math.hypot(ax + part * (bx - ax) - x, ay + part * (by - ay) - y));
-  });
+  }
   return inside ? 0 : nearest;
 }
 

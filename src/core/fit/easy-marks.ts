@@ -93,7 +93,8 @@ function searchOne(question: EasyMarkQuestion, options: Chosen, memo: YieldMemo)
       const rating = reader.rate(values);
       const net = layNet(style, { ...base, sizes });
       const asLaid = net.pieces.every(
-        ({ blank }, i) => blank.across === blanks[i]?.across && blank.up === blanks[i]?.up,
+        ({ blank: { across, up } }, i) =>
+          blanks[i] !== undefined && blanks[i].across === across && blanks[i].up === up,
       );
       if (rating === null || !asLaid) return [];
       return [{ sizes, options, marks: reader.read(values), blanks, ...rating, excess, sheetsPerBox: paper }];

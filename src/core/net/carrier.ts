@@ -22,4 +22,4 @@ export const carrierKey = ({ dx, dy, offset }: Carrier): string => `${dx},${dy},
 
 /** How far along its carrier a point lies; grows the carrier's way, whole numbers. */
 export const alongOf = ({ dx, dy }: Carrier, point: Point): number =>
-  Math.abs(dx) >= Math.abs(dy) ? point.x : dy > 0 ? point.y : -point.y;
+  Math.abs(dx) >= Math.abs(dy) ? point.x : dy > 0 ? point.y : 0 - point.y;

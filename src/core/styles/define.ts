@@ -103,8 +103,7 @@ function checkPiece(
     if (typeof spec.fold === 'string' && !(spec.fold in (style.angles ?? {})))
       slip(`${id}.${name}: no angle is called ${spec.fold}`);
     for (const text of panelForms(spec)) form(text, `${id}.${name}`);
-    if ('follows' in spec && spec.follows !== undefined && !('bow' in panel(spec.follows)))
-      slip(`${id}.${name} follows a flat panel`);
+    if ('follows' in spec && !('bow' in panel(spec.follows))) slip(`${id}.${name} follows a flat panel`);
     earlier.add(name);
   }
   for (const joint of piece.joints) {

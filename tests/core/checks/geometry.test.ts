@@ -112,7 +112,7 @@ describe('panels in one place', () => {
           name,
           name.endsWith('Tab') ? { ...panel, size: ['height', 'height'] } : panel,
         ]),
-      ) as typeof panels,
+      ),
     }));
     expect(first(long, 'panels-overlap-closed', { height: '1 1/2 in', depth: '2 in' })).toMatchObject({
       facts: { deep: inches(1) },

@@ -113,10 +113,10 @@ describe('the lines of a net, for the table beside it', () => {
     if (piece === undefined) throw new Error('one piece');
     const lines = linesOf(piece);
     expect(lines.map(({ kind }) => kind)).toEqual([
-      ...Array(5).fill('score'),
-      ...Array(3).fill('slit'),
-      ...Array(2).fill('cut'),
-      ...Array(4).fill('edge'),
+      ...Array<string>(5).fill('score'),
+      ...Array<string>(3).fill('slit'),
+      ...Array<string>(2).fill('cut'),
+      ...Array<string>(4).fill('edge'),
     ]);
     expect(lines.slice(0, 4).map(({ from }) => from.x / 8128)).toEqual([3.5, 5, 8.5, 10]);
   });
