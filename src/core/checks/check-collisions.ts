@@ -1,5 +1,5 @@
 import type { FoldedFace } from '../fold';
-import { FLAT, placeOf } from '../fold';
+import { placeOf } from '../fold';
 import type { PieceNet } from '../net/types';
 import { asTicks, type ClosedPiece, flatRing, wordsOf } from './closed-piece';
 import { crossingDepth, near, type Plate, plateOf } from './crossing';
