@@ -1,0 +1,40 @@
+/** Takes the pictures of README's tour from the built app: `npm run build && node tests/browser/take-tour.mjs`, after the browser was found once. */
+import { mkdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { chromium } from '@playwright/test';
+import { preview } from 'vite';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const browser = JSON.parse(readFileSync(`${root}/node_modules/.cache/browser.json`, 'utf8'));
+const folder = `${root}/public/tour`;
+mkdirSync(folder, { recursive: true });
+
+const server = await preview({
+  root: `${root}/src/app`,
+  configFile: `${root}/vite.config.ts`,
+  preview: { host: '127.0.0.1', port: 4175, open: false },
+});
+const launched = await chromium.launch({
+  executablePath: browser.path,
+  env: { ...process.env, ...browser.env },
+  chromiumSandbox: false,
+});
+try {
+  const page = await launched.newPage({ viewport: { width: 1180, height: 760 }, deviceScaleFactor: 1 });
+  await page.goto('http://127.0.0.1:4175/');
+  await page.getByRole('button', { name: 'Open the demo' }).click();
+  const pages = page.getByRole('navigation', { name: 'Pages of this workbook' });
+  await pages.waitFor();
+  await page.waitForTimeout(12_000); // the notice that the demo was read in goes by itself
+  for (const name of ['Box', 'Sheets', 'Shopping', 'Bench']) {
+    await pages.getByRole('link', { name: new RegExp(`^${name}`) }).click();
+    await page.waitForTimeout(900);
+    await page.screenshot({ path: `${folder}/${name.toLowerCase()}.png` });
+  }
+  await page.goto('http://127.0.0.1:4175/#/new');
+  await page.waitForTimeout(1500);
+  await page.screenshot({ path: `${folder}/styles.png` });
+} finally {
+  await launched.close();
+  await server.close();
+}
