@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 /** What the built page may load: only itself. `frame-ancestors` works in a header alone. */
 const csp = [
   "default-src 'none'",
-  "script-src 'self' 'wasm-unsafe-eval'",
+  "script-src 'self'",
   "style-src 'self'",
   "img-src 'self' data: blob:",
   "font-src 'self'",

@@ -18,7 +18,7 @@ export const itemShape = z.discriminatedUnion('shape', [
     lies: z.enum(['standing', 'lying', 'either']),
   }),
   z.strictObject({ shape: z.literal('sphere'), diameterMm: lengthMm }),
-  /** Flat: it may stand on edge, lie, or lie across the corners. */
+  /** Flat: it may stand on edge or lie. */
   z.strictObject({ shape: z.literal('packet'), ...cuboid }),
   /** A bag of sweets, a scarf: upright, and it gives a little. */
   z.strictObject({ shape: z.literal('soft'), ...cuboid }),

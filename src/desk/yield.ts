@@ -1,7 +1,6 @@
 import { readInstances, type YieldInstance } from '../../shared/yield-instances';
 import { ticks } from '../core/units';
 import {
-  checkBound,
   checkPlan,
   fillBestSheet,
   type Layout,
@@ -75,7 +74,7 @@ function bestSheet({ sheet, items, rotation = false, kind }: YieldInstance, seco
 }
 
 /**
- * The fewest sheets: `proven` only where the bound is re-counted and the plan replayed by code that shares nothing with the solver.
+ * The fewest sheets: `proven` only where `planSheets` has its bound counted again; the plan itself is replayed here, too.
  * Whole units stand for ticks.
  */
 function fewestSheets(
@@ -105,13 +104,10 @@ function fewestSheets(
   const plan = planSheets(parts, paper, tool, { seconds, now: desk.tick });
   const faults = checkPlan(plan, parts, paper, tool);
   if (faults.length > 0) throw new Error(`the plan cannot be cut: ${faults.join('; ')}`);
-  const bound = plan.proof === null ? null : checkBound(plan.proof, parts, paper, tool, plan.unplaced);
-  const proven = plan.proven && bound === null && plan.unplaced.length === 0;
-  const figures = { value: plan.sheets, lowerBound: bound === null ? plan.lowerBound : 0, proven };
-  return {
-    figures: plan.unplaced.length > 0 ? { ...figures, unplaced: plan.unplaced.map(Number) } : figures,
-    layouts: plan.layouts,
-  };
+  const { sheets: value, lowerBound, proven, unplaced, layouts } = plan;
+  // A sheet count that leaves parts out answers another question, so it is never called proven.
+  const figures = { value, lowerBound, proven: proven && unplaced.length === 0 };
+  return { figures: unplaced.length > 0 ? { ...figures, unplaced: unplaced.map(Number) } : figures, layouts };
 }
 
 const describeLayout = ({ sheets, parts }: Layout) => ({

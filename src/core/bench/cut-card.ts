@@ -37,7 +37,7 @@ export function cutCorner(card: BenchCard, { corner, across, up }: Op<'corner'>)
 }
 
 /** The cut that frees a corner, with the card to be kept on its left, as the card lies. */
-export function cornerPath(
+function cornerPath(
   size: { readonly across: Ticks; readonly up: Ticks },
   corner: Op<'corner'>['corner'],
   across: Ticks,

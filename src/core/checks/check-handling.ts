@@ -1,3 +1,4 @@
+import { FINGER_REACH, HAND_WIDTH } from '../net/hand-reach';
 import { linesOf } from '../net/lines';
 import type { BoxNet, Face, PieceNet } from '../net/types';
 import { inches, roundToTick, type Ticks, ticks, toMm } from '../units/ticks';
@@ -13,10 +14,6 @@ export interface ToolReach {
 
 /** Narrowest strip between two scores that hands fold cleanly. source: common practice, no source */
 export const NARROWEST_FOLD = inches(0, 1, 4);
-/** Narrowest opening a hand reaches the bottom through. source: common practice, no source */
-export const HAND_WIDTH = inches(2, 1, 2);
-/** Deepest box whose bottom fingers still reach. source: common practice, no source */
-const FINGER_DEPTH = inches(1, 1, 2);
 
 /** Strips between two scores too narrow to fold by hand. Where a wall rolls over, the strip is meant to be narrow: it folds as one. */
 export function checkNarrowPanels(piece: PieceNet): Finding[] {
@@ -95,7 +92,7 @@ export function checkHandRoom(box: BoxNet): Finding[] {
   );
   const { width, depth, height } = box.inside;
   const narrow = ticks(Math.min(width, depth));
-  if (!glued || narrow >= HAND_WIDTH || height <= FINGER_DEPTH || toMm(narrow) <= 0) return [];
+  if (!glued || narrow >= HAND_WIDTH || height <= FINGER_REACH || toMm(narrow) <= 0) return [];
   return [
     {
       code: 'opening-narrow-for-hand',

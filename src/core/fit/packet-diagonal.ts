@@ -19,10 +19,3 @@ function steepestTurn(p: number, q: number, a: number): number {
   const lean = Math.atan2(q, p);
   return ((lean + Math.acos(Math.min(1, a / Math.hypot(p, q)))) * 180) / Math.PI;
 }
-
-/** The shallowest floor (depth) that takes the packet turned, when the width is held at `a`; null if none is shallower than square on. */
-export function depthWhenTurned([w, d]: readonly [number, number], a: number): number | null {
-  const [q, p] = [Math.min(w, d), Math.max(w, d)];
-  if (p <= a || a * a > p * p + q * q || a < q) return null;
-  return (2 * p * q * a + (p * p - q * q) * Math.sqrt(p * p + q * q - a * a)) / (p * p + q * q);
-}

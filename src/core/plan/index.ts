@@ -7,6 +7,7 @@ export { printMoney } from './money';
 export { type EventPlanOptions, type EventRows, planEvent } from './plan-event';
 export type { SheetPlanner } from './plan-papers';
 export { type Fact, type Reason, sayReason, type Wording } from './reason';
+export type { RemarkCode } from './remarks';
 export type { CutLength, RollFill, RollPlan } from './rolls';
 export type { OrderSum, OrderWay, OrderWays } from './shop-order';
 export type { BoughtPack, ShoppingRow } from './shopping';

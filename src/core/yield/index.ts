@@ -2,6 +2,5 @@ export { type BestSheetPlan, fillBestSheet, type WorthPart } from './best-sheet'
 export { countOnSheet, type SheetCount } from './count-on-sheet';
 export { type CutPiece, type CutSequence, type CutStep, sequenceCuts } from './cut-sequence';
 export { type PlanOptions, planSheets } from './plan-sheets';
-export { checkBound } from './proof/check-bound';
 export { checkPlan } from './proof/check-plan';
 export type * from './types';

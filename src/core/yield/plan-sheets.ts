@@ -1,6 +1,7 @@
 import { layTree } from './layout';
 import type { SheetProblem } from './problem/sheet-problem';
 import { layProblem } from './problem/sheet-problem';
+import { checkBound } from './proof/check-bound';
 import { Effort, type EffortLimits } from './stock/effort';
 import { nameParts } from './stock/name-parts';
 import { type StockPlan, solveStock } from './stock/solve-stock';
@@ -13,7 +14,8 @@ export interface PlanOptions extends EffortLimits {
 
 /**
  * How many sheets of one paper these parts need, and how to cut them: a feasible plan at once, then better ones, always with a lower bound.
- * Parts that fit no sheet are left out and named. Same input, same plan, unless a clock cuts it short.
+ * Parts that fit no sheet are left out and named. Same input, same plan, unless a clock cuts it short. No bound leaves here that `checkBound`,
+ * which shares nothing with the search, has not counted again.
  */
 export function planSheets(
   parts: readonly SheetPart[],
@@ -22,12 +24,29 @@ export function planSheets(
   options: PlanOptions = {},
 ): SheetPlan {
   const sheet = layProblem(parts, paper, tool);
-  const write = (plan: StockPlan): SheetPlan => writePlan(plan, sheet, paper);
+  const write = (plan: StockPlan): SheetPlan => {
+    const written = writePlan(plan, sheet, paper);
+    return boundHolds(written, parts, paper, tool) ? written : withoutBound(written);
+  };
   const tell =
     options.onProgress === undefined ? undefined : (plan: StockPlan) => options.onProgress?.(write(plan));
   if (sheet.problem.items.length === 0) return write({ uses: [], sheets: 0, bound: null });
   return write(solveStock(sheet.problem, new Effort(options), tell));
 }
+
+const boundHolds = (
+  { proof, unplaced }: SheetPlan,
+  parts: readonly SheetPart[],
+  paper: SheetPaper,
+  tool: CuttingTool,
+): boolean => proof === null || checkBound(proof, parts, paper, tool, unplaced) === null;
+
+const withoutBound = (plan: SheetPlan): SheetPlan => ({
+  ...plan,
+  lowerBound: 0,
+  proven: plan.sheets === 0,
+  proof: null,
+});
 
 function writePlan({ uses, sheets, bound }: StockPlan, sheet: SheetProblem, paper: SheetPaper): SheetPlan {
   const lowerBound = bound?.sheets ?? 0;

@@ -14,7 +14,6 @@ export function Bin() {
   const rows = useWorkbook((state) => state.rows);
   const save = useWorkbook((state) => state.save);
   const [binned, setBinned] = useState<Binned>([]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: looked through again whenever something has been kept
   useEffect(() => {
     let looking = true;
     void listBin().then((result) => {

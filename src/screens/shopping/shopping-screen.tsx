@@ -1,5 +1,5 @@
 import { Link, useOutletContext } from 'react-router';
-import { type EventPlan, printMoney, type ShoppingRow, sayReason } from '../../core/plan';
+import { type EventPlan, printMoney, type RemarkCode, type ShoppingRow, sayReason } from '../../core/plan';
 import { pageAddress } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
 import { classNames } from '../../ui/class-names';
@@ -10,6 +10,18 @@ import { Opening } from '../../ui/opening';
 import { useWords } from '../../ui/words';
 import { ShoppingActions } from './shopping-actions';
 import './shopping.css';
+
+/** What the plan remarks on that is mended by choosing or buying. */
+const BUYING: ReadonlySet<string> = new Set<RemarkCode>([
+  'tape-missing',
+  'tape-too-wide',
+  'glue-missing',
+  'tie-missing',
+  'supply-missing',
+  'longer-than-roll',
+  'order-below-minimum',
+  'price-missing',
+]);
 
 /** What do I buy? Need, on hand, buy, packs and price; every total opens to its arithmetic. */
 export function ShoppingScreen() {
@@ -33,10 +45,7 @@ export function ShoppingScreen() {
     <div className={classNames('shopping-page', stale && 'is-stale')} aria-busy={stale}>
       <ShoppingTable plan={plan} />
       <CostOf plan={plan} />
-      <EventFindings
-        mendOf={mendOf}
-        findings={plan.findings.filter(({ code }) => code === 'price-missing' || code.startsWith('tape-'))}
-      />
+      <EventFindings mendOf={mendOf} findings={plan.findings.filter(({ code }) => BUYING.has(code))} />
       <ShoppingActions plan={plan} />
     </div>
   );

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { depthWhenTurned, turnToFit } from '../../../src/core/fit/packet-diagonal';
+import { turnToFit } from '../../../src/core/fit/packet-diagonal';
 import { SEED } from '../../seed';
 
 /** Independent: turn the packet degree by fine degree and look whether its shadow fits both ways. */
@@ -32,8 +32,5 @@ describe('a flat packet laid across the corners', () => {
     const turn = ((turnToFit([10, 1], [9, 6.5]) ?? Number.NaN) * Math.PI) / 180;
     expect(10 * Math.cos(turn) + Math.sin(turn)).toBeLessThanOrEqual(9 + 1e-9);
     expect(10 * Math.sin(turn) + Math.cos(turn)).toBeLessThanOrEqual(6.5);
-    const depth = depthWhenTurned([10, 1], 9) ?? Number.NaN;
-    expect(turnToFit([10, 1], [9, depth + 1e-9])).not.toBeNull();
-    expect(turnToFit([10, 1], [9, depth - 1e-3])).toBeNull();
   });
 });

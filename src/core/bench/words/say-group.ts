@@ -184,7 +184,7 @@ function saySegment({ a, b }: Segment, ruler: Ruler): string {
 }
 
 /** The same chords, in any order and direction. */
-export function isSamePath(legs: Op<'fold'>['lines'], lines: Op<'fold'>['lines']): boolean {
+function isSamePath(legs: Op<'fold'>['lines'], lines: Op<'fold'>['lines']): boolean {
   const isOneOf = ({ a, b }: (typeof lines)[number]): boolean =>
     legs.some(
       (leg) => (samePoint(leg.a, a) && samePoint(leg.b, b)) || (samePoint(leg.a, b) && samePoint(leg.b, a)),

@@ -1,15 +1,10 @@
+import { FINGER_REACH, HAND_WIDTH } from '../../net/hand-reach';
 import type { BoxNet, PieceNet } from '../../net/types';
 import { inches, isOnMark, printLength } from '../../units';
 import type { BenchOp, BenchTool } from '../types';
 import type { ActGroup } from './group-acts';
 import type { Speech } from './say-act';
 import { sayLength, sayLengths, sayList } from './say-length';
-
-/** An opening narrower than this takes no hand. source: common practice, no source */
-export const HAND_WIDTH = inches(3);
-
-/** A box lower than this is reached from above with two fingers. source: common practice, no source */
-export const FINGER_REACH = inches(2);
 
 /** A narrower strip is not for the trimmer: fingers come too near the blade. source: common practice, no source */
 export const SAFE_STRIP = inches(0, 1, 2);
@@ -116,7 +111,7 @@ function narrowOpening({ to }: ActGroup, { piece, box, groups, speech }: Bench):
   const isLast = groups.filter(closesBottom).at(-1)?.to === to;
   const { width, depth } = box.inside;
   const [opening] = width < depth ? [width] : [depth];
-  if (!isLast || opening >= HAND_WIDTH || box.inside.height < FINGER_REACH) return [];
+  if (!isLast || opening >= HAND_WIDTH || box.inside.height <= FINGER_REACH) return [];
   const { text } = printLength(opening, speech.ruler);
   return [
     `The opening, about ${text}, is too narrow for a hand: press the bottom from inside with a bone folder.`,
