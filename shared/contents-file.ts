@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { contents } from './contents';
 import { symbolName } from './fields';
 import { lengthMm, marginMm } from './lengths';
+import { moveToNewest } from './migrations';
 import { passGates } from './read-workbook';
 import { type Refusal, refusalsOf } from './refusals';
 import { FORMAT, SCHEMA } from './workbook';
@@ -30,6 +31,7 @@ export type ContentsFile = z.infer<typeof contentsFile>;
 export function readContents(original: string): ContentsFile | readonly Refusal[] {
   const gates = passGates(original);
   if (!gates.ok) return gates.refusals;
-  const reading = contentsFile.safeParse(gates.data);
-  return reading.success ? reading.data : refusalsOf(reading.error.issues, gates.data);
+  const moved = moveToNewest(gates.data, gates.schema);
+  const reading = contentsFile.safeParse(moved);
+  return reading.success ? reading.data : refusalsOf(reading.error.issues, moved);
 }

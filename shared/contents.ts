@@ -1,11 +1,11 @@
 import { z } from 'zod';
+import { id, name, whole } from './fields';
 import { lengthMm, marginMm } from './lengths';
 
 /**
  * What goes inside, as saved with a recipe and as read by `desk fit`: things, how many of each, how they are wrapped, how they may lie.
  * Measured before wrapping, in millimetres on whole ticks; weights in whole grams.
  */
-const id = z.string().regex(/^[a-z0-9-]{1,64}$/);
 const cuboid = { widthMm: lengthMm, depthMm: lengthMm, heightMm: lengthMm };
 
 export const itemShape = z.discriminatedUnion('shape', [
@@ -30,9 +30,9 @@ export const careFlag = z.enum(['food', 'allergens', 'flame', 'small-parts', 'mo
 
 export const item = z.strictObject({
   id,
-  name: z.string().min(1).max(200),
+  name,
   size: itemShape,
-  count: z.int().min(1).max(500),
+  count: whole(1, 500),
   /** Thickness of tissue, cup or film on every side. */
   wrapMm: marginMm,
   /** How far it may stand out above the rim of an open box. */
@@ -40,7 +40,7 @@ export const item = z.strictObject({
   thisWayUp: z.boolean(),
   fragile: z.boolean(),
   care: z.array(careFlag).max(6),
-  gramsEach: z.int().min(0).max(100_000).nullable(),
+  gramsEach: whole(0, 100_000).nullable(),
 });
 
 export const contents = z.strictObject({

@@ -49,6 +49,28 @@ export const shopTerms = z.strictObject({
 /** What she asks for her work: an hourly rate, and a margin on everything. */
 export const asking = z.strictObject({ hourlyMinor: cents, marginPercent: whole(0, 1000) });
 
+/**
+ * How far the batch has come at the bench: for each stage, pieces done and spoiled and the seconds it took. A stage is named
+ * `lineId/act` or `act` (all lines together). Kept in the event so that a tap is never lost.
+ */
+export const run = z.strictObject({
+  stages: z
+    .array(
+      z.strictObject({
+        stage: z.string().regex(/^[a-z0-9/-]{1,140}$/),
+        done: count,
+        spoiled: count,
+        seconds: whole(0, 10_000_000),
+      }),
+    )
+    .max(2000),
+  /** Lines whose first box was made, measured and found right. */
+  firstRight: z.array(id).max(50),
+});
+
+/** Ticked off the shopping list, by paper or supply: how many packs or rolls were bought, and whether they were put on hand. */
+export const bought = z.strictObject({ of: id, packs: count, received: z.boolean() });
+
 export const favorEvent = z.strictObject({
   ...row,
   name,
@@ -66,11 +88,15 @@ export const favorEvent = z.strictObject({
   pace: pace.optional(),
   terms: shopTerms.optional(),
   asking: asking.optional(),
+  run: run.optional(),
+  bought: z.array(bought).max(2000).optional(),
 });
 
 export type EventLine = z.infer<typeof eventLine>;
 export type Spares = z.infer<typeof spares>;
 export type Pace = z.infer<typeof pace>;
 export type ShopTerms = z.infer<typeof shopTerms>;
+export type Run = z.infer<typeof run>;
+export type Bought = z.infer<typeof bought>;
 export type Asking = z.infer<typeof asking>;
 export type FavorEvent = z.infer<typeof favorEvent>;

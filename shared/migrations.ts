@@ -10,7 +10,10 @@ export interface FormatStep {
 }
 
 /** Every step there ever was, oldest first. A step that has been released is never edited and never dropped. */
-export const FORMAT_STEPS: readonly FormatStep[] = [];
+export const FORMAT_STEPS: readonly FormatStep[] = [
+  // Photos became a table. Everything else that schema 2 knows may be left out.
+  { from: 1, move: (file) => (file['kind'] === 'contents' ? { ...file } : { photos: [], ...file }) },
+];
 
 /** A parsed file of schema `from` as one of the newest schema; steps missing from the chain are a programmer's slip and throw. */
 export function moveToNewest(

@@ -73,6 +73,12 @@ export const tool = z.strictObject({
   reachMm: lengthMm,
   longestCutMm: lengthMm,
   stack: whole(1, 50),
+  /** Where the fixed grooves of a scoring board lie, from its fence; only for `grooves`. */
+  groovesMm: z.array(lengthMm).max(200).optional(),
+  /** How far the scoring stylus stands from the blade or the next stylus, where a tool carries both. */
+  stylusMm: lengthMm.optional(),
+  /** The card shows the fence at the other hand. */
+  leftHanded: z.boolean().optional(),
 });
 
 export type Offer = z.infer<typeof offer>;

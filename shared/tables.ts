@@ -4,7 +4,9 @@ import {
   type FavorEvent,
   favorEvent,
   type Paper,
+  type Photo,
   paper,
+  photo,
   type Recipe,
   recipe,
   type Supply,
@@ -13,8 +15,8 @@ import {
   tool,
 } from './workbook';
 
-/** The five tables of a workbook, in the order a file lists them. */
-export const TABLES = ['recipes', 'events', 'papers', 'supplies', 'tools'] as const;
+/** The tables of a workbook, in the order a file lists them. */
+export const TABLES = ['recipes', 'events', 'papers', 'supplies', 'tools', 'photos'] as const;
 export type TableName = (typeof TABLES)[number];
 
 /** What one row of each table is. */
@@ -24,10 +26,18 @@ export interface Rows {
   papers: Paper;
   supplies: Supply;
   tools: Tool;
+  photos: Photo;
 }
 export type AnyRow = Rows[TableName];
 
-const ROW_SCHEMAS = { recipes: recipe, events: favorEvent, papers: paper, supplies: supply, tools: tool };
+const ROW_SCHEMAS = {
+  recipes: recipe,
+  events: favorEvent,
+  papers: paper,
+  supplies: supply,
+  tools: tool,
+  photos: photo,
+};
 
 export type RowReading<Row> =
   | { readonly ok: true; readonly row: Row }
@@ -70,6 +80,7 @@ export function sortRows(stored: Readonly<Record<string, readonly unknown[]>>): 
     papers: read('papers'),
     supplies: read('supplies'),
     tools: read('tools'),
+    photos: read('photos'),
   };
   return { rows, quarantined };
 }

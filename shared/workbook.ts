@@ -1,13 +1,17 @@
 import { z } from 'zod';
+import { contents } from './contents';
 import { dressing } from './dressing';
 import { favorEvent } from './event';
 import { id, name, note, row, symbolName, whole } from './fields';
+import { handout, photo } from './handout';
 import { lengthMm } from './lengths';
 import { paper, supply, tool } from './stock';
 
+export type { CareFlag, Contents, Item, ItemShape } from './contents';
 export * from './dressing';
 export * from './event';
 export { id } from './fields';
+export * from './handout';
 export * from './stock';
 
 /**
@@ -15,7 +19,7 @@ export * from './stock';
  * Strict: an unknown field is refused by name. Lengths in millimetres on whole ticks, money in minor units, caliper in micrometres.
  */
 export const FORMAT = 'crease-and-count';
-export const SCHEMA = 1;
+export const SCHEMA = 2;
 
 export const recipe = z.strictObject({
   ...row,
@@ -32,6 +36,13 @@ export const recipe = z.strictObject({
   grain: z.enum(['upright', 'around', 'free']),
   dressings: z.array(dressing).max(20),
   notes: note,
+  /** What goes inside; the box's own sizes stay what they are until the maker takes a size that fits. */
+  contents: contents.optional(),
+  /** Symbols that the search for easy marks must leave as they are. */
+  held: z.array(symbolName).max(50).optional(),
+  /** A net of the maker's own as FOLD text; the style is then `own-net`. */
+  ownNet: z.string().max(1_000_000).optional(),
+  handout: handout.optional(),
 });
 
 export const workbookFile = z.strictObject({
@@ -43,6 +54,7 @@ export const workbookFile = z.strictObject({
   papers: z.array(paper).max(1000),
   supplies: z.array(supply).max(1000),
   tools: z.array(tool).max(100),
+  photos: z.array(photo).max(2000),
 });
 
 export type Recipe = z.infer<typeof recipe>;

@@ -14,6 +14,7 @@ export const workbookOf = (kind: WorkbookFile['kind'], rows: FileRows): Workbook
   papers: [],
   supplies: [],
   tools: [],
+  photos: [],
   ...rows,
 });
 

@@ -1,14 +1,12 @@
 import type { Words } from '../ui/words';
 import { frameMessages } from './messages/frame';
-import { makingMessages } from './messages/making';
 import { partMessages } from './messages/parts';
 import { shelfMessages } from './messages/shelf';
 
-/** Every text of the app in English. A second language is a second object of this type. */
+/** The English texts that are there at once; `page-messages.ts` adds those of a workbook's pages. A second language is a second pair. */
 export const english: Words = {
   locale: 'en-US',
   ...partMessages,
   ...frameMessages,
   ...shelfMessages,
-  ...makingMessages,
 };

@@ -20,12 +20,18 @@ export function usePageNeeds({ recipe, event, plan }: OpenWorkbook): Readonly<Re
   const sheets = plan?.papers.reduce((sum, paper) => sum + paper.plan.sheets, 0) ?? 0;
 
   return {
+    contents: recipe?.contents?.items.length
+      ? plain(words.things(recipe.contents.items.reduce((sum, { count }) => sum + count, 0)))
+      : plain(words.whatInside),
     box: boxNeed(),
+    marks: plain(words.easyMarks),
+    dressing: recipe?.dressings.length ? plain(words.ways(recipe.dressings.length)) : plain(words.bare),
     event:
       counted && plan ? plain(words.favors(plan.ordered, plan.making - plan.ordered)) : plain(words.howMany),
     sheets: sheetsNeed(),
     shopping: shoppingNeed(),
     bench: stops > 0 ? flagged(words.mendFirst) : plain(words.ready),
+    handout: plain(words.toTeach),
   };
 
   function boxNeed(): PageNeed {

@@ -28,6 +28,18 @@ const BenchScreen = lazy(async () => ({
   default: (await import('../screens/bench/bench-screen')).BenchScreen,
 }));
 
+const ContentsScreen = lazy(async () => ({
+  default: (await import('../screens/contents/contents-screen')).ContentsScreen,
+}));
+const MarksScreen = lazy(async () => ({
+  default: (await import('../screens/marks/marks-screen')).MarksScreen,
+}));
+const DressingScreen = lazy(async () => ({
+  default: (await import('../screens/dressing/dressing-screen')).DressingScreen,
+}));
+const HandoutScreen = lazy(async () => ({
+  default: (await import('../screens/handout/handout-screen')).HandoutScreen,
+}));
 /** Which page stands at which address. */
 export function AppRoutes() {
   return (
@@ -42,6 +54,10 @@ export function AppRoutes() {
           <Route path="sheets" element={<SheetsScreen />} />
           <Route path="shopping" element={<ShoppingScreen />} />
           <Route path="bench" element={<BenchScreen />} />
+          <Route path="contents" element={<ContentsScreen />} />
+          <Route path="marks" element={<MarksScreen />} />
+          <Route path="dressing" element={<DressingScreen />} />
+          <Route path="handout" element={<HandoutScreen />} />
           <Route path="*" element={null} />
         </Route>
         <Route path="*" element={<PageNotFound />} />

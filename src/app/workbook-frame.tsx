@@ -3,10 +3,11 @@ import { Link, Navigate, Outlet, useLocation } from 'react-router';
 import { isPage, pageAddress } from '../ui/addresses';
 import type { OpenWorkbook } from '../ui/open-workbook';
 import { PageStrip } from '../ui/page-strip';
-import type { PageName } from '../ui/pages';
-import { useWords } from '../ui/words';
+import { type PageName, RECIPE_PAGES } from '../ui/pages';
+import { PageWordsProvider, useWords } from '../ui/words';
 import { useOpenWorkbook } from './open-workbook';
 import { PageNotFound } from './page-broken';
+import { englishPages } from './page-messages';
 import { usePageNeeds } from './page-needs';
 
 /** One recipe or one event as a workbook: its name, its pages, and the page that is open. */
@@ -26,9 +27,11 @@ export function WorkbookFrame() {
         <h1 className="said-only">
           {words.pages[page]}, {open.event?.name ?? open.recipe?.name}
         </h1>
-        {(page === 'box' || page === 'bench') && <RecipesOfEvent open={open} page={page} />}
+        {RECIPE_PAGES.includes(page) && <RecipesOfEvent open={open} page={page} />}
         <Suspense fallback={<div className="page-opening" aria-busy="true" />}>
-          <Outlet context={open} />
+          <PageWordsProvider value={englishPages}>
+            <Outlet context={open} />
+          </PageWordsProvider>
         </Suspense>
       </main>
     </div>

@@ -28,6 +28,12 @@ function withAllItNeeds(shelf: Shelf, first: RowKey): Shelf {
     seen.add(keyText(key));
     needed = withRow(needed, key, row);
     waiting.push(...referencesOf(row));
+    if (key.table === 'recipes') waiting.push(...photosOf(shelf, key.id));
   }
   return needed;
 }
+
+const photosOf = (shelf: Shelf, recipeId: string): RowKey[] =>
+  [...shelf.photos.values()]
+    .filter((photo) => photo.recipeId === recipeId)
+    .map(({ id }) => ({ table: 'photos', id }));

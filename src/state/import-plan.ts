@@ -23,7 +23,14 @@ export interface ImportPlan {
 }
 
 /** What is pointed to comes before what points to it. */
-const ORDER = ['papers', 'supplies', 'tools', 'recipes', 'events'] as const satisfies readonly TableName[];
+const ORDER = [
+  'papers',
+  'supplies',
+  'tools',
+  'recipes',
+  'photos',
+  'events',
+] as const satisfies readonly TableName[];
 
 /** Compares a file with the shelf. `taken`: ids that are in use without being on the shelf, as `table/id`. */
 export function planImport(

@@ -9,7 +9,14 @@ export interface RowKey {
 }
 export const keyText = ({ table, id }: RowKey): string => `${table}/${id}`;
 
-export const EMPTY_SHELF: Shelf = shelfOf({ recipes: [], events: [], papers: [], supplies: [], tools: [] });
+export const EMPTY_SHELF: Shelf = shelfOf({
+  recipes: [],
+  events: [],
+  papers: [],
+  supplies: [],
+  tools: [],
+  photos: [],
+});
 
 export function shelfOf(rows: AllRows): Shelf {
   return Object.fromEntries(

@@ -27,6 +27,7 @@ export const DATABASE_VERSIONS: readonly DatabaseVersion[] = [
       notes: 'id',
     },
   },
+  { version: 2, stores: { photos: 'id' } },
 ];
 
 /** Browsers number a database ten times higher than it is declared here. Source: the Dexie manual, `Version`. */

@@ -21,6 +21,7 @@ export const STORES = [
   'papers',
   'supplies',
   'tools',
+  'photos',
   'bin',
   'snapshots',
   'notes',

@@ -1,4 +1,16 @@
-import { Box, Flag, Gift, LayoutGrid, type LucideIcon, Ruler, ShoppingBasket } from 'lucide-react';
+import {
+  BookOpen,
+  Box,
+  Candy,
+  Flag,
+  Gift,
+  LayoutGrid,
+  ListChecks,
+  type LucideIcon,
+  Ribbon,
+  Ruler,
+  ShoppingBasket,
+} from 'lucide-react';
 import type { ReactNode } from 'react';
 import { classNames } from './class-names';
 import { PAGES, type PageName, type PageNeed } from './pages';
@@ -6,11 +18,15 @@ import { useWords } from './words';
 import './page-strip.css';
 
 const ICONS: Readonly<Record<PageName, LucideIcon>> = {
+  contents: Candy,
   box: Box,
+  marks: Ruler,
+  dressing: Ribbon,
   event: Gift,
   sheets: LayoutGrid,
   shopping: ShoppingBasket,
-  bench: Ruler,
+  bench: ListChecks,
+  handout: BookOpen,
 };
 
 interface PageStripProps {

@@ -3,7 +3,7 @@ import { CAUTIONS, type CardStep } from '../core/bench';
 import { setFractions } from '../core/draw/set-fractions';
 import { classNames } from './class-names';
 import { Opening } from './opening';
-import { useWords } from './words';
+import { usePageWords } from './words';
 import './step-list.css';
 
 interface StepListProps {
@@ -35,7 +35,7 @@ export function StepList({ steps, current = null, onStep }: StepListProps) {
 
 /** One step in words. The marks stand large beside the sentence, which has them too, so ears get them once. */
 export function StepWords({ step }: { step: CardStep }) {
-  const words = useWords().bench;
+  const words = usePageWords().bench;
   return (
     <div className="step-words">
       {step.marks.length > 0 && (

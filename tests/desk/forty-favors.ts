@@ -5,7 +5,7 @@ const row = { rev: 1, createdAt: '2026-01-05T10:00:00Z', changedAt: '2026-01-05T
 /** Forty open-top boxes with a liner from letter sheets: the trade's everyday case, sizes in millimetres of 3 1/2 × 1 1/2 × 3 in. */
 export const fortyFavors: WorkbookFile = {
   format: 'crease-and-count',
-  schema: 1,
+  schema: 2,
   kind: 'event',
   recipes: [
     {
@@ -94,4 +94,5 @@ export const fortyFavors: WorkbookFile = {
       stack: 1,
     },
   ],
+  photos: [],
 };

@@ -149,7 +149,9 @@ function tryFile(bytes: Buffer, read = readWorkbook): 'imported' | 'refused' {
       throw new Error('the original was not handed back');
     return 'refused';
   }
-  const said = whatItSays(JSON.parse(bytes.toString('utf8').replace(/^\uFEFF/, '')));
+  const parsed = JSON.parse(bytes.toString('utf8').replace(/^\uFEFF/, ''));
+  // What format 2 added may be missing from a file of format 1, and from nothing else.
+  const said = whatItSays(parsed.schema === 1 ? { photos: [], ...parsed, schema: 2 } : parsed);
   expect(withoutBreaks(reading.file)).toEqual(withoutBreaks(said));
 
   let ids = 0;

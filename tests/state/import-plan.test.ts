@@ -37,8 +37,9 @@ const SHELF: Shelf = shelfOf({
   papers: ['card', 'thin', 'blue', 'gold'].map((id) => paperRow(id)),
   supplies: [supplyRow('tape')],
   tools: [toolRow('trimmer')],
+  photos: [],
 });
-const EMPTY = shelfOf({ recipes: [], events: [], papers: [], supplies: [], tools: [] });
+const EMPTY = shelfOf({ recipes: [], events: [], papers: [], supplies: [], tools: [], photos: [] });
 const counter = () => {
   let count = 0;
   return () => `new-${++count}`;
@@ -141,7 +142,7 @@ describe('reading a file in', () => {
   });
 });
 
-const EMPTY_ROWS = { recipes: [], events: [], papers: [], supplies: [], tools: [] };
+const EMPTY_ROWS = { recipes: [], events: [], papers: [], supplies: [], tools: [], photos: [] };
 
 describe('every field of the format that holds an id', () => {
   /** Ids that are not of another row: of a style in the app, of a dressing within the recipe itself. */

@@ -21,6 +21,7 @@ const START: Desk = {
     papers: [paperRow('p')],
     supplies: [],
     tools: [],
+    photos: [],
   }),
   history: NO_HISTORY,
   at: 0,

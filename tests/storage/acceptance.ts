@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Change, StorageEvent, WorkbookStorage } from '../../src/storage/port';
-import { eventRow, paperRow, recipeRow, supplyRow, toolRow } from './sample-rows';
+import { eventRow, paperRow, photoRow, recipeRow, supplyRow, toolRow } from './sample-rows';
 
 /** One place that several tabs stand on. */
 export interface Place {
@@ -62,7 +62,7 @@ export function describeStorage(name: string, newPlace: () => Place): void {
     test('starts empty, with nothing lost', async () => {
       const { storage } = await openNew();
       expect(await load(storage)).toEqual({
-        rows: { recipes: [], events: [], papers: [], supplies: [], tools: [] },
+        rows: { recipes: [], events: [], papers: [], supplies: [], tools: [], photos: [] },
         quarantined: [],
         notes: {},
         loss: null,
@@ -77,11 +77,12 @@ export function describeStorage(name: string, newPlace: () => Place): void {
         papers: paperRow('c'),
         supplies: supplyRow('d'),
         tools: toolRow('e'),
+        photos: photoRow('f'),
       };
       const changes = Object.entries(rows).map(
         ([table, row]) => ({ table, id: row.id, row, deleted: false, basedOn: null }) as unknown as Change,
       );
-      expect(await write(storage, changes)).toEqual({ outcome: 'kept', revs: [1, 1, 1, 1, 1] });
+      expect(await write(storage, changes)).toEqual({ outcome: 'kept', revs: [1, 1, 1, 1, 1, 1] });
       const found = (await load(await open(place))).rows;
       for (const [table, row] of Object.entries(rows))
         expect(found[table as 'recipes']).toEqual([{ ...row, rev: 1 }]);

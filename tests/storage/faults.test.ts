@@ -53,7 +53,8 @@ function loseConnection(times: number) {
 }
 
 const rowsIn = (name: string) => behindTheBack(name, (db) => db.table('recipes').toArray());
-const versionTwo: DatabaseVersion = { version: 2, stores: { recipes: 'id, name' } };
+const NEWEST = DATABASE_VERSIONS.length;
+const nextVersion: DatabaseVersion = { version: NEWEST + 1, stores: { recipes: 'id, name' } };
 
 describe('a fault of the database is told apart by what the maker can do about it', () => {
   const error = (name: string, inner?: unknown) => Object.assign(new Error('as told'), { name, inner });
@@ -107,7 +108,7 @@ describe('an old tab, when a newer version of the app takes the database over', 
     await old.write([put('a')], AT);
     const heard: StorageEvent[] = [];
     old.watch((event) => heard.push(event));
-    await open(name, [...DATABASE_VERSIONS, versionTwo]);
+    await open(name, [...DATABASE_VERSIONS, nextVersion]);
     expect(heard).toMatchObject([{ event: 'fault', fault: { kind: 'stale' } }]);
     expect(await old.write([put('b')], AT)).toMatchObject({ ok: false, fault: { kind: 'stale' } });
     expect(await old.load()).toMatchObject({ ok: false, fault: { kind: 'stale' } });
@@ -119,22 +120,27 @@ describe('an old tab, when a newer version of the app takes the database over', 
 describe('an old app on a newer database', () => {
   test('does not open it, names both versions, and writes nothing', async ({ task }) => {
     const name = newName();
-    const newer = await open(name, [...DATABASE_VERSIONS, versionTwo]);
+    const newer = await open(name, [...DATABASE_VERSIONS, nextVersion]);
     await newer.write([put('a')], AT);
     newer.close();
     const result = await openDexie({ name, outside: null });
     expect(result).toMatchObject({
       ok: false,
-      fault: { kind: 'newer', detail: 'the database is of version 20, this app knows 10' },
+      fault: {
+        kind: 'newer',
+        detail: `the database is of version ${NEWEST + 1}0, this app knows ${NEWEST}0`,
+      },
     });
     const lost = 1 - (await rowsIn(name)).length;
     recordFault({ task }, { fault: 'an old app on a newer database', tries: 1, lost, goal: 0 });
-    expect((await indexedDB.databases()).find((database) => database.name === name)?.version).toBe(20);
+    expect((await indexedDB.databases()).find((database) => database.name === name)?.version).toBe(
+      (NEWEST + 1) * 10,
+    );
   });
 
   test('finds out even where the browser does not list its databases', async () => {
     const name = newName();
-    (await open(name, [...DATABASE_VERSIONS, versionTwo])).close();
+    (await open(name, [...DATABASE_VERSIONS, nextVersion])).close();
     vi.spyOn(indexedDB, 'databases').mockResolvedValue([]);
     expect(await openDexie({ name, outside: null })).toMatchObject({ ok: false, fault: { kind: 'newer' } });
   });

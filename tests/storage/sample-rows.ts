@@ -72,3 +72,15 @@ export const toolRow = (id: string, change: Partial<Rows['tools']> = {}): Rows['
   stack: 2,
   ...change,
 });
+
+/** The smallest picture there is: what a JPEG starts and ends with. */
+export const photoRow = (id: string, change: Partial<Rows['photos']> = {}): Rows['photos'] => ({
+  id,
+  ...stamp,
+  name: `Photo ${id}`,
+  recipeId: 'a',
+  widthPx: 640,
+  heightPx: 480,
+  jpeg: '/9j/2Q==',
+  ...change,
+});

@@ -1,9 +1,9 @@
 import { render } from '@testing-library/react';
 import type { ReactNode } from 'react';
-import { english } from '../../src/app/messages';
+import { englishPages } from '../../src/app/page-messages';
 import { type Ruler, USUAL_FINEST } from '../../src/core/units';
 import { RulerContext } from '../../src/ui/measure';
-import { WordsProvider } from '../../src/ui/words';
+import { PageWordsProvider, WordsProvider } from '../../src/ui/words';
 
 export const INCHES: Ruler = { unit: 'in', finest: USUAL_FINEST.in };
 export const MILLIMETRES: Ruler = { unit: 'mm', finest: USUAL_FINEST.mm };
@@ -12,8 +12,10 @@ export const MILLIMETRES: Ruler = { unit: 'mm', finest: USUAL_FINEST.mm };
 export const drawPart = (part: ReactNode, ruler: Ruler = INCHES) =>
   render(part, {
     wrapper: ({ children }) => (
-      <WordsProvider value={english}>
-        <RulerContext value={ruler}>{children}</RulerContext>
+      <WordsProvider value={englishPages}>
+        <PageWordsProvider value={englishPages}>
+          <RulerContext value={ruler}>{children}</RulerContext>
+        </PageWordsProvider>
       </WordsProvider>
     ),
   });

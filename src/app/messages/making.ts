@@ -1,14 +1,22 @@
 import type { MakingWords } from '../../ui/words/making-words';
 import { benchMessages } from './bench';
 import { boxMessages } from './box';
+import { contentsMessages } from './contents';
+import { dressingMessages } from './dressing';
 import { eventMessages } from './event';
+import { handoutMessages } from './handout';
+import { marksMessages } from './marks';
 import { sheetsMessages } from './sheets';
 import { shoppingMessages } from './shopping';
 
 export const makingMessages: MakingWords = {
+  contents: contentsMessages,
   box: boxMessages,
+  marks: marksMessages,
+  dressing: dressingMessages,
   event: eventMessages,
   sheets: sheetsMessages,
   shopping: shoppingMessages,
   bench: benchMessages,
+  handout: handoutMessages,
 };

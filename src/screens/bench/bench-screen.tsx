@@ -9,7 +9,7 @@ import { ChoiceStrip } from '../../ui/choice-strip';
 import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
 import { StepList } from '../../ui/step-list';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import { BenchNet } from './bench-net';
 import { OneStep } from './one-step';
 import { PrintCard } from './print-card';
@@ -18,7 +18,7 @@ import './bench.css';
 /** What do I do now? The bench card of one piece, a step at a time or as a list, and on paper. */
 export function BenchScreen() {
   const { workbook, recipe, plan } = useOutletContext<OpenWorkbook>();
-  const words = useWords().bench;
+  const words = usePageWords().bench;
   if (!recipe)
     return (
       <BlankState
@@ -42,7 +42,7 @@ export function BenchScreen() {
 type Way = 'one' | 'all';
 
 function BenchOfRecipe({ recipe, making }: { recipe: Recipe; making: number | null }) {
-  const words = useWords().bench;
+  const words = usePageWords().bench;
   const ruler = useRuler();
   const tool = useToolInHand();
   const [pieceId, setPieceId] = useState<string | null>(null);

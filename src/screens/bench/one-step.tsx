@@ -2,7 +2,7 @@ import { ArrowLeft, ArrowRight } from 'lucide-react';
 import type { CardStep } from '../../core/bench';
 import { Button } from '../../ui/button';
 import { StepWords } from '../../ui/step-list';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 interface OneStepProps {
   readonly steps: readonly CardStep[];
@@ -12,7 +12,7 @@ interface OneStepProps {
 
 /** One step a screen, to be read at arm's length and turned over with a knuckle. */
 export function OneStep({ steps, place, onPlace }: OneStepProps) {
-  const words = useWords().bench;
+  const words = usePageWords().bench;
   const step = steps[place];
   if (!step) return null;
   const last = place === steps.length - 1;

@@ -1,11 +1,11 @@
 import type { Recipe } from '../../../shared/workbook';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 /** The card on paper, to lie beside the trimmer. */
 export function PrintCard({ recipe }: { recipe: Recipe }) {
-  const words = useWords().bench;
+  const words = usePageWords().bench;
   const printer = usePrinter();
   return <PrintActs acts={[{ label: words.printCard, make: (paper) => printer.benchCard(recipe, paper) }]} />;
 }

@@ -14,7 +14,7 @@ import { LineTable } from '../../ui/line-table';
 import type { Lit } from '../../ui/lit';
 import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import { InsideSize } from './inside-size';
 import { NetPanel } from './net-panel';
 import { PrintActions } from './print-actions';
@@ -25,7 +25,7 @@ import './box.css';
 /** What do I fold? Style, sizes and paper on the left, the net in the middle, what is wrong below it, every line beside it. */
 export function BoxScreen() {
   const { recipe } = useOutletContext<OpenWorkbook>();
-  const words = useWords().box;
+  const words = usePageWords().box;
   if (!recipe)
     return (
       <BlankState
@@ -43,7 +43,7 @@ export function BoxScreen() {
 }
 
 function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
-  const words = useWords().box;
+  const words = usePageWords().box;
   const box = boxOfRecipe(recipe, useToolInHand());
   const edits = useRecipeEdits(recipe);
   const [pieceId, setPieceId] = useState<string | null>(null);
@@ -107,7 +107,7 @@ interface LinesOfProps {
 
 /** The table and the legend may follow the drawing a moment later: a keystroke waits for the net alone. */
 function LinesOf({ piece, recipe, lit, onLight }: LinesOfProps) {
-  const words = useWords().box;
+  const words = usePageWords().box;
   const ruler = useRuler();
   const { faceUp } = recipe;
   const settled = useDeferredValue(piece);

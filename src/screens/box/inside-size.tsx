@@ -1,13 +1,13 @@
 import type { BoxNet } from '../../core/net';
 import { printLength, type Ticks } from '../../core/units';
 import { useRuler } from '../../ui/measure';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 const SIDES = ['width', 'depth', 'height'] as const;
 
 /** The room an item has, read out large: width, depth and height inside, thin card taken off. */
 export function InsideSize({ net }: { net: BoxNet }) {
-  const words = useWords().box;
+  const words = usePageWords().box;
   return (
     <section className="inside-size" aria-label={words.inside}>
       <h2>{words.inside}</h2>

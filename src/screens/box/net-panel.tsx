@@ -6,7 +6,7 @@ import { ChoiceStrip } from '../../ui/choice-strip';
 import { DrawingView, type Space } from '../../ui/drawing-view';
 import { type Lit, litKeys, litMark } from '../../ui/lit';
 import { useRuler } from '../../ui/measure';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 /** Biggest numbers of a net on screen, in millimetres at arm's length: 17 px. */
 const NUMBER_MM = 4.5;
@@ -48,7 +48,7 @@ interface NetPanelProps extends Drawn {
 
 /** The net of one piece on the mat; where a box has several pieces, one is chosen above it. */
 export function NetPanel({ net, lit, onLight, onPiece, ...drawn }: NetPanelProps) {
-  const words = useWords().box;
+  const words = usePageWords().box;
   const draw = useNetDrawing(drawn);
   const { pieces } = net;
   return (

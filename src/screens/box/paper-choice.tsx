@@ -3,14 +3,14 @@ import { useWorkbook } from '../../state/use-workbook';
 import { NumberField } from '../../ui/number-field';
 import { Swatch } from '../../ui/swatch';
 import { SelectField } from '../../ui/text-field';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import type { RecipeEdits } from './recipe-edits';
 
 const NONE = '';
 
 /** Which paper, and how thick it is: a paper brings its own caliper, which may still be measured and overwritten. */
 export function PaperChoice({ recipe, edits }: { recipe: Recipe; edits: RecipeEdits }) {
-  const words = useWords().box;
+  const words = usePageWords().box;
   const papers = useWorkbook((state) => state.rows.papers);
   const paper = recipe.paperId === null ? undefined : papers.get(recipe.paperId);
   return (

@@ -1,11 +1,11 @@
 import type { Recipe } from '../../../shared/workbook';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 /** The bench card, and the net at true size. */
 export function PrintActions({ recipe }: { recipe: Recipe }) {
-  const words = useWords().box;
+  const words = usePageWords().box;
   const printer = usePrinter();
   return (
     <PrintActs

@@ -3,12 +3,12 @@ import { mmOfTicks } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import type { Ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 /** Every change a maker can make to a recipe on this page, each one undo step under the name she sees. */
 export function useRecipeEdits({ id }: Recipe) {
   const edit = useWorkbook((state) => state.edit);
-  const words = useWords().box;
+  const words = usePageWords().box;
   return useMemo(() => {
     const change = (label: string, to: (recipe: Recipe) => Recipe) => edit('recipes', id, label, to);
     return {

@@ -4,7 +4,7 @@ import type { Ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/choice-strip';
 import { LengthField } from '../../ui/length-field';
 import { Opening } from '../../ui/opening';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import { PaperChoice } from './paper-choice';
 import type { RecipeEdits } from './recipe-edits';
 import { StyleChoice } from './style-choice';
@@ -22,7 +22,7 @@ const limit = (text: string): Ticks => evaluateForm(formOf(text), {});
 
 /** What goes into a box: style, sizes, paper; the working dimensions and the way of working behind a line that opens. */
 export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeFormProps) {
-  const words = useWords().box;
+  const words = usePageWords().box;
   const fields = (role: SymbolSpec['role']) =>
     Object.entries(style.symbols)
       .filter(([, symbol]) => symbol.role === role)

@@ -3,11 +3,11 @@ import { type BoxStyle, STYLES } from '../../core/styles';
 import { Button } from '../../ui/button';
 import { StylePicture } from '../../ui/style-picture';
 import { StyleTiles } from '../../ui/style-tiles';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 /** The style as its picture; opens to the pictures of all the others. */
 export function StyleChoice({ current, onChoose }: { current: BoxStyle; onChoose: (id: string) => void }) {
-  const words = useWords().box;
+  const words = usePageWords().box;
   const [open, setOpen] = useState(false);
   const id = useId();
   return (

@@ -4,14 +4,14 @@ import type { FavorEvent } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
 import { NEW_RECIPE } from '../../ui/addresses';
 import { Button } from '../../ui/button';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 
 const FIRST_COUNT = 40;
 
 /** Recipes that are not on the event yet, each one press away; and the way to a new one. */
 export function AddLine({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
-  const words = useWords().event;
+  const words = usePageWords().event;
   const recipes = useWorkbook((state) => state.rows.recipes);
   const count = event.lines[0]?.count ?? FIRST_COUNT;
   const free = [...recipes.values()].filter(({ id }) => event.lines.every(({ recipeId }) => recipeId !== id));

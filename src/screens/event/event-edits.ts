@@ -1,12 +1,12 @@
 import { useMemo } from 'react';
 import type { EventLine, FavorEvent, Recipe } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 /** Every change a maker can make to an event, each one undo step under the name she sees. */
 export function useEventEdits(id: string) {
   const edit = useWorkbook((state) => state.edit);
-  const words = useWords().event;
+  const words = usePageWords().event;
   return useMemo(() => {
     const change = (label: string, to: (event: FavorEvent) => FavorEvent) => edit('events', id, label, to);
     const lines = (label: string, to: (lines: FavorEvent['lines']) => FavorEvent['lines']) =>

@@ -5,7 +5,7 @@ import { CountStepper } from '../../ui/count-stepper';
 import type { MendOf } from '../../ui/event-findings';
 import { NumberField } from '../../ui/number-field';
 import { SelectField, TextField } from '../../ui/text-field';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import { AddLine } from './add-line';
 import { useEventEdits } from './event-edits';
 import { EventLineRow } from './event-line-row';
@@ -21,7 +21,7 @@ interface EventFormProps {
 
 /** Lines of an event (a recipe, its paper, how many), spares, date and tape; beside them what it comes to. */
 export function EventForm({ event, plan, stale, mendOf }: EventFormProps) {
-  const words = useWords().event;
+  const words = usePageWords().event;
   const edits = useEventEdits(event.id);
   const supplies = useWorkbook((state) => state.rows.supplies);
   const tapes = [...supplies.values()].filter(({ kind }) => kind === 'tape');

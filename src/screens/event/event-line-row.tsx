@@ -6,7 +6,7 @@ import { IconButton } from '../../ui/button';
 import { CountStepper } from '../../ui/count-stepper';
 import { RecipePicture } from '../../ui/recipe-picture';
 import { SelectField } from '../../ui/text-field';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 
 interface EventLineRowProps {
@@ -17,7 +17,7 @@ interface EventLineRowProps {
 
 /** One line: the folded box in its paper, what goes with it, how many, and how many with spares. */
 export function EventLineRow({ line, planned, edits }: EventLineRowProps) {
-  const words = useWords().event;
+  const words = usePageWords().event;
   const recipe = useWorkbook((state) => state.rows.recipes.get(line.recipeId));
   const papers = useWorkbook((state) => state.rows.papers);
   if (!recipe)

@@ -3,7 +3,7 @@ import { type EventPlan, printMoney } from '../../core/plan';
 import { pageAddress } from '../../ui/addresses';
 import { classNames } from '../../ui/class-names';
 import { EventFindings, type MendOf } from '../../ui/event-findings';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 interface EventSumProps {
   readonly eventId: string;
@@ -14,7 +14,7 @@ interface EventSumProps {
 
 /** What the event comes to: favors, sheets, cost, hours; each leads to the page that shows how. */
 export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
-  const words = useWords();
+  const words = usePageWords();
   if (!plan || plan.making === 0) return null;
   const workbook = { kind: 'event', id: eventId } as const;
   const money = (minor: number) => printMoney(minor, plan.cost.currency, words.locale);

@@ -6,7 +6,7 @@ import { pageAddress } from '../../ui/addresses';
 import { Button } from '../../ui/button';
 import { CountStepper } from '../../ui/count-stepper';
 import { RecipePicture } from '../../ui/recipe-picture';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import './event.css';
 
 /** What a maker most often asks for. source: common practice, no source. */
@@ -14,7 +14,7 @@ const USUAL_COUNT = 40;
 
 /** A recipe becomes a batch: how many, and one press opens an event with it. */
 export function MakeThese({ recipe }: { recipe: Recipe }) {
-  const words = useWords().event;
+  const words = usePageWords().event;
   const events = useWorkbook((state) => state.rows.events);
   const papers = useWorkbook((state) => state.rows.papers);
   const createEvent = useWorkbook((state) => state.createEvent);

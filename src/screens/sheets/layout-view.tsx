@@ -4,7 +4,7 @@ import { ticks } from '../../core/units';
 import type { Layout, SheetPaper } from '../../core/yield/types';
 import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
 import { SheetView } from '../../ui/sheet-view';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 interface LayoutViewProps {
   readonly layout: Layout;
@@ -16,7 +16,7 @@ interface LayoutViewProps {
 
 /** One way of cutting a sheet: the drawing, how many sheets are cut so, the cuts in order, and what is left over. */
 export function LayoutView({ layout, sheet, parts, number, of }: LayoutViewProps) {
-  const words = useWords().sheets;
+  const words = usePageWords().sheets;
   const ruler = useRuler();
   const cuts = cutOrder(layout, sheet, ticks(0));
   const counts = parts.flatMap(({ id, mark, name }) => {

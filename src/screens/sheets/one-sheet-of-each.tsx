@@ -10,13 +10,13 @@ import { pageAddress, SHELF } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
 import { SheetView } from '../../ui/sheet-view';
 import { Swatch } from '../../ui/swatch';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 const GRAIN = { upright: 'up', around: 'across', free: 'free' } as const;
 
 /** A recipe without an event: how many of each piece one sheet of every paper gives, and how it is cut. */
 export function OneSheetOfEach({ recipe }: { recipe: Recipe }) {
-  const words = useWords().sheets;
+  const words = usePageWords().sheets;
   const papers = useWorkbook((state) => state.rows.papers);
   const box = boxOfRecipe(recipe, useToolInHand());
   if (papers.size === 0)
@@ -65,7 +65,7 @@ function PieceOnPaper({
   piece: PieceNet;
   grain: 'up' | 'across' | 'free';
 }) {
-  const words = useWords().sheets;
+  const words = usePageWords().sheets;
   const tool = useToolInHand();
   const sheet = sheetOfPaper(paper);
   const { count, layout } = countOnSheet(

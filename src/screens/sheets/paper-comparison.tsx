@@ -4,11 +4,11 @@ import { usePaperComparison } from '../../state/paper-comparison';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
 import { Swatch } from '../../ui/swatch';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 /** The same event cut from each paper there is: sheets, proof, what would be bought; one press changes over. */
 export function PaperComparison({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
-  const words = useWords();
+  const words = usePageWords();
   const rows = usePaperComparison(event.id);
   const edit = useWorkbook((state) => state.edit);
   const now = new Set(plan.papers.map(({ paperId }) => paperId));

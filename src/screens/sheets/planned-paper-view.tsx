@@ -4,12 +4,12 @@ import { letterParts } from '../../print';
 import { useWorkbook } from '../../state/use-workbook';
 import { sizeWords, useRuler } from '../../ui/measure';
 import { Swatch } from '../../ui/swatch';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import { LayoutView } from './layout-view';
 
 /** Everything cut from one paper: how many sheets, whether fewer could do, and each way of cutting. */
 export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
-  const words = useWords().sheets;
+  const words = usePageWords().sheets;
   const paper = useWorkbook((state) => state.rows.papers.get(planned.paperId));
   const { plan, parts } = planned;
   const lettered = useMemo(() => letterParts(planned), [planned]);

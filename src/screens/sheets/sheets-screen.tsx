@@ -6,7 +6,7 @@ import { EventFindings } from '../../ui/event-findings';
 import type { OpenWorkbook } from '../../ui/open-workbook';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import { OneSheetOfEach } from './one-sheet-of-each';
 import { PaperComparison } from './paper-comparison';
 import { PlannedPaperView } from './planned-paper-view';
@@ -15,7 +15,7 @@ import './sheets.css';
 /** How many sheets, cut how? Each paper's layouts with the proof of their count; for a recipe alone, what one sheet gives. */
 export function SheetsScreen() {
   const { workbook, recipe, event, plan, stale, mendOf } = useOutletContext<OpenWorkbook>();
-  const words = useWords().sheets;
+  const words = usePageWords().sheets;
   const printer = usePrinter();
   if (!event) return recipe && <OneSheetOfEach recipe={recipe} />;
   if (event.lines.length === 0)

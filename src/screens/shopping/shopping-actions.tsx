@@ -1,11 +1,11 @@
 import type { EventPlan } from '../../core/plan';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 
 /** The list on paper, and as a table for a spreadsheet. */
 export function ShoppingActions({ plan }: { plan: EventPlan }) {
-  const words = useWords();
+  const words = usePageWords();
   const printer = usePrinter();
   return (
     <PrintActs

@@ -7,7 +7,7 @@ import { EventFindings } from '../../ui/event-findings';
 import { lengthWords, useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
 import { Opening } from '../../ui/opening';
-import { useWords } from '../../ui/words';
+import { usePageWords } from '../../ui/words';
 import { ShoppingActions } from './shopping-actions';
 import './shopping.css';
 
@@ -26,7 +26,7 @@ const BUYING: ReadonlySet<string> = new Set<RemarkCode>([
 /** What do I buy? Need, on hand, buy, packs and price; every total opens to its arithmetic. */
 export function ShoppingScreen() {
   const { workbook, event, plan, stale, mendOf } = useOutletContext<OpenWorkbook>();
-  const words = useWords().shopping;
+  const words = usePageWords().shopping;
   if (!event || event.lines.length === 0)
     return (
       <BlankState
@@ -52,7 +52,7 @@ export function ShoppingScreen() {
 }
 
 function ShoppingTable({ plan }: { plan: EventPlan }) {
-  const words = useWords().shopping;
+  const words = usePageWords().shopping;
   return (
     <section aria-labelledby="shopping-head">
       <h2 id="shopping-head">{words.list}</h2>
@@ -89,11 +89,11 @@ function ShoppingTable({ plan }: { plan: EventPlan }) {
 }
 
 function Money({ minor, currency }: { minor: number; currency: string }) {
-  return <strong>{printMoney(minor, currency, useWords().locale)}</strong>;
+  return <strong>{printMoney(minor, currency, usePageWords().locale)}</strong>;
 }
 
 function ShoppingLine({ row, currency }: { row: ShoppingRow; currency: string }) {
-  const words = useWords();
+  const words = usePageWords();
   const ruler = useRuler();
   const money = (minor: number) => printMoney(minor, currency, words.locale);
   const packs = row.packs.filter(({ count }) => count > 0);
@@ -139,7 +139,7 @@ function ShoppingLine({ row, currency }: { row: ShoppingRow; currency: string })
 
 /** Cost a favor, and how it comes about. */
 function CostOf({ plan }: { plan: EventPlan }) {
-  const words = useWords();
+  const words = usePageWords();
   const { cost } = plan;
   const money = (minor: number) => printMoney(minor, cost.currency, words.locale);
   return (

@@ -58,7 +58,13 @@ export interface FrameWords {
     | 'ready'
     | 'oneSheet'
     | 'counting'
+    | 'whatInside'
+    | 'easyMarks'
+    | 'bare'
+    | 'toTeach'
   > & {
+    readonly things: Count;
+    readonly ways: Count;
     readonly sheets: Count;
     readonly buy: Count;
     readonly mends: Count;

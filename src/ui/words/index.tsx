@@ -4,11 +4,14 @@ import type { MakingWords } from './making-words';
 import type { PartWords } from './part-words';
 import type { ShelfWords } from './shelf-words';
 
-/** Every text of the app that is not a maker's own or a sentence of the core; one language supplies all of it. */
-export interface Words extends PartWords, FrameWords, ShelfWords, MakingWords {
+/** The texts that are there at once: round every page, of the parts, of the shelf. One language supplies all of it. */
+export interface Words extends PartWords, FrameWords, ShelfWords {
   /** For numbers, dates and money. */
   readonly locale: string;
 }
+
+/** All texts; those of the pages of a workbook come with the first of them that is opened. */
+export interface PageWords extends Words, MakingWords {}
 
 const WordsContext = createContext<Words | null>(null);
 export const WordsProvider = WordsContext.Provider;
@@ -17,5 +20,15 @@ export const WordsProvider = WordsContext.Provider;
 export function useWords(): Words {
   const words = use(WordsContext);
   if (words === null) throw new Error('no language is provided above this part');
+  return words;
+}
+
+const PageWordsContext = createContext<PageWords | null>(null);
+export const PageWordsProvider = PageWordsContext.Provider;
+
+/** The same with the texts of a workbook's pages; for what stands on such a page. */
+export function usePageWords(): PageWords {
+  const words = use(PageWordsContext);
+  if (words === null) throw new Error('no workbook is open above this part');
   return words;
 }

@@ -1,11 +1,19 @@
 import type { StepKind } from '../../core/bench';
 import type { CostOf, ShoppingRow } from '../../core/plan';
+import type { ContentsWords } from './contents-words';
+import type { DressingWords } from './dressing-words';
+import type { HandoutWords } from './handout-words';
+import type { MarksWords } from './marks-words';
 import type { Count, Naming, Texts } from './texts';
 
 type Unit = ShoppingRow['unit'];
 
-/** Texts of the five pages of a workbook. */
+/** Texts of the pages of a workbook. */
 export interface MakingWords {
+  readonly contents: ContentsWords;
+  readonly marks: MarksWords;
+  readonly dressing: DressingWords;
+  readonly handout: HandoutWords;
   readonly box: Texts<
     | 'noRecipe'
     | 'noRecipeWhy'

@@ -4,11 +4,15 @@ import { PAGES, type PageName } from '../../../src/ui/pages';
 export { PAGES };
 
 const TITLES: Readonly<Record<PageName, RegExp>> = {
+  contents: /^Contents/,
   box: /^Box/,
+  marks: /^Marks/,
+  dressing: /^Dressing/,
   event: /^Event/,
   sheets: /^Sheets/,
   shopping: /^Shopping/,
   bench: /^Bench/,
+  handout: /^Handout/,
 };
 
 /** A recipe or an event, open at one of its pages. */
