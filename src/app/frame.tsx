@@ -1,4 +1,4 @@
-import { Moon, Redo2, Sun, SunMoon, Undo2 } from 'lucide-react';
+import { Moon, Redo2, SlidersHorizontal, Sun, SunMoon, Undo2 } from 'lucide-react';
 import { type ReactNode, Suspense } from 'react';
 import { Link, Outlet, useLocation } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
@@ -99,22 +99,30 @@ function Preferences() {
   const change = useWorkbook((state) => state.changeSettings);
   const ThemeIcon = THEME_ICONS[theme];
   return (
-    <div className="frame-group">
-      <ChoiceStrip
-        label={words.unit}
-        value={unit}
-        choices={[
-          { id: 'in', label: words.inches, face: 'in' },
-          { id: 'mm', label: words.millimetres, face: 'mm' },
-        ]}
-        onChange={(next) => change({ unit: next })}
-      />
+    <>
       <IconButton
-        label={`${words.theme}: ${words[theme]}`}
-        icon={<ThemeIcon />}
-        onClick={() => change({ theme: NEXT_THEME[theme] })}
+        className="frame-more"
+        label={words.preferences}
+        icon={<SlidersHorizontal />}
+        popoverTarget="preferences"
       />
-    </div>
+      <div id="preferences" popover="auto" className="frame-group frame-preferences">
+        <ChoiceStrip
+          label={words.unit}
+          value={unit}
+          choices={[
+            { id: 'in', label: words.inches, face: 'in' },
+            { id: 'mm', label: words.millimetres, face: 'mm' },
+          ]}
+          onChange={(next) => change({ unit: next })}
+        />
+        <IconButton
+          label={`${words.theme}: ${words[theme]}`}
+          icon={<ThemeIcon />}
+          onClick={() => change({ theme: NEXT_THEME[theme] })}
+        />
+      </div>
+    </>
   );
 }
 

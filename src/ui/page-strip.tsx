@@ -11,7 +11,7 @@ import {
   Ruler,
   ShoppingBasket,
 } from 'lucide-react';
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useRef } from 'react';
 import { classNames } from './class-names';
 import { PAGES, type PageName, type PageNeed } from './pages';
 import { useWords } from './words';
@@ -39,14 +39,24 @@ interface PageStripProps {
 /** The pages of a workbook as tabs of one sheet, in the order of the work, each with its result so far or what it needs next. */
 export function PageStrip({ current, needs, link }: PageStripProps) {
   const words = useWords();
+  const strip = useRef<HTMLElement>(null);
+  useEffect(() => {
+    const tab = strip.current?.querySelector<HTMLElement>(`[data-page="${current}"]`);
+    if (strip.current && tab)
+      strip.current.scrollLeft = tab.offsetLeft + tab.offsetWidth / 2 - strip.current.clientWidth / 2;
+  }, [current]);
   return (
-    <nav className="page-strip screen-only" aria-label={words.frame.pages}>
+    <nav ref={strip} className="page-strip screen-only" aria-label={words.frame.pages}>
       <ol>
         {PAGES.map((page) => {
           const Icon = ICONS[page];
           const need = needs[page];
           return (
-            <li key={page} className={classNames('page-tab', page === current && 'page-tab-current')}>
+            <li
+              key={page}
+              data-page={page}
+              className={classNames('page-tab', page === current && 'page-tab-current')}
+            >
               {link(
                 page,
                 <>

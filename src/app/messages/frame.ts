@@ -9,6 +9,7 @@ export const frameMessages: FrameWords = {
     pages: 'Pages of this workbook',
     undo: 'Undo',
     redo: 'Redo',
+    preferences: 'Unit and light',
     unit: 'Unit',
     inches: 'Inches',
     millimetres: 'Millimetres',

@@ -22,6 +22,7 @@ export interface FrameWords {
     | 'pages'
     | 'undo'
     | 'redo'
+    | 'preferences'
     | 'unit'
     | 'inches'
     | 'millimetres'
