@@ -1,4 +1,5 @@
 import react from '@vitejs/plugin-react';
+import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 
 /** What the built page may load: only itself. `frame-ancestors` works in a header alone. */
@@ -26,6 +27,36 @@ export default defineConfig({
   base: './',
   plugins: [
     react(),
+    VitePWA({
+      // A new version waits until the maker takes it between two saves; nothing is swapped under her hands.
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: {
+        name: 'Crease & Count',
+        short_name: 'Crease & Count',
+        description: 'Folded favor boxes in batches: net, bench card, sheets and shopping list.',
+        start_url: './',
+        display: 'standalone',
+        background_color: '#e6e3dc',
+        theme_color: '#e6e3dc',
+        categories: ['productivity', 'lifestyle'],
+        icons: [
+          { src: './icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: './icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: './icon-512-maskable.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+          { src: './mark.svg', sizes: 'any', type: 'image/svg+xml' },
+        ],
+      },
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,png,woff2,ttf,wasm,json}'],
+        globIgnores: ['tour/**'],
+        maximumFileSizeToCacheInBytes: 8_000_000,
+        clientsClaim: true,
+        // In one file: a worker under Trusted Types may not fetch a second script.
+        inlineWorkboxRuntime: true,
+        cleanupOutdatedCaches: true,
+      },
+    }),
     {
       name: 'left-out',
       enforce: 'pre',

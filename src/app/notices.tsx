@@ -1,9 +1,11 @@
 import { X } from 'lucide-react';
-import { useEffect } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import { useWorkbook } from '../state/use-workbook';
 import type { Notice } from '../state/workbook-state';
 import { Button, IconButton } from '../ui/button';
 import { useWords } from '../ui/words';
+
+const NewerVersion = lazy(async () => ({ default: (await import('./newer-version')).NewerVersion }));
 
 /** How long a notice that can be undone stays. source: our own; the bin keeps the thing for 30 days. */
 const STAY_MS = 10_000;
@@ -16,6 +18,9 @@ export function Notices() {
       {notices.map((notice) => (
         <NoticeSlip key={notice.key} notice={notice} />
       ))}
+      <Suspense>
+        <NewerVersion />
+      </Suspense>
     </div>
   );
 }

@@ -9,6 +9,8 @@ export type Faults = string[];
 export async function watchContext(context: BrowserContext, origin: string): Promise<Faults> {
   const faults: Faults = [];
   context.on('console', (message) => {
+    // Printed by the test library itself wherever a spec does without the worker.
+    if (message.text() === 'Service Worker registration blocked by Playwright') return;
     faults.push(`printed ${message.type()}: ${message.text()}`);
   });
   context.on('weberror', (error) => {

@@ -26,6 +26,10 @@ export const frameMessages: FrameWords = {
     notFoundWhy: 'It may have been deleted. The bin at the foot of the shelf keeps things for 30 days.',
     boxesOfEvent: 'Boxes of this event',
     dismiss: 'Put this note away',
+    newerVersion:
+      'A newer version of the app is ready. Your work is kept; the page opens again where you are.',
+    newerVersionUnsaved: 'A newer version of the app is ready. It can be taken once your work is kept.',
+    takeVersion: 'Take it now',
     blocked: 'Another tab holds an older version open',
     blockedRemedy: 'Close the other tabs of this app; this one goes on by itself.',
     acceptLoss: 'Go on with what is here',

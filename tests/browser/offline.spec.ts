@@ -1,0 +1,77 @@
+import { expect, type Page } from '@playwright/test';
+import { test } from './maker';
+import { workbook } from './pages/workbook';
+import { serveApp } from './served-app';
+
+test.use({ serviceWorkers: 'allow' });
+
+const inControl = (page: Page) =>
+  page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+const drawOpenTop = async (page: Page, name: string) => {
+  await page.getByRole('link', { name: 'Start a box of your own' }).click();
+  await page.getByRole('button', { name: /^Open-top box/ }).click();
+  await page.getByRole('textbox', { name: 'Name of this recipe' }).fill(name);
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('img', { name: /^Net of Box/ })).toBeVisible();
+};
+
+test('with the network off, a maker opens the app again, draws a box, prints its card, and finds it when she is back', async ({
+  page,
+  context,
+}) => {
+  await page.goto('./');
+  await inControl(page);
+  await context.setOffline(true);
+  await page.reload();
+  await drawOpenTop(page, 'Made on the train');
+  await workbook(page).turnTo('bench');
+  const printed = page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        const create = URL.createObjectURL.bind(URL);
+        URL.createObjectURL = (made: Blob) => {
+          resolve(made.size);
+          return create(made);
+        };
+      }),
+  );
+  await page.getByRole('button', { name: 'Print the card' }).click();
+  expect(await printed).toBeGreaterThan(5000);
+  await workbook(page).saved();
+  await context.setOffline(false);
+  await page.goto('./');
+  await expect(page.getByRole('link', { name: /^Made on the train/ })).toBeVisible();
+});
+
+test('a newer version waits until the maker takes it, and swaps nothing under her hands', async ({
+  browser,
+}) => {
+  const app = await serveApp();
+  const context = await browser.newContext({ serviceWorkers: 'allow' });
+  try {
+    const page = await context.newPage();
+    await page.goto(app.origin);
+    await inControl(page);
+    await drawOpenTop(page, 'Half done');
+    let reloads = 0;
+    page.on('load', () => {
+      reloads += 1;
+    });
+    app.publish();
+    await page.evaluate(async () => {
+      await (await navigator.serviceWorker.getRegistration())?.update();
+    });
+    const take = page.getByRole('button', { name: 'Take it now' });
+    await expect(take).toBeEnabled();
+    await page.getByRole('textbox', { name: 'Width', exact: true }).fill('4');
+    expect(reloads).toBe(0);
+    await take.click();
+    await expect.poll(() => reloads).toBe(1);
+    await expect(page.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('4');
+    await expect(page.getByRole('textbox', { name: 'Name of this recipe' })).toHaveValue('Half done');
+    await expect(take).toHaveCount(0);
+  } finally {
+    await context.close();
+    await app.close();
+  }
+});
