@@ -1,0 +1,157 @@
+import { expect, test } from '@playwright/test';
+import { recordFault } from './fault-record';
+import { canKill, LivingBrowser } from './living-browser';
+import { keptRecipe } from './pages/kept-recipe';
+
+test.skip(!canKill, 'the browser is killed through the process list of Linux');
+
+const HALVES = [0, 1];
+const KILLS = 25;
+
+for (const half of HALVES)
+  test(`killed while it saves, the browser still has what it said was kept (${half + 1} of ${HALVES.length})`, async ({
+    baseURL,
+  }, info) => {
+    test.setTimeout(180_000);
+    const origin = baseURL ?? '';
+    const browser = new LivingBrowser();
+    let lost = 0;
+    try {
+      let page = await browser.start();
+      await keptRecipe(page).make(origin);
+      const address = page.url();
+      let said = await keptRecipe(page).shown();
+      for (let kill = 0; kill < KILLS; kill++) {
+        const recipe = keptRecipe(page);
+        const first = 60 + kill;
+        await recipe.keep(first);
+        said = first;
+        // Typed on, and killed at another moment of its way to the disk each time: 0 to 600 ms, past the 250 ms that saving waits.
+        await recipe.width.fill(String(first + 0.5));
+        await page.waitForTimeout(((half * KILLS + kill) * 83) % 600);
+        if ((await recipe.status.textContent()) === 'Saved') said = first + 0.5;
+        await browser.kill();
+        page = await browser.start();
+        await page.goto(address);
+        const now = await keptRecipe(page).shown();
+        if (now !== said && now !== first + 0.5) lost++;
+        // Rows and their count are written together: a difference would be said.
+        if ((await page.getByRole('alert').count()) > 0) lost++;
+      }
+    } finally {
+      await browser.end();
+    }
+    recordFault(info, { fault: 'the browser killed during a save', tries: KILLS, lost, goal: 0 });
+  });
+
+/** A page of the same address without the app, to lay a database there as an earlier version left it. */
+const bare = (origin: string) => new URL('mark.svg', origin).href;
+const UPGRADE_KILLS = 20;
+const ROWS = 50;
+
+test('killed in the middle of an upgrade, the database is as it was, and the upgrade is done the next time', async ({
+  baseURL,
+}, info) => {
+  test.setTimeout(180_000);
+  const origin = baseURL ?? '';
+  const browser = new LivingBrowser();
+  let lost = 0;
+  try {
+    for (let kill = 0; kill < UPGRADE_KILLS; kill++) {
+      let page = await browser.start();
+      await page.goto(bare(origin));
+      await page.evaluate(layVersionOne, ROWS);
+      // The upgrade is held open for a while, so that the kill lands inside it.
+      await page.addInitScript(() => {
+        const create = IDBDatabase.prototype.createObjectStore;
+        IDBDatabase.prototype.createObjectStore = function (...given) {
+          const store = create.apply(this, given);
+          document.title = 'upgrading';
+          const until = performance.now() + 1500;
+          const hold = () => {
+            if (performance.now() < until) store.count().onsuccess = hold;
+          };
+          hold();
+          return store;
+        };
+      });
+      await page.goto(origin);
+      await page.waitForFunction(() => document.title === 'upgrading');
+      await page.waitForTimeout((kill * 37) % 400);
+      await browser.kill();
+
+      page = await browser.start();
+      await page.goto(bare(origin));
+      const before = await page.evaluate(readBack);
+      if (before.version !== 10 || before.rows !== ROWS) lost++;
+      await page.goto(origin);
+      await expect(page.getByRole('link', { name: /^Kept 49/ })).toBeVisible();
+      const after = await page.evaluate(readBack);
+      if (after.version <= 10 || after.rows !== ROWS) lost++;
+      await page.goto(bare(origin));
+      await page.evaluate(clearAll);
+      await browser.stop();
+    }
+  } finally {
+    await browser.end();
+  }
+  recordFault(info, { fault: 'the browser killed during an upgrade', tries: UPGRADE_KILLS, lost, goal: 0 });
+});
+
+async function layVersionOne(rows: number): Promise<void> {
+  const db = await new Promise<IDBDatabase>((resolve, reject) => {
+    const asked = indexedDB.open('crease-and-count', 10);
+    asked.onupgradeneeded = () => {
+      for (const name of ['recipes', 'events', 'papers', 'supplies', 'tools', 'bin', 'notes'])
+        asked.result.createObjectStore(name, { keyPath: 'id' });
+      asked.result.createObjectStore('snapshots', { keyPath: 'id' }).createIndex('of', 'of');
+    };
+    asked.onsuccess = () => resolve(asked.result);
+    asked.onerror = () => reject(asked.error ?? new Error('not opened'));
+  });
+  const tx = db.transaction(['recipes', 'notes'], 'readwrite');
+  for (let index = 0; index < rows; index++)
+    tx.objectStore('recipes').put({
+      id: `r-${index}`,
+      rev: 1,
+      createdAt: '2026-01-10T09:00:00.000Z',
+      changedAt: '2026-01-12T18:30:00.000Z',
+      name: `Kept ${index}`,
+      styleId: 'open-top',
+      sizesMm: {},
+      options: {},
+      caliperUm: 300,
+      paperId: null,
+      faceUp: 'inside',
+      grain: 'upright',
+      dressings: [],
+      notes: '',
+    });
+  tx.objectStore('notes').put({ id: 'census', value: { generation: 1, rows, revSum: rows } });
+  await new Promise<void>((resolve) => {
+    tx.oncomplete = () => resolve();
+  });
+  db.close();
+}
+
+async function readBack(): Promise<{ version: number; rows: number }> {
+  const db = await new Promise<IDBDatabase>((resolve, reject) => {
+    const asked = indexedDB.open('crease-and-count');
+    asked.onsuccess = () => resolve(asked.result);
+    asked.onerror = () => reject(asked.error ?? new Error('not opened'));
+  });
+  const rows = await new Promise<number>((resolve) => {
+    const asked = db.transaction('recipes').objectStore('recipes').count();
+    asked.onsuccess = () => resolve(asked.result);
+  });
+  const { version } = db;
+  db.close();
+  return { version, rows };
+}
+
+async function clearAll(): Promise<void> {
+  localStorage.clear();
+  await new Promise<void>((resolve) => {
+    indexedDB.deleteDatabase('crease-and-count').onsuccess = () => resolve();
+  });
+}

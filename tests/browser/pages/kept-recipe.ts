@@ -1,0 +1,29 @@
+import { expect, type Page } from '@playwright/test';
+
+/** One open-top box whose width is typed over and over, in millimetres: the smallest thing that can be lost. */
+export const keptRecipe = (page: Page) => {
+  const width = page.getByRole('textbox', { name: 'Width', exact: true });
+  const status = page.getByRole('banner').locator('.save-state');
+  return {
+    width,
+    status,
+    async make(origin: string): Promise<void> {
+      await page.goto(origin);
+      await page.getByRole('radio', { name: 'Millimetres' }).click();
+      await page.getByRole('link', { name: 'Start a box of your own' }).click();
+      await page.getByRole('button', { name: /^Open-top box/ }).click();
+      await expect(width).toBeVisible();
+      await this.saved();
+    },
+    saved: () => expect(status).toHaveText('Saved'),
+    /** Types a width and waits until the page says that it is kept. */
+    async keep(mm: number): Promise<void> {
+      await width.fill(String(mm));
+      await this.saved();
+    },
+    async shown(): Promise<number> {
+      await expect(width).toBeVisible();
+      return Number(await width.inputValue());
+    },
+  };
+};
