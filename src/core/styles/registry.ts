@@ -1,3 +1,4 @@
+import { cornet } from './cornet';
 import { doubleWall } from './double-wall';
 import { envelopeBox } from './envelope-box';
 import { finTop } from './fin-top';
@@ -32,6 +33,7 @@ export const STYLES: readonly BoxStyle[] = [
   prismLid,
   pillowPack,
   squarePyramid,
+  cornet,
   flaredBowl,
   wedge,
   envelopeBox,
