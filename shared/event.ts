@@ -68,8 +68,16 @@ export const run = z.strictObject({
   firstRight: z.array(id).max(50),
 });
 
-/** Ticked off the shopping list, by paper or supply: how many packs or rolls were bought, and whether they were put on hand. */
-export const bought = z.strictObject({ of: id, packs: count, received: z.boolean() });
+/**
+ * Ticked off the shopping list, by paper or supply: how many packs or rolls were bought, how many sheets, rolls, pieces or bottles are in
+ * them (left out: one each), and whether they were put on hand.
+ */
+export const bought = z.strictObject({
+  of: id,
+  packs: count,
+  units: count.optional(),
+  received: z.boolean(),
+});
 
 export const favorEvent = z.strictObject({
   ...row,

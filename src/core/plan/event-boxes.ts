@@ -6,11 +6,14 @@ import type { BoxNet } from '../net/types';
 import { styleById } from '../styles/registry';
 import type { Ticks } from '../units';
 import { remark } from './remarks';
+import { spoiledOfLine } from './run-counts';
 import { addSpareKits, addSpares, type MakingCount } from './spares';
 import type { EventFinding } from './types';
 
 /** One line of an event with all that its boxes are made from. */
 export interface EventBox extends MakingCount {
+  /** Of the spares, those made because more were spoiled at the bench than the rule allowed for. */
+  readonly again: number;
   readonly line: EventLine;
   readonly recipe: Recipe;
   readonly dressing: Dressing | null;
@@ -63,9 +66,14 @@ export function boxesOfEvent(
   return { boxes, findings };
 }
 
-/** Practice is once for each recipe: with the first line that has it. */
-function countLine({ kits, lines, spares }: FavorEvent, line: EventLine): MakingCount {
+/** Practice is once for each recipe: with the first line that has it. Boxes spoiled beyond the spares are made again. */
+function countLine(
+  { kits, lines, spares, run }: FavorEvent,
+  line: EventLine,
+): MakingCount & Pick<EventBox, 'again'> {
   const isFirst = lines.find(({ recipeId }) => recipeId === line.recipeId) === line;
   const rule = isFirst ? spares : { ...spares, practice: 0 };
-  return kits ? addSpareKits(kits, line.count, rule) : addSpares(line.count, rule);
+  const counted = kits ? addSpareKits(kits, line.count, rule) : addSpares(line.count, rule);
+  const again = Math.max(0, spoiledOfLine(run, line.id) - counted.spares);
+  return { ...counted, again, spares: counted.spares + again, making: counted.making + again };
 }

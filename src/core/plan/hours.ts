@@ -5,7 +5,7 @@ import {
   type HandTime,
 } from '../../../shared/catalogue/hand-times';
 import type { Pace } from '../../../shared/workbook';
-import { learnedTotal } from './learning';
+import { type LearningTheory, learnedTotal } from './learning';
 import type { ActCounts } from './types';
 
 /** One stage of the batch: every act of one kind, in the order the stages are done. */
@@ -29,13 +29,20 @@ export interface EventHours {
   readonly restSeconds: number;
   readonly totalSeconds: number;
   readonly learningPercent: number;
+  /** Boxes of the batch, and what they come to in first boxes: by unit theory, which the hours go by, and by the cumulative average. */
+  readonly boxes: number;
+  readonly firstBoxes: Readonly<Record<LearningTheory, number>>;
+  /** Seconds a box at a steady pace. */
+  readonly steadyBoxSeconds: number;
+  readonly setUpEach: number;
   readonly allowancePercent: number;
   readonly makers: number;
   /** The total shared among the makers, each stage split evenly. */
   readonly elapsedSeconds: number;
 }
 
-const USUAL_PACE: Pace = {
+/** What hours go by where nothing is said. */
+export const USUAL_PACE: Pace = {
   seconds: [],
   trialSeconds: [],
   learningPercent: 100,
@@ -97,6 +104,13 @@ export function planHours(
     restSeconds: totalSeconds - workSeconds - setUpSeconds,
     totalSeconds,
     learningPercent,
+    boxes,
+    firstBoxes: {
+      unit: learnedTotal(boxes, learningPercent),
+      average: learnedTotal(boxes, learningPercent, 'average'),
+    },
+    steadyBoxSeconds: boxes > 0 ? steadySeconds / boxes : 0,
+    setUpEach: setUp,
     allowancePercent,
     makers,
     elapsedSeconds: totalSeconds / makers,

@@ -1,14 +1,27 @@
 export type { AskingPrice } from './asking';
 export type { CostOf, CostSplit, EventCost } from './cost';
 export { netOfRecipe } from './event-boxes';
-export type { EventHours, Stage } from './hours';
+export { type EventHours, type Stage, USUAL_PACE } from './hours';
 export type { KitList } from './kit-list';
 export { printMoney } from './money';
 export { type EventPlanOptions, type EventRows, planEvent } from './plan-event';
 export type { SheetPlanner } from './plan-papers';
 export { type Fact, type Reason, sayReason, type Wording } from './reason';
+export { type BoughtRow, followShopping, stockPaper, stockSupply, tickOff, unitsOf } from './receive';
 export type { RemarkCode } from './remarks';
 export type { CutLength, RollFill, RollPlan } from './rolls';
+export { addCount, countAt, setFirstRight, spoiledOfLine } from './run-counts';
+export {
+  type FenceScore,
+  type FirstBox,
+  followRun,
+  listRunSheet,
+  type RunSheet,
+  type RunStep,
+  type RunWork,
+  type StepProgress,
+} from './run-sheet';
+export type { CardLies, CardWork } from './run-stages';
 export type { OrderSum, OrderWay, OrderWays } from './shop-order';
 export type { BoughtPack, ShoppingRow } from './shopping';
 export { addSpareKits, addSpares, type MakingCount, type SparesRule } from './spares';

@@ -41,7 +41,7 @@ export function planEvent(
   const cut = planPapers(parts, rows.papers, tool, options.planSheets);
   const supplies = planSupplies(event, boxes, rows.supplies, bench.finestMark);
   const lines = supplies.taped.map((line) => planLine(line, bench, rows.supplies));
-  const { rows: shopping, ways } = planShopping(lines, cut.papers, supplies, rows, event.terms);
+  const { rows: shopping, ways } = planShopping(lines, cut.papers, supplies, rows, event);
 
   const ordered = sumOf(boxes, (box) => box.ordered);
   const making = sumOf(boxes, (box) => box.making);
@@ -71,6 +71,9 @@ export function planEvent(
       ...findings,
       ...cut.findings,
       ...supplies.findings,
+      ...lines
+        .filter(({ again }) => again > 0)
+        .map(({ lineId, name }) => remark('spoiled-beyond-spares', lineId, name)),
       ...shopping
         .filter(({ id }) => cost.unpriced.includes(id))
         .map(({ id, name }) => remark('price-missing', id, name)),
@@ -85,7 +88,7 @@ function planLine(
   bench: ReturnType<typeof benchToolOf>,
   supplies: readonly Supply[],
 ): PlannedLine {
-  const { line, recipe, paperId, ordered, spares, practice, making, perKit } = box;
+  const { line, recipe, paperId, ordered, spares, practice, making, perKit, again } = box;
   const fills = (supplyId: string | null) =>
     supplies.some(({ id, kind }) => id === supplyId && (kind === 'contents' || kind === 'wrap'));
   return {
@@ -94,10 +97,12 @@ function planLine(
     name: recipe.name,
     styleId: recipe.styleId,
     paperId,
+    dressingId: line.dressingId,
     ordered,
     spares,
     practice,
     making,
+    again,
     perKit,
     tape: strips,
     acts: countBoxActs(box, bench, strips, fills),

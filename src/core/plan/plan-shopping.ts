@@ -1,5 +1,6 @@
-import type { Paper, ShopTerms, Supply } from '../../../shared/workbook';
+import type { FavorEvent, Paper, Supply } from '../../../shared/workbook';
 import type { PlannedSupplies } from './plan-supplies';
+import { spoiledSheets } from './run-counts';
 import { type OrderWays, orderWays } from './shop-order';
 import { type ShoppingRow, writeRow } from './shopping';
 import { needGlue, needPaper, needPieces, needRolls, type ShoppingNeed, shortOf } from './shopping-needs';
@@ -16,9 +17,9 @@ export function planShopping(
   papers: readonly PlannedPaper[],
   supplies: PlannedSupplies,
   cupboard: Cupboard,
-  terms: ShopTerms | undefined,
+  { terms, run }: Pick<FavorEvent, 'terms' | 'run'>,
 ): { readonly rows: readonly ShoppingRow[]; readonly ways: OrderWays } {
-  const needs = [...needPapers(lines, papers, cupboard), ...needSupplies(lines, supplies, cupboard)];
+  const needs = [...needPapers(lines, papers, cupboard, run), ...needSupplies(lines, supplies, cupboard)];
   const ways = orderWays(
     needs.map((need) => ({ need: shortOf(need), packs: need.sold })),
     terms,
@@ -31,10 +32,11 @@ const needPapers = (
   lines: readonly PlannedLine[],
   planned: readonly PlannedPaper[],
   { papers }: Cupboard,
+  run: FavorEvent['run'],
 ): ShoppingNeed[] =>
   planned.flatMap((each) => {
     const paper = papers.find(({ id }) => id === each.paperId);
-    return paper ? [needPaper(each, paper, lines)] : [];
+    return paper ? [needPaper(each, paper, lines, spoiledSheets(run, paper.id))] : [];
   });
 
 function needSupplies(

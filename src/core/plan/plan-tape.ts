@@ -8,7 +8,7 @@ import { remark } from './remarks';
 import type { EventFinding, PlannedRolls, TapeStrip } from './types';
 
 /** Card left free beside the tape, so that it does not show. source: common practice, no source */
-const TAPE_INSET = inches(0, 1, 8);
+export const TAPE_INSET = inches(0, 1, 8);
 
 /** Strips that hold one dressing piece: across its top and bottom, or the lap of a band. source: common practice, no source */
 const USUAL_STRIPS = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const satisfies Record<
@@ -17,7 +17,10 @@ const USUAL_STRIPS = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const
 >;
 
 /** Tape for one box of a line: the joints of its pieces unless they are glued, then every dressing piece. */
-export function tapeOfBox({ net, pieces }: EventBox, glued: boolean): readonly TapeStrip[] {
+export function tapeOfBox(
+  { net, pieces }: Pick<EventBox, 'net' | 'pieces'>,
+  glued: boolean,
+): readonly TapeStrip[] {
   const joints = glued ? [] : net.pieces.flatMap((piece) => tapeJoints(piece));
   const dressed = pieces.map(({ piece, size }): TapeStrip => {
     const strips = (piece.strips ?? USUAL_STRIPS[piece.kind]) * piece.perBox;

@@ -68,6 +68,11 @@ const REMARKS = {
     says: 'A piece {length} long is longer than the whole roll, {roll}.',
     remedy: 'Choose a longer roll.',
   },
+  'spoiled-beyond-spares': {
+    severity: 'warn',
+    says: 'More boxes of this line were spoiled at the bench than there were spares, so more are made.',
+    remedy: 'Buy what the list now adds, then make them.',
+  },
   'order-below-minimum': {
     severity: 'warn',
     says: 'The list comes to less than the least order the shop takes.',

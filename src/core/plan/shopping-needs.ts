@@ -21,8 +21,13 @@ export interface ShoppingNeed {
 export const shortOf = ({ need, onHand }: Pick<ShoppingNeed, 'need' | 'onHand'>): number =>
   Math.max(0, need - onHand);
 
-/** A paper's row: its sheets, with every line and part they are for. */
-export function needPaper(planned: PlannedPaper, paper: Paper, lines: readonly PlannedLine[]): ShoppingNeed {
+/** A paper's row: its sheets, with every line and part they are for, and `spoiled` more that went wrong while cutting. */
+export function needPaper(
+  planned: PlannedPaper,
+  paper: Paper,
+  lines: readonly PlannedLine[],
+  spoiled = 0,
+): ShoppingNeed {
   const { sheets, lowerBound, proven } = planned.plan;
   const its = lines.filter(({ lineId }) => planned.parts.some((part) => part.lineId === lineId));
   return {
@@ -30,10 +35,10 @@ export function needPaper(planned: PlannedPaper, paper: Paper, lines: readonly P
     kind: 'paper',
     name: paper.name,
     unit: 'sheet',
-    need: sheets,
+    need: sheets + spoiled,
     onHand: paper.onHandSheets,
     sold: paper.packs.map(({ sheets: units, priceMinor, offer }) => ({ units, priceMinor, offer })),
-    used: { over: sheets, under: 1 },
+    used: { over: sheets + spoiled, under: 1 },
     why: [
       ...its.map(countReason),
       ...planned.parts.map(({ name, count, across, up }) =>
@@ -47,6 +52,7 @@ export function needPaper(planned: PlannedPaper, paper: Paper, lines: readonly P
       proven
         ? reason('Sheets to cut: {sheets}; no plan uses fewer', { sheets })
         : reason('Sheets to cut: {sheets}; any plan uses at least {lowerBound}', { sheets, lowerBound }),
+      ...(spoiled > 0 ? [reason('Sheets spoiled while cutting: {spoiled}', { spoiled })] : []),
     ],
   };
 }

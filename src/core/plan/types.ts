@@ -41,11 +41,14 @@ export interface TapeStrip {
 
 /** One line of the event: a recipe so many times, spares included. */
 export interface PlannedLine extends MakingCount {
+  /** Of the spares, those made because more were spoiled at the bench than the rule allowed for. */
+  readonly again: number;
   readonly lineId: string;
   readonly recipeId: string;
   readonly name: string;
   readonly styleId: string;
   readonly paperId: string | null;
+  readonly dressingId: string | null;
   /** Strips of tape for one box, joint by joint, then the dressing. */
   readonly tape: readonly TapeStrip[];
   /** Hand acts for one box, cutting from sheets apart. */

@@ -170,6 +170,10 @@ describe('what stands in the way of an event', () => {
     },
     'tape-too-wide': (file) => setAll(file.supplies, { widthMm: 25.4 }),
     'longer-than-roll': (file) => setAll(file.supplies, { rollMm: 80 }),
+    'spoiled-beyond-spares': (file) => {
+      const spoiled = { stage: 'guests/fold/box/1', done: 0, spoiled: 5, seconds: 0 };
+      file.events[0]!.run = { stages: [spoiled], firstRight: [] };
+    },
     'order-below-minimum': (file) => {
       // more than the search for a larger order goes through
       const terms = { discounts: [], shippingMinor: 0, freeShippingFromMinor: null, taxHundredths: 0 };
