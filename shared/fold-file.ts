@@ -17,6 +17,7 @@ const closingAct = z.union([
     do: z.enum(['fold', 'tuck']),
     hinges: z.array(index).max(500),
     toDeg: z.array(z.number()).max(500),
+    through: z.array(z.array(z.number()).max(500)).max(20).optional(),
     panels: z.array(word).max(500),
     bends: z.boolean(),
     tip: z.string().max(400).nullable(),
@@ -47,6 +48,8 @@ export const foldFrame = z.looseObject({
   'faces_cc:panel': z.array(word).optional(),
   'faces_cc:role': z.array(word).optional(),
   'faces_cc:parent': z.array(index.nullable()).optional(),
+  /** Openings within each face, as rings of vertices. */
+  'faces_cc:holes': z.array(z.array(z.array(index).min(3).max(1000)).max(50)).optional(),
   'edges_cc:curve': z.array(index.nullable()).optional(),
   'cc:piece': word.optional(),
   'cc:glue': z.array(z.tuple([index, index])).optional(),

@@ -1,4 +1,4 @@
-import { limitsFor } from '../styles/limits-for';
+import { limitsFor, symbolsFor } from '../styles/limits-for';
 import { evaluateForm, formOf } from '../styles/linear-form';
 import type { BoxStyle, Chosen, ConstraintSpec, Len } from '../styles/types';
 import { roundToTick, type Ticks, ticks } from '../units/ticks';
@@ -9,7 +9,7 @@ type Lengths = Readonly<Record<string, Ticks>>;
 /** Every limit of a style that these values break, with the nearest legal value on the maker's marks. `values` and `chosen` as in `BoxNet`. */
 export function checkLimits(style: BoxStyle, values: Lengths, mark: Ticks, chosen: Chosen = {}): Finding[] {
   return [
-    ...Object.keys(style.symbols).flatMap((symbol) => checkRange(style, symbol, values, mark)),
+    ...symbolsFor(style, chosen).flatMap(([symbol]) => checkRange(style, symbol, values, mark)),
     ...limitsFor(style, chosen).flatMap((bound) => checkBound(style, bound, values, mark)),
   ];
 }

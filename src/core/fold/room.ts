@@ -1,5 +1,6 @@
 import type { FoldedFace } from './fold-piece';
-import { cross, distance, dot, type Vector } from './vector';
+import { insideOf } from './pose';
+import { cross, distance, dot, minus, type Vector } from './vector';
 
 /**
  * Room inside a shell of folded faces, mm³, by the divergence theorem; openings are closed with caps. Corners nearer than `weldMm` are one
@@ -13,7 +14,7 @@ export function roomInside(faces: readonly FoldedFace[], shell: readonly number[
     );
     return known >= 0 ? known : corners.push(point) - 1;
   };
-  const rings = shell.map((face) => (faces[face]?.ring ?? []).map(idOf));
+  const rings = shell.map((face) => wholeRing(faces[face]).map(idOf));
   const open = new Map<string, readonly [number, number]>();
   for (const ring of rings)
     ring.forEach((from, at) => {
@@ -29,6 +30,30 @@ export function roomInside(faces: readonly FoldedFace[], shell: readonly number[
       six += dot(at(ring[0] ?? 0), cross(at(ring[k] ?? 0), at(ring[k + 1] ?? 0)));
   return -six / 6;
 }
+
+/** A face's corners as if nothing were notched out of its edges: a thumb notch takes no room. */
+function wholeRing(face: FoldedFace | undefined): readonly Vector[] {
+  if (face === undefined) return [];
+  const inside = insideOf(face.pose);
+  const kept = [...face.ring];
+  for (let at = 0, steady = 0; steady < kept.length && kept.length > 3; ) {
+    const [before, here, after] = [-1, 0, 1].map((step) => kept[(at + step + kept.length) % kept.length]);
+    if (before === undefined || here === undefined || after === undefined) break;
+    const turn = dot(cross(minus(here, before), minus(after, here)), inside);
+    if (turn < -REFLEX) {
+      kept.splice(at, 1);
+      steady = 0;
+    } else {
+      at++;
+      steady++;
+    }
+    if (at >= kept.length) at = 0;
+  }
+  return kept;
+}
+
+/** Rounding of corners to ticks may turn a straight edge by this much. source: our choice, mm² */
+const REFLEX = 0.05;
 
 /** Chains one-sided edges into closed loops. */
 function loopsOf(edges: readonly (readonly [number, number])[]): number[][] {

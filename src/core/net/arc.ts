@@ -34,4 +34,4 @@ export function chordStations(span: number, rise: number): readonly number[] {
 }
 
 /** A centre or radius to a thousandth of a tick, so that it is the same number again after a trip through a file in millimetres. */
-export const finely = (count: number): number => Math.round(count * 1024) / 1024;
+export const finely = (count: number): number => Math.round(count * 1024) / 1024 + 0;

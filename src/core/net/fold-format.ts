@@ -1,6 +1,6 @@
 import type { FoldFrame } from '../../../shared/fold-file';
 import { toMm } from '../units/ticks';
-import type { BoxNet, Curve, NetEdge, PieceNet, Point } from './types';
+import type { BoxNet, ClosingAct, Curve, NetEdge, PieceNet, Point } from './types';
 
 /**
  * A box in FOLD 1.2, one frame a piece (the first at the top level): flat, inside face up, millimetres. Slits `C`, outline `B`, scores `V`,
@@ -47,6 +47,9 @@ function frameOf(piece: PieceNet): FoldFrame {
     'faces_cc:name': piece.faces.map(({ name }) => name),
     'faces_cc:panel': piece.faces.map(({ panel }) => panel),
     'faces_cc:role': piece.faces.map(({ role }) => role),
+    ...(piece.faces.some(({ holes }) => holes.length > 0)
+      ? { 'faces_cc:holes': piece.faces.map(({ holes }) => holes.map((hole) => hole.map(at))) }
+      : {}),
     'faces_cc:parent': piece.faces.map(
       (_, face) => piece.hinges.find(({ child }) => child === face)?.parent ?? null,
     ),
@@ -60,14 +63,22 @@ function frameOf(piece: PieceNet): FoldFrame {
       gap: toMm(gap),
     })),
     'cc:overlaps': piece.overlaps.map((group) => [...group]),
-    'cc:closing': piece.closing.map((act) =>
-      act.do === 'glue'
-        ? { ...act }
-        : { ...act, hinges: [...act.hinges], toDeg: [...act.toDeg], panels: [...act.panels] },
-    ),
+    'cc:closing': piece.closing.map(actOf),
     'cc:curves': piece.curves.map(curveInMm),
     'cc:shell': [...piece.shell],
     'cc:roomMm3': piece.roomMm3,
+  };
+}
+
+function actOf(act: ClosingAct): NonNullable<FoldFrame['cc:closing']>[number] {
+  if (act.do === 'glue') return { ...act };
+  const { through, ...rest } = act;
+  return {
+    ...rest,
+    hinges: [...act.hinges],
+    toDeg: [...act.toDeg],
+    panels: [...act.panels],
+    ...(through === undefined ? {} : { through: through.map((stop) => [...stop]) }),
   };
 }
 

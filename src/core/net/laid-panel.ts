@@ -33,6 +33,14 @@ export interface LaidFace {
   readonly ring: readonly Point[];
   /** For each edge of the ring (from corner k to k + 1): the curve it is a chord of, or null. */
   readonly curves: readonly (number | null)[];
+  /** Each clockwise, with the curves its edges are chords of. */
+  readonly holes: readonly LaidRing[];
+}
+
+/** A ring of corners and, for each edge that leaves one, its curve or null. */
+export interface LaidRing {
+  readonly ring: readonly Point[];
+  readonly curves: readonly (number | null)[];
 }
 
 export interface LaidHinge {

@@ -80,6 +80,7 @@ export function layBent(
       role: spec.role,
       ring,
       curves: [null, curved ? curve : null, null, curved ? curve + 1 : null],
+      holes: [],
     });
     startSides.push({ face, a: corner(a, strip), b: corner(a, strip + 1), leanDeg });
     endSides.unshift({ face, a: corner(b, strip + 1), b: corner(b, strip), leanDeg });
@@ -157,6 +158,7 @@ export function layLens(
       role: spec.role,
       ring: corners.filter((_, k) => kept[k]),
       curves: edges.filter((_, k) => kept[k]),
+      holes: [],
     });
     const sine = Math.sin(toRadians(chord.leanDeg));
     const restDeg = 180 - toDegrees(Math.acos(sine * sine));

@@ -1,6 +1,7 @@
 import type { EdgeName, PanelSpec } from '../styles/types';
 import type { Bench, LaidPanel, Side } from './laid-panel';
 import { lengthOf, type NamedValues } from './name-values';
+import { cutHoles, cutNotches } from './openings';
 import { cornersOf } from './panel-corners';
 import { samePoint } from './point';
 
@@ -25,7 +26,11 @@ export function layFlat(
   const ring = corners.filter(
     (point, corner) => !samePoint(point, corners[(corner + 1) % corners.length] ?? point),
   );
-  bench.faces.push({ panel: name, role: spec.role, ring, curves: ring.map(() => null) });
+  const of = (text: string) => lengthOf(text, values);
+  const whole = { ring, curves: ring.map(() => null) };
+  const notched = 'notches' in spec ? cutNotches(bench, whole, sides, spec.notches ?? [], of) : whole;
+  const holes = 'holes' in spec ? cutHoles(bench, ring, spec.holes ?? [], of) : [];
+  bench.faces.push({ panel: name, role: spec.role, ...notched, holes });
   if (on !== null && hinge !== null)
     bench.hinges.push({
       parent: on.face,
@@ -33,7 +38,7 @@ export function layFlat(
       a: hinge[0],
       b: hinge[1],
       restDeg: restDeg - on.leanDeg,
-      kind: 'score',
+      kind: spec.flush ? 'join' : 'score',
       panel: name,
     });
   const laid: LaidPanel = { name, role: spec.role, faces: [face], sides, bend: null };

@@ -25,7 +25,11 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     moved.set(p, there);
     return there;
   };
-  const laid = bench.faces.map((face) => ({ ...face, ring: face.ring.map(move) }));
+  const laid = bench.faces.map((face) => ({
+    ...face,
+    ring: face.ring.map(move),
+    holes: face.holes.map((hole) => ({ ...hole, ring: hole.ring.map(move) })),
+  }));
   const blank: Blank = {
     across: ticks(Math.max(...corners.map(({ x }) => x)) - left),
     up: ticks(Math.max(...corners.map(({ y }) => y)) - low),
@@ -38,7 +42,13 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
   const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, byPair, creases, blank));
   const rings = ringsOf(edges.filter(({ right }) => right === null));
   const faces = laid.map(
-    ({ panel, role, ring }, at): Face => ({ name: faceName(bench, panel, at), panel, role, ring, holes: [] }),
+    ({ panel, role, ring, holes }, at): Face => ({
+      name: faceName(bench, panel, at),
+      panel,
+      role,
+      ring,
+      holes: holes.map((hole) => hole.ring),
+    }),
   );
   const joints = spec.joints.flatMap((joint) => layJoint(joint, bench, values));
   const seams = (spec.seams ?? []).flatMap(([first, second, gap]) => {

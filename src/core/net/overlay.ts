@@ -1,5 +1,5 @@
 import { alongOf, carrierKey, carrierOf } from './carrier';
-import type { LaidFace } from './laid-panel';
+import type { LaidFace, LaidRing } from './laid-panel';
 import type { Point } from './types';
 
 /** A stretch of line with one face at most on either side. a→b runs so that `left` is a face. */
@@ -22,9 +22,12 @@ interface Run {
 }
 
 /** Lays the edges of all faces over one another: collinear edges are cut where either ends, and paired up. Exact. */
-export function overlayEdges(faces: readonly Pick<LaidFace, 'ring' | 'curves'>[]): Stretch[] {
+export function overlayEdges(faces: readonly (LaidRing & Partial<Pick<LaidFace, 'holes'>>)[]): Stretch[] {
   const lines = new Map<string, { readonly runs: Run[] }>();
-  faces.forEach(({ ring, curves }, face) => {
+  const rings = faces.flatMap(({ ring, curves, holes = [] }, face) =>
+    [{ ring, curves }, ...holes].map((one) => ({ ...one, face })),
+  );
+  rings.forEach(({ ring, curves, face }) => {
     ring.forEach((a, at) => {
       const b = ring[(at + 1) % ring.length] ?? a;
       const { carrier, way } = carrierOf(a, b);

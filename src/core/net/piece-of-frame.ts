@@ -11,6 +11,8 @@ import type { Blank, EdgeKind, Face, Hinge, NetEdge, PieceNet, Point } from './t
 export type WholeFrame = FoldFrame & {
   readonly faces_vertices: readonly (readonly number[])[];
   readonly edges_foldAngle: readonly number[];
+  /** Openings within each face. */
+  readonly 'faces_cc:holes': readonly (readonly (readonly number[])[])[];
 };
 
 /** A frame in millimetres as a net; null where its faces are not one piece of card. What the frame leaves out is filled in plainly: walls, every fold in turn. */
@@ -26,7 +28,13 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
     const corners = ring.map((vertex) => points[vertex] ?? pointAt(0, 0));
     return doubleArea(corners) < 0 ? corners.reverse() : corners;
   });
-  const sides = sidesOf(rings);
+  const holes = rings.map((_, face) =>
+    (frame['faces_cc:holes'][face] ?? []).map((hole) => {
+      const corners = hole.map((vertex) => points[vertex] ?? pointAt(0, 0));
+      return doubleArea(corners) > 0 ? corners.reverse() : corners;
+    }),
+  );
+  const sides = sidesOf(rings, holes);
   const plain = frame.edges_vertices.flatMap(([p, q], edge): NetEdge[] => {
     const [a, b] = [points[p] ?? pointAt(0, 0), points[q] ?? pointAt(0, 0)];
     const [ahead, back] = [sides.get(keyOf(a, b)), sides.get(keyOf(b, a))];
@@ -69,7 +77,7 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
       panel: panels[face] ?? name,
       role: ROLES.find((known) => known === role) ?? ('wall' satisfies Role),
       ring: withoutStraightCorners(ring),
-      holes: [],
+      holes: holes[face] ?? [],
     };
   });
   const move = ([x, y]: readonly [number, number]): Point =>
@@ -126,13 +134,17 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
 
 const keyOf = (a: Point, b: Point): string => `${a.x},${a.y},${b.x},${b.y}`;
 
-/** The face on the left of each directed edge. */
-function sidesOf(rings: readonly (readonly Point[])[]): ReadonlyMap<string, number> {
+/** The face on the left of each directed edge, along its ring and its holes. */
+function sidesOf(
+  rings: readonly (readonly Point[])[],
+  holes: readonly (readonly (readonly Point[])[])[],
+): ReadonlyMap<string, number> {
   const sides = new Map<string, number>();
-  rings.forEach((ring, face) => {
-    ring.forEach((a, at) => {
-      sides.set(keyOf(a, ring[(at + 1) % ring.length] ?? a), face);
-    });
+  rings.forEach((outer, face) => {
+    for (const ring of [outer, ...(holes[face] ?? [])])
+      ring.forEach((a, at) => {
+        sides.set(keyOf(a, ring[(at + 1) % ring.length] ?? a), face);
+      });
   });
   return sides;
 }

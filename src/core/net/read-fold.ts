@@ -1,5 +1,6 @@
 import { FOLD_UNITS_MM, type FoldFrame, foldFile } from '../../../shared/fold-file';
 import { facesAround } from './faces-around';
+import { openingsOf } from './openings-of';
 import { pieceOfFrame, type WholeFrame } from './piece-of-frame';
 import type { PieceNet } from './types';
 
@@ -120,10 +121,12 @@ function faultsOf(frame: FoldFrame, path: string): FoldRefusal[] {
 function whole(frame: FoldFrame): WholeFrame {
   const scale = FOLD_UNITS_MM[(frame.frame_unit ?? 'mm') as keyof typeof FOLD_UNITS_MM];
   const usual = { V: USUAL_FOLD, M: -USUAL_FOLD } as const;
+  const { faces, holes } = openingsOf(frame, frame.faces_vertices ?? facesAround(frame));
   return {
     ...frame,
     vertices_coords: frame.vertices_coords.map((corner) => corner.map((mm) => mm * scale)),
-    faces_vertices: frame.faces_vertices ?? facesAround(frame),
+    faces_vertices: faces,
+    'faces_cc:holes': holes,
     edges_foldAngle: frame.edges_assignment.map(
       (assigned, edge) =>
         frame.edges_foldAngle?.[edge] ?? (assigned === 'V' || assigned === 'M' ? usual[assigned] : 0),

@@ -1,9 +1,17 @@
+import { withAddOns } from './add-ons/with-add-ons';
+import { everyAddOn, everyChoice, piecesOf } from './choices';
 import { formOf } from './linear-form';
 import { StyleError } from './style-error';
-import type { BoxStyle, Chosen, Len, PanelSpec, PieceSpec, Pieces } from './types';
+import type { BoxStyle, Len, PanelSpec, PieceSpec } from './types';
 
-/** Takes a style's declaration in: reads every linear form once, checks every name, for every choice of its options. Throws StyleError at load. */
-export function defineStyle<const S extends BoxStyle>(style: S): S {
+export { defaultChoices, everyAddOn, everyChoice, piecesOf } from './choices';
+
+/** Takes a style's declaration in and builds its add-ons into it. Throws StyleError at load where a name or a linear form is wrong. */
+export const defineStyle = <const S extends BoxStyle>(style: S): S & BoxStyle =>
+  checkStyle(withAddOns(style)) as S & BoxStyle;
+
+/** Reads every linear form once and checks every name, for every choice of the options and each add-on by itself. */
+function checkStyle(style: BoxStyle): BoxStyle {
   const slip = (what: string): never => {
     throw new StyleError(style.id, what);
   };
@@ -12,7 +20,7 @@ export function defineStyle<const S extends BoxStyle>(style: S): S {
   const form = (text: Len, where: string) => checkForm(text, where, lengths, slip);
   for (const [name, text] of named(style.inside, ['inside width', 'inside depth', 'inside height']))
     form(text, name);
-  for (const chosen of everyChoice(style)) {
+  for (const chosen of [...everyChoice(style), ...everyAddOn(style)]) {
     const pieces = piecesOf(style, chosen);
     for (const [id, piece] of Object.entries(pieces)) checkPiece(id, piece, style, form, slip);
     for (const promise of style.promises) {
@@ -103,6 +111,12 @@ function checkPiece(
     if (typeof spec.fold === 'string' && !(spec.fold in (style.angles ?? {})))
       slip(`${id}.${name}: no angle is called ${spec.fold}`);
     for (const text of panelForms(spec)) form(text, `${id}.${name}`);
+    if ('notches' in spec)
+      for (const { edge: side } of spec.notches ?? [])
+        if (busyEdges(piece).has(`${name}.${side}`))
+          slip(`${id}.${name}: a notch in ${side}, which carries a panel`);
+    if (('holes' in spec || 'notches' in spec) && (spec.bow !== undefined || spec.follows !== undefined))
+      slip(`${id}.${name}: holes in a panel that bends`);
     if ('follows' in spec && !('bow' in panel(spec.follows))) slip(`${id}.${name} follows a flat panel`);
     earlier.add(name);
   }
@@ -137,8 +151,25 @@ function edgeNames(spec: PanelSpec): readonly string[] {
   return Array.from({ length: corners }, (_, at) => `e${at}`);
 }
 
+/** Edges that something hangs on, or that close as a seam. */
+const busyEdges = (piece: PieceSpec): ReadonlySet<string> =>
+  new Set([
+    ...Object.values(piece.panels).flatMap(({ on }) => (on === undefined ? [] : [on as string])),
+    ...(piece.seams ?? []).flatMap(([a, b]) => [a as string, b as string]),
+  ]);
+
+const holeForms = (spec: Extract<PanelSpec, { readonly size: unknown }>): Len[] => [
+  ...(spec.notches ?? []).map(({ radius }) => radius),
+  ...(spec.holes ?? []).flatMap((hole) =>
+    hole.hole === 'window' ? [hole.margin] : hole.hole === 'round' ? [hole.across] : hole.size,
+  ),
+];
+
 function panelForms(spec: PanelSpec): Len[] {
-  const own = 'size' in spec ? [...spec.size, ...bothEnds(spec.taper), ...(spec.bow ? [spec.bow] : [])] : [];
+  const own =
+    'size' in spec
+      ? [...spec.size, ...bothEnds(spec.taper), ...(spec.bow ? [spec.bow] : []), ...holeForms(spec)]
+      : [];
   const outline = 'outline' in spec ? [...spec.outline.flat(), ...(spec.hinge ? [spec.hinge] : [])] : [];
   return [
     ...own,
@@ -152,24 +183,6 @@ function panelForms(spec: PanelSpec): Len[] {
 /** A taper as [start, end] along the parent's edge. */
 export const bothEnds = (taper: Len | readonly [Len, Len] | undefined): readonly Len[] =>
   taper === undefined ? [] : typeof taper === 'string' ? [taper, taper] : taper;
-
-/** A style's pieces as built with these choices. */
-export const piecesOf = (style: BoxStyle, chosen: Chosen = {}): Pieces =>
-  typeof style.pieces === 'function' ? style.pieces({ ...defaultChoices(style), ...chosen }) : style.pieces;
-
-/** The first choice of every option. */
-export const defaultChoices = (style: BoxStyle): Chosen =>
-  Object.fromEntries(
-    Object.entries(style.options ?? {}).map(([id, { choices }]) => [id, choices[0]?.id ?? '']),
-  );
-
-/** Every combination of a style's options. */
-export function everyChoice(style: BoxStyle): readonly Chosen[] {
-  let all: Chosen[] = [{}];
-  for (const [id, { choices }] of Object.entries(style.options ?? {}))
-    all = all.flatMap((chosen) => choices.map((choice) => ({ ...chosen, [id]: choice.id })));
-  return all;
-}
 
 const named = <T>(items: readonly T[], names: readonly string[]) =>
   items.map((item, at) => [names[at] ?? '', item] as const);

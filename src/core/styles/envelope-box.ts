@@ -1,3 +1,4 @@
+import { inPanels } from './add-ons/places';
 import { defineStyle } from './define';
 import { allowanceOf, sizeOf } from './size-symbols';
 import type { PanelSpec } from './types';
@@ -43,6 +44,10 @@ export const envelopeBox = defineStyle({
   },
   inside: ['width - t', 'height - t', 'thick - 3t'],
   lets: { sideLap: '2 sideFlap - width', endLap: '2 endFlap - height' },
+  addOns: {
+    window: inPanels('envelope', 'base'),
+    notch: [{ id: 'up-flap', label: 'In the upper flap', piece: 'envelope', at: ['upFlap.up'] }],
+  },
   pieces: {
     envelope: {
       label: 'Envelope',

@@ -1,3 +1,4 @@
+import { inPanels } from './add-ons/places';
 import { defineStyle } from './define';
 import {
   GABLE_ANGLES,
@@ -77,6 +78,7 @@ export const finTop = defineStyle({
   inside: ['width - t', 'depth - t', 'height - 7/2 t'],
   lets: { ...BOTTOM_LETS, ...GABLE_LETS },
   angles: GABLE_ANGLES,
+  addOns: { window: inPanels('box', 'front', 'back') },
   pieces: () => {
     const tube = gluedTube({ order: 'front', tab: 'right' }, BOTTOM_LAYERS, '0');
     return {

@@ -1,5 +1,7 @@
-export { defaultChoices, defineStyle, everyChoice, piecesOf } from './define';
-export { limitsFor } from './limits-for';
+export { inEdges, inPanels } from './add-ons/places';
+export { defaultChoices, everyAddOn, everyChoice, isGiven, piecesOf } from './choices';
+export { defineStyle } from './define';
+export { limitsFor, symbolsFor } from './limits-for';
 export { evaluateForm, expandForm, formOf, type LinearForm, printForm, readForm } from './linear-form';
 export { STYLES, styleById } from './registry';
 export { StyleError } from './style-error';

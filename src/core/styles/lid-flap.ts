@@ -1,3 +1,4 @@
+import { inEdges, inPanels } from './add-ons/places';
 import { defineStyle } from './define';
 import {
   BOTTOM_CLOSING,
@@ -36,6 +37,12 @@ export const lidFlap = defineStyle({
   lets: { ...BOTTOM_LETS, ...TUCK_LETS },
   quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
   options: TUBE_OPTIONS,
+  addOns: {
+    window: inPanels('box', 'front', 'back', 'left', 'right', 'topLid'),
+    notch: inEdges('box', 'front.up'),
+    hangTab: inEdges('box', 'front.up'),
+    dustFlaps: true,
+  },
   pieces: (chosen) => {
     const tube = gluedTube(chosen, BOTTOM_LAYERS, TUCK_LAYERS);
     return {

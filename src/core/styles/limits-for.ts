@@ -1,10 +1,12 @@
-import type { BoxStyle, Chosen, ConstraintSpec } from './types';
+import { defaultChoices, isGiven } from './choices';
+import type { BoxStyle, Chosen, ConstraintSpec, SymbolSpec } from './types';
 
 /** The limits of a style that hold for these choices of its options. */
 export const limitsFor = (style: BoxStyle, chosen: Chosen): readonly ConstraintSpec[] =>
-  style.constraints.filter(
-    ({ given }) => given === undefined || given.some((choice) => isPartOf(choice, chosen)),
-  );
+  style.constraints.filter(({ given }) => isGiven(given, chosen));
 
-const isPartOf = (choice: Chosen, chosen: Chosen): boolean =>
-  Object.entries(choice).every(([option, id]) => chosen[option] === id);
+/** The lengths that matter with these choices, in the style's order: what a form asks for. */
+export const symbolsFor = (style: BoxStyle, chosen: Chosen): readonly (readonly [string, SymbolSpec])[] =>
+  Object.entries(style.symbols).filter(([, { given }]) =>
+    isGiven(given, { ...defaultChoices(style), ...chosen }),
+  );

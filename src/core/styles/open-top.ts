@@ -1,3 +1,4 @@
+import { inEdges, inPanels } from './add-ons/places';
 import { defineStyle } from './define';
 import {
   BOTTOM_CLOSING,
@@ -24,6 +25,12 @@ export const openTop = defineStyle({
   lets: BOTTOM_LETS,
   quantities: TUBE_QUANTITIES,
   options: TUBE_OPTIONS,
+  addOns: {
+    window: inPanels('box', 'front', 'back', 'left', 'right'),
+    notch: inEdges('box', 'front.up', 'back.up', 'left.up', 'right.up'),
+    slot: [{ id: 'sides', label: 'Through both sides', piece: 'box', at: ['left', 'right'] }],
+    hangTab: inEdges('box', 'back.up', 'front.up'),
+  },
   pieces: (chosen) => {
     const tube = gluedTube(chosen, BOTTOM_LAYERS, '0');
     return {

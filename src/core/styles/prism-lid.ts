@@ -140,6 +140,7 @@ export const prismLid = defineStyle({
     ),
   },
   inside: ['itemSquare - t', 'itemSquare - t', 'height - 5/2 t'],
+  addOns: { window: [{ id: 'wall', label: 'In the second wall', piece: 'box', at: ['wall2'] }] },
   options: {
     sides: {
       label: 'Sides',

@@ -33,6 +33,19 @@ export const sleeveDrawer = defineStyle({
   inside: ['width - t', 'depth - t', 'height - t'],
   allowances: { growth: '2t + ease', rise: 't + ease' },
   lets: { sleeveWidth: 'width + growth', sleeveHeight: 'height + rise' },
+  addOns: {
+    window: [{ id: 'top', label: 'In the top of the sleeve', piece: 'sleeve', at: ['top'] }],
+    notch: [
+      { id: 'one-end', label: 'At one end of the sleeve', piece: 'sleeve', at: ['top.up', 'bottom.up'] },
+      {
+        id: 'both-ends',
+        label: 'At both ends of the sleeve',
+        piece: 'sleeve',
+        at: ['top.up', 'bottom.up', 'top.down', 'bottom.down'],
+      },
+      { id: 'drawer', label: 'In the front of the drawer', piece: 'drawer', at: ['front.down'] },
+    ],
+  },
   quantities: {
     drawerTab: {
       means: 'corner tab of the drawer: short of the rim, and of half the wall it is glued to',

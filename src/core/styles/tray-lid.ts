@@ -65,6 +65,14 @@ export const trayLid = defineStyle({
   inside: ['width - t', 'depth - t', 'height - t'],
   allowances: { growth: '2t + ease' },
   lets: { lidWidth: 'width + growth', lidDepth: 'depth + growth' },
+  addOns: {
+    window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }],
+    notch: [
+      { id: 'lid-ends', label: 'In both ends of the lid', piece: 'lid', at: ['left.left', 'right.right'] },
+      { id: 'lid-front', label: 'In the front of the lid', piece: 'lid', at: ['front.down'] },
+    ],
+    slot: [{ id: 'ends', label: 'Through both ends of the tray', piece: 'tray', at: ['front', 'back'] }],
+  },
   quantities: {
     trayTab: {
       means: 'corner tab of the tray: short of the rim, and of half the wall it is glued to',

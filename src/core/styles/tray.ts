@@ -1,3 +1,4 @@
+import { inEdges } from './add-ons/places';
 import { defineStyle } from './define';
 import { trayPiece } from './tray-piece';
 
@@ -44,6 +45,10 @@ export const tray = defineStyle({
     },
   },
   inside: ['width - t', 'depth - t', 'height - t'],
+  addOns: {
+    notch: inEdges('tray', 'front.down', 'back.up', 'left.left', 'right.right'),
+    slot: [{ id: 'ends', label: 'Through both ends', piece: 'tray', at: ['front', 'back'] }],
+  },
   quantities: {
     tab: {
       means: 'corner tab: short of the rim, and of half the wall it is glued to',

@@ -1,3 +1,4 @@
+import { inEdges, inPanels } from './add-ons/places';
 import { gluedTube, TUBE_LIMITS, TUBE_OPTIONS, TUBE_QUANTITIES, TUBE_SYMBOLS } from './glued-tube';
 import {
   TUCK_ALLOWANCES,
@@ -22,6 +23,12 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
     lets: TUCK_LETS,
     quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
     options: TUBE_OPTIONS,
+    addOns: {
+      window: inPanels('box', 'front', 'back', 'left', 'right', 'topLid'),
+      notch: inEdges('box', 'front.up'),
+      hangTab: inEdges('box', 'front.up'),
+      dustFlaps: true,
+    },
     pieces: (chosen: Chosen): Pieces => {
       const tube = gluedTube(chosen, TUCK_LAYERS, TUCK_LAYERS);
       return {

@@ -44,6 +44,8 @@ export interface SymbolSpec {
   readonly default: Len;
   readonly min: Len;
   readonly max: Len;
+  /** Asked only when the options are chosen in one of these ways; otherwise nothing is made of it. */
+  readonly given?: readonly Chosen[];
 }
 
 /**
@@ -66,6 +68,21 @@ interface PanelBase {
   readonly at?: Len;
   /** Fold at the closed state. */
   readonly fold?: Angle;
+  /** The same plane carried on: no score between it and its parent, and no fold. */
+  readonly flush?: true;
+}
+
+/** Something cut out of the middle of a rectangle. A round end is chords on true arcs. */
+export type HoleSpec =
+  /** The panel less a margin all round. */
+  | { readonly hole: 'window'; readonly margin: Len }
+  | { readonly hole: 'round'; readonly across: Len }
+  | { readonly hole: 'slot'; readonly size: readonly [across: Len, up: Len] };
+
+/** A half-round out of the middle of a rectangle's free edge. */
+export interface NotchSpec {
+  readonly edge: 'left' | 'right' | 'up' | 'down';
+  readonly radius: Len;
 }
 
 /**
@@ -74,7 +91,8 @@ interface PanelBase {
  *   as the parent's edge runs. `bow` curves both its left and right edges inwards by that rise (pillow pack wall): it bends, and its
  *   `fold` is then measured between chord planes. `follows` names a bowed panel it is glued to and bends with.
  * - outline: the hinge is edge e0, the whole parent edge unless `at` and `hinge` say otherwise; the other corners follow counter-clockwise
- *   in the hinge frame [along, out], so e1 leaves the end of the hinge where along is 0. A root outline gives all its corners in x, y.
+ *   in the hinge frame [along, out], so e1 leaves the end of the hinge where along is 0. A root outline gives all its corners in x, y;
+ *   `asLies`: so does this one, from where its hinge starts (on a slanted hinge the corners stay on the maker's marks).
  * - regular: so many equal sides, edge e0 at the hinge (or level at the bottom, for a root) and the others counter-clockwise.
  * - lens: an end flap on a bowed edge; the form is the rise of its free edge beyond the chord (0 is straight, the bow's rise a full lens).
  */
@@ -85,8 +103,14 @@ export type PanelSpec = PanelBase &
         readonly taper?: Len | readonly [Len, Len];
         readonly bow?: Len;
         readonly follows?: string;
+        readonly holes?: readonly HoleSpec[];
+        readonly notches?: readonly NotchSpec[];
       }
-    | { readonly hinge?: Len; readonly outline: readonly (readonly [along: Len, out: Len])[] }
+    | {
+        readonly hinge?: Len;
+        readonly outline: readonly (readonly [along: Len, out: Len])[];
+        readonly asLies?: true;
+      }
     | { readonly regular: number; readonly side: Len }
     | { readonly lens: Len }
   );
@@ -119,6 +143,8 @@ export type ClosingStep =
       readonly do: 'fold';
       readonly panels: readonly string[];
       readonly to?: Angle;
+      /** Angles at equal parts of the way, for panels that cannot turn evenly because they are glued to one another. */
+      readonly through?: readonly Readonly<Record<string, Angle>>[];
       readonly bends?: boolean;
       readonly tip?: string;
     }
@@ -183,6 +209,31 @@ export interface OptionSpec {
   readonly label: string;
   readonly help: string;
   readonly choices: readonly { readonly id: string; readonly label: string }[];
+  /** Put there by the style's `addOns`; its first choice is to go without. */
+  readonly addOn?: true;
+}
+
+/** Where an add-on may go: a choice of the maker's. */
+export interface AddOnPlace {
+  readonly id: string;
+  readonly label: string;
+  readonly piece: string;
+  /** Panels that all get it (a slot through two strips); for a notch or hang tab the edges, as in `'front.up'`. */
+  readonly at: readonly string[];
+}
+
+/** What may be added to a style, and where. One declaration: options, lengths, limits, panels and holes follow from it. */
+export interface AddOns {
+  /** A rectangular opening with film behind it, in a rectangle that carries no bend. */
+  readonly window?: readonly AddOnPlace[];
+  /** A header above a free edge, folded double, with a hole to hang it by. */
+  readonly hangTab?: readonly AddOnPlace[];
+  /** A half-round in a free edge, for a thumb. */
+  readonly notch?: readonly AddOnPlace[];
+  /** A slot to carry it by. */
+  readonly slot?: readonly AddOnPlace[];
+  /** Its dust flaps may be cut square instead of slanted. */
+  readonly dustFlaps?: true;
 }
 
 export type Chosen = Readonly<Record<string, string>>;
@@ -206,6 +257,7 @@ export interface BoxStyle {
   readonly quantities?: Readonly<Record<string, Quantity>>;
   readonly angles?: Readonly<Record<string, Quantity>>;
   readonly options?: Readonly<Record<string, OptionSpec>>;
+  readonly addOns?: AddOns;
   readonly pieces: Pieces | ((chosen: Chosen) => Pieces);
   readonly constraints: readonly ConstraintSpec[];
   readonly promises: readonly PromiseSpec[];

@@ -31,6 +31,16 @@ export const wallet = defineStyle({
   },
   inside: ['width - 2t', 'spine - 3t', 'height - t'],
   lets: { pocketWidth: 'width - relief' },
+  addOns: {
+    notch: [
+      {
+        id: 'pockets',
+        label: 'In both pockets',
+        piece: 'wallet',
+        at: ['frontPocket.down', 'backPocket.down'],
+      },
+    ],
+  },
   pieces: {
     wallet: {
       label: 'Wallet',

@@ -1,4 +1,5 @@
 import { toDegrees } from '../units/angles';
+import { inPanels } from './add-ons/places';
 import { defineStyle } from './define';
 import { allowanceOf, sizeOf } from './size-symbols';
 import type { PanelSpec, Values } from './types';
@@ -55,6 +56,7 @@ export const wedge = defineStyle({
     ),
   },
   inside: ['1/2 chord - t', '1/2 reach - t', 'height - 2t'],
+  addOns: { window: inPanels('slice', 'back') },
   options: {
     slices: {
       label: 'Slices to a ring',

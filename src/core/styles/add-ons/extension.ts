@@ -1,0 +1,121 @@
+import { TICKS_PER_MM } from '../../units/ticks';
+import { formOf } from '../linear-form';
+import type {
+  AddOnPlace,
+  Chosen,
+  ConstraintSpec,
+  Len,
+  OptionSpec,
+  PanelSpec,
+  PieceSpec,
+  Pieces,
+  Quantity,
+  SymbolSpec,
+  Values,
+} from '../types';
+
+/** What one add-on brings to a style. */
+export interface Extension {
+  readonly option: readonly [id: string, spec: OptionSpec];
+  readonly symbols: Readonly<Record<string, SymbolSpec>>;
+  readonly quantities: Readonly<Record<string, Quantity>>;
+  readonly constraints: readonly ConstraintSpec[];
+  /** The pieces with it, chosen as they are. */
+  readonly extend: (pieces: Pieces, chosen: Chosen) => Pieces;
+}
+
+/** The style's own pieces, before anything is added. */
+export type PlainPieces = (chosen: Chosen) => Pieces;
+
+export type RectangleSpec = Extract<PanelSpec, { readonly size: unknown }>;
+
+/** The choice to go without. */
+export const NONE = 'none';
+
+/** An option that offers these places, and to go without. */
+export const placesOption = (
+  label: string,
+  help: string,
+  without: string,
+  places: readonly AddOnPlace[],
+): OptionSpec => ({
+  label,
+  help,
+  choices: [{ id: NONE, label: without }, ...places.map(({ id, label }) => ({ id, label }))],
+  addOn: true,
+});
+
+/** The ways of choosing in which an add-on is there. */
+export const given = (option: string, places: readonly AddOnPlace[]): readonly Chosen[] =>
+  places.map(({ id }) => ({ [option]: id }));
+
+export const chosenPlace = (
+  option: string,
+  places: readonly AddOnPlace[],
+  chosen: Chosen,
+): AddOnPlace | undefined => places.find(({ id }) => id === chosen[option]);
+
+/** A linear form's value in millimetres, before any rounding. */
+export function inMm(text: Len, values: Values): number {
+  const { terms, constant, over } = formOf(text);
+  return (
+    terms.reduce((sum, { name, times }) => sum + times * (values[name] ?? 0), constant / TICKS_PER_MM) / over
+  );
+}
+
+/** The rectangles of a place; a panel of another shape is an author's slip. */
+export function rectanglesAt(
+  pieces: Pieces,
+  { piece, at }: AddOnPlace,
+): readonly (readonly [string, RectangleSpec])[] {
+  return at.map((where) => {
+    const name = where.split('.')[0] ?? where;
+    const panel = pieces[piece]?.panels[name];
+    if (panel === undefined || !('size' in panel))
+      throw new RangeError(`no rectangle ${name} in ${piece} to add to`);
+    return [name, panel] as const;
+  });
+}
+
+/** Pieces with some panels of one of them changed. */
+export function withPanels(
+  pieces: Pieces,
+  place: AddOnPlace,
+  change: (panel: RectangleSpec, edge: string) => RectangleSpec,
+): Pieces {
+  const panels = { ...pieces[place.piece]?.panels };
+  rectanglesAt(pieces, place).forEach(([name, panel], at) => {
+    panels[name] = change(panel, place.at[at]?.split('.')[1] ?? '');
+  });
+  return withPiece(pieces, place.piece, () => ({ panels }));
+}
+
+export const withPiece = (
+  pieces: Pieces,
+  id: string,
+  change: (piece: PieceSpec) => Partial<PieceSpec>,
+): Pieces => {
+  const piece = pieces[id];
+  return piece === undefined ? pieces : { ...pieces, [id]: { ...piece, ...change(piece) } };
+};
+
+/** The least of a length over the rectangles of the chosen place, mm; 0 without the add-on. */
+export const leastAt =
+  (
+    option: string,
+    places: readonly AddOnPlace[],
+    plain: PlainPieces,
+    what: (panel: RectangleSpec, values: Values, edge: string, piece: PieceSpec) => number,
+  ): Quantity['of'] =>
+  (values, chosen) => {
+    const place = chosenPlace(option, places, chosen);
+    if (place === undefined) return 0;
+    const pieces = plain(chosen);
+    const piece = pieces[place.piece];
+    if (piece === undefined) return 0;
+    return Math.min(
+      ...rectanglesAt(pieces, place).map(([, panel], at) =>
+        what(panel, values, place.at[at]?.split('.')[1] ?? '', piece),
+      ),
+    );
+  };

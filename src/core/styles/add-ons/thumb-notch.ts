@@ -1,0 +1,72 @@
+import { allowanceOf } from '../size-symbols';
+import type { AddOnPlace, NotchSpec } from '../types';
+import {
+  chosenPlace,
+  type Extension,
+  given,
+  inMm,
+  leastAt,
+  type PlainPieces,
+  placesOption,
+  withPanels,
+} from './extension';
+
+/** Card left beside and below a notch. source: our choice */
+const LEFT_BESIDE_MM = 6.35;
+
+/** A half-round in the middle of a free edge. Radius 1/2 in on a drawer's sleeve: common practice, no source. */
+export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
+  const when = { given: given('notch', places) };
+  return {
+    option: [
+      'notch',
+      placesOption(
+        'Thumb notch',
+        'A half-round cut out of an edge, so that a thumb finds hold.',
+        'No notch',
+        places,
+      ),
+    ],
+    symbols: {
+      notchRadius: {
+        ...allowanceOf(
+          'Notch radius',
+          'Depth of the half-round, and half its width.',
+          '3/8 in',
+          '1/4 in',
+          '1 in',
+        ),
+        ...when,
+      },
+    },
+    quantities: {
+      notchMost: {
+        means: 'largest notch that leaves a quarter inch of card beside and below it',
+        of: leastAt('notch', places, plain, ({ size }, values, edge) => {
+          const [across, up] = size.map((length) => inMm(length, values)) as [number, number];
+          const [along, deep] = edge === 'up' || edge === 'down' ? [across, up] : [up, across];
+          return Math.min(along / 2, deep) - LEFT_BESIDE_MM;
+        }),
+      },
+    },
+    constraints: [
+      {
+        code: 'notch-too-large',
+        symbol: 'notchRadius',
+        atMost: 'notchMost',
+        severity: 'stop',
+        ...when,
+        says: 'A notch of radius {notchRadius} leaves less than a quarter inch of this panel beside or below it.',
+        remedy: 'Make it at most {limit}, or leave the notch out.',
+      },
+    ],
+    extend: (pieces, chosen) => {
+      const place = chosenPlace('notch', places, chosen);
+      if (place === undefined) return pieces;
+      return withPanels(pieces, place, (panel, edge) => ({
+        ...panel,
+        notches: [...(panel.notches ?? []), { edge: edge as NotchSpec['edge'], radius: 'notchRadius' }],
+      }));
+    },
+  };
+}

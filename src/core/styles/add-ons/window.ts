@@ -1,0 +1,122 @@
+import { allowanceOf } from '../size-symbols';
+import type { AddOnPlace, PieceSpec, Values } from '../types';
+import {
+  chosenPlace,
+  type Extension,
+  given,
+  inMm,
+  leastAt,
+  type PlainPieces,
+  placesOption,
+  rectanglesAt,
+  withPanels,
+} from './extension';
+
+/** Smallest opening worth a film. source: our choice */
+const LEAST_OPENING_MM = 12.7;
+
+/** A rectangular opening as far from every edge of its panel as the margin says, and film behind it. Margin 3/8 in and film lap 1/4 in: common practice, no source. */
+export function windowIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
+  const when = { given: given('window', places) };
+  return {
+    option: [
+      'window',
+      placesOption('Window', 'An opening with clear film glued behind it.', 'No window', places),
+    ],
+    symbols: {
+      windowMargin: {
+        ...allowanceOf(
+          'Window margin',
+          'From the opening to every edge of its panel.',
+          '1/2 in',
+          '3/8 in',
+          '4 in',
+        ),
+        ...when,
+      },
+      filmLap: {
+        ...allowanceOf(
+          'Film lap',
+          'How far the film reaches past the opening on every side.',
+          '1/4 in',
+          '1/8 in',
+          '1 in',
+        ),
+        ...when,
+      },
+    },
+    quantities: {
+      windowMost: {
+        means: 'widest margin that leaves an opening of 1/2 in',
+        of: leastAt(
+          'window',
+          places,
+          plain,
+          ({ size }, values) =>
+            (Math.min(...size.map((length) => inMm(length, values))) - LEAST_OPENING_MM) / 2,
+        ),
+      },
+      windowGlue: {
+        means: 'width of the widest tab glued behind the window’s panel',
+        of: (values, chosen) => {
+          const place = chosenPlace('window', places, chosen);
+          const pieces = place === undefined ? {} : plain(chosen);
+          const piece = place === undefined ? undefined : pieces[place.piece];
+          if (place === undefined || piece === undefined) return 0;
+          return Math.max(
+            0,
+            ...rectanglesAt(pieces, place).map(([name]) => gluedBehind(piece, name, values)),
+          );
+        },
+      },
+    },
+    constraints: [
+      {
+        code: 'window-too-small',
+        symbol: 'windowMargin',
+        atMost: 'windowMost',
+        severity: 'stop',
+        ...when,
+        says: 'A margin of {windowMargin} leaves less than half an inch of window in this panel.',
+        remedy: 'Make it at most {limit}, or put the window in a larger panel.',
+      },
+      {
+        code: 'window-over-glue',
+        symbol: 'windowMargin',
+        atLeast: 'windowGlue',
+        severity: 'stop',
+        ...when,
+        says: 'A tab {windowGlue} wide is glued behind this panel and would show in a window with a margin of {windowMargin}.',
+        remedy: 'Make the margin at least {limit}, choose another panel, or put the seam elsewhere.',
+      },
+      {
+        code: 'film-meets-score',
+        symbol: 'filmLap',
+        atMost: 'windowMargin - 1/16 in',
+        severity: 'stop',
+        ...when,
+        says: 'Film that laps {filmLap} reaches the scores round a window with a margin of {windowMargin}.',
+        remedy: 'Make the lap at most {limit}.',
+      },
+    ],
+    extend: (pieces, chosen) => {
+      const place = chosenPlace('window', places, chosen);
+      if (place === undefined) return pieces;
+      return withPanels(pieces, place, (panel) => ({
+        ...panel,
+        holes: [...(panel.holes ?? []), { hole: 'window', margin: 'windowMargin' }],
+      }));
+    },
+  };
+}
+
+/** How far the tabs glued onto a panel reach over it from its edge, mm: they hang beside it, so as far as they stand out from their own score. */
+function gluedBehind({ joints, panels }: PieceSpec, panel: string, values: Values): number {
+  const wide = joints.flatMap((joint) => {
+    const tab = joint.onto === panel ? panels[joint.panel] : undefined;
+    if (tab === undefined || !('size' in tab)) return [];
+    const sideways = tab.on?.endsWith('.left') || tab.on?.endsWith('.right');
+    return [inMm(tab.size[sideways ? 0 : 1], values)];
+  });
+  return Math.max(0, ...wide);
+}
