@@ -1,5 +1,7 @@
 import { createContext, use, useEffect, useMemo, useState } from 'react';
+import type { FavorEvent } from '../../shared/workbook';
 import type { EventPlan, EventRows } from '../core/plan';
+import { sameValue } from './same-value';
 import { rowsOf, type Shelf } from './shelf';
 import { useWorkbook } from './use-workbook';
 
@@ -26,7 +28,10 @@ const PAUSE_MS = 120;
 export function useEventPlan(eventId: string | null): PlanInSight {
   const shelf = useWorkbook((state) => state.rows);
   const planner = use(PlannerContext);
-  const rows = useMemo(() => (eventId === null ? null : rowsForPlan(shelf, eventId)), [shelf, eventId]);
+  const read = useMemo(() => (eventId === null ? null : rowsForPlan(shelf, eventId)), [shelf, eventId]);
+  // A tick or a count at the bench changes the event, but not what is planned from it.
+  const [rows, setRows] = useState(read);
+  if (!readsTheSame(rows, read)) setRows(read);
   const [found, setFound] = useState<{ readonly plan: EventPlan; readonly rows: EventRows } | null>(null);
 
   useEffect(() => {
@@ -47,10 +52,30 @@ export function useEventPlan(eventId: string | null): PlanInSight {
   return { plan, stale: rows !== null && found?.rows !== rows };
 }
 
-/** Everything that planning one event may read. */
+/** Everything that planning one event may read; of its run, only what was spoiled. */
 export function rowsForPlan(shelf: Shelf, eventId: string): EventRows {
   const rows = rowsOf(shelf);
-  const wanted = rows.events.filter(({ id }) => id === eventId);
+  const wanted = rows.events.filter(({ id }) => id === eventId).map(withoutTaps);
   const recipes = new Set(wanted.flatMap(({ lines }) => lines.map(({ recipeId }) => recipeId)));
   return { ...rows, events: wanted, recipes: rows.recipes.filter(({ id }) => recipes.has(id)) };
+}
+
+function withoutTaps({ bought: _bought, run, ...event }: FavorEvent): FavorEvent {
+  const spoiled = (run?.stages ?? []).filter((stage) => stage.spoiled > 0);
+  if (spoiled.length === 0) return event;
+  return {
+    ...event,
+    run: { stages: spoiled.map((stage) => ({ ...stage, done: 0, seconds: 0 })), firstRight: [] },
+  };
+}
+
+const TABLES_READ = ['recipes', 'papers', 'supplies', 'tools'] as const;
+
+function readsTheSame(a: EventRows | null, b: EventRows | null): boolean {
+  if (a === null || b === null || a === b) return a === b;
+  const same = TABLES_READ.every(
+    (table) => a[table].length === b[table].length && a[table].every((row, i) => row === b[table][i]),
+  );
+  const stamped = (rows: EventRows) => rows.events.map((event) => ({ ...event, rev: 0, changedAt: '' }));
+  return same && sameValue(stamped(a), stamped(b));
 }

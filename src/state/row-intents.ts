@@ -1,10 +1,11 @@
-import { type Rows, readRow, type TableName } from '../../shared/tables';
+import { type AnyRow, type Rows, readRow, type TableName } from '../../shared/tables';
 import { compareRows } from './field-changes';
 import { type Content, firstEvent, firstRecipe } from './first-rows';
 import { checkSettings } from './notes';
 import { isoTime } from './ports';
 import { rowAt } from './shelf';
-import type { Made, Refusals, WorkbookIntents } from './workbook-state';
+import type { RowChange } from './steps';
+import type { Made, Refusals, RowEdit, WorkbookIntents } from './workbook-state';
 import type { Workshop } from './workshop';
 
 const NOT_THERE: Refusals = [
@@ -14,6 +15,7 @@ const NOT_THERE: Refusals = [
 type RowIntents = Pick<
   WorkbookIntents,
   | 'edit'
+  | 'editTogether'
   | 'create'
   | 'createRecipe'
   | 'createEvent'
@@ -51,9 +53,24 @@ export function rowIntents(shop: Workshop): RowIntents {
     return [];
   }
 
+  function editTogether(label: string, edits: readonly RowEdit[]): Refusals {
+    const changes: RowChange[] = [];
+    for (const { table, id, change } of edits) {
+      const before = shop.state.rows[table].get(id);
+      if (!before) return NOT_THERE;
+      const reading = readRow(table, (change as (row: AnyRow) => AnyRow)(before));
+      if (!reading.ok) return reading.refusals;
+      const fields = compareRows(before, reading.row);
+      if (fields.length > 0) changes.push({ table, id, do: 'edit', fields });
+    }
+    if (changes.length > 0) shop.take(label, changes);
+    return [];
+  }
+
   return {
     create,
     edit,
+    editTogether,
     createRecipe: (given) => create('recipes', firstRecipe(given), 'New recipe'),
     createEvent: (given) =>
       create('events', firstEvent({ currency: shop.state.settings.currency, ...given }), 'New event'),

@@ -50,6 +50,15 @@ export type Made =
   | { readonly ok: true; readonly id: string }
   | { readonly ok: false; readonly refusals: Refusals };
 
+/** A change of one row of any table. */
+export type RowEdit = {
+  [T in TableName]: {
+    readonly table: T;
+    readonly id: string;
+    readonly change: (row: Rows[T]) => Rows[T];
+  };
+}[TableName];
+
 export interface WorkbookIntents {
   /** Opens the storage and loads everything; called once. */
   readonly boot: () => Promise<void>;
@@ -60,6 +69,8 @@ export interface WorkbookIntents {
     label: string,
     change: (row: Rows[T]) => Rows[T],
   ) => Refusals;
+  /** Changes several rows as one undo step; all of them, or none. */
+  readonly editTogether: (label: string, edits: readonly RowEdit[]) => Refusals;
   readonly create: <T extends TableName>(table: T, content: Content<T>, label: string) => Made;
   readonly createRecipe: (
     given: Pick<Content<'recipes'>, 'name' | 'styleId'> & Partial<Content<'recipes'>>,

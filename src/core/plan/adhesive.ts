@@ -56,18 +56,21 @@ export function planAdhesive(box: Pick<EventBox, 'net' | 'pieces'>, glue: GlueSu
 const glueMg = ({ length, depth }: TapeStrip, { gramsPerSquareMetre }: GlueSupply): number =>
   Math.ceil((length * depth * gramsPerSquareMetre) / (1000 * TICKS_PER_MM * TICKS_PER_MM));
 
-const whyStrip = ({ length, strips, depth }: TapeStrip, widest: Ticks): readonly Reason[] => [
-  reason(strips > 1 ? '{strips} strips of {length}, side by side: {total}.' : '{strips} strip of {length}.', {
-    strips,
-    length: { length },
-    total: { length: ticks(length * strips) },
-  }),
+const whyStrip = ({ length, strips, depth, onto }: TapeStrip, widest: Ticks): readonly Reason[] => [
+  reason(saysOf(strips, onto), { strips, length: { length }, total: { length: ticks(length * strips) } }),
   reason('Tape no wider than {depth} − {inset} = {widest}.', {
     depth: { length: depth },
     inset: { length: TAPE_INSET },
     widest: { length: widest },
   }),
 ];
+
+const saysOf = (strips: number, onto: string | null): string => {
+  if (strips === 1) return 'One strip of {length}.';
+  return onto === null
+    ? '{strips} strips of {length}: {total}.'
+    : 'Under load, so {strips} strips of {length} side by side: {total}.';
+};
 
 const whyGlue = (strip: TapeStrip, glue: GlueSupply): readonly Reason[] => [
   reason('{length} × {depth} spread thinly: {mg} mg.', {

@@ -11,17 +11,17 @@ export { type BoughtRow, followShopping, stockPaper, stockSupply, tickOff, units
 export type { RemarkCode } from './remarks';
 export type { CutLength, RollFill, RollPlan } from './rolls';
 export { addCount, countAt, setFirstRight, spoiledOfLine } from './run-counts';
+export { followRun, type StepProgress } from './run-progress';
 export {
   type FenceScore,
   type FirstBox,
-  followRun,
   listRunSheet,
   type RunSheet,
   type RunStep,
   type RunWork,
-  type StepProgress,
 } from './run-sheet';
 export type { CardLies, CardWork } from './run-stages';
+export { type RunWords, sayRunStep } from './run-words';
 export type { OrderSum, OrderWay, OrderWays } from './shop-order';
 export type { BoughtPack, ShoppingRow } from './shopping';
 export { addSpareKits, addSpares, type MakingCount, type SparesRule } from './spares';

@@ -1,12 +1,12 @@
 import type { HandAct } from '../../../shared/catalogue/hand-times';
-import type { Paper, Recipe, Run, Supply, Tool, WorkbookFile } from '../../../shared/workbook';
+import type { Paper, Recipe, Supply, Tool, WorkbookFile } from '../../../shared/workbook';
 import { type BenchTool, type CardStep, cardSteps, deriveProgram, sizeAsItLies } from '../bench';
 import { type BoxSize, type FlatSize, fitPiece, outsideSize, tieLength } from '../dress';
 import type { BoxNet, PieceNet } from '../net/types';
 import { markAbove, type Ticks } from '../units';
 import { netOfRecipe } from './event-boxes';
-import { boxesSpoiled, countAt, cutStep, isOnPiece, type RunCount } from './run-counts';
-import { type CardLies, type CardWork, flatWork, stageCard } from './run-stages';
+import { cutStep } from './run-counts';
+import { type CardLies, type CardWork, cardLies, flatWork, stageCard } from './run-stages';
 import { benchToolOf } from './stock-rows';
 import type { EventPlan, PlannedLine } from './types';
 
@@ -180,7 +180,7 @@ function stepsOfCard({ line, recipe, net, paper }: LineAtBench, piece: PieceNet,
           pieceLabel: piece.label,
           at,
           spans,
-          lies: { quarters: card.lie.quarters, flipped: card.lie.mirrored !== mirrored },
+          lies: cardLies(card.lie, mirrored),
           size: sizeAsItLies(piece.blank, card.lie),
         });
       }
@@ -229,29 +229,4 @@ function stepsOfDressing(
       return step('tie-bow', tie.id, { do: 'tie', name: tie.name, perBox: tie.perBox, length });
     }),
   ];
-}
-
-/** A step with what was counted at it. */
-export interface StepProgress extends RunCount {
-  readonly step: RunStep;
-  /** What comes to this step: all of them, less what was spoiled before. Sheets spoiled here are cut again. */
-  readonly of: number;
-  readonly left: number;
-}
-
-/** Every step with how far it has come. */
-export function followRun({ steps }: RunSheet, run: Run | undefined): StepProgress[] {
-  const before = new Map<string, { act: string; piece: string | null; spoiled: number }[]>();
-  return steps.map((step) => {
-    const count = countAt(run, step.id);
-    if (step.lineId === null) return { step, ...count, of: step.of, left: Math.max(0, step.of - count.done) };
-    const earlier = before.get(step.lineId) ?? [];
-    // another piece of the box may be spoiled without this one
-    const lost = earlier.filter(
-      ({ act, piece }) => !isOnPiece(step.act) || !isOnPiece(act) || piece === step.piece,
-    );
-    before.set(step.lineId, [...earlier, { act: step.act, piece: step.piece, spoiled: count.spoiled }]);
-    const of = Math.max(0, step.of - boxesSpoiled(lost));
-    return { step, ...count, of, left: Math.max(0, of - count.done - count.spoiled) };
-  });
 }

@@ -2,10 +2,17 @@ import type { HandAct } from '../../../shared/catalogue/hand-times';
 import type { BenchOp, CardStep, Lie } from '../bench';
 import type { PieceNet } from '../net/types';
 
-/** How a card lies, counted from how it lay when it was cut: first flipped left to right, then turned counter-clockwise as the bench measures. */
+/** How a card lies, counted from how it lay when it was cut: first flipped left to right, then turned. */
 export interface CardLies {
-  readonly quarters: Lie['quarters'];
   readonly flipped: boolean;
+  readonly turned: 'not' | 'counter-clockwise' | 'half round' | 'clockwise';
+}
+
+/** `mirrored`: the fence stands on the right, where everything is measured in a mirror and a turn runs the other way. */
+export function cardLies({ quarters, mirrored }: Lie, mirroredAtFirst: boolean): CardLies {
+  const ways = ['not', 'counter-clockwise', 'half round', 'clockwise'] as const;
+  const way = mirroredAtFirst ? (4 - quarters) % 4 : quarters;
+  return { flipped: mirrored !== mirroredAtFirst, turned: ways[way] ?? 'not' };
 }
 
 /** Steps of the bench card done one after the other on each piece. */
@@ -22,7 +29,7 @@ export const flatWork = (pieceId: string, step: CardStep, mirrored: boolean): Ca
   do: 'card',
   pieceId,
   steps: [{ ...step, headline: step.headline.replace(/^((Turn|Flip) the card[^.]*\. )+/, '') }],
-  lies: { quarters: step.lie.quarters, flipped: step.lie.mirrored !== mirrored },
+  lies: cardLies(step.lie, mirrored),
 });
 
 interface StagedCard {

@@ -43,6 +43,8 @@ describe('the run sheet of a batch in two colours', () => {
     const fences = stepsOf(sheet, 'score').flatMap(({ work }) => (work.do === 'fence' ? [work.at] : []));
     const five = [inches(3), inches(3, 1, 2), inches(5), inches(8, 1, 2), inches(10)];
     expect(fences).toEqual(five.flatMap((at) => [at, at]));
+    // across at 3: the card is turned a quarter for it, as its bench card says
+    expect(stepsOf(sheet, 'score')[0]?.work).toMatchObject({ lies: { turned: 'counter-clockwise' } });
     expect(stepsOf(sheet, 'score').map(({ lineId }) => lineId)).toEqual(
       five.flatMap(() => ['dusk', 'ember']),
     );
@@ -51,7 +53,7 @@ describe('the run sheet of a batch in two colours', () => {
   it('says how the card lies at every flat step, and never a turn from a step that may not have come before', () => {
     const flat = sheet.steps.filter(({ act }) => act === 'slit');
     for (const { work } of flat) {
-      expect(work).toMatchObject({ do: 'card', lies: { quarters: 0, flipped: false } });
+      expect(work).toMatchObject({ do: 'card', lies: { turned: 'not', flipped: false } });
       expect(work.do === 'card' && work.steps[0]?.headline).not.toMatch(/^(Turn|Flip)/);
     }
   });
