@@ -1,9 +1,22 @@
-/** The faults that a unit test report tells of, as lines of a table: fault, tries, lost, goal; tests of one fault are added up. */
-export function faultTable(report) {
+/** The faults that a report of the unit tests tells of. */
+export const faultsOfUnits = (report) =>
+  report.testResults.flatMap((file) => file.assertionResults).flatMap(({ meta }) => meta?.fault ?? []);
+
+/** The faults that a report of the browser tests tells of: notes on its results. */
+export function faultsOfBrowser({ suites = [] }) {
+  const specsOf = (suite) => [...(suite.specs ?? []), ...(suite.suites ?? []).flatMap(specsOf)];
+  return suites
+    .flatMap(specsOf)
+    .flatMap(({ tests }) => tests)
+    .flatMap(({ annotations = [] }) => annotations)
+    .filter(({ type }) => type === 'fault')
+    .map(({ description }) => JSON.parse(description));
+}
+
+/** Faults as lines of a table: fault, tries, lost, goal; tests of one fault are added up. */
+export function faultTable(faults) {
   const sums = new Map();
-  for (const { meta } of report.testResults.flatMap((file) => file.assertionResults)) {
-    if (!meta?.fault) continue;
-    const { fault, tries, lost, goal } = meta.fault;
+  for (const { fault, tries, lost, goal } of faults) {
     const sum = sums.get(fault) ?? { tries: 0, lost: 0, goal: 0 };
     sums.set(fault, { tries: sum.tries + tries, lost: sum.lost + lost, goal: sum.goal + goal });
   }

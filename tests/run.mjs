@@ -7,7 +7,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { faultTable } from './fault-table.mjs';
+import { faultsOfBrowser, faultsOfUnits, faultTable } from './fault-table.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const cache = join(root, 'node_modules/.cache');
@@ -75,7 +75,7 @@ async function unitTests() {
     passed,
     failed,
     skipped: tests.length - passed - failed + broken.length,
-    table: faultTable(report),
+    faults: faultsOfUnits(report),
     said: failures.join('\n\n') || done.said,
   };
 }
@@ -88,13 +88,15 @@ async function browserTests() {
     ['test', '-c', 'tests/browser/playwright.config.ts', '--reporter=list,json'],
     env,
   );
-  const stats = readReport(browserReport)?.stats;
-  if (!stats) return done;
+  const report = readReport(browserReport);
+  if (!report) return done;
+  const { stats } = report;
   return {
     ok: done.ok,
     passed: stats.expected + stats.flaky,
     failed: stats.unexpected,
     skipped: stats.skipped,
+    faults: faultsOfBrowser(report),
     said: done.said,
   };
 }
@@ -126,6 +128,7 @@ const STAGES = [
 
 let passed = 0;
 let failed = 0;
+const faults = [];
 const fallen = new Set();
 for (const { name, needs = '', tells = false, go } of STAGES) {
   const missing = needs.split(' ').filter((stage) => fallen.has(stage));
@@ -147,8 +150,9 @@ for (const { name, needs = '', tells = false, go } of STAGES) {
   console.log(
     `${done.ok ? 'ok      ' : 'FAILED  '} ${name} (${seconds} s)${counted}${done.ok && tells ? `: ${done.said.trim()}` : ''}`,
   );
-  if (done.table) console.log(`\n${done.table}\n`);
+  faults.push(...(done.faults ?? []));
   if (!done.ok) console.log(`${done.said.trim()}\n`);
 }
+console.log(`\n${faultTable(faults)}\n`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exit(fallen.size === 0 ? 0 : 1);

@@ -38,7 +38,9 @@ export async function openDexie(options: DexieOptions): Promise<Result<WorkbookS
     return false; // Dexie's own answer is a warning nobody reads.
   });
   const opened = await open(db);
-  if (!opened.ok) return withSalvage(name, opened);
+  // Not to open at all is no passing fault, whatever the browser calls it.
+  if (!opened.ok)
+    return withSalvage(name, opened.fault.kind === 'lost' ? fail('broken', opened.fault.detail) : opened);
   // Where the browser does not list its databases, their version shows only now.
   const version = db.backendDB().version;
   if (version > newest) {

@@ -63,17 +63,21 @@ test('killed in the middle of an upgrade, the database is as it was, and the upg
       await page.evaluate(layVersionOne, ROWS);
       // The upgrade is held open for a while, so that the kill lands inside it.
       await page.addInitScript(() => {
-        const create = IDBDatabase.prototype.createObjectStore;
-        IDBDatabase.prototype.createObjectStore = function (...given) {
-          const store = create.apply(this, given);
-          document.title = 'upgrading';
-          const until = performance.now() + 1500;
-          const hold = () => {
-            if (performance.now() < until) store.count().onsuccess = hold;
-          };
-          hold();
-          return store;
-        };
+        IDBDatabase.prototype.createObjectStore = new Proxy(
+          Reflect.get(IDBDatabase.prototype, 'createObjectStore') as (name: string) => IDBObjectStore,
+          {
+            apply(real, database, given) {
+              const store = Reflect.apply(real, database, given) as IDBObjectStore;
+              document.title = 'upgrading';
+              const until = performance.now() + 1500;
+              const hold = () => {
+                if (performance.now() < until) store.count().onsuccess = hold;
+              };
+              hold();
+              return store;
+            },
+          },
+        );
       });
       await page.goto(origin);
       await page.waitForFunction(() => document.title === 'upgrading');

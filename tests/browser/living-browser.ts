@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -48,6 +48,13 @@ export class LivingBrowser {
   async stop(): Promise<void> {
     await this.#context?.close();
     this.#context = null;
+  }
+
+  /** Another browser with a copy of this one's profile as it lies on disk. */
+  twin(): LivingBrowser {
+    const twin = new LivingBrowser();
+    cpSync(this.profile, twin.profile, { recursive: true });
+    return twin;
   }
 
   async end(): Promise<void> {

@@ -81,7 +81,7 @@ export const frameMessages: FrameWords = {
     blocked: 'Another tab holds an older version open. Close it, and this one goes on.',
     lost: 'The browser let go of its storage. Load this page again; unsaved work is held for you.',
     broken:
-      'The browser cannot open its storage. Load the page again, or work on without keeping and save to a file.',
+      'The browser cannot open its storage. Load the page again, or work on without keeping and save to a file. If it stays so, clearing this site’s data in the browser’s settings begins afresh; read your last file with everything in after that.',
     absent:
       'This browser keeps nothing in this mode. What you make is gone when the tab closes, so save it to a file.',
   },
