@@ -63,21 +63,22 @@ test('killed in the middle of an upgrade, the database is as it was, and the upg
       await page.evaluate(layVersionOne, ROWS);
       // The upgrade is held open for a while, so that the kill lands inside it.
       await page.addInitScript(() => {
-        IDBDatabase.prototype.createObjectStore = new Proxy(
-          Reflect.get(IDBDatabase.prototype, 'createObjectStore') as (name: string) => IDBObjectStore,
-          {
-            apply(real, database, given) {
-              const store = Reflect.apply(real, database, given) as IDBObjectStore;
-              document.title = 'upgrading';
-              const until = performance.now() + 1500;
-              const hold = () => {
-                if (performance.now() < until) store.count().onsuccess = hold;
-              };
-              hold();
-              return store;
-            },
-          },
+        const create: (name: string) => IDBObjectStore = Reflect.get(
+          IDBDatabase.prototype,
+          'createObjectStore',
         );
+        IDBDatabase.prototype.createObjectStore = new Proxy(create, {
+          apply(real, database, given: [string]) {
+            const store = Reflect.apply(real, database, given);
+            document.title = 'upgrading';
+            const until = performance.now() + 1500;
+            const hold = () => {
+              if (performance.now() < until) store.count().onsuccess = hold;
+            };
+            hold();
+            return store;
+          },
+        });
       });
       await page.goto(origin);
       await page.waitForFunction(() => document.title === 'upgrading');
