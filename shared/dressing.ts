@@ -5,11 +5,24 @@ import { lengthMm, marginMm } from './lengths';
 /** How a dressing piece follows the box; its width and height hold the last sizes it had. */
 export const pieceFit = z.discriminatedUnion('rule', [
   /** On a panel, the same reveal on every side; two layers deep is the same with twice the reveal. */
-  z.strictObject({ rule: z.literal('on-panel'), panel: panelName, revealMm: marginMm }),
-  /** Round the four walls: girth, four calipers, and a lap. */
-  z.strictObject({ rule: z.literal('around'), heightMm: lengthMm, lapMm: marginMm }),
+  z.strictObject({
+    rule: z.literal('on-panel'),
+    panel: panelName,
+    revealMm: marginMm,
+    /** A reveal of its own on every side in place of the one for all, as the net lies with its outside up. */
+    sidesMm: z.strictObject({ left: marginMm, right: marginMm, up: marginMm, down: marginMm }).optional(),
+  }),
+  /** Round the box: girth, four calipers, and a lap. Left out, `way` is round the four walls; else over the top, past the front or past the sides. */
+  z.strictObject({
+    rule: z.literal('around'),
+    heightMm: lengthMm,
+    lapMm: marginMm,
+    way: z.enum(['walls', 'front', 'sides']).optional(),
+  }),
   /** Inside the back, standing above the rim; `easeMm` off the width in all. */
   z.strictObject({ rule: z.literal('behind'), aboveRimMm: marginMm, easeMm: marginMm }),
+  /** Film behind the largest opening of a panel, lapping over its edge on every side. */
+  z.strictObject({ rule: z.literal('over-window'), panel: panelName, lapMm: marginMm }),
 ]);
 
 /** A cut piece that goes with each box: a liner behind the contents, a layer, a band, a tag, window film. */
@@ -24,6 +37,8 @@ export const dressingPiece = z.strictObject({
   paperId: id.nullable(),
   shape: z.enum(['rectangle', 'rounded', 'circle', 'banner']).optional(),
   fit: pieceFit.optional(),
+  /** Where a tag or label goes: from the panel's lower left corner, as the net lies with its outside up. */
+  placed: z.strictObject({ panel: panelName, leftMm: marginMm, downMm: marginMm }).optional(),
   /** Strips of tape that hold one piece; left out, what is usual for its kind. */
   strips: whole(0, 20).optional(),
 });

@@ -7,12 +7,13 @@ import { describeFinding } from './describe-finding';
 import { describeNet } from './describe-net';
 import { makeBox } from './made-box';
 import { printPdf, readPaper } from './paper';
-import { templateOf } from './print-box';
+import { mapOf, templateOf } from './print-box';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
 import { stampOf } from './stamp';
 import type { Verb } from './verb';
 
-const FORMATS = ['json', 'fold', 'svg', 'dxf', 'pdf'] as const;
+/** `map`: a PDF as well, the outside up, for decorating while flat. */
+const FORMATS = ['json', 'fold', 'svg', 'dxf', 'pdf', 'map'] as const;
 
 export const verb: Verb = {
   usage: `${BOX_USAGE} ${documentUsage(FORMATS)}`,
@@ -37,6 +38,7 @@ export const verb: Verb = {
       svg: () => svgOf(net, name),
       dxf: () => dxfOf(net),
       pdf: () => printPdf(templateOf(box, paper, stampOf(asked.recipe, desk)), desk),
+      map: () => printPdf(mapOf(box, paper, stampOf(asked.recipe, desk)), desk),
     };
     return deliver(await documents[format](), given, desk);
   },

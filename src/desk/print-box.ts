@@ -1,4 +1,11 @@
-import { type PaperName, type PrintDocument, type PrintStamp, printBenchCard, printTemplate } from '../print';
+import {
+  type PaperName,
+  type PrintDocument,
+  type PrintStamp,
+  printBenchCard,
+  printDecorateMap,
+  printTemplate,
+} from '../print';
 import { type MadeBox, wordPieces } from './made-box';
 
 const GRAIN = { upright: 'up', around: 'across', free: null } as const;
@@ -25,3 +32,7 @@ export const benchCardOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): 
 /** The nets at true size, to lay on the card. */
 export const templateOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): PrintDocument =>
   printTemplate({ ...sharedOf(box, paper, stamp), pieces: box.net.pieces });
+
+/** The same with the outside up, for decorating while flat. */
+export const mapOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): PrintDocument =>
+  printDecorateMap({ ...sharedOf(box, paper, stamp), pieces: box.net.pieces });

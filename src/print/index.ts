@@ -3,6 +3,7 @@ import type { PrintDocument } from './print-document';
 
 export { type BenchCardInput, type PieceCard, printBenchCard } from './bench-card';
 export { type CuttingSheetsInput, letterParts, printCuttingSheets } from './cutting-sheet';
+export { type DecorateMapInput, printDecorateMap } from './decorate-map';
 export type { PdfFonts } from './pdf';
 export { PAPER_MM, type Page, type PaperName, type PrintDocument, type PrintStamp } from './print-document';
 export { printShoppingList, type ShoppingListInput, shoppingCsv } from './shopping-list';

@@ -3,7 +3,7 @@ import type { GrainWay } from '../core/draw/grain-arrow';
 import { drawLegend, inksIn } from '../core/draw/legend';
 import { sizeWords } from '../core/draw/length-text';
 import { areaMark, type Box, boxRing, moveMarks, textMark } from '../core/draw/marks';
-import { drawNet } from '../core/draw/net-drawing';
+import { drawNet, type NetDrawing } from '../core/draw/net-drawing';
 import type { FaceUp } from '../core/draw/net-lines';
 import type { Drawing, Mark } from '../core/draw/types';
 import type { PieceNet } from '../core/net/types';
@@ -35,6 +35,8 @@ export interface TemplateInput {
   /** What this printer needs to print true, each way of the page as it is printed. */
   readonly stretch?: Stretch;
   readonly stamp: PrintStamp;
+  /** Another drawing of each piece in place of its net, at true size, and what the document is then called. */
+  readonly instead?: { readonly title: string; readonly draw: (piece: PieceNet) => NetDrawing };
 }
 
 const HEAD_MM = 11; // title and what to do, above the net
@@ -44,10 +46,11 @@ const BELOW_MM = 18; // bars, notes and map, below the net
 
 /** The net at true size, over as many pages as it needs: register marks, an assembly map, and scale bars both ways on every page. */
 export function printTemplate(input: TemplateInput): PrintDocument {
-  const title = `${input.recipeName}: template`;
+  const what = input.instead?.title ?? 'template';
+  const title = `${input.recipeName}: ${what}`;
   const columns = input.pieces.flatMap((piece) => piecePages(piece, input));
   return {
-    name: `${fileStem(input.recipeName, 'box')}-template`,
+    name: `${fileStem(input.recipeName, 'box')}-${fileStem(what, 'template')}`,
     title,
     pages: pagesOf(columns, input.paper, { title, code: input.stamp.code }),
     stamp: input.stamp,
@@ -56,7 +59,8 @@ export function printTemplate(input: TemplateInput): PrintDocument {
 
 function piecePages(piece: PieceNet, input: TemplateInput): PageColumn[] {
   const { ruler, faceUp, grain, stretch = TRUE_PRINTER } = input;
-  const net = drawNet(piece, { ruler, scale: 1, textMm: TYPE_MM.number, faceUp, show: { numbers: false } });
+  const plain = { ruler, scale: 1, textMm: TYPE_MM.number, faceUp, show: { numbers: false } };
+  const net = input.instead?.draw(piece) ?? drawNet(piece, plain);
   const drawn = {
     ...net,
     widthMm: net.widthMm * stretch.across,

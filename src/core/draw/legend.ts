@@ -14,6 +14,9 @@ const EXPLAINED: readonly Ink[] = [
   'score-flat',
   'glue',
   'glue-below',
+  'bare',
+  'covered',
+  'bleed',
   'waste',
   'offcut',
   'dimension',
@@ -64,7 +67,8 @@ function drawSample(ink: Ink, sizeMm: number, box: Box): Mark[] {
   const middle = (bottom + top) / 2;
   if (ink === 'glue' || ink === 'glue-below')
     return [areaMark(ink, boxRing(box)), ...letterOn(GLUE_LETTER[ink], box, sizeMm)];
-  if (ink === 'waste' || ink === 'offcut') return [areaMark(ink, boxRing(box))];
+  if (ink === 'bare' || ink === 'covered' || ink === 'waste' || ink === 'offcut')
+    return [areaMark(ink, boxRing(box))];
   const across: At[] = [
     [left, middle],
     [right, middle],

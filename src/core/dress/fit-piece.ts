@@ -3,7 +3,7 @@ import { ticksOfMm } from '../../../shared/lengths';
 import { caliperTicks } from '../net/name-values';
 import type { BoxNet } from '../net/types';
 import { markAbove, markBelow, type Ticks, ticks } from '../units';
-import { type FlatSize, panelSize } from './panel-size';
+import { type FlatSize, panelSize, windowSize } from './panel-size';
 
 /** A card layer that leaves the same reveal on all four sides: base − 2 × reveal. A "1/4 in mat" is 1/8 in of reveal. */
 export const layerOn = ({ across, up }: FlatSize, reveal: Ticks): FlatSize => ({
@@ -26,24 +26,67 @@ export function fitPiece(net: BoxNet, piece: DressingPiece, mark: Ticks): FlatSi
 }
 
 function sizeByRule(net: BoxNet, fit: PieceFit, mark: Ticks): FlatSize | null {
-  const caliper = caliperTicks(net.caliperUm);
-  const { width, depth, height } = net.inside;
   switch (fit.rule) {
     case 'on-panel': {
       const panel = panelSize(net, fit.panel);
-      return panel && downToMark(layerOn(panel, ticksOfMm(fit.revealMm)), mark);
+      const { left, right, up, down } = revealsOf(fit);
+      return (
+        panel &&
+        downToMark({ across: ticks(panel.across - left - right), up: ticks(panel.up - up - down) }, mark)
+      );
     }
     case 'around': {
-      const [across, through] = [ticks(width + caliper), ticks(depth + caliper)];
-      const length = bandLength(across, through, caliper, ticksOfMm(fit.lapMm));
+      const caliper = caliperTicks(net.caliperUm);
+      const [one, other] = girthOf(net, fit.way);
+      const length = bandLength(one, other, caliper, ticksOfMm(fit.lapMm));
       return { across: markAbove(length, mark), up: ticksOfMm(fit.heightMm) };
     }
     case 'behind':
       return downToMark(
-        { across: ticks(width - ticksOfMm(fit.easeMm)), up: ticks(height + ticksOfMm(fit.aboveRimMm)) },
+        {
+          across: ticks(net.inside.width - ticksOfMm(fit.easeMm)),
+          up: ticks(net.inside.height + ticksOfMm(fit.aboveRimMm)),
+        },
         mark,
       );
+    case 'over-window': {
+      const opening = windowSize(net, fit.panel);
+      const laps = 2 * ticksOfMm(fit.lapMm);
+      return (
+        opening && {
+          across: markAbove(ticks(opening.across + laps), mark),
+          up: markAbove(ticks(opening.up + laps), mark),
+        }
+      );
+    }
   }
+}
+
+/** Calipers between the room and the score below it where bottom flaps lie on one another: four layers less half of the outermost. */
+const BOTTOM_OF_FLAPS = 3.5;
+
+/** The two sides a band goes round, score to score: the room and one caliper, or under it the layers of an overlapping bottom. */
+export function girthOf(
+  { inside: { width, depth, height }, caliperUm, pieces }: BoxNet,
+  way: Extract<PieceFit, { rule: 'around' }>['way'] = 'walls',
+): readonly [Ticks, Ticks] {
+  const caliper = caliperTicks(caliperUm);
+  const isOfFlaps = pieces.some(({ faces }) => faces.some(({ role }) => role === 'bottomFlap'));
+  const below = isOfFlaps ? Math.ceil(BOTTOM_OF_FLAPS * caliper) : caliper;
+  const [w, d, h] = [ticks(width + caliper), ticks(depth + caliper), ticks(height + below)];
+  return way === 'walls' ? [w, d] : way === 'front' ? [h, d] : [w, h];
+}
+
+/** How much of the panel shows on every side of a layer; one for all unless each has its own. */
+export function revealsOf(fit: Extract<PieceFit, { rule: 'on-panel' }>): {
+  readonly left: Ticks;
+  readonly right: Ticks;
+  readonly up: Ticks;
+  readonly down: Ticks;
+} {
+  const all = fit.revealMm;
+  const { left, right, up, down } = fit.sidesMm ?? { left: all, right: all, up: all, down: all };
+  return { left: ticksOfMm(left), right: ticksOfMm(right), up: ticksOfMm(up), down: ticksOfMm(down) };
 }
 
 const downToMark = ({ across, up }: FlatSize, mark: Ticks): FlatSize => ({

@@ -1,4 +1,5 @@
-export { bandLength, fitPiece, layerOn } from './fit-piece';
+export { bandLength, fitPiece, girthOf, layerOn, revealsOf } from './fit-piece';
 export { type BoxSize, outsideSize } from './outside-size';
-export { type FlatSize, panelSize } from './panel-size';
+export { type FlatBox, type FlatSize, panelBox, panelSize, windowBox, windowSize } from './panel-size';
+export { type PlacedPiece, placePiece } from './place-piece';
 export { bowLength, crossWrap, ringWrap, tieLength } from './tie-length';

@@ -1,4 +1,4 @@
-import type { BoxNet } from '../net/types';
+import type { BoxNet, Face, Point } from '../net/types';
 import { type Ticks, ticks } from '../units';
 
 export interface FlatSize {
@@ -6,13 +6,46 @@ export interface FlatSize {
   readonly up: Ticks;
 }
 
+/** A rectangle of the flat net, inside up: its lower left corner and its size. */
+export interface FlatBox extends FlatSize {
+  readonly left: Ticks;
+  readonly bottom: Ticks;
+}
+
 /** The rectangle a panel fills in the flat net, score to score; null if no piece has a panel of that name. */
-export function panelSize(net: BoxNet, panel: string): FlatSize | null {
-  const corners = net.pieces
-    .flatMap(({ faces }) => faces)
-    .filter((face) => face.panel === panel)
-    .flatMap(({ ring }) => ring);
+export const panelSize = (net: BoxNet, panel: string): FlatSize | null => sizeOf(panelBox(net, panel));
+
+/** Where that rectangle lies. */
+export const panelBox = (net: BoxNet, panel: string): FlatBox | null =>
+  boxRound(facesOf(net, panel).flatMap(({ ring }) => ring));
+
+/** The largest opening cut into a panel; null where it is whole. */
+export const windowSize = (net: BoxNet, panel: string): FlatSize | null => sizeOf(windowBox(net, panel));
+
+/** Where that opening lies. */
+export function windowBox(net: BoxNet, panel: string): FlatBox | null {
+  const openings = facesOf(net, panel)
+    .flatMap(({ holes }) => holes)
+    .flatMap((hole) => boxRound(hole) ?? []);
+  return openings.reduce<FlatBox | null>(
+    (best, each) => (best && best.across * best.up >= each.across * each.up ? best : each),
+    null,
+  );
+}
+
+const facesOf = (net: BoxNet, panel: string): readonly Face[] =>
+  net.pieces.flatMap(({ faces }) => faces).filter((face) => face.panel === panel);
+
+const sizeOf = (box: FlatBox | null): FlatSize | null => box && { across: box.across, up: box.up };
+
+function boxRound(corners: readonly Point[]): FlatBox | null {
   if (corners.length === 0) return null;
-  const span = (values: readonly number[]): Ticks => ticks(Math.max(...values) - Math.min(...values));
-  return { across: span(corners.map(({ x }) => x)), up: span(corners.map(({ y }) => y)) };
+  const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
+  const [left, bottom] = [ticks(Math.min(...xs)), ticks(Math.min(...ys))];
+  return {
+    left,
+    bottom,
+    across: ticks(Math.max(...xs) - left),
+    up: ticks(Math.max(...ys) - bottom),
+  };
 }

@@ -1,0 +1,73 @@
+import type { DressingPiece } from '../../../shared/dressing';
+import { ticksOfMm } from '../../../shared/lengths';
+import type { BoxNet } from '../net/types';
+import { type Ticks, ticks } from '../units';
+import { revealsOf } from './fit-piece';
+import { type FlatBox, type FlatSize, panelBox, windowBox } from './panel-size';
+
+/** A dressing piece as it lies on the flat net with its outside up: which panel, and where. */
+export interface PlacedPiece extends FlatBox {
+  readonly piece: DressingPiece;
+  readonly panel: string;
+  /** Film lies on the inside and shows only through its opening. */
+  readonly behind: boolean;
+}
+
+/** Where a piece is stuck on, in ticks from the lower left corner of the net lying outside up; null for what is not stuck on a panel. */
+export function placePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): PlacedPiece | null {
+  const { fit, placed } = piece;
+  if (fit?.rule === 'on-panel') {
+    const base = outsideBox(net, fit.panel, panelBox);
+    const { left, down } = revealsOf(fit);
+    return (
+      base && {
+        piece,
+        panel: fit.panel,
+        behind: false,
+        ...size,
+        // What rounding to the maker's marks takes off is shared between the two sides.
+        left: ticks(base.left + left + half(base.across - left - revealsOf(fit).right - size.across)),
+        bottom: ticks(base.bottom + down + half(base.up - down - revealsOf(fit).up - size.up)),
+      }
+    );
+  }
+  if (fit?.rule === 'over-window') {
+    const base = outsideBox(net, fit.panel, windowBox);
+    return (
+      base && {
+        piece,
+        panel: fit.panel,
+        behind: true,
+        ...size,
+        left: ticks(base.left - half(size.across - base.across)),
+        bottom: ticks(base.bottom - half(size.up - base.up)),
+      }
+    );
+  }
+  if (!placed) return null;
+  const base = outsideBox(net, placed.panel, panelBox);
+  return (
+    base && {
+      piece,
+      panel: placed.panel,
+      behind: false,
+      ...size,
+      left: ticks(base.left + ticksOfMm(placed.leftMm)),
+      bottom: ticks(base.bottom + ticksOfMm(placed.downMm)),
+    }
+  );
+}
+
+const half = (length: number): Ticks => ticks(Math.floor(length / 2));
+
+/** A box of the net as it lies with its outside up: mirrored within its own piece. */
+function outsideBox(
+  net: BoxNet,
+  panel: string,
+  boxOf: (net: BoxNet, panel: string) => FlatBox | null,
+): FlatBox | null {
+  const box = boxOf(net, panel);
+  const piece = net.pieces.find(({ faces }) => faces.some((face) => face.panel === panel));
+  if (!box || !piece) return null;
+  return { ...box, left: ticks(piece.blank.across - box.left - box.across) };
+}

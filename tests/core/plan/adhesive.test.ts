@@ -1,0 +1,137 @@
+import { describe, expect, it } from 'vitest';
+import type { DressingPiece, GlueSupply } from '../../../shared/workbook';
+import { fitPiece, placePiece } from '../../../src/core/dress';
+import { layNet } from '../../../src/core/net';
+import { planAdhesive, tapeFits } from '../../../src/core/plan/adhesive';
+import { whyPiece, whyTie } from '../../../src/core/plan/dressing-why';
+import { sayReason } from '../../../src/core/plan/reason';
+import { fillRolls } from '../../../src/core/plan/rolls';
+import { styleById } from '../../../src/core/styles/registry';
+import { inches, millimetres, toInches, USUAL_FINEST } from '../../../src/core/units';
+
+const net = layNet(styleById('open-top')!, { sizes: {}, caliperUm: 305 });
+const mark = USUAL_FINEST.in;
+const say = (reasons: readonly Parameters<typeof sayReason>[0][]) =>
+  reasons.map((each) =>
+    sayReason(each, { length: (length) => `${Number(toInches(length).toFixed(3))}`, money: String }),
+  );
+const glue: GlueSupply = {
+  id: 'glue',
+  rev: 1,
+  createdAt: '2027-01-01T00:00:00Z',
+  changedAt: '2027-01-01T00:00:00Z',
+  name: 'White glue',
+  kind: 'glue',
+  bottleGrams: 120,
+  gramsPerSquareMetre: 60,
+  pressMinutes: 1,
+  dryMinutes: 30,
+  priceMinor: 300,
+  onHandBottles: 0,
+};
+const layer: DressingPiece = {
+  id: 'layer',
+  kind: 'layer',
+  name: 'Front layer',
+  widthMm: 50,
+  heightMm: 50,
+  perBox: 1,
+  grain: 'free',
+  paperId: null,
+  fit: { rule: 'on-panel', panel: 'front', revealMm: 3.175 },
+};
+
+describe('the adhesive plan', () => {
+  it('needs ten rolls of 5 yd for forty pieces of 36 1/2 in, not nine', () => {
+    // floor(180 / 36.5) = 4 to a roll; derived, common practice that a cut piece is not joined
+    expect(fillRolls([{ length: inches(36, 1, 2), count: 40 }], millimetres(5 * 914.4)).rolls).toBe(10);
+  });
+
+  it('tapes the trade box joint by joint, double under load, 1/8 in narrower than the flap', () => {
+    const { rows } = planAdhesive({ net, pieces: [] }, null);
+    const tab = rows.find(({ panel }) => panel === 'tab');
+    expect(tab).toMatchObject({ length: inches(3), strips: 1, widest: inches(0, 7, 8) });
+    expect(rows.filter(({ strips }) => strips === 2).every(({ onto }) => onto?.endsWith('Flap'))).toBe(true);
+    expect(tab && tapeFits(tab, 25.4)).toBe(false);
+    expect(tab && tapeFits(tab, 6.35)).toBe(true);
+    expect(say(tab?.why ?? [])).toEqual(['One strip of 3.', 'Tape no wider than 1 − 0.125 = 0.875.']);
+  });
+
+  it('glues the same joints in place of tape, with the time the bottle says', () => {
+    const plan = planAdhesive({ net, pieces: [] }, glue);
+    expect(plan).toMatchObject({ tape: 0, pressMinutes: 1, setMinutes: 30 });
+    // 1 × 3 in = 1935.48 mm² at 60 g/m²: 116.13 mg, taken up
+    expect(say(plan.rows.find(({ panel }) => panel === 'tab')?.why ?? [])).toEqual([
+      '3 × 1 spread thinly: 117 mg.',
+    ]);
+  });
+});
+
+describe('cut sizes and where they come from', () => {
+  it('takes each side’s own reveal off a panel: 3 1/2 − 1/8 − 1/2 and 3 − 1/4 − 1/2', () => {
+    const offset: DressingPiece = {
+      ...layer,
+      fit: {
+        rule: 'on-panel',
+        panel: 'front',
+        revealMm: 3.175,
+        sidesMm: { left: 3.175, right: 12.7, up: 6.35, down: 12.7 },
+      },
+    };
+    const size = fitPiece(net, offset, mark);
+    expect(size && [size.across, size.up].map(toInches)).toEqual([2.875, 2.25]);
+    expect(size && say(whyPiece(net, offset, size))).toEqual([
+      'Across: 3.5 − 0.125 − 0.5 = 2.875, cut 2.875.',
+      'Up: 3 − 0.25 − 0.5 = 2.25, cut 2.25.',
+    ]);
+    const placed = size && placePiece(net, offset, size);
+    // Outside up, the front is the rightmost wall of the 11 in blank: it begins 7 1/2 in from the left.
+    expect(placed && toInches(placed.left)).toBeCloseTo(7.5 + 0.125, 6);
+    expect(placed && toInches(placed.bottom)).toBeCloseTo(1.5 + 0.5, 6);
+  });
+
+  it('goes over the top past the front: 2 × (3 + 1 1/2), four calipers and the lap', () => {
+    const sleeve: DressingPiece = {
+      ...layer,
+      kind: 'band',
+      fit: { rule: 'around', heightMm: 25.4, lapMm: 12.7, way: 'front' },
+    };
+    const size = fitPiece(net, sleeve, mark);
+    // 9 + .05 + .5 = 9.55, up to 9 9/16
+    expect(size && toInches(size.across)).toBe(9.5625);
+  });
+
+  it('has no film where a panel has no opening', () => {
+    const film: DressingPiece = {
+      ...layer,
+      kind: 'window',
+      fit: { rule: 'over-window', panel: 'front', lapMm: 6.35 },
+    };
+    expect(fitPiece(net, film, mark)).toBeNull();
+  });
+
+  it('laps film over every edge of an opening', () => {
+    const [box] = net.pieces;
+    const corner = (x: number, y: number) => ({ x: inches(x), y: inches(y) });
+    const hole = [corner(1, 2), corner(1, 4), corner(3, 4), corner(3, 2)];
+    const faces = box!.faces.map((face) => (face.panel === 'front' ? { ...face, holes: [hole] } : face));
+    const cut = { ...net, pieces: [{ ...box!, faces }] };
+    const film: DressingPiece = {
+      ...layer,
+      kind: 'window',
+      fit: { rule: 'over-window', panel: 'front', lapMm: 6.35 },
+    };
+    const size = fitPiece(cut, film, mark);
+    expect(size && [size.across, size.up].map(toInches)).toEqual([2.5, 2.5]);
+    // Outside up, the opening from 1 to 3 lies from 8 to 10; the film a quarter further out.
+    expect(size && placePiece(cut, film, size)).toMatchObject({ behind: true, left: inches(7, 3, 4) });
+  });
+
+  it('writes out the ribbon of the trade box: 22 and a bow of 14 1/2', () => {
+    // common practice sizes; derived: two loops of 2, tails 2 1/2, knot 1 1/2. Outside is a caliper more than the room
+    const bow = { loops: 2, loopMm: 50.8, tailMm: 63.5, knotMm: 38.1 };
+    const lines = say(whyTie(net, { wrap: 'cross', bow }, inches(36, 9, 16)));
+    expect(lines[1]).toBe('Bow: 2 loops × 2 × 2 + 2 tails × 2.5 + 1.5 for the knot = 14.5.');
+    expect(lines).toHaveLength(3);
+  });
+});
