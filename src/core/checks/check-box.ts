@@ -6,6 +6,7 @@ import { checkFlatOverlap } from './check-flat-overlap';
 import { checkHandRoom, checkNarrowPanels, checkToolReach, type ToolReach } from './check-handling';
 import { checkJoints } from './check-joints';
 import { checkLimits } from './check-limits';
+import { checkOpenings } from './check-openings';
 import { checkPanelShape } from './check-panel-shape';
 import { checkPromises } from './check-promises';
 import { checkRoom } from './check-room';
@@ -36,6 +37,7 @@ export function checkGeometry(style: BoxStyle, box: BoxNet): Finding[] {
     ...closed.flatMap((piece) => [
       ...checkSeams(piece),
       ...checkJoints(piece),
+      ...checkOpenings(piece),
       ...checkCollisions(piece, caliperMm),
       ...checkRoom(piece),
     ]),

@@ -1,4 +1,5 @@
 export { dxfOf } from './dxf';
+export { type FilmPatch, filmPatches } from './film-patches';
 export { foldFileOf, foldTextOf } from './fold-format';
 export { layNet } from './lay-net';
 export { linesOf, type NetLine } from './lines';

@@ -64,7 +64,7 @@ const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
 const TEMPLATE_LINES = [
   /^(Curve \d+), from .+, rising (.+)\.$/,
   /^(Cut \d+), from .+; the card on the (?:left|right) stays\.$/,
-  /^(Hole \d+), a (window|round hole|slot)\.$/,
+  /^(Hole \d+), a ((?:window|round hole|slot) .+ × .+, its middle .+)\.$/,
 ] as const;
 
 /** What a sentence says, or null if it says nothing known. */
@@ -96,11 +96,39 @@ function readTemplateLine(name: string, what: string, { key, templates }: HeardS
   if (!points) return null;
   if (name.startsWith('Cut')) return { name, ops: [{ op: 'cutPath', points, curved: true }] };
   if (name.startsWith('Hole')) {
-    const hole = what === 'round hole' ? 'round' : what === 'slot' ? 'slot' : 'window';
-    return { name, ops: [{ op: 'window', ring: points, hole }] };
+    const hole = readHole(what, points, key.unit);
+    return hole && { name, ops: [{ op: 'window', ring: points, hole }] };
   }
   const rise = readSaid(what, key.unit);
   return rise === null ? null : { name, ops: [{ op: 'scoreCurve', points, rise }] };
+}
+
+/** Which kind of hole, if its size and middle are those of its points; a middle between two ticks is said as either. */
+function readHole(
+  what: string,
+  points: readonly BenchPoint[],
+  unit: LengthUnit,
+): Op<'window'>['hole'] | null {
+  const [, kind, wide = '', high = '', at = ''] =
+    /^(window|round hole|slot) (.+) × (.+), its middle (.+)$/.exec(what) ?? [];
+  const [across, up, middle] = [readSaid(wide, unit), readSaid(high, unit), readSaidPoint(at, unit)];
+  if (across === null || up === null || middle === null) return null;
+  const fits = (all: readonly number[], long: number, mid: number): boolean => {
+    const [least, most] = [Math.min(...all), Math.max(...all)];
+    return most - least === long && Math.abs(most + least - 2 * mid) <= 1;
+  };
+  const same =
+    fits(
+      points.map(({ x }) => x),
+      across,
+      middle.x,
+    ) &&
+    fits(
+      points.map(({ y }) => y),
+      up,
+      middle.y,
+    );
+  return same ? (kind === 'round hole' ? 'round' : kind === 'slot' ? 'slot' : 'window') : null;
 }
 
 /** `11 × 4 1/2 in`: where both are on their marks the unit is said once. */

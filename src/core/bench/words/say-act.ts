@@ -1,4 +1,4 @@
-import { type Ruler, spellLength, type Ticks } from '../../units';
+import { type Ruler, roundToTick, spellLength, type Ticks, ticks } from '../../units';
 import type { BenchOp, BenchPoint, BenchTool } from '../types';
 import { sayFold } from './say-fold';
 import { sayLength, sayLengths, sayList, sayPoint } from './say-length';
@@ -95,8 +95,22 @@ export const sayCurve = (name: string, { points, rise }: Op<'scoreCurve'>, { rul
 export const sayCurvedCut = (name: string, { points }: Op<'cutPath'>, speech: Speech): string =>
   `${capital(name)}, ${sayEnds(points, speech.ruler)}; ${keeping(speech)}.`;
 
-export const sayHole = (name: string, { hole }: Op<'window'>): string =>
-  `${capital(name)}, a ${hole === 'round' ? 'round hole' : hole}.`;
+/** `Hole 1, a round hole 1/4 in × 1/4 in, its middle 2 in across, 3 in up.` The middle is what a punch is set on. */
+export function sayHole(name: string, { hole, ring }: Op<'window'>, { ruler }: Speech): string {
+  const [across, up] = [ring.map(({ x }) => x), ring.map(({ y }) => y)].map((all) => ({
+    least: Math.min(...all),
+    most: Math.max(...all),
+  })) as [Extent, Extent];
+  const long = ({ least, most }: Extent) => sayLength(ticks(most - least), ruler);
+  const middle = ({ least, most }: Extent) => roundToTick((least + most) / 2);
+  const kind = hole === 'round' ? 'round hole' : hole;
+  return `${capital(name)}, a ${kind} ${long(across)} × ${long(up)}, its middle ${sayPoint({ x: middle(across), y: middle(up) }, ruler)}.`;
+}
+
+interface Extent {
+  readonly least: number;
+  readonly most: number;
+}
 
 const sayEnds = (points: readonly BenchPoint[], ruler: Ruler): string => {
   const [first, last] = [points[0], points.at(-1)];

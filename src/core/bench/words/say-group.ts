@@ -150,10 +150,11 @@ function sayWindows(holes: readonly Op<'window'>[], speech: Speech, next: (thing
   const details: string[] = [];
   const template: string[] = [];
   for (const hole of holes) {
-    if (hole.hole === 'window' && isOnMarks(hole.ring, speech.ruler)) details.push(sayWindow(hole, speech));
+    if (hole.hole === 'window' && (hole.ring.length === 4 || isOnMarks(hole.ring, speech.ruler)))
+      details.push(sayWindow(hole, speech));
     else {
       const name = next('hole');
-      details.push(sayHole(name, hole));
+      details.push(sayHole(name, hole, speech));
       template.push(sayTemplate(name, hole.ring));
     }
   }

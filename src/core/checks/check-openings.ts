@@ -1,0 +1,117 @@
+import type { Face, Joint, Point } from '../net/types';
+import { inches, type Ticks, toMm } from '../units/ticks';
+import { seenFrom } from './check-joints';
+import { asTicks, type ClosedPiece, flatRing, wordsOf } from './closed-piece';
+import type { Finding } from './finding';
+import { type At, convexParts, counterClockwise, distanceOutside, overlapDepth } from './planar';
+
+/** Card that should be left round an opening: beside a window, whose film has to be glued there, and beside anything else. source: common practice, no source */
+const ROUND_WINDOW = inches(0, 3, 8);
+const ROUND_HOLE = inches(0, 1, 4);
+
+/** Windows, holes and slots of a closed piece: inside their panel, clear of its scores and edges, and nothing glued across them. */
+export function checkOpenings(closed: ClosedPiece): Finding[] {
+  const { piece } = closed;
+  if (piece.faces.every(({ holes }) => holes.length === 0)) return [];
+  return [
+    ...piece.faces.flatMap((face, at) => face.holes.flatMap((hole) => checkPlace(closed, at, face, hole))),
+    ...piece.joints.flatMap((joint) => [
+      ...checkGlue(closed, joint, joint.target, joint.tab),
+      ...checkGlue(closed, joint, joint.tab, joint.target),
+    ]),
+  ];
+}
+
+const inMm = (ring: readonly Point[]): readonly At[] => ring.map(({ x, y }): At => [toMm(x), toMm(y)]);
+
+function checkPlace(
+  { piece, toleranceMm }: ClosedPiece,
+  at: number,
+  face: Face,
+  hole: readonly Point[],
+): Finding[] {
+  const outline = flatRing(piece, at);
+  const opening = inMm(hole);
+  const out = Math.max(...opening.map((corner) => distanceOutside(corner, outline)));
+  const where = face.panel;
+  if (out > toleranceMm)
+    return [
+      {
+        code: 'opening-crosses-edge',
+        severity: 'stop',
+        where,
+        facts: { out: asTicks(out) },
+        says: `An opening in the ${wordsOf(piece, at)} reaches {out} past its edge.`,
+        remedy: 'Make the opening smaller, or the panel larger.',
+      },
+    ];
+  const others = [outline, ...face.holes.filter((other) => other !== hole).map(inMm)];
+  const near = Math.min(...others.map((other) => ringsApart(opening, other)));
+  const least: Ticks = hole.length === 4 ? ROUND_WINDOW : ROUND_HOLE;
+  if (near >= toMm(least) - toleranceMm) return [];
+  return [
+    {
+      code: 'opening-near-edge',
+      severity: 'warn',
+      where,
+      facts: { near: asTicks(near), least },
+      says: `An opening in the ${wordsOf(piece, at)} leaves only {near} of card beside it, which tears or shows glue.`,
+      remedy: 'Leave at least {least}.',
+    },
+  ];
+}
+
+/** Least distance between two rings that do not cross, mm. */
+const ringsApart = (p: readonly At[], q: readonly At[]): number =>
+  Math.min(...p.map((corner) => toRing(corner, q)), ...q.map((corner) => toRing(corner, p)));
+
+function toRing([x, y]: At, ring: readonly At[]): number {
+  let least = Number.POSITIVE_INFINITY;
+  ring.forEach(([ax, ay], at) => {
+    const [bx, by] = ring[(at + 1) % ring.length] ?? [ax, ay];
+    const square = (bx - ax) ** 2 + (by - ay) ** 2;
+    const part =
+      square === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / square));
+    least = Math.min(least, Math.hypot(ax + part * (bx - ax) - x, ay + part * (by - ay) - y));
+  });
+  return least;
+}
+
+/** Does `over` lie glued across an opening of `open`, without the same opening of its own? */
+function checkGlue(
+  { piece, faces, toleranceMm }: ClosedPiece,
+  joint: Joint,
+  open: number,
+  over: number,
+): Finding[] {
+  const [under, top] = [faces[open], faces[over]];
+  const holes = piece.faces[open]?.holes ?? [];
+  if (under === undefined || top === undefined || holes.length === 0) return [];
+  const seen = (corner: (typeof top.ring)[number]): At => {
+    const [x, y] = seenFrom(under.pose, corner);
+    return [x, y];
+  };
+  const cover = convexParts(counterClockwise(top.ring.map(seen)));
+  const own = top.holes.map((hole) => hole.map(seen));
+  return holes.flatMap((hole): Finding[] => {
+    const opening = counterClockwise(inMm(hole));
+    if (own.some((other) => sameRing(opening, other, toleranceMm + toMm(joint.gap)))) return [];
+    const parts = convexParts(opening);
+    const deep = Math.max(...cover.flatMap((one) => parts.map((part) => overlapDepth(one, part))));
+    if (deep <= toleranceMm) return [];
+    return [
+      {
+        code: 'opening-glued-over',
+        severity: 'stop',
+        where: piece.faces[open]?.panel ?? '',
+        facts: { deep: asTicks(deep) },
+        says: `The ${wordsOf(piece, over)} is glued {deep} across an opening in the ${wordsOf(piece, open)}.`,
+        remedy: 'Make the opening smaller, put it in another panel, or put the seam elsewhere.',
+      },
+    ];
+  });
+}
+
+/** The same corners, in any order. */
+const sameRing = (p: readonly At[], q: readonly At[], slack: number): boolean =>
+  p.length === q.length && p.every(([x, y]) => q.some(([u, v]) => Math.hypot(x - u, y - v) <= slack));
