@@ -34,6 +34,8 @@ export interface BlankForm {
 
 export interface StyleForms {
   readonly marks: readonly MarkForm[];
+  /** Upright and level lines whose place bends with a size: they are cut by template, like slanted and curved ones. */
+  readonly byTemplate: number;
   readonly blanks: readonly BlankForm[];
 }
 
@@ -42,6 +44,7 @@ const NUDGE = ticks(TICKS_PER_INCH / 16); // even and small: halves stay whole, 
 /**
  * Every straight mark of a style as a linear form in `symbols`, read off nets laid at `base` and at one nudge of each symbol: the net's
  * corners move linearly wherever the declaration is linear. Slanted and curved lines are cut by template and are no marks.
+ * A symbol not `varied` counts as it stands.
  */
 export function markFormsOf(
   style: BoxStyle,
@@ -51,11 +54,12 @@ export function markFormsOf(
     readonly options?: Chosen;
   },
   symbols: readonly string[],
+  varied: readonly boolean[] = symbols.map(() => true),
 ): StyleForms {
   const lay = (sizes: Readonly<Record<string, Ticks>>) => layNet(style, { ...base, sizes });
   const still = lay(base.sizes);
-  const nudged = symbols.map((symbol) =>
-    lay({ ...base.sizes, [symbol]: ticks((base.sizes[symbol] ?? 0) + NUDGE) }),
+  const nudged = symbols.map((symbol, i) =>
+    varied[i] === false ? still : lay({ ...base.sizes, [symbol]: ticks((base.sizes[symbol] ?? 0) + NUDGE) }),
   );
   const from = symbols.map((symbol) => base.sizes[symbol] ?? 0);
   const form = (read: (net: BoxNet) => number): CoordinateForm => {
@@ -86,8 +90,13 @@ export function markFormsOf(
         span: spans[way],
       });
   });
-  return { marks, blanks };
+  const straight = marks.filter(({ at, span }) => isStraight(at) && (span === null || isStraight(span)));
+  return { marks: straight, byTemplate: marks.length - straight.length, blanks };
 }
+
+/** Whether a place moves evenly with every symbol, by eighths: declared sums do, roots and slants do not. */
+const isStraight = ({ times }: CoordinateForm): boolean =>
+  times.every((n) => Math.abs(n * 8 - Math.round(n * 8)) < 1e-6);
 
 interface Place {
   readonly what: 'score' | 'slit';

@@ -2,6 +2,7 @@ import { nameValues, type Sizing } from '../net';
 import { limitsFor } from '../styles/limits-for';
 import { expandForm, formOf } from '../styles/linear-form';
 import type { BoxStyle, Chosen, Len } from '../styles/types';
+import { ticks } from '../units';
 import type { CoordinateForm } from './mark-forms';
 
 /**
@@ -21,6 +22,35 @@ export function overSymbols(style: BoxStyle, sizing: Sizing): (text: Len) => Coo
       fixed.reduce((sum, { name, times: n }) => sum + n * (lengths[name] ?? 0), form.constant) / form.over;
     return { constant, times };
   };
+}
+
+const NUDGE = ticks(1016); // 1/8 in: whole after division by two, three and four
+
+/**
+ * The inside room as forms in the style's symbols. Where it hangs on a quantity that is not linear, its slope at `sizing` stands for it, and
+ * what is found must be laid again before it counts.
+ */
+export function insideForms(style: BoxStyle, sizing: Sizing): CoordinateForm[] {
+  const symbols = Object.keys(style.symbols);
+  const over = overSymbols(style, sizing);
+  const bends = new Set([...Object.keys(style.quantities ?? {}), ...Object.keys(style.allowances ?? {})]);
+  const still = nameValues(style, sizing).lengths;
+  const nudged = symbols.map(
+    (name) =>
+      nameValues(style, { ...sizing, sizes: { ...still, [name]: ticks((still[name] ?? 0) + NUDGE) } })
+        .lengths,
+  );
+  return style.inside.map((text) => {
+    const form = expandForm(formOf(text), style.lets ?? {});
+    if (!form.terms.some(({ name }) => bends.has(name))) return over(text);
+    const exactValue = (lengths: Readonly<Record<string, number>>) =>
+      form.terms.reduce((sum, { name, times }) => sum + times * (lengths[name] ?? 0), form.constant) /
+      form.over;
+    const value = exactValue(still);
+    const times = nudged.map((lengths) => (exactValue(lengths) - value) / NUDGE);
+    const constant = value - symbols.reduce((sum, name, i) => sum + (times[i] ?? 0) * (still[name] ?? 0), 0);
+    return { constant, times };
+  });
 }
 
 /** Every bound that stops or spoils the box, as a form that must not be negative: the style's constraints, and each symbol's own least and most. */

@@ -1,12 +1,30 @@
 import { MARK_STEPS, markRoughness, type Ruler, type Ticks, ticks } from '../units';
-import { type MarkForm, valueAt } from './mark-forms';
+import type { CoordinateForm, MarkForm } from './mark-forms';
 
-/** How the marks of one set of sizes read on a ruler. */
+/** The tool the marks are set on. */
+export interface MarkTool {
+  readonly ruler: Ruler;
+  /** How far from its fence the tool scores. */
+  readonly reach: Ticks;
+  /** A board with fixed grooves scores only on these, measured from its fence; none given: anywhere on the ruler's marks. */
+  readonly grooves?: readonly Ticks[] | undefined;
+  /** Two scores of one edge this far apart are made at one setting, by the two points of the tool. */
+  readonly stylus?: Ticks | undefined;
+}
+
+/** How the marks of one set of sizes read on a tool. */
 export interface Rating {
   /** Sum over all marks of their place in the row of marks, each from its easier end. */
   readonly roughness: number;
   /** Different distances the fence is set to, and edges it is set from, among the easiest readings. */
   readonly settings: number;
+  readonly edges: number;
+}
+
+/** The rating of some of a net's marks; the distances stand as a list, so that the ratings of other marks can be joined to it. */
+export interface PartRating {
+  readonly roughness: number;
+  readonly settings: readonly number[];
   readonly edges: number;
 }
 
@@ -21,92 +39,159 @@ export interface ReadMark {
 }
 
 export interface MarkReader {
-  /** Null where a mark lies between the ruler's marks, or beyond reach from both ends. */
-  readonly rate: (values: readonly number[]) => Rating | null;
+  /** Null where a mark lies between the tool's marks, or beyond reach from both ends. */
+  readonly rate: (values: readonly number[]) => PartRating | null;
   readonly read: (values: readonly number[]) => readonly ReadMark[];
 }
 
-/** A reader of these marks on this ruler. `reach`: how far from its fence the tool scores. Where both ends read alike, marks that can all be read from one end are. */
-export function markReader(marks: readonly MarkForm[], { unit, finest }: Ruler, reach: Ticks): MarkReader {
-  const cycle = MARK_STEPS[unit][0] ?? ticks(1);
-  const table = Int8Array.from(
-    { length: cycle / finest },
-    (_, i) => markRoughness(ticks(i * finest), unit) ?? HARD,
-  );
-  const roughnessOf = (length: number, within: number): number =>
-    length < 0 || length > within || length % finest !== 0
-      ? HARD
-      : (table[(length % cycle) / finest] ?? HARD);
-  const groups = [...new Set(marks.map(groupOf))];
-  const group = marks.map((mark) => groups.indexOf(groupOf(mark)));
-  const near = new Float64Array(marks.length);
-  const far = new Float64Array(marks.length);
-  const lean = new Int8Array(marks.length);
-
-  /** Fills near, far and which end is easier (−1 near, 1 far, 0 alike); gives the sum, or null. */
-  const measure = (values: readonly number[]): number | null => {
-    let sum = 0;
-    for (let m = 0; m < marks.length; m++) {
-      const mark = marks[m];
-      if (mark === undefined) continue;
-      const at = valueAt(mark.at, values);
-      const rest = mark.span === null ? -1 : valueAt(mark.span, values) - at;
-      const [nearHard, farHard] = [
-        roughnessOf(at, mark.span === null ? 1e9 : reach),
-        roughnessOf(rest, reach),
-      ];
-      const easier = Math.min(nearHard, farHard);
-      if (easier >= HARD) return null;
-      near[m] = at;
-      far[m] = rest;
-      lean[m] = Math.sign(nearHard - farHard);
-      sum += easier;
-    }
-    return sum;
-  };
-
-  /** Per group: read all from the far end only if some mark leans that way and none leans the other. */
-  const farGroups = (): boolean[] =>
-    groups.map((_, g) => {
-      let leansFar = false;
-      for (let m = 0; m < marks.length; m++)
-        if (group[m] === g) {
-          if ((lean[m] ?? 0) < 0) return false;
-          leansFar ||= (lean[m] ?? 0) > 0;
-        }
-      return leansFar;
-    });
-  const isFar = (m: number, farWhenAlike: readonly boolean[]): boolean =>
-    (lean[m] ?? 0) > 0 ||
-    ((lean[m] ?? 0) === 0 && (farWhenAlike[group[m] ?? 0] ?? false) && marks[m]?.span !== null);
-
-  return {
-    rate: (values) => {
-      const roughness = measure(values);
-      if (roughness === null) return null;
-      const farWhenAlike = farGroups();
-      const settings = new Set<number>();
-      const edges = new Set<number>();
-      for (let m = 0; m < marks.length; m++) {
-        if (marks[m]?.span === null) continue;
-        const fromFar = isFar(m, farWhenAlike);
-        settings.add((fromFar ? far[m] : near[m]) ?? 0);
-        edges.add((group[m] ?? 0) * 2 + Number(fromFar));
-      }
-      return { roughness, settings: settings.size, edges: edges.size };
-    },
-    read: (values) => {
-      measure(values);
-      const farWhenAlike = farGroups();
-      return marks.map(({ piece, what, way }, m): ReadMark => {
-        const fromFarEnd = isFar(m, farWhenAlike);
-        const at = ticks((fromFarEnd ? far[m] : near[m]) ?? 0);
-        return { piece, what, way, at, fromFarEnd, roughness: roughnessOf(at, 1e9) };
-      });
-    },
-  };
+/** The parts of one net as one rating. */
+export function joinRatings(a: PartRating, b: PartRating): Rating {
+  let settings = a.settings.length;
+  for (const distance of b.settings) if (!a.settings.includes(distance)) settings++;
+  return { roughness: a.roughness + b.roughness, settings, edges: a.edges + b.edges };
 }
 
 const HARD = 100; // between marks or out of reach: more than any sum of halvings
 const groupOf = ({ piece, way, span }: MarkForm): string =>
   `${piece} ${way} ${span === null ? 'side' : 'place'}`;
+
+/** A reader of these marks on this tool. Where both ends read alike, marks that can all be read from one end are. */
+export function markReader(marks: readonly MarkForm[], tool: MarkTool): MarkReader {
+  const { reach, stylus } = tool;
+  const anywhere = roughnessOn(tool.ruler);
+  const onScores = tool.grooves ? roughnessInGrooves(tool.grooves, tool.ruler) : anywhere;
+  const groups = [...new Set(marks.map(groupOf))];
+  const group = Int32Array.from(marks, (mark) => groups.indexOf(groupOf(mark)));
+  const isPlace = marks.map(({ span }) => span !== null);
+  const count = marks.length;
+  const ats = marks.map(({ at }) => readerOf(at));
+  const spans = marks.map(({ span }) => (span === null ? null : readerOf(span)));
+  const hards = marks.map(({ what }) => (what === 'score' ? onScores : anywhere));
+  const near = new Float64Array(count);
+  const far = new Float64Array(count);
+  const lean = new Int8Array(count);
+  const leansFar = new Uint8Array(groups.length);
+  const leansNear = new Uint8Array(groups.length);
+
+  /** Fills near, far and which end is easier (−1 near, 1 far, 0 alike); gives the sum, or null. */
+  const measure = (values: readonly number[]): number | null => {
+    let sum = 0;
+    leansFar.fill(0);
+    leansNear.fill(0);
+    for (let m = 0; m < count; m++) {
+      const at = (ats[m] as FormReader)(values);
+      const span = spans[m] as FormReader | null;
+      const rest = span === null ? -1 : span(values) - at;
+      const hard = hards[m] as (length: number) => number;
+      const nearHard = span !== null && at > reach ? HARD : hard(at);
+      const farHard = rest > reach ? HARD : hard(rest);
+      const easier = Math.min(nearHard, farHard);
+      if (easier >= HARD) return null;
+      near[m] = at;
+      far[m] = rest;
+      lean[m] = Math.sign(nearHard - farHard);
+      if (nearHard > farHard) leansFar[group[m] as number] = 1;
+      if (nearHard < farHard) leansNear[group[m] as number] = 1;
+      sum += easier;
+    }
+    return sum;
+  };
+
+  /** Marks that read alike from both ends are read from the far one only if some mark of the group leans that way and none the other. */
+  const isFar = (m: number): boolean => {
+    const leaning = lean[m] as number;
+    if (leaning !== 0) return leaning > 0;
+    const g = group[m] as number;
+    return isPlace[m] === true && leansFar[g] === 1 && leansNear[g] === 0;
+  };
+
+  return {
+    rate(values) {
+      const roughness = measure(values);
+      if (roughness === null) return null;
+      const byEdge: number[][] = [];
+      let edges = 0;
+      for (let m = 0; m < count; m++) {
+        if (isPlace[m] !== true) continue;
+        const fromFar = isFar(m);
+        const distance = (fromFar ? far[m] : near[m]) as number;
+        const edge = (group[m] as number) * 2 + Number(fromFar);
+        const known = byEdge[edge];
+        if (known === undefined) {
+          byEdge[edge] = [distance];
+          edges++;
+        } else if (!known.includes(distance)) known.push(distance);
+      }
+      return { roughness, settings: settingsOf(byEdge, stylus), edges };
+    },
+    read(values) {
+      measure(values);
+      return marks.map(({ piece, what, way }, m): ReadMark => {
+        const fromFarEnd = isFar(m);
+        const at = ticks((fromFarEnd ? far[m] : near[m]) ?? 0);
+        return {
+          piece,
+          what,
+          way,
+          at,
+          fromFarEnd,
+          roughness: (what === 'score' ? onScores : anywhere)(at),
+        };
+      });
+    },
+  };
+}
+
+type FormReader = (values: readonly number[]) => number;
+
+/** `valueAt` of one form with the symbols it does not ask for left out: it is asked tens of thousands of times. */
+function readerOf({ constant, times }: CoordinateForm): FormReader {
+  const places = times.flatMap((n, i) => (n === 0 ? [] : [i]));
+  const factors = places.map((i) => times[i] as number);
+  return (values) => {
+    let sum = constant;
+    for (let i = 0; i < places.length; i++)
+      sum += (factors[i] as number) * (values[places[i] as number] as number);
+    return Math.round(sum);
+  };
+}
+
+/** Distances the fence is set to, over all edges; with two scoring points a second score in their distance needs no setting of its own. */
+function settingsOf(byEdge: readonly (readonly number[])[], stylus: Ticks | undefined): readonly number[] {
+  const settings: number[] = [];
+  for (const distances of byEdge.filter(Boolean)) {
+    const own = stylus === undefined ? distances : withoutSeconds(distances, stylus);
+    for (const distance of own) if (!settings.includes(distance)) settings.push(distance);
+  }
+  return settings;
+}
+
+function withoutSeconds(distances: readonly number[], stylus: number): number[] {
+  const own: number[] = [];
+  const done = new Set<number>();
+  for (const distance of [...distances].sort((a, b) => a - b)) {
+    if (done.has(distance)) continue;
+    own.push(distance);
+    done.add(distance + stylus);
+  }
+  return own;
+}
+
+/** Roughness of a length on a ruler; HARD between its marks and below zero. */
+function roughnessOn({ unit, finest }: Ruler): (length: number) => number {
+  const cycle = MARK_STEPS[unit][0] ?? ticks(1);
+  const table = Int8Array.from(
+    { length: cycle / finest },
+    (_, i) => markRoughness(ticks(i * finest), unit) ?? HARD,
+  );
+  return (length) =>
+    length < 0 || length % finest !== 0 ? HARD : (table[(length % cycle) / finest] ?? HARD);
+}
+
+/** In a groove the score lies by itself; finding the groove is as hard as reading its mark, and hardest where it has none. */
+function roughnessInGrooves(grooves: readonly Ticks[], { unit }: Ruler): (length: number) => number {
+  const known = new Map<number, number>(
+    grooves.map((groove) => [groove, markRoughness(groove, unit) ?? MARK_STEPS[unit].length]),
+  );
+  return (length) => known.get(length) ?? HARD;
+}

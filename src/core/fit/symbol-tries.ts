@@ -1,6 +1,6 @@
-import { caliperTicks, fillSizes } from '../net';
+import { fillSizes, nameValues } from '../net/name-values';
 import { evaluateForm, expandForm, formOf } from '../styles/linear-form';
-import type { BoxStyle, Len } from '../styles/types';
+import type { BoxStyle, Chosen, Len } from '../styles/types';
 import { MARK_STEPS, markAbove, nearestMark, type Ruler, type Ticks, ticks } from '../units';
 
 /** What a search may vary: see `EasyMarkQuestion`. */
@@ -11,6 +11,7 @@ export interface SearchBounds {
   readonly slack: Ticks;
   readonly ruler: Ruler;
   readonly held: Readonly<Record<string, Ticks>>;
+  readonly options?: Chosen;
 }
 
 type Lengths = Readonly<Record<string, Ticks>>;
@@ -47,35 +48,60 @@ export function triesFor(bounds: SearchBounds): Tries {
 const combinations = (lists: readonly (readonly Ticks[])[]): number =>
   lists.reduce((n, list) => n * list.length, 1);
 
-/** The style's sizes with each room-giving size at the least mark that gives the room, and whatever follows from them. */
+/** The style's sizes with each room-giving size at the least mark that gives the room, and whatever follows from them; every name filled in. */
 function leastSizes(bounds: SearchBounds): Lengths {
-  const { style, held, ruler, caliperUm } = bounds;
-  const t = caliperTicks(caliperUm);
-  let filled: Lengths = { ...fillSizes(style, held), t };
-  for (const [name, { role, min }] of Object.entries(style.symbols)) {
-    const least = role === 'size' && held[name] === undefined ? leastForRoom(bounds, name, filled) : null;
-    if (least === null) continue;
-    const low = evaluateForm(formOf(min), {});
-    filled = { ...filled, [name]: markAbove(ticks(Math.max(least, low)), ruler.finest) };
+  const { style, held, ruler } = bounds;
+  const free = Object.entries(style.symbols).filter(
+    ([name, { role }]) => role === 'size' && held[name] === undefined,
+  );
+  let sizes: Lengths = fillSizes(style, held);
+  // One round settles what is linear; bowed and slanted rooms come nearer round by round.
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const before = sizes;
+    for (const [name, { min }] of free) {
+      const least = leastForRoom(bounds, name, sizes);
+      if (least === null) continue;
+      const low = evaluateForm(formOf(min), {});
+      sizes = { ...sizes, [name]: markAbove(ticks(Math.max(least, low)), ruler.finest) };
+    }
+    if (free.every(([name]) => before[name] === sizes[name])) break;
   }
   const grown = Object.fromEntries(
-    Object.entries(filled).filter(([name]) => leastForRoom(bounds, name, filled) !== null),
+    free.flatMap(([name]) => {
+      const size = sizes[name];
+      return size !== undefined && leastForRoom(bounds, name, sizes) !== null ? [[name, size]] : [];
+    }),
   );
-  return { ...fillSizes(style, { ...grown, ...held }), t };
+  return namesAt(bounds, fillSizes(style, { ...grown, ...held }));
 }
 
+const MOST_ROUNDS = 6; // source: our choice; bowed rooms settle in three or four
+const NUDGE = ticks(1016); // 1/8 in: whole after division by two, three and four
+const LEAST_SLOPE = 0.05; // a size that gives the room less than a twentieth of what it grows by gives it nothing
+
+const namesAt = ({ style, caliperUm, ruler, options = {} }: SearchBounds, sizes: Lengths): Lengths =>
+  nameValues(style, { sizes, caliperUm, mark: ruler.finest, options }).lengths;
+
 /** The least of this symbol that leaves the room on the axes it adds to, the others as they are; null if it adds to none. */
-function leastForRoom({ style, need }: SearchBounds, name: string, filled: Lengths): Ticks | null {
+function leastForRoom(bounds: SearchBounds, name: string, sizes: Lengths): Ticks | null {
+  const { style, need } = bounds;
+  const own = sizes[name] ?? ticks(0);
+  const here = namesAt(bounds, sizes);
+  const there = namesAt(bounds, { ...sizes, [name]: ticks(own + NUDGE) });
   let least: Ticks | null = null;
   style.inside.forEach((text, axis) => {
     const form = expandForm(formOf(text), style.lets ?? {});
-    const term = form.terms.find((one) => one.name === name);
-    if (name === 't' || term === undefined || term.times <= 0) return;
-    const without = evaluateForm(form, { ...filled, [name]: ticks(0) });
-    least = ticks(Math.max(least ?? 0, Math.ceil((((need[axis] ?? 0) - without) * form.over) / term.times)));
+    const has = exactValue(form, here);
+    const slope = (exactValue(form, there) - has) / NUDGE;
+    if (slope < LEAST_SLOPE) return;
+    least = ticks(Math.max(least ?? 0, Math.ceil(own + ((need[axis] ?? 0) - has) / slope - 1e-6)));
   });
   return least;
 }
+
+/** A form's value before it is rounded. */
+const exactValue = ({ terms, constant, over }: ReturnType<typeof formOf>, lengths: Lengths): number =>
+  terms.reduce((sum, { name, times }) => sum + times * (lengths[name] ?? 0), constant) / over;
 
 function marksFrom(least: Ticks, slack: Ticks, finest: Ticks): Ticks[] {
   const marks: Ticks[] = [];

@@ -1,0 +1,235 @@
+import { type CoordinateForm, type MarkForm, type StyleForms, valueAt } from './mark-forms';
+import { type MarkReader, type MarkTool, markReader, type PartRating } from './rate-marks';
+
+/** Sizes of some symbols whose marks read well together, with what each adds to the forms that need the other symbols too. */
+export interface SizeGroup {
+  /** Places of its symbols in the style's order. */
+  readonly symbols: readonly number[];
+  readonly values: readonly (readonly number[])[];
+  readonly ratings: readonly PartRating[];
+  /** Per node and form, what this group's symbols add, in ticks; `stride` forms a node. */
+  readonly adds: Float64Array;
+}
+
+export interface GroupedSearch {
+  readonly first: SizeGroup;
+  readonly second: SizeGroup;
+  /** What all forms come to with every symbol of both groups at nothing. */
+  readonly constants: readonly number[];
+  readonly stride: number;
+}
+
+/** The forms a pair of nodes is judged by: inside room with the least of each axis, limits that must not be negative, and blanks. */
+export interface JudgedForms {
+  readonly inside: readonly CoordinateForm[];
+  readonly need: readonly number[];
+  readonly limits: readonly CoordinateForm[];
+}
+
+type Lists = readonly (readonly number[])[];
+
+/**
+ * All combinations of the lists, as pairs of nodes of two groups of symbols that share no mark. One symbol is taken value by value where
+ * that parts the others better; what one group alone breaks, and what another node of its group beats with every partner, is left out.
+ * Exact: no combination that nothing beats is lost.
+ */
+export function groupSizes(
+  lists: Lists,
+  forms: StyleForms,
+  judged: JudgedForms,
+  tool: MarkTool,
+): GroupedSearch[] {
+  const { marks } = forms;
+  const all = [...judged.inside, ...judged.limits, ...forms.blanks.flatMap(({ across, up }) => [across, up])];
+  const { cut, largest } = bestCut(marks, lists);
+  const others = lists.flatMap((_, i) => (i === cut || largest.includes(i) ? [] : [i]));
+  const isFirst = (mark: MarkForm) => largest.some((symbol) => asksFor(mark, symbol));
+  const readers = [
+    markReader(marks.filter(isFirst), tool),
+    markReader(
+      marks.filter((mark) => !isFirst(mark)),
+      tool,
+    ),
+  ] as const;
+  return (cut === null ? [null] : (lists[cut] ?? [])).map((value) => {
+    const now = cut === null ? lists : lists.map((list, i) => (i === cut ? [value ?? 0] : list));
+    const shared = { lists: now, all, judged };
+    const first = nodesOf(shared, largest, others, readers[0]);
+    const second = nodesOf(shared, others, largest, readers[1]);
+    const constants = all.map(
+      ({ constant, times }) => constant + (cut === null ? 0 : (times[cut] ?? 0) * (value ?? 0)),
+    );
+    const pair = { all, judged, constants };
+    return {
+      first: unbeaten(first, second, pair),
+      second: unbeaten(second, first, pair),
+      constants,
+      stride: all.length,
+    };
+  });
+}
+
+const asksFor = ({ at, span }: MarkForm, symbol: number): boolean =>
+  (at.times[symbol] ?? 0) !== 0 || (span?.times[symbol] ?? 0) !== 0;
+
+/** The values of all symbols at a pair of nodes. */
+export const joinValues = ({ first, second }: GroupedSearch, a: number, b: number): number[] =>
+  (first.values[a] ?? []).map((value, i) =>
+    second.symbols.includes(i) ? (second.values[b]?.[i] ?? value) : value,
+  );
+
+/** The symbol to take value by value, and the largest group of those left: the choice with the fewest nodes in all. */
+function bestCut(marks: readonly MarkForm[], lists: Lists): { cut: number | null; largest: number[] } {
+  let best = { cut: null as number | null, largest: [] as number[], nodes: Number.POSITIVE_INFINITY };
+  for (const cut of [null, ...lists.keys()]) {
+    const groups = groupsOf(marks, lists.length, cut);
+    const largest = groups.reduce(
+      (a, b) => (combinationsOf(b, lists) > combinationsOf(a, lists) ? b : a),
+      groups[0] ?? [],
+    );
+    const others = groups.flat().filter((i) => !largest.includes(i));
+    const each = combinationsOf(largest, lists) + combinationsOf(others, lists);
+    const nodes = each * (cut === null ? 1 : (lists[cut]?.length ?? 1));
+    if (nodes < best.nodes) best = { cut, largest, nodes };
+  }
+  return best;
+}
+
+/** Symbols that stand in one mark, or in two that share another symbol; the cut one stands in none. */
+function groupsOf(marks: readonly MarkForm[], symbols: number, cut: number | null): number[][] {
+  const home = Array.from({ length: symbols }, (_, i) => i);
+  for (const mark of marks) {
+    const used = home.flatMap((_, i) => (i !== cut && asksFor(mark, i) ? [i] : []));
+    const to = home[used[0] ?? 0] ?? 0;
+    for (const symbol of used) {
+      const from = home[symbol];
+      home.forEach((at, i) => {
+        if (at === from) home[i] = to;
+      });
+    }
+  }
+  return [...new Set(home)]
+    .map((one) => home.flatMap((at, i) => (at === one && i !== cut ? [i] : [])))
+    .filter((group) => group.length > 0);
+}
+
+const combinationsOf = (symbols: readonly number[], lists: Lists): number =>
+  symbols.reduce((n, symbol) => n * (lists[symbol]?.length ?? 1), 1);
+
+interface Shared {
+  readonly lists: Lists;
+  readonly all: readonly CoordinateForm[];
+  readonly judged: JudgedForms;
+}
+
+/** Every combination of these symbols (those of the other group at their first) whose marks all read, and that breaks no form of its own. */
+function nodesOf(
+  { lists, all, judged }: Shared,
+  symbols: readonly number[],
+  others: readonly number[],
+  reader: MarkReader,
+): SizeGroup {
+  const least = [...judged.need, ...judged.limits.map(() => 0)];
+  const own = least.flatMap((bound, f) => {
+    const form = all[f];
+    return form && others.every((i) => (form.times[i] ?? 0) === 0) ? [{ form, bound }] : [];
+  });
+  const values: number[][] = [];
+  const ratings: PartRating[] = [];
+  const adds: number[] = [];
+  const now = lists.map((list) => list[0] ?? 0);
+  const choose = (depth: number): void => {
+    const symbol = symbols[depth];
+    if (symbol !== undefined) {
+      for (const value of lists[symbol] ?? []) {
+        now[symbol] = value;
+        choose(depth + 1);
+      }
+      return;
+    }
+    for (const { form, bound } of own) if (valueAt(form, now) < bound) return;
+    const rating = reader.rate(now);
+    if (rating === null) return;
+    values.push([...now]);
+    ratings.push(rating);
+    for (const { times } of all) {
+      let sum = 0;
+      for (const one of symbols) sum += (times[one] as number) * (now[one] as number);
+      adds.push(sum);
+    }
+  };
+  choose(0);
+  return { symbols, values, ratings, adds: Float64Array.from(adds) };
+}
+
+interface Paired {
+  readonly all: readonly CoordinateForm[];
+  readonly judged: JudgedForms;
+  readonly constants: readonly number[];
+}
+
+/**
+ * The nodes that no other node of the group beats or equals with every partner: no rougher, no more edges, no more distances even if every
+ * distance that could be shared with a partner is; no larger blank; no larger room, and where a partner has a say in a room or a limit, one
+ * that stands with every partner or no worse than this node's.
+ */
+function unbeaten(group: SizeGroup, partners: SizeGroup, { all, judged, constants }: Paired): SizeGroup {
+  const stride = all.length;
+  const axes = judged.need.length;
+  const ends = axes + judged.limits.length;
+  const least = Float64Array.from({ length: stride }, (_, f) => (f < axes ? (judged.need[f] ?? 0) : 0));
+  // The least a partner adds to each form: what stands with that stands with every partner.
+  const low = new Float64Array(stride).fill(Number.POSITIVE_INFINITY);
+  for (let b = 0; b < partners.values.length; b++)
+    for (let f = 0; f < stride; f++)
+      low[f] = Math.min(low[f] as number, partners.adds[b * stride + f] as number);
+  const shared = new Set(partners.ratings.flatMap(({ settings }) => settings));
+  const fewest = group.ratings.map(
+    ({ settings }) => settings.length - settings.filter((distance) => shared.has(distance)).length,
+  );
+  const { adds, ratings } = group;
+  const stands = (node: number, f: number): boolean =>
+    Math.round((constants[f] as number) + (adds[node * stride + f] as number) + (low[f] as number)) >=
+    (least[f] as number);
+  const beats = (a: number, b: number): boolean => {
+    const [mine, theirs] = [ratings[a] as PartRating, ratings[b] as PartRating];
+    if (mine.roughness > theirs.roughness || mine.edges > theirs.edges) return false;
+    if (mine.settings.length > (fewest[b] as number) && !isPart(mine.settings, theirs.settings)) return false;
+    for (let f = 0; f < stride; f++) {
+      const gap = (adds[a * stride + f] as number) - (adds[b * stride + f] as number);
+      if (gap > 0 && (f < axes || f >= ends)) return false;
+      if (gap < 0 && f < ends && !stands(a, f)) return false;
+    }
+    return true;
+  };
+  const order = ratings.map((_, i) => i);
+  const sizeOf = (node: number) => {
+    let sum = 0;
+    for (let f = ends; f < stride; f++) sum += adds[node * stride + f] as number;
+    return sum;
+  };
+  const sums = order.map(sizeOf);
+  order.sort(
+    (a, b) =>
+      (ratings[a] as PartRating).roughness - (ratings[b] as PartRating).roughness ||
+      (sums[a] as number) - (sums[b] as number),
+  );
+  const kept: number[] = [];
+  for (const node of order) if (!kept.some((other) => beats(other, node))) kept.push(node);
+  return {
+    symbols: group.symbols,
+    values: kept.map((node) => group.values[node] ?? []),
+    ratings: kept.map((node) => ratings[node] as PartRating),
+    adds: rowsOf(adds, kept, stride),
+  };
+}
+
+function rowsOf(from: Float64Array, rows: readonly number[], stride: number): Float64Array {
+  const taken = new Float64Array(rows.length * stride);
+  for (const [i, row] of rows.entries())
+    taken.set(from.subarray(row * stride, (row + 1) * stride), i * stride);
+  return taken;
+}
+
+const isPart = (some: readonly number[], of: readonly number[]): boolean =>
+  some.every((one) => of.includes(one));
