@@ -40,6 +40,8 @@ export const recipe = z.strictObject({
   contents: contents.optional(),
   /** Symbols that the search for easy marks must leave as they are. */
   held: z.array(symbolName).max(50).optional(),
+  /** The marks that working allowances are rounded up to; 1/16 in where none is named. */
+  markMm: lengthMm.optional(),
   /** A net of the maker's own as FOLD text; the style is then `own-net`. */
   ownNet: z.string().max(1_000_000).optional(),
   handout: handout.optional(),

@@ -31,7 +31,13 @@ const sizesOf = (recipe: Recipe): Readonly<Record<string, Ticks>> =>
 export function netOfRecipe(recipe: Recipe): BoxNet | null {
   const style = styleById(recipe.styleId);
   if (!style) return null;
-  return layNet(style, { sizes: sizesOf(recipe), options: recipe.options, caliperUm: recipe.caliperUm });
+  const { options, caliperUm, markMm } = recipe;
+  return layNet(style, {
+    sizes: sizesOf(recipe),
+    options,
+    caliperUm,
+    ...(markMm === undefined ? {} : { mark: ticksOfMm(markMm) }),
+  });
 }
 
 /** Every line of the event as boxes, spares counted; lines whose recipe, style or dressing is gone are told of. */
