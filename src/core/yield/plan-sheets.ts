@@ -5,7 +5,8 @@ import { checkBound } from './proof/check-bound';
 import { Effort, type EffortLimits } from './stock/effort';
 import { nameParts } from './stock/name-parts';
 import { type StockPlan, solveStock } from './stock/solve-stock';
-import type { CuttingTool, SheetPaper, SheetPart, SheetPlan } from './types';
+import type { BoundProof, CuttingTool, SheetPaper, SheetPart, SheetPlan } from './types';
+import { writePoints, writeProof } from './write-proof';
 
 export interface PlanOptions extends EffortLimits {
   /** Told every better plan on the way to the last. */
@@ -24,22 +25,19 @@ export function planSheets(
   options: PlanOptions = {},
 ): SheetPlan {
   const sheet = layProblem(parts, paper, tool);
+  const holds = (plan: SheetPlan): boolean =>
+    plan.proof === null || checkBound(plan.proof, parts, paper, tool, plan.unplaced) === null;
   const write = (plan: StockPlan): SheetPlan => {
-    const written = writePlan(plan, sheet, paper);
-    return boundHolds(written, parts, paper, tool) ? written : withoutBound(written);
+    const written = writePlan(plan, writeProof(plan, sheet), sheet, paper);
+    if (holds(written)) return written;
+    const plain = writePlan(plan, plan.bound && writePoints(plan.bound, sheet), sheet, paper);
+    return plan.cases !== null && holds(plain) ? plain : withoutBound(written);
   };
   const tell =
     options.onProgress === undefined ? undefined : (plan: StockPlan) => options.onProgress?.(write(plan));
-  if (sheet.problem.items.length === 0) return write({ uses: [], sheets: 0, bound: null });
+  if (sheet.problem.items.length === 0) return write({ uses: [], sheets: 0, bound: null, cases: null });
   return write(solveStock(sheet.problem, new Effort(options), tell));
 }
-
-const boundHolds = (
-  { proof, unplaced }: SheetPlan,
-  parts: readonly SheetPart[],
-  paper: SheetPaper,
-  tool: CuttingTool,
-): boolean => proof === null || checkBound(proof, parts, paper, tool, unplaced) === null;
 
 const withoutBound = (plan: SheetPlan): SheetPlan => ({
   ...plan,
@@ -48,11 +46,13 @@ const withoutBound = (plan: SheetPlan): SheetPlan => ({
   proof: null,
 });
 
-function writePlan({ uses, sheets, bound }: StockPlan, sheet: SheetProblem, paper: SheetPaper): SheetPlan {
-  const lowerBound = bound?.sheets ?? 0;
-  const points = sheet.kinds.flatMap(({ parts }, item) =>
-    parts.map(({ part }) => [part.id, bound?.points[item] ?? 0] as const),
-  );
+function writePlan(
+  { uses, sheets }: StockPlan,
+  proof: BoundProof | null,
+  sheet: SheetProblem,
+  paper: SheetPaper,
+): SheetPlan {
+  const lowerBound = proof?.sheets ?? 0;
   return {
     paper: paper.id,
     sheets,
@@ -62,8 +62,7 @@ function writePlan({ uses, sheets, bound }: StockPlan, sheet: SheetProblem, pape
       const next = names.map((parts) => parts.values());
       return { sheets: copies, ...layTree(tree, sheet, (item) => next[item]!.next().value!) };
     }),
-    proof:
-      bound === null ? null : { points: Object.fromEntries(points), most: bound.most, sheets: bound.sheets },
+    proof,
     unplaced: sheet.unplaced,
   };
 }

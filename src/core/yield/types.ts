@@ -87,6 +87,28 @@ export interface BoundProof {
   readonly most: number;
   /** What the proof shows: at least this many sheets. */
   readonly sheets: number;
+  /** Where the points alone do not show it: one sheet less would have to be made of few layouts, and every choice of them is looked at. */
+  readonly cases?: CaseProof;
+}
+
+/**
+ * By the points, a plan on one sheet less can use only layouts of at least `least` points. A choice splits on how often one of them (its
+ * content by part) is used; each case ends with points of its own that what is left in it is too much for the sheets left.
+ */
+export type CaseTree =
+  | { readonly points: Readonly<Record<string, number>> }
+  | {
+      readonly layout: Readonly<Record<string, number>>;
+      readonly atMost: number;
+      readonly less: CaseTree;
+      readonly more: CaseTree;
+    };
+
+export interface CaseProof {
+  readonly least: number;
+  /** How many layouts hold as much, none of which is part of another. */
+  readonly layouts: number;
+  readonly tree: CaseTree;
 }
 
 /** Always an answer, always a bound: `proven` means no plan uses fewer sheets of this paper. */

@@ -1,4 +1,4 @@
-import { joinPieces, type PatternTree } from '../pattern/pattern';
+import { joinPieces, type Pattern, type PatternTree, patternOf } from '../pattern/pattern';
 import { type CuttingProblem, liesOf } from '../problem/cutting-problem';
 import type { Effort } from '../stock/effort';
 import { ABOVE, BESIDE, BlockStore, ITEM, type NewBlock } from './block-store';
@@ -14,6 +14,8 @@ export interface BlockQuestion {
   readonly discounts: readonly (readonly number[])[];
   /** Only patterns worth more than this are looked for. */
   readonly above: number;
+  /** Collect every pattern worth more than `above`, not only ever better ones. */
+  readonly every?: boolean;
   /** Blocks kept at most. */
   readonly room: number;
 }
@@ -21,10 +23,13 @@ export interface BlockQuestion {
 export interface BlockAnswer {
   /** Null: no pattern is worth more than asked. */
   readonly best: { readonly value: number; readonly tree: PatternTree } | null;
+  /** Every pattern asked for, one for each content; empty unless `every` was asked. */
+  readonly all: readonly Pattern[];
   /** False: room or effort ran out, and a better pattern may exist. */
   readonly complete: boolean;
 }
 
+const READ_AT_MOST = 40_000; // Patterns read out of their blocks; more are of no use to anyone.
 const SAME = 1e-7; // Two sums of values closer than this are equal; values are whole or well scaled.
 
 /**
@@ -48,6 +53,8 @@ class BlockSearch {
   private readonly next: NewBlock;
   private above: number;
   private bestBlock = -1;
+  private bestValue = Number.NEGATIVE_INFINITY;
+  private readonly found: number[] = [];
 
   constructor(question: BlockQuestion, effort: Effort) {
     const { sizes, values, demands, discounts } = question;
@@ -88,9 +95,12 @@ class BlockSearch {
       this.extend(block, BESIDE, rows);
       this.extend(block, ABOVE, stacks);
     }
-    if (this.bestBlock < 0) return { best: null, complete };
+    const items = this.question.values.length;
+    const all = this.found.slice(0, READ_AT_MOST).map((block) => patternOf(this.read(block), items));
+    if (this.found.length > READ_AT_MOST) complete = false;
+    if (this.bestBlock < 0) return { best: null, all, complete };
     const tree = this.read(this.bestBlock);
-    return { best: { value: this.above, tree }, complete };
+    return { best: { value: this.bestValue, tree }, all, complete };
   }
 
   private addItems(): void {
@@ -109,11 +119,15 @@ class BlockSearch {
   }
 
   private keep(): void {
+    const blocks = this.store.size;
     if (!this.store.add(this.next)) return;
     const value = this.next.scores[0]!;
     if (value <= this.above + SAME) return;
-    this.above = value;
-    this.bestBlock = this.store.size - 1;
+    if (this.question.every === true) this.found.push(blocks);
+    else this.above = value;
+    if (value <= this.bestValue) return;
+    this.bestValue = value;
+    this.bestBlock = blocks;
   }
 
   /** Whether a block can still grow into something better than the best. */

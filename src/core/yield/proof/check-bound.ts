@@ -1,4 +1,6 @@
-import type { BoundProof, CuttingTool, SheetPaper, SheetPart } from '../types';
+import type { BoundProof, CaseProof, CuttingTool, SheetPaper, SheetPart } from '../types';
+import { checkCases } from './check-cases';
+import { groupParts, listLayouts } from './list-layouts';
 import { mostPoints } from './most-points';
 
 /**
@@ -19,7 +21,32 @@ export function checkBound(
     (sum, { id, count }) => sum + BigInt(proof.points[id] ?? 0) * BigInt(count),
     0n,
   );
+  if (proof.cases !== undefined) return checkByCases(proof, proof.cases, placed, paper, tool, total);
   if (total <= BigInt(proof.most) * BigInt(proof.sheets - 1))
     return `${total} points need no ${proof.sheets} sheets of ${proof.most}`;
   return null;
+}
+
+/** As far as the points go, then case by case; the layouts are counted again here. Only for free stages and a tool that reaches. */
+function checkByCases(
+  { points, most, sheets }: BoundProof,
+  cases: CaseProof,
+  placed: readonly SheetPart[],
+  paper: SheetPaper,
+  tool: CuttingTool,
+  total: bigint,
+): string | null {
+  const { left, right, near, far } = paper.squaring;
+  const width = paper.across - left - right + tool.kerf;
+  const height = paper.up - near - far + tool.kerf;
+  const reach = tool.longestCut === null ? Number.POSITIVE_INFINITY : tool.longestCut + tool.kerf;
+  if (tool.stages !== 'free' || reach < Math.max(width, height))
+    return 'cases are counted for free cuts alone';
+  const least = total - BigInt(most) * BigInt(sheets - 2);
+  if (least !== BigInt(cases.least)) return `a layout needs ${least} points, the proof says ${cases.least}`;
+  const groups = groupParts(placed, paper, tool.kerf, points);
+  const layouts = listLayouts(groups, width, height, cases.least);
+  if (layouts === null) return 'more layouts than can be counted';
+  if (layouts.length !== cases.layouts) return `${layouts.length} layouts, the proof says ${cases.layouts}`;
+  return checkCases(cases, groups, layouts, sheets - 1);
 }

@@ -1,65 +1,80 @@
-import { fillTable, layTable, readSheet, type ValueTable } from '../pattern/best-pattern';
-import { layGrid } from '../pattern/cutting-grid';
+import { fillTable, readSheet, type ValueTable } from '../pattern/best-pattern';
 import { type Pattern, patternOf } from '../pattern/pattern';
-import type { CuttingProblem } from '../problem/cutting-problem';
 import { CoverMaster } from './cover-master';
 import type { Effort } from './effort';
 
 /** The best mixture of patterns when sheets may be cut in fractions. */
 export interface FractionalPlan {
   readonly uses: readonly { readonly pattern: Pattern; readonly sheets: number }[];
-  readonly patterns: readonly Pattern[];
   readonly prices: readonly number[];
   readonly sheets: number;
 }
 
-/** The most copies of each item alone: one pattern an item, from which the linear program starts. */
-function startingPatterns(table: ValueTable, problem: CuttingProblem): Pattern[] {
-  const items = problem.items.length;
-  return problem.items.map((_, item) => {
-    const values = new Float64Array(items);
-    values[item] = 1;
-    fillTable(table, values);
-    return patternOf(readSheet(table, values), items);
-  });
-}
+/** Patterns generated as they are wanted, kept from one question to the next: what is still to be cut asks again and again. */
+export class Columns {
+  readonly patterns: Pattern[];
+  private readonly table: ValueTable;
+  private readonly items: number;
+  private readonly starting: readonly Pattern[];
+  private readonly known = new Set<string>();
 
-/**
- * Solves the fractional problem by generating patterns as they are wanted. Stops early when the effort is spent or when the bound already
- * rounds up to the same number of sheets. Items must all fit the sheet.
- */
-export function generateColumns(
-  problem: CuttingProblem,
-  effort: Effort,
-  known: readonly Pattern[] = [],
-): FractionalPlan {
-  const table = layTable(layGrid(problem));
-  const demands = problem.items.map(({ demand }) => demand);
-  const patterns = startingPatterns(table, problem);
-  const master = new CoverMaster(demands, patterns.map(({ counts }) => counts)); // biome-ignore format: one line
-  const add = (pattern: Pattern): void => {
-    master.add(pattern.counts);
-    patterns.push(pattern);
-  };
-  known.forEach(add);
-  const work = tableWork(table);
-  for (;;) {
-    master.settle();
-    if (effort.isSpent()) break;
-    const prices = master.prices().map((price) => Math.max(price, 0));
-    const value = fillTable(table, prices);
-    effort.spend(work);
-    if (value <= 1 + 1e-9) break;
-    const sheets = master.value;
-    if (Math.ceil(sheets - 1e-6) === Math.ceil(sheets / value - 1e-6)) break;
-    add(patternOf(readSheet(table, prices), demands.length));
+  /** Items must all fit the sheet. */
+  constructor(table: ValueTable) {
+    this.table = table;
+    this.items = table.grid.problem.items.length;
+    this.starting = this.startingPatterns();
+    this.patterns = [...this.starting];
+    for (const { counts } of this.patterns) this.known.add(counts.join());
   }
-  return {
-    uses: master.uses().map(({ column, sheets }) => ({ pattern: patterns[column] as Pattern, sheets })),
-    patterns,
-    prices: Array.from(master.prices(), (price) => Math.max(price, 0)),
-    sheets: master.value,
-  };
+
+  /** Keeps a pattern for the questions to come. */
+  add(pattern: Pattern): void {
+    const key = pattern.counts.join();
+    if (this.known.has(key)) return;
+    this.known.add(key);
+    this.patterns.push(pattern);
+  }
+
+  /**
+   * Solves the fractional problem for these demands. Stops early when the effort is spent or, unless `toTheEnd`, when the bound already
+   * rounds up to the same number of sheets.
+   */
+  solve(demands: readonly number[], effort: Effort, toTheEnd = false): FractionalPlan {
+    const { table, patterns } = this;
+    const master = new CoverMaster(demands, this.starting.map(({ counts }) => counts)); // biome-ignore format: one line
+    for (const { counts } of patterns.slice(this.starting.length)) master.add(counts);
+    const work = tableWork(table);
+    for (;;) {
+      effort.spend(master.settle());
+      if (effort.isSpent()) break;
+      const prices = master.prices().map((price) => Math.max(price, 0));
+      const value = fillTable(table, prices);
+      effort.spend(work);
+      if (value <= 1 + 1e-9) break;
+      const sheets = master.value;
+      if (!toTheEnd && Math.ceil(sheets - 1e-6) === Math.ceil(sheets / value - 1e-6)) break;
+      const pattern = patternOf(readSheet(table, prices), this.items);
+      const before = patterns.length;
+      this.add(pattern);
+      if (patterns.length === before) break; // Met before: the sums differ by rounding alone.
+      master.add(pattern.counts);
+    }
+    return {
+      uses: master.uses().map(({ column, sheets }) => ({ pattern: patterns[column]!, sheets })),
+      prices: Array.from(master.prices(), (price) => Math.max(price, 0)),
+      sheets: master.value,
+    };
+  }
+
+  /** The most copies of each item alone: one pattern an item, from which the linear program starts. */
+  private startingPatterns(): Pattern[] {
+    return Array.from({ length: this.items }, (_, item) => {
+      const values = new Float64Array(this.items);
+      values[item] = 1;
+      fillTable(this.table, values);
+      return patternOf(readSheet(this.table, values), this.items);
+    });
+  }
 }
 
 /** Additions that filling a table takes. */

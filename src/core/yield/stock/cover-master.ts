@@ -1,10 +1,11 @@
 /**
  * The linear program "fewest sheets, every demand covered" over the patterns met so far: dense revised simplex with an explicit inverse.
- * Columns are pattern counts (cost 1) and surpluses (cost 0). Only a guide: what it claims is proven elsewhere, in whole numbers.
- * Source: Gilmore & Gomory, Oper. Res. 9 (1961) 849-859.
+ * Columns are pattern counts (cost 1, if not said) and surpluses (cost 0). A row of demand below 0 caps what its columns take from it. Only a
+ * guide: what it claims is proven elsewhere, in whole numbers. Source: Gilmore & Gomory, Oper. Res. 9 (1961) 849-859.
  */
 export class CoverMaster {
   readonly columns: (readonly number[])[] = [];
+  private readonly costs: number[] = [];
   /** Column in each basis place; -1 - i is the surplus of row i. */
   private readonly basis: Int32Array;
   private readonly inverse: Float64Array;
@@ -13,12 +14,12 @@ export class CoverMaster {
   private sinceFactored = 0;
   private readonly demands: readonly number[];
 
-  /** `starting` holds one column per row, with copies of that row's item alone. */
-  constructor(demands: readonly number[], starting: readonly (readonly number[])[]) {
+  /** `starting` holds one column for each row that is no cap, with copies of that row's item alone; caps are the last rows. */
+  constructor(demands: readonly number[], starting: readonly (readonly number[])[], cost = 1) {
     this.demands = demands;
     const rows = demands.length;
-    this.columns.push(...starting);
-    this.basis = Int32Array.from(demands, (_, row) => row);
+    for (const counts of starting) this.add(counts, cost);
+    this.basis = Int32Array.from(demands, (_, row) => (row < starting.length ? row : -1 - row));
     this.inverse = new Float64Array(rows * rows);
     // A little more of each, different for every row, so that no two rows run out at once and the simplex cannot circle.
     this.perturbed = Float64Array.from(
@@ -27,7 +28,7 @@ export class CoverMaster {
     );
     this.amounts = new Float64Array(rows);
     for (let row = 0; row < rows; row++) {
-      const copies = starting[row]?.[row] ?? 1;
+      const copies = row < starting.length ? (starting[row]?.[row] ?? 1) : -1;
       this.inverse[row * rows + row] = 1 / copies;
       this.amounts[row] = this.perturbed[row]! / copies;
     }
@@ -39,14 +40,16 @@ export class CoverMaster {
     const prices = new Float64Array(rows);
     for (let place = 0; place < rows; place++) {
       if (this.basis[place]! < 0) continue;
-      for (let row = 0; row < rows; row++) prices[row] = prices[row]! + this.inverse[place * rows + row]!;
+      const cost = this.costs[this.basis[place]!]!;
+      for (let row = 0; row < rows; row++)
+        prices[row] = prices[row]! + cost * this.inverse[place * rows + row]!;
     }
     return prices;
   }
 
-  /** Sheets, in fractions. */
+  /** Sheets, in fractions; columns of another cost count as that many. */
   get value(): number {
-    return this.uses().reduce((sum, { sheets }) => sum + sheets, 0);
+    return this.uses().reduce((sum, { column, sheets }) => sum + this.costs[column]! * sheets, 0);
   }
 
   /** Patterns in the basis and how many sheets each, in fractions. */
@@ -63,17 +66,22 @@ export class CoverMaster {
     return uses;
   }
 
-  /** Brings in surpluses and known patterns until none of them improves the plan. */
-  settle(): void {
+  /** Brings in surpluses and known patterns until none of them improves the plan; answers the steps it took. */
+  settle(): number {
+    const rows = this.demands.length;
+    let steps = 0;
     for (let round = 0; round < 20_000; round++) {
       const prices = this.prices();
       const entering = this.mostWanted(prices);
-      if (entering === null || !this.enter(entering)) return;
+      steps += rows * (this.columns.length + 3 * rows);
+      if (entering === null || !this.enter(entering)) break;
     }
+    return steps;
   }
 
   /** Adds a pattern; the next `settle` may use it. */
-  add(counts: readonly number[]): number {
+  add(counts: readonly number[], cost = 1): number {
+    this.costs.push(cost);
     return this.columns.push(counts) - 1;
   }
 
@@ -87,7 +95,7 @@ export class CoverMaster {
       }
     if (best !== null) return best;
     for (const [column, counts] of this.columns.entries()) {
-      let cost = 1;
+      let cost = this.costs[column]!;
       for (let row = 0; row < prices.length; row++) cost -= prices[row]! * counts[row]!;
       if (cost < least) {
         least = cost;

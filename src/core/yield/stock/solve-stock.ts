@@ -3,11 +3,13 @@ import { type CuttingGrid, layGrid } from '../pattern/cutting-grid';
 import { LimitedPatterns } from '../pattern/limited-pattern';
 import { keepWanted, patternOf } from '../pattern/pattern';
 import type { CuttingProblem } from '../problem/cutting-problem';
-import { type FractionalPlan, generateColumns, tableWork } from './column-generation';
+import { Columns, type FractionalPlan, tableWork } from './column-generation';
 import type { Effort } from './effort';
+import { listOf, PatternFinder } from './every-pattern';
 import { type PatternUse, sheetsOf, stillWanted } from './pattern-plan';
 import { type PointsBound, simplestPoints } from './points-bound';
 import { type FindPattern, planSequentially, type ValueMemory } from './sequential-plan';
+import { type CasesBound, settleCases, tryDives } from './settle-cases';
 import { swayFrom } from './sway';
 
 export interface StockPlan {
@@ -15,6 +17,8 @@ export interface StockPlan {
   readonly sheets: number;
   /** Null before anything is known. */
   readonly bound: PointsBound | null;
+  /** A better bound than `bound`, if every choice of patterns was looked at. */
+  readonly cases: CasesBound | null;
 }
 
 export type TellStock = (plan: StockPlan) => void;
@@ -28,8 +32,13 @@ export function solveStock(
   return new StockSearch(problem, effort, tell).run();
 }
 
+/** Blocks kept while every pattern is looked for: at first, and at most. source: our own, measured */
+const FIRST_ROOM = 30_000;
+const MOST_ROOM = 2_000_000;
+const DIVES = 8; // Tries to dive among the patterns of the fractional plan. source: our own, measured
+
 class StockSearch {
-  private best: StockPlan = { uses: [], sheets: Number.POSITIVE_INFINITY, bound: null };
+  private best: StockPlan = { uses: [], sheets: Number.POSITIVE_INFINITY, bound: null, cases: null };
   private readonly problem: CuttingProblem;
   private readonly effort: Effort;
   private readonly tell: TellStock;
@@ -67,22 +76,41 @@ class StockSearch {
       ),
     );
     if (this.isProven()) return this.best;
-    const fractional = generateColumns(this.problem, this.effort.share(0.7));
+    const columns = new Columns(this.table);
+    const fractional = columns.solve(this.wanted, this.effort.share(0.5));
     this.raiseBound(fractional.prices);
     this.round(fractional, find);
-    while (!this.isProven() && !this.effort.isSpent())
-      this.keep(
-        planSequentially(
-          this.wanted,
-          this.areas,
-          this.sheetArea,
-          memory,
-          find,
-          this.sway,
-          this.best.sheets - 1,
-        ),
-      );
+    if (this.isProven()) return this.best;
+    const { patterns } = columns;
+    const known = listOf(patterns, this.wanted.length);
+    for (let before = Number.POSITIVE_INFINITY; this.best.sheets < before && !this.isProven(); ) {
+      before = this.best.sheets;
+      this.keep(tryDives(this.wanted, patterns, known, before - 1, DIVES, this.effort, this.sway));
+    }
+    const finder = this.problem.stages === 'free' && !this.grid.exact ? new PatternFinder(this.table) : null;
+    let prices = fractional.prices;
+    for (let room = FIRST_ROOM; !this.isProven() && !this.effort.isSpent(); room *= 4) {
+      if (finder !== null && room <= MOST_ROOM) {
+        if (room === FIRST_ROOM) prices = columns.solve(this.wanted, this.effort, true).prices;
+        this.lookAtEvery(finder, prices, room);
+      }
+      const sequential = finder === null ? Number.POSITIVE_INFINITY : room / FIRST_ROOM;
+      for (let i = 0; i < 20 * sequential && !this.isProven() && !this.effort.isSpent(); i++)
+        this.keep(planSequentially(this.wanted, this.areas, this.sheetArea, memory, find, this.sway, this.best.sheets - 1)); // biome-ignore format: one line
+    }
     return this.best;
+  }
+
+  /** Every pattern that a plan on as few sheets as the bound allows could use, and every choice of them; the bound may rise more than once. */
+  private lookAtEvery(finder: PatternFinder, prices: readonly number[], room: number): void {
+    while (!this.isProven() && !this.effort.isSpent()) {
+      const aim = this.lowest();
+      const choice = finder.find(prices, aim, room, this.effort);
+      const { uses, bound } = settleCases(this.wanted, choice, aim, this.effort, this.sway);
+      this.keep(uses);
+      if (bound === null) return;
+      this.best = { ...this.best, cases: bound };
+    }
   }
 
   private round(fractional: FractionalPlan, find: FindPattern): void {
@@ -116,12 +144,15 @@ class StockSearch {
     };
   }
 
-  private isProven = (): boolean => this.best.sheets <= (this.best.bound?.sheets ?? 0);
+  private isProven = (): boolean => this.best.sheets <= this.lowest();
+
+  /** No plan uses fewer sheets than this. */
+  private lowest = (): number => Math.max(this.best.bound?.sheets ?? 0, this.best.cases?.sheets ?? 0);
 
   private keep(uses: readonly PatternUse[] | null): void {
     if (uses === null) return;
     const sheets = sheetsOf(uses);
-    if (sheets >= this.best.sheets) return;
+    if (sheets >= this.best.sheets || stillWanted(this.wanted, uses).some((count) => count > 0)) return;
     this.best = { ...this.best, uses, sheets };
     this.tell(this.best);
   }

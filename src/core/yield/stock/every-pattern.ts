@@ -1,0 +1,96 @@
+import { buildBlocks } from '../knapsack/build-blocks';
+import { findDiscounts } from '../knapsack/discount-prices';
+import { type BlockSizes, layBlockSizes } from '../knapsack/outer-bound';
+import { fillTable, type ValueTable } from '../pattern/best-pattern';
+import type { Pattern } from '../pattern/pattern';
+import type { PatternList } from './case-program';
+import { tableWork } from './column-generation';
+import type { Effort } from './effort';
+
+/** The patterns that a plan of so many sheets can be made of. */
+export interface PatternChoice {
+  readonly list: PatternList;
+  readonly patterns: readonly Pattern[];
+  /** Points by which the others are ruled out, and the most on one sheet. */
+  readonly points: readonly number[];
+  readonly most: number;
+  /** Every such pattern is here, and none that another covers. */
+  readonly complete: boolean;
+}
+
+const SCALE = 1e9; // Points for one sheet: fine enough for prices, and sums stay whole.
+const FILTERED = 6000; // Patterns up to which those that others cover are taken out. source: our own, measured
+
+/**
+ * Finds every pattern that may be part of a plan on `sheets` sheets: each of its sheets must hold what the others, filled to the brim, leave
+ * over. Copies beyond the demand are never counted. Free stages, and a tool that reaches.
+ */
+export class PatternFinder {
+  private sizes: BlockSizes | null = null;
+  private readonly table: ValueTable;
+  private readonly demands: readonly number[];
+  private readonly caps: readonly number[];
+
+  constructor(table: ValueTable) {
+    const { items, width, height } = table.grid.problem;
+    this.table = table;
+    this.demands = items.map(({ demand }) => demand);
+    this.caps = items.map((item) =>
+      Math.min(item.demand, Math.floor((width * height) / (item.width * item.height))),
+    );
+  }
+
+  find(prices: readonly number[], sheets: number, room: number, effort: Effort): PatternChoice {
+    const { table, demands, caps } = this;
+    this.sizes ??= layBlockSizes(table.grid.problem);
+    const points = prices.map((price) => Math.floor(price * SCALE + 1e-3));
+    const most = fillTable(table, points);
+    const total = points.reduce((sum, point, item) => sum + point * demands[item]!, 0);
+    const least = total - (sheets - 1) * most;
+    const none = points.map(() => 0);
+    const work = tableWork(table);
+    const rounds = Math.min(40, Math.floor(2e7 / work));
+    const { discounts, bound } = findDiscounts(table, points, caps, rounds, () => effort.isSpent());
+    effort.spend(work * (rounds + 2));
+    const question = {
+      sizes: this.sizes,
+      values: points,
+      demands: caps,
+      discounts: bound < most ? [discounts, none] : [none],
+      above: least - 0.5,
+      every: true,
+      room,
+    };
+    const { all, complete } = buildBlocks(question, effort);
+    const filtered = all.length <= FILTERED;
+    const patterns = filtered ? uncovered(all, points) : all;
+    return {
+      patterns,
+      list: listOf(patterns, demands.length),
+      points,
+      most,
+      complete: complete && filtered,
+    };
+  }
+}
+
+/** Patterns in one flat list. */
+export const listOf = (patterns: readonly Pattern[], items: number): PatternList => {
+  const counts = new Int32Array(patterns.length * items);
+  for (const [at, pattern] of patterns.entries()) counts.set(pattern.counts, at * items);
+  return { items, size: patterns.length, counts };
+};
+
+/** The patterns that no other pattern covers, the fullest first. */
+function uncovered(patterns: readonly Pattern[], points: readonly number[]): Pattern[] {
+  const worth = ({ counts }: Pattern): number =>
+    counts.reduce((sum, count, item) => sum + count * points[item]! + count * 1e-3, 0);
+  const kept: Pattern[] = [];
+  const fullestFirst = patterns
+    .map((pattern) => ({ pattern, worth: worth(pattern) }))
+    .sort((a, b) => b.worth - a.worth);
+  for (const { pattern } of fullestFirst)
+    if (!kept.some(({ counts }) => counts.every((count, item) => count >= pattern.counts[item]!)))
+      kept.push(pattern);
+  return kept;
+}

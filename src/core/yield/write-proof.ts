@@ -1,0 +1,47 @@
+import type { SheetProblem } from './problem/sheet-problem';
+import type { CaseNode } from './stock/case-search';
+import type { PointsBound } from './stock/points-bound';
+import type { CasesBound } from './stock/settle-cases';
+import type { StockPlan } from './stock/solve-stock';
+import type { BoundProof, CaseTree } from './types';
+
+/** The best bound of a plan with its reasons, told by part; null before anything is known. */
+export function writeProof({ bound, cases }: StockPlan, sheet: SheetProblem): BoundProof | null {
+  if (cases !== null && cases.sheets > (bound?.sheets ?? 0)) return writeCases(cases, sheet);
+  return bound === null ? null : writePoints(bound, sheet);
+}
+
+/** A bound by points alone. */
+export const writePoints = ({ points, most, sheets }: PointsBound, sheet: SheetProblem): BoundProof => ({
+  points: byPart(points, sheet),
+  most,
+  sheets,
+});
+
+/** Every part of a kind gets the figure of its kind. */
+const byPart = (figures: readonly number[], { kinds }: SheetProblem): Record<string, number> =>
+  Object.fromEntries(
+    kinds.flatMap(({ parts }, item) => parts.map(({ part }) => [part.id, figures[item] ?? 0])),
+  );
+
+function writeCases(cases: CasesBound, sheet: SheetProblem): BoundProof {
+  const { points, most, sheets, patterns, root } = cases;
+  const write = (node: CaseNode): CaseTree => {
+    if ('points' in node) return { points: byPart(node.points, sheet) };
+    const { counts } = patterns[node.pattern]!;
+    const layout = Object.fromEntries(
+      sheet.kinds.flatMap(({ parts: [first] }, item) =>
+        first === undefined || counts[item] === 0 ? [] : [[first.part.id, counts[item] ?? 0]],
+      ),
+    );
+    return { layout, atMost: node.atMost, less: write(node.less), more: write(node.more) };
+  };
+  const total = points.reduce((sum, each, item) => sum + each * (sheet.problem.items[item]?.demand ?? 0), 0);
+  const least = total - (sheets - 2) * most;
+  return {
+    points: byPart(points, sheet),
+    most,
+    sheets,
+    cases: { least, layouts: patterns.length, tree: write(root) },
+  };
+}
