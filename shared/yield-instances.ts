@@ -2,6 +2,7 @@ import './jitless';
 import { z } from 'zod';
 import { describeValue, type Refusal, refusalsOf } from './refusals';
 import { nestsDeeperThan } from './scan-json';
+import { type StripInstance, stripInstance } from './strip-instances';
 
 /**
  * Cutting problems as the literature states them: rectangles in whole units, one size of sheet, edge-to-edge cuts. Fields that only tell
@@ -31,7 +32,7 @@ export const yieldInstance = z.object({
 export type YieldInstance = z.infer<typeof yieldInstance>;
 
 export type InstanceReading =
-  | { readonly ok: true; readonly instances: readonly YieldInstance[] }
+  | { readonly ok: true; readonly instances: readonly (YieldInstance | StripInstance)[] }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
 const DEEPEST = 64; // source: the depth gate of every file here
@@ -48,7 +49,7 @@ export function readInstances(text: string): InstanceReading {
   } catch {
     return refuse({ code: 'not-json', path: '', found: describeValue(text.slice(0, 40)), expected });
   }
-  const reading = z.array(yieldInstance).safeParse(data);
+  const reading = z.array(z.discriminatedUnion('kind', [yieldInstance, stripInstance])).safeParse(data);
   return reading.success
     ? { ok: true, instances: reading.data }
     : { ok: false, refusals: refusalsOf(reading.error.issues, data) };

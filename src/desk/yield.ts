@@ -8,6 +8,7 @@ import {
   type SheetPaper,
   type SheetPart,
 } from '../core/yield';
+import { nestOnStrip } from './nest';
 import { refuse, refuseInFile } from './refuse';
 import type { Desk, DeskRefusal, Verb } from './verb';
 
@@ -25,7 +26,10 @@ export const verb: Verb = {
     if (typeof seconds !== 'number') return [seconds];
     const reading = readInstances(text);
     if (!reading.ok) return reading.refusals.map((refusal) => refuseInFile(path, refusal));
-    for (const instance of reading.instances) desk.print(JSON.stringify(solve(instance, seconds, desk)));
+    for (const instance of reading.instances) {
+      const answer = 'strip' in instance ? nestOnStrip : solve;
+      desk.print(JSON.stringify(answer(instance as never, seconds, desk)));
+    }
     return [];
   },
 };

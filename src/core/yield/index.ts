@@ -1,6 +1,18 @@
 export { type BestSheetPlan, fillBestSheet, type WorthPart } from './best-sheet';
 export { countOnSheet, type SheetCount } from './count-on-sheet';
 export { type CutPiece, type CutSequence, type CutStep, sequenceCuts } from './cut-sequence';
+export { checkNest, type LaidOutline } from './interlock/check-nest';
+export {
+  laidRing,
+  type Nest,
+  type NestedPart,
+  type NestOptions,
+  nestOnSheet,
+  type OutlinePart,
+  squaredEdges,
+} from './interlock/nest-sheet';
+export { nestStrip, type StripNest, type StripPart, type StripPlace } from './interlock/nest-strip';
+export { type Corner, type Quarter, type Ring, turnRing } from './interlock/outline';
 export { type PlanOptions, planSheets } from './plan-sheets';
 export { checkPlan } from './proof/check-plan';
 export type * from './types';

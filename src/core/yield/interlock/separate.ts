@@ -100,6 +100,13 @@ export function separate(
   };
   for (let part = 0; part < count; part++) meet(part);
 
+  /** From column `at` on, the line of this row rises by `change` more a column; what begins left of the sheet is carried to its first column. */
+  const bend = (base: number, at: number, columns: number, change: number) => {
+    if (at >= columns) return;
+    sums[base + Math.max(0, at)]! += change;
+    if (at < 0) sums[base + columns]! -= change * at;
+  };
+
   /** The place where this part overlaps least; one of the equals, by lot. */
   const leastPlace = (part: number): Place => {
     let [least, seen, best] = [Number.POSITIVE_INFINITY, 0, places[part]!];
@@ -117,20 +124,27 @@ export function separate(
         for (let line = Math.max(0, -bottom); line < runs.length && bottom + line < rows; line++) {
           const run = runs[line]!;
           const base = (bottom + line) * stride;
+          const rise = Math.min(line + 1, runs.length - line);
           for (let at = 0; at < run.length; at += 2) {
-            const first = Math.max(0, column + run[at]!);
-            const last = Math.min(columns - 1, column + run[at + 1]!);
-            if (first > last) continue;
-            sums[base + first]! += weight;
-            sums[base + last + 1]! -= weight;
+            const first = column + run[at]!;
+            const last = column + run[at + 1]!;
+            if (last < 0 || first >= columns) continue;
+            // How deep: the fewest steps that lead out of the run, or up or down out of the table. Kept as bends of a line.
+            const top = Math.min(rise, (last - first + 2) >> 1);
+            bend(base, first, columns, weight);
+            bend(base, first + top, columns, -weight);
+            bend(base, last - top + 2, columns, -weight);
+            bend(base, last + 2, columns, weight);
           }
         }
       }
       for (let row = 0; row < rows; row++) {
-        let sum = 0;
         const base = row * stride;
+        let sum = sums[base + columns]!;
+        let slope = 0;
         for (let column = 0; column < columns; column++) {
-          sum += sums[base + column]!;
+          slope += sums[base + column]!;
+          sum += slope;
           if (sum > least) continue;
           if (sum < least) [least, seen] = [sum, 0];
           seen++;
