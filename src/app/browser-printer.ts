@@ -10,5 +10,7 @@ export function browserPrinter(workbook: WorkbookStore, locale: string): Printer
     cuttingSheets: async (...asked) => (await jobs()).cuttingSheets(...asked),
     shoppingList: async (...asked) => (await jobs()).shoppingList(...asked),
     shoppingTable: async (...asked) => (await jobs()).shoppingTable(...asked),
+    runSheet: async (...asked) => (await jobs()).runSheet(...asked),
+    calendar: async (...asked) => (await jobs()).calendar(...asked),
   };
 }

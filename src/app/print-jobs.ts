@@ -1,10 +1,13 @@
 import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/grain-arrow';
+import { listRunSheet } from '../core/plan';
 import {
+  calendarOf,
   type PrintDocument,
   pdfOf,
   printBenchCard,
   printCuttingSheets,
+  printRunSheet,
   printShoppingList,
   printTemplate,
   shoppingCsv,
@@ -12,6 +15,7 @@ import {
 import { benchOfRecipe } from '../state/bench-result';
 import { boxOfRecipe } from '../state/box-result';
 import { rulerOf } from '../state/ruler-of';
+import { rowsOf } from '../state/shelf';
 import { toolInHand } from '../state/tool-in-hand';
 import type { WorkbookStore } from '../state/workbook-store';
 import type { MadeFile, Printer } from '../ui/printer';
@@ -29,6 +33,10 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     const box = boxOfRecipe(recipe, tool);
     if (!box) throw new Error(`no style is called ${recipe.styleId}`);
     return { box, cards: benchOfRecipe(recipe, tool, ruler())?.cards ?? [] };
+  };
+  const toolOfEvent = (eventId: string) => {
+    const { events, tools } = workbook.getState().rows;
+    return tools.get(events.get(eventId)?.toolId ?? '');
   };
   const shared = (recipe: Recipe) => ({
     recipeName: recipe.name,
@@ -59,6 +67,19 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
         ending: 'csv',
         content: new Blob([shoppingCsv({ plan, locale })], { type: 'text/csv;charset=utf-8' }),
       }),
+    async runSheet(plan, paper) {
+      const { rows } = workbook.getState();
+      const tool = toolOfEvent(plan.eventId) ?? toolInHand(rows.tools, ruler().unit);
+      const sheet = listRunSheet(plan, rowsOf(rows), tool);
+      return inPdf(printRunSheet({ plan, sheet, paper, ruler: ruler(), stamp: stampOf(plan.eventId) }));
+    },
+    calendar: async (plan) => ({
+      name: `${plan.name} timetable`,
+      ending: 'ics',
+      content: new Blob([await calendarOf(plan, stampOf(plan.eventId))], {
+        type: 'text/calendar;charset=utf-8',
+      }),
+    }),
   };
 }
 

@@ -96,6 +96,11 @@ export const describePlan = (plan: EventPlan) => ({
   asking: plan.asking,
   minutes: {
     total: Math.ceil(plan.hours.totalSeconds / 60),
+    makers: plan.hours.makers,
+    elapsed: Math.ceil(plan.hours.elapsedSeconds / 60),
+    learningPercent: plan.hours.learningPercent,
+    allowancePercent: plan.hours.allowancePercent,
+    firstBoxes: plan.hours.firstBoxes,
     stages: plan.hours.stages.map(({ act, label, times, seconds }) => ({
       act,
       label,

@@ -1,12 +1,15 @@
 import type { FavorEvent, Recipe, WorkbookFile } from '../../shared/workbook';
-import type { EventPlan } from '../core/plan';
+import { type EventPlan, listRunSheet } from '../core/plan';
 import {
+  calendarOf,
   type PaperName,
   type PrintDocument,
   printCuttingSheets,
+  printRunSheet,
   printShoppingList,
   shoppingCsv,
 } from '../print';
+import { describePlan } from './describe-plan';
 import { benchFor, makeRecipe } from './made-box';
 import { printPdf } from './paper';
 import { benchCardOf, templateOf } from './print-box';
@@ -21,7 +24,10 @@ export interface PlanFile {
   readonly content: string | Uint8Array;
 }
 
-/** Everything an event is printed as: cutting sheets, shopping list (PDF and CSV), and a card and a template for each recipe in it. */
+/**
+ * Everything an event is printed as: cutting sheets, shopping list (PDF and CSV), run sheet, a card and a template for each recipe in it; the
+ * timetable as a calendar file where there is a date, and every figure as JSON.
+ */
 export async function printPlan(
   plan: EventPlan,
   event: FavorEvent,
@@ -36,6 +42,7 @@ export async function printPlan(
   const documents: PrintDocument[] = [
     printCuttingSheets(shared),
     printShoppingList({ ...shared, locale: LOCALE }),
+    printRunSheet({ ...shared, sheet: listRunSheet(plan, workbook, tool) }),
     ...recipesOf(plan, workbook).flatMap((recipe) => {
       const box = makeRecipe(recipe, tool);
       return box ? [benchCardOf, templateOf].map((print) => print(box, paper, stampOf(recipe, desk))) : [];
@@ -48,7 +55,13 @@ export async function printPlan(
     files.push({ name: `${name}.pdf`, content: await printPdf(document, desk) });
   }
   const shopping = documents[1]?.name ?? 'shopping-list';
-  return [...files, { name: `${shopping}.csv`, content: shoppingCsv({ plan, locale: LOCALE }) }];
+  const stem = shopping.replace(/-shopping-list$/, '');
+  return [
+    ...files,
+    { name: `${shopping}.csv`, content: shoppingCsv({ plan, locale: LOCALE }) },
+    ...(plan.timetable ? [{ name: `${stem}-timetable.ics`, content: await calendarOf(plan, stamp) }] : []),
+    { name: `${stem}-plan.json`, content: `${JSON.stringify(describePlan(plan), null, 2)}\n` },
+  ];
 }
 
 /** Each recipe of the event once, in the order of its lines. */

@@ -1,12 +1,15 @@
+import type { EventPlan } from '../core/plan';
 import type { PdfFonts } from './pdf';
-import type { PrintDocument } from './print-document';
+import type { PrintDocument, PrintStamp } from './print-document';
 
 export { type BenchCardInput, type PieceCard, printBenchCard } from './bench-card';
 export { type CuttingSheetsInput, letterParts, printCuttingSheets } from './cutting-sheet';
 export { type DecorateMapInput, printDecorateMap } from './decorate-map';
 export type { PdfFonts } from './pdf';
 export { PAPER_MM, type Page, type PaperName, type PrintDocument, type PrintStamp } from './print-document';
+export { printRunSheet, type RunSheetInput } from './run-sheet';
 export { printShoppingList, type ShoppingListInput, shoppingCsv } from './shopping-list';
+export { shoppingText } from './shopping-text';
 export { svgOf } from './svg';
 export { printTemplate, type TemplateInput } from './template';
 
@@ -14,4 +17,10 @@ export { printTemplate, type TemplateInput } from './template';
 export async function pdfOf(document: PrintDocument, fonts: PdfFonts): Promise<Uint8Array> {
   const { writePdf } = await import('./pdf');
   return writePdf(document, fonts);
+}
+
+/** A timetable as a calendar file (RFC 5545). The calendar writer is loaded when it is first asked for. */
+export async function calendarOf(plan: EventPlan, stamp: PrintStamp): Promise<string> {
+  const { writeCalendar } = await import('./timetable-calendar');
+  return writeCalendar(plan, stamp);
 }

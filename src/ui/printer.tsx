@@ -8,7 +8,7 @@ export type PrinterPaper = 'letter' | 'a4';
 /** A file made for the maker: what it is called, how it ends, what is in it. */
 export interface MadeFile {
   readonly name: string;
-  readonly ending: 'pdf' | 'csv';
+  readonly ending: 'pdf' | 'csv' | 'ics';
   readonly content: Blob;
 }
 
@@ -19,6 +19,9 @@ export interface Printer {
   readonly cuttingSheets: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly shoppingList: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly shoppingTable: (plan: EventPlan) => Promise<MadeFile>;
+  readonly runSheet: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  /** The timetable of an event that has a date. */
+  readonly calendar: (plan: EventPlan) => Promise<MadeFile>;
 }
 
 const PrinterContext = createContext<Printer | null>(null);

@@ -17,15 +17,29 @@ const levelStrokes = ({ paths }: ReadPage): number[] =>
     .filter(({ points, stroked }) => stroked && points.every(([, y]) => y === points[0]?.[1]))
     .map(({ points }) => Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)));
 
-test('plan --out writes what an event is printed as: cutting sheets, shopping list twice, card and template', async () => {
+test('plan --out writes what an event is printed as: cutting sheets, shopping list twice, run sheet, card and template, calendar and figures', async () => {
   const written = await filesOf(['plan', 'event.json', '--out', 'prints']);
   expect([...written.keys()]).toEqual([
     'prints/party-cutting-sheets.pdf',
     'prints/party-shopping-list.pdf',
+    'prints/party-run-sheet.pdf',
     'prints/sweets-bench-card.pdf',
     'prints/sweets-template.pdf',
     'prints/party-shopping-list.csv',
+    'prints/party-timetable.ics',
+    'prints/party-plan.json',
   ]);
+  expect(JSON.parse(String(written.get('prints/party-plan.json')))).toMatchObject({
+    ordered: 40,
+    making: 44,
+  });
+  const calendar = String(written.get('prints/party-timetable.ics'));
+  // RFC 5545: lines end in CR LF and are at most 75 octets; a floating time has no Z and no zone
+  for (const line of calendar.trimEnd().split('\r\n'))
+    expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
+  expect(calendar).toMatch(/^BEGIN:VCALENDAR\r\nVERSION:2\.0\r\n/);
+  expect(calendar).toMatch(/\r\nDTSTART:202606\d\dT\d{6}\r\n/);
+  expect(calendar).toContain('DTSTART;VALUE=DATE:20260606\r\n');
   expect(written.get('prints/party-shopping-list.csv')).toContain('Kraft');
 });
 

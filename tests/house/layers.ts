@@ -30,7 +30,7 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   worker: layer('core shared', 'highs'),
   // zod reads back the undo list that an earlier visit left; everything else that is saved has its schema in shared.
   state: layer('core shared worker storage', 'zustand react zod'),
-  print: layer('core shared', 'jspdf uqr'),
+  print: layer('core shared', 'jspdf uqr ics'),
   desk: layer('print core shared', 'highs'),
   ui: layer('core shared', 'react react-dom radix-ui lucide-react three'),
   screens: layer('ui print state core shared', 'react react-dom react-router radix-ui lucide-react'),

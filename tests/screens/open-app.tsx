@@ -37,6 +37,8 @@ export class PaperTray implements Printer {
   readonly cuttingSheets = this.#make('cutting sheets');
   readonly shoppingList = this.#make('shopping list');
   readonly shoppingTable = this.#make('shopping table');
+  readonly runSheet = this.#make('run sheet');
+  readonly calendar = this.#make('calendar');
 }
 
 const demo = readFileSync('demo-data/seed-swap-supper.json', 'utf8');

@@ -6,6 +6,7 @@ import { dressingMessages } from './dressing';
 import { eventMessages } from './event';
 import { handoutMessages } from './handout';
 import { marksMessages } from './marks';
+import { hoursMessages, runMessages } from './run';
 import { sheetsMessages } from './sheets';
 import { shoppingMessages } from './shopping';
 
@@ -18,5 +19,7 @@ export const makingMessages: MakingWords = {
   sheets: sheetsMessages,
   shopping: shoppingMessages,
   bench: benchMessages,
+  run: runMessages,
+  hours: hoursMessages,
   handout: handoutMessages,
 };

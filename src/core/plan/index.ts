@@ -21,7 +21,7 @@ export {
   type RunWork,
 } from './run-sheet';
 export type { CardLies, CardWork } from './run-stages';
-export { type RunWords, sayRunStep } from './run-words';
+export { type RunWords, STAGE_NAMES, sayRunStep } from './run-words';
 export type { OrderSum, OrderWay, OrderWays } from './shop-order';
 export type { BoughtPack, ShoppingRow } from './shopping';
 export { addSpareKits, addSpares, type MakingCount, type SparesRule } from './spares';

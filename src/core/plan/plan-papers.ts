@@ -5,11 +5,12 @@ import type { PartOnPaper } from './event-parts';
 import { remark } from './remarks';
 import { cuttingToolOf, sheetOfPaper } from './stock-rows';
 import type { EventFinding, PlannedPaper } from './types';
+import { takeOffcuts } from './use-offcuts';
 
 /** How parts are cut from one paper; the solver, or one with its effort or progress already chosen. */
 export type SheetPlanner = (parts: readonly SheetPart[], paper: SheetPaper, tool: CuttingTool) => SheetPlan;
 
-/** Parts gathered by paper, each paper planned by itself. Parts without a paper, or too big for theirs, are told of. */
+/** Parts gathered by paper, offcuts on hand first, each paper planned by itself. Parts without a paper, or too big for theirs, are told of. */
 export function planPapers(
   parts: readonly PartOnPaper[],
   papers: readonly Paper[],
@@ -20,8 +21,9 @@ export function planPapers(
   const findings = parts
     .filter(({ paperId }) => !papers.some(({ id }) => id === paperId))
     .map(({ part }) => remark('paper-missing', part.id, part.name, { across: part.across, up: part.up }));
+  const placed = takeOffcuts(parts, papers, tool);
   for (const paper of papers) {
-    const cut = parts.filter(({ paperId }) => paperId === paper.id).map(({ part }) => part);
+    const cut = placed.filter(({ paperId }) => paperId === paper.id).map(({ part }) => part);
     if (cut.length === 0) continue;
     const sheet = sheetOfPaper(paper);
     const plan = planner(cut, sheet, cuttingToolOf(tool));

@@ -1,6 +1,22 @@
+import type { HandAct } from '../../../shared/catalogue/hand-times';
 import type { Ticks } from '../units';
 import type { RunStep, RunWork } from './run-sheet';
 import type { CardLies } from './run-stages';
+
+/** The stages of a batch by name, as a run sheet and a calendar say them. */
+export const STAGE_NAMES: Readonly<Record<HandAct, string>> = {
+  cut: 'Cut all',
+  score: 'Score all',
+  slit: 'Slit and cut away',
+  fold: 'Fold and burnish',
+  place: 'Decorate flat',
+  glue: 'Glue the sides',
+  'close-bottom': 'Close the bottoms',
+  tuck: 'Close by tucking',
+  fill: 'Fill',
+  'tie-bow': 'Tie',
+  'set-up': 'Get ready',
+};
 
 /** A step of the run sheet in words. */
 export interface RunWords {

@@ -38,4 +38,5 @@ export const benchToolOf = (tool: Tool | undefined): BenchTool => ({
   reach: tool ? ticksOfMm(tool.reachMm) : LONGEST_LENGTH,
   longestCut: tool ? ticksOfMm(tool.longestCutMm) : LONGEST_LENGTH,
   kind: tool?.kind ?? 'fence',
+  ...(tool?.leftHanded ? { fence: 'right' } : {}),
 });

@@ -11,13 +11,14 @@ import type { OpenWorkbook } from '../../ui/open-workbook';
 import { StepList } from '../../ui/step-list';
 import { usePageWords } from '../../ui/words';
 import { BenchNet } from './bench-net';
+import { BenchOfEvent } from './bench-of-event';
 import { OneStep } from './one-step';
 import { PrintCard } from './print-card';
 import './bench.css';
 
-/** What do I do now? The bench card of one piece, a step at a time or as a list, and on paper. */
+/** What do I do now? In an event the batch, counted; else the bench card of one piece, a step at a time or as a list, and on paper. */
 export function BenchScreen() {
-  const { workbook, recipe, plan } = useOutletContext<OpenWorkbook>();
+  const { workbook, recipe, event, plan } = useOutletContext<OpenWorkbook>();
   const words = usePageWords().bench;
   if (!recipe)
     return (
@@ -36,7 +37,8 @@ export function BenchScreen() {
   const making = plan?.lines
     .filter(({ recipeId }) => recipeId === recipe.id)
     .reduce((sum, line) => sum + line.making, 0);
-  return <BenchOfRecipe key={recipe.id} recipe={recipe} making={making ?? null} />;
+  const card = <BenchOfRecipe key={recipe.id} recipe={recipe} making={making ?? null} />;
+  return event ? <BenchOfEvent key={event.id} event={event} plan={plan} card={card} /> : card;
 }
 
 type Way = 'one' | 'all';

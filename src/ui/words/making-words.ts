@@ -4,6 +4,7 @@ import type { ContentsWords } from './contents-words';
 import type { DressingWords } from './dressing-words';
 import type { HandoutWords } from './handout-words';
 import type { MarksWords } from './marks-words';
+import type { HoursWords, RunPageWords } from './run-words';
 import type { Count, Naming, Texts } from './texts';
 
 type Unit = ShoppingRow['unit'];
@@ -14,6 +15,8 @@ export interface MakingWords {
   readonly marks: MarksWords;
   readonly dressing: DressingWords;
   readonly handout: HandoutWords;
+  readonly run: RunPageWords;
+  readonly hours: HoursWords;
   readonly box: Texts<
     | 'noRecipe'
     | 'noRecipeWhy'

@@ -1,0 +1,105 @@
+import { ArrowLeft, ArrowRight, Check } from 'lucide-react';
+import { Link } from 'react-router';
+import type { FirstBox } from '../../core/plan';
+import { pageAddress } from '../../ui/addresses';
+import { Button } from '../../ui/button';
+import { sizeWords, useRuler } from '../../ui/measure';
+import { usePageWords } from '../../ui/words';
+import type { useRun } from './use-run';
+
+interface FirstBoxProps {
+  readonly first: FirstBox;
+  readonly right: boolean;
+  readonly step: string;
+  readonly run: ReturnType<typeof useRun>;
+  readonly onCard: (recipeId: string) => void;
+  readonly onBack: (() => void) | null;
+  readonly onNext: (() => void) | null;
+}
+
+/** The first box of a line: what to measure on it, and whether it is right, before the batch is cut. */
+export function FirstBoxView({ first, right, step, run, onCard, onBack, onNext }: FirstBoxProps) {
+  const words = usePageWords().run;
+  const ruler = useRuler();
+  const of = ({ width, depth, height }: FirstBox['inside']) => sizeWords([width, depth, height], ruler);
+  return (
+    <section className="run-step" aria-label={step}>
+      <header className="run-step-head">
+        <p className="one-step-count">
+          {step} <span className="soft">{words.firstBox}</span>
+        </p>
+        <h2>{first.name}</h2>
+        {first.paper !== null && <p className="soft">{first.paper}</p>}
+      </header>
+      <div className="run-step-words">
+        <p>{words.firstWhy}</p>
+        <dl className="first-sizes">
+          {first.blanks.map(({ label, size }) => (
+            <div key={label}>
+              <dt>
+                {words.blank}
+                {first.blanks.length > 1 && ` (${label})`}
+              </dt>
+              <dd>{sizeWords([size.across, size.up], ruler)}</dd>
+            </div>
+          ))}
+          <div>
+            <dt>{words.inside}</dt>
+            <dd>{of(first.inside)}</dd>
+          </div>
+          <div>
+            <dt>{words.outside}</dt>
+            <dd>{of(first.outside)}</dd>
+          </div>
+        </dl>
+        <p className="soft">{words.tolerance}</p>
+        <p className="first-links">
+          <Button tone="quiet" onClick={() => onCard(first.recipeId)}>
+            {words.toCard}
+          </Button>
+          {!right && (
+            <Link
+              className="button button-quiet"
+              to={pageAddress({ kind: 'recipe', id: first.recipeId }, 'box')}
+            >
+              {words.firstWrong}
+            </Link>
+          )}
+        </p>
+      </div>
+      <div className="run-acts screen-only">
+        {right ? (
+          <>
+            <p className="run-right" role="status">
+              <Check aria-hidden="true" /> {words.firstConfirmed}
+            </p>
+            <Button className="run-wide" onClick={() => run.confirmFirst(first.lineId, first.name, false)}>
+              {words.firstAgain}
+            </Button>
+          </>
+        ) : (
+          <Button
+            tone="act"
+            className="run-all"
+            icon={<Check aria-hidden="true" />}
+            onClick={() => run.confirmFirst(first.lineId, first.name, true)}
+          >
+            {words.firstRight}
+          </Button>
+        )}
+        <Button
+          className="run-wide"
+          icon={<ArrowLeft aria-hidden="true" />}
+          disabled={!onBack}
+          onClick={() => onBack?.()}
+        >
+          {words.back}
+        </Button>
+        <Button className="run-wide" disabled={!onNext} onClick={() => onNext?.()}>
+          {words.next}
+          <ArrowRight aria-hidden="true" />
+        </Button>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,63 @@
+import { useMemo } from 'react';
+import { Link } from 'react-router';
+import type { Recipe } from '../../../shared/workbook';
+import type { CardStep } from '../../core/bench';
+import type { EventPlan, PlannedPaper, RunStep } from '../../core/plan';
+import { letterParts } from '../../print';
+import { type BenchCardOfPiece, benchOfRecipe } from '../../state/bench-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { pageAddress } from '../../ui/addresses';
+import { useRuler } from '../../ui/measure';
+import { SheetView } from '../../ui/sheet-view';
+import { usePageWords } from '../../ui/words';
+import { BenchNet } from './bench-net';
+
+interface RunPictureProps {
+  readonly step: RunStep;
+  readonly plan: EventPlan;
+  readonly recipes: readonly Recipe[];
+}
+
+/** What the step is done to: the sheets and how they are cut, or the net with the numbers of this step lit. */
+export function RunPicture({ step, plan, recipes }: RunPictureProps) {
+  const ruler = useRuler();
+  const tool = useToolInHand();
+  const { work } = step;
+  if (work.do === 'sheets') {
+    const planned = plan.papers.find(({ paperId }) => step.id === `cut/${paperId}`);
+    return planned ? <SheetPictures planned={planned} eventId={plan.eventId} /> : null;
+  }
+  const recipe = recipes.find(({ id }) => id === step.recipeId);
+  if (!recipe || (work.do !== 'fence' && work.do !== 'card')) return null;
+  const card = benchOfRecipe(recipe, tool, ruler)?.cards.find(({ piece }) => piece.id === work.pieceId);
+  if (!card) return null;
+  const lit = work.do === 'fence' ? stepAt(card, work.at) : work.steps[0];
+  return <BenchNet card={card} step={lit} recipe={recipe} />;
+}
+
+/** The card's own scoring step at this mark, with this mark alone. */
+function stepAt({ steps }: BenchCardOfPiece, at: number): CardStep | undefined {
+  const step = steps.find(({ kind, marks }) => kind === 'score' && marks.some((mark) => mark.at === at));
+  return step && { ...step, marks: step.marks.filter((mark) => mark.at === at) };
+}
+
+function SheetPictures({ planned, eventId }: { planned: PlannedPaper; eventId: string }) {
+  const words = usePageWords();
+  const lettered = useMemo(() => letterParts(planned), [planned]);
+  return (
+    <div className="run-sheets">
+      <Link className="button button-quiet" to={pageAddress({ kind: 'event', id: eventId }, 'sheets')}>
+        {words.run.toSheets}
+      </Link>
+      <ul>
+        {planned.plan.layouts.map((layout, place) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a plan is replaced whole, its layouts have no other name
+          <li key={place}>
+            <p>{words.sheets.layout(place + 1, layout.sheets)}</p>
+            <SheetView layout={layout} paper={planned.sheet} parts={lettered} />
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}

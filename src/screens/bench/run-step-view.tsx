@@ -1,0 +1,127 @@
+import { Timer, TimerOff, Undo2 } from 'lucide-react';
+import { useOutletContext } from 'react-router';
+import { setFractions } from '../../core/draw/set-fractions';
+import { type EventPlan, type StepProgress, sayRunStep } from '../../core/plan';
+import { Button } from '../../ui/button';
+import { lengthWords, useRuler } from '../../ui/measure';
+import type { OpenWorkbook } from '../../ui/open-workbook';
+import { usePageWords } from '../../ui/words';
+import { RunPicture } from './run-picture';
+import type { RunScreen } from './run-view';
+import type { StageClock } from './stage-clock';
+import type { Tap, useRun } from './use-run';
+
+interface RunStepViewProps {
+  readonly progress: StepProgress;
+  readonly before: RunScreen | null;
+  readonly step: string;
+  readonly plan: EventPlan;
+  readonly confirmed: boolean;
+  readonly stageSeconds: number;
+  readonly run: ReturnType<typeof useRun>;
+  readonly clock: StageClock;
+  readonly onBack: (() => void) | null;
+  readonly onNext: (() => void) | null;
+}
+
+const MORE = [1, 5, 10] as const;
+
+/** One step: what to do, how many are done, and the counters under the thumb. */
+export function RunStepView(props: RunStepViewProps) {
+  const { progress, before, step: place, plan, confirmed, stageSeconds, run, clock, onBack, onNext } = props;
+  const words = usePageWords();
+  const ruler = useRuler();
+  const { recipes } = useOutletContext<OpenWorkbook>();
+  const { step, of, done, spoiled, left } = progress;
+  const said = sayRunStep(step, (length) => lengthWords(length, ruler));
+  const tap = (more: Tap) => run.tap(step, { ...more, seconds: clock.take() });
+  const stop = () => {
+    const seconds = clock.stop();
+    if (seconds > 0) run.tap(step, { seconds });
+  };
+  const stage = plan.hours.stages.find(({ act }) => act === step.act);
+  return (
+    <section className="run-step" aria-label={place}>
+      <header className="run-step-head">
+        <p className="one-step-count">
+          {place} <span className="soft">{words.run.acts[step.act]}</span>
+        </p>
+        <h2>{setFractions(said.headline)}</h2>
+        {step.lineId !== null && (
+          <p className="soft">
+            {step.name}
+            {step.paper === null ? '' : `, ${step.paper}`}
+            {step.work.do === 'fence' && step.work.pieceLabel !== step.name
+              ? `: ${step.work.pieceLabel}`
+              : ''}
+          </p>
+        )}
+      </header>
+      <div className="run-step-words">
+        {sameFence(progress, before) && <p className="run-same">{words.run.sameSetting}</p>}
+        {said.details.map((detail) => (
+          <p key={detail}>{setFractions(detail)}</p>
+        ))}
+        {!confirmed && <p className="run-unconfirmed">{words.run.noneConfirmed}</p>}
+        <div className="run-clock screen-only">
+          <Button
+            icon={clock.running ? <TimerOff aria-hidden="true" /> : <Timer aria-hidden="true" />}
+            onClick={clock.running ? stop : clock.start}
+          >
+            {clock.running ? words.run.stopClock : words.run.startClock}
+          </Button>
+          <p className="soft">
+            <span className="run-clock-face" role="timer">
+              {words.run.clock(stageSeconds + clock.seconds)}
+            </span>{' '}
+            {stage &&
+              words.run.stageTime(
+                words.hours.time(stageSeconds + clock.seconds),
+                words.hours.time(stage.fullSeconds),
+              )}
+          </p>
+        </div>
+      </div>
+      <RunPicture step={step} plan={plan} recipes={recipes} />
+      <div className="run-acts screen-only">
+        <p className="run-count" role="status">
+          <strong>{words.run.counted(done, of, step.unit)}</strong>{' '}
+          {left > 0 ? words.run.left(left) : words.run.done}
+          {spoiled > 0 && <span className="run-spoiled"> {words.run.spoiled(spoiled, step.unit)}</span>}
+        </p>
+        {MORE.map((more) => (
+          <Button
+            key={more}
+            tone={more === 1 ? 'act' : 'plain'}
+            className={more === 1 ? 'run-wide' : undefined}
+            disabled={left === 0}
+            onClick={() => tap({ done: Math.min(more, left) })}
+          >
+            {words.run.more(more)}
+          </Button>
+        ))}
+        <Button disabled={!onBack} onClick={() => onBack?.()}>
+          {words.run.back}
+        </Button>
+        <Button disabled={left === 0} onClick={() => tap({ spoiled: 1 })}>
+          {words.run.spoil}
+        </Button>
+        <Button
+          icon={<Undo2 aria-hidden="true" />}
+          disabled={!run.undo}
+          aria-label={words.run.undo}
+          onClick={() => run.undo?.()}
+        />
+        <Button tone={left === 0 ? 'act' : 'plain'} disabled={!onNext} onClick={() => onNext?.()}>
+          {words.run.next}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+/** The step before was scored at the same mark. */
+function sameFence({ step: { work } }: StepProgress, before: RunScreen | null): boolean {
+  const last = before?.first === null ? before.progress.step.work : null;
+  return work.do === 'fence' && last?.do === 'fence' && last.at === work.at;
+}
