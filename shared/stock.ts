@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { cents, count, name, row, whole } from './fields';
+import { cents, count, id, name, row, whole } from './fields';
 import { lengthMm, marginMm } from './lengths';
 
 /** For every `buy` paid for, `free` more come with them. */
@@ -24,6 +24,8 @@ export const paper = z.strictObject({
   squaringMm: z.strictObject({ left: marginMm, right: marginMm, near: marginMm, far: marginMm }),
   packs: z.array(pack).max(10),
   onHandSheets: count,
+  /** The paper that this was left over from; small parts of that paper are cut from it first. */
+  offcutOfId: id.optional(),
 });
 
 /** Tape, ribbon, twine: sold by the roll of so much length. */

@@ -5,6 +5,7 @@ import type { RowKey } from './shelf';
 export const REFERENCES: Readonly<Record<string, TableName>> = {
   recipeId: 'recipes',
   paperId: 'papers',
+  offcutOfId: 'papers',
   tapeId: 'supplies',
   glueId: 'supplies',
   toolId: 'tools',

@@ -13,7 +13,7 @@ export function takeOffcuts(
   tool: Tool | undefined,
 ): readonly PartOnPaper[] {
   const stock = papers
-    .filter(({ offcutOf, onHandSheets }) => offcutOf !== undefined && onHandSheets > 0)
+    .filter(({ offcutOfId, onHandSheets }) => offcutOfId !== undefined && onHandSheets > 0)
     .map((paper) => ({ paper, left: paper.onHandSheets }))
     .sort((a, b) => areaOf(a.paper) - areaOf(b.paper));
   if (stock.length === 0) return parts;
@@ -24,7 +24,7 @@ export function takeOffcuts(
     let rest = part.count;
     const pieces: PartOnPaper[] = [];
     for (const offcut of part.kind === 'box' ? [] : stock) {
-      if (offcut.paper.offcutOf !== paperId || offcut.left === 0 || rest === 0) continue;
+      if (offcut.paper.offcutOfId !== paperId || offcut.left === 0 || rest === 0) continue;
       const { count: each } = countOnSheet(part, sheetOfPaper(offcut.paper), cuttingToolOf(tool));
       const taken = Math.min(rest, each * offcut.left);
       if (taken === 0) continue;
