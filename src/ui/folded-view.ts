@@ -79,7 +79,7 @@ function standPiece(piece: PieceNet): PlacedFace[] {
   const folded = foldPiece(piece, anglesToShow(piece));
   const linesOf = edgesByFace(piece, folded);
   const layer = layersOf(piece);
-  const upright = piece.faces[0]?.role === 'wall' && !piece.curves.length;
+  const upright = piece.faces[0]?.role === 'wall' && !piece.curves.some(({ kind }) => kind === 'score');
   // A wall on the bench has its inside up and its top away: stand it up so that its outside looks at the maker.
   const stand = (v: Vector): Vector => (upright ? [v[0], v[2], v[1]] : v);
   return folded.flatMap((face, at) => {
@@ -118,7 +118,7 @@ function edgesByFace(piece: PieceNet, folded: readonly FoldedFace[]) {
 /** A lid that is tucked last is left ajar, so that the picture tells how the box opens. */
 function anglesToShow(piece: PieceNet): number[] {
   if (piece.closing.at(-1)?.do !== 'tuck') return restAngles(piece);
-  return anglesDuring(closingStates(piece), piece.closing.length - 1, AJAR);
+  return anglesDuring(closingStates(piece), piece.closing.length - 1, AJAR, piece.closing);
 }
 
 /** How many layers lie inside each face; what is tucked in lies inside the walls. */

@@ -7,8 +7,8 @@ type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 
 /** The folds that give every score its sense and angle: one act for each panel and angle, in the order of the fold tree. */
 export function foldActs(piece: PieceNet): readonly Op<'fold'>[] {
-  const scores = piece.edges.filter((edge) => edge.kind === 'score' && edge.foldDeg !== 0);
   const foldOf = makerFolds(piece);
+  const scores = piece.edges.filter((edge) => edge.kind === 'score' && foldOf(edge) !== 0);
   const acts = new Map<string, { panel: string; deg: number; scores: LaidSegment[] }>();
   for (const edge of scores.sort((one, other) => rank(one) - rank(other))) {
     const panel = foldedPanel(piece, edge);
@@ -66,7 +66,7 @@ function closeAct(piece: PieceNet, act: Exclude<ClosingAct, { do: 'glue' }>, fol
       const hinge = piece.hinges[at];
       if (hinge?.panel !== panel || hinge.kind !== 'score') continue;
       const to = act.toDeg[i] ?? 0;
-      return to === hinge.restDeg ? foldOf({ hinge: at, foldDeg: to }) : to;
+      return to !== 0 && to === hinge.restDeg ? foldOf({ hinge: at, foldDeg: to }) : to;
     }
     return 0;
   };

@@ -78,7 +78,7 @@ interface Figure {
 
 function seeFigure(piece: PieceNet, acts: number, part: number, view: View): Figure {
   const states = closingStates(piece);
-  const angles = part === 0 ? (states[acts] ?? []) : anglesDuring(states, acts, part);
+  const angles = part === 0 ? (states[acts] ?? []) : anglesDuring(states, acts, part, piece.closing);
   const faces = foldPiece(piece, angles).map(
     ({ pose, ring }): SeenFace => ({ pose, ring: ring.map((point): Seen => see(view, point)) }),
   );

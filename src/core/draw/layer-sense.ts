@@ -25,7 +25,7 @@ const APART_MM = 1e-3;
 export function layerSense(piece: PieceNet, acts: number): LayerSense {
   const states = closingStates(piece);
   const before = Array.from({ length: acts }, (_, act) =>
-    posesOf(piece, anglesDuring(states, act, JUST_BEFORE)),
+    posesOf(piece, anglesDuring(states, act, JUST_BEFORE, piece.closing)),
   );
   return (a, b) => declaredSense(piece, a, b) ?? movedSense(piece, before, a, b) ?? (a > b ? 1 : -1);
 }

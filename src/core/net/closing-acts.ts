@@ -21,11 +21,19 @@ export function closingActs(
     const turning = [...hinges.entries()].filter(
       ([, hinge]) => step.panels.includes(hinge.panel) && (to === null || hinge.kind === 'score'),
     );
+    const through = step.do === 'fold' ? step.through : undefined;
     return [
       {
         do: step.do,
         hinges: turning.map(([at]) => at),
         toDeg: turning.map(([, { restDeg }]) => to ?? restDeg),
+        ...(through === undefined
+          ? {}
+          : {
+              through: through.map((stop) =>
+                turning.map(([, { panel, restDeg }]) => degreesOf(stop[panel] ?? to ?? restDeg)),
+              ),
+            }),
         panels: step.panels,
         bends: step.bends ?? false,
         tip,

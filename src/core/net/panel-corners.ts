@@ -53,8 +53,10 @@ function outlineOf(
   const at = spec.at === undefined ? 0 : of(spec.at);
   const start = spec.at === undefined ? on.a : frame.place(at, 0);
   const end = spec.hinge === undefined ? on.b : frame.place(at + of(spec.hinge), 0);
+  const place = ([along, out]: readonly [number, number]): Point =>
+    spec.asLies ? pointAt(start.x + along, start.y + out) : frame.place(at + along, out);
   return {
-    corners: [end, start, ...points.map(([along, out]) => frame.place(at + along, out))],
+    corners: [end, start, ...points.map(place)],
     hinge: [start, end],
   };
 }

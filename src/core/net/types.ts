@@ -90,6 +90,8 @@ export type ClosingAct =
       readonly do: 'fold' | 'tuck';
       readonly hinges: readonly number[];
       readonly toDeg: readonly number[];
+      /** Angles beside `hinges` at equal parts of the way; where left out, all turn evenly. */
+      readonly through?: readonly (readonly number[])[] | undefined;
       readonly panels: readonly string[];
       readonly bends: boolean;
       readonly tip: string | null;

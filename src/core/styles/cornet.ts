@@ -118,7 +118,10 @@ export const cornet = defineStyle({
       '14 in',
     ),
     tab: allowanceOf('Glue tab', 'Width of the tab along the last side.', '1/2 in', '1/4 in', '1 in'),
-    flap: allowanceOf('Mouth flap', 'From a mouth edge to the flap’s free edge.', '7/8 in', '1/4 in', '4 in'),
+    flap: {
+      ...allowanceOf('Mouth flap', 'From a mouth edge to the flap’s free edge.', '7/8 in', '1/4 in', '4 in'),
+      given: [{ mouth: 'flaps' }],
+    },
   },
   inside: ['2/3 itemSquare - t', '2/3 itemSquare - t', '1/3 height - t'],
   options: {

@@ -1,4 +1,5 @@
 import { cornet } from './cornet';
+import { crashLock } from './crash-lock';
 import { doubleWall } from './double-wall';
 import { envelopeBox } from './envelope-box';
 import { finTop } from './fin-top';
@@ -10,6 +11,7 @@ import { pillowPack } from './pillow-pack';
 import { prismLid } from './prism-lid';
 import { reverseTuck } from './reverse-tuck';
 import { sleeveDrawer } from './sleeve-drawer';
+import { snapLock } from './snap-lock';
 import { squarePyramid } from './square-pyramid';
 import { straightTuck } from './straight-tuck';
 import { tray } from './tray';
@@ -22,6 +24,8 @@ import { wedge } from './wedge';
 export const STYLES: readonly BoxStyle[] = [
   openTop,
   lidFlap,
+  snapLock,
+  crashLock,
   straightTuck,
   reverseTuck,
   gableTop,

@@ -1,5 +1,5 @@
 import type { Recipe } from '../../../shared/workbook';
-import { type BoxStyle, evaluateForm, formOf, type SymbolSpec } from '../../core/styles';
+import { type BoxStyle, evaluateForm, formOf, type SymbolSpec, symbolsFor } from '../../core/styles';
 import type { Ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/choice-strip';
 import { LengthField } from '../../ui/length-field';
@@ -24,7 +24,7 @@ const limit = (text: string): Ticks => evaluateForm(formOf(text), {});
 export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeFormProps) {
   const words = usePageWords().box;
   const fields = (role: SymbolSpec['role']) =>
-    Object.entries(style.symbols)
+    symbolsFor(style, recipe.options)
       .filter(([, symbol]) => symbol.role === role)
       .map(([name, symbol]) => (
         <LengthField

@@ -40,7 +40,21 @@ function tryMutants(piece: PieceNet, program: BenchProgram): Fate {
 }
 
 const isHarmless = (piece: PieceNet, program: BenchProgram, mutant: Mutant): boolean =>
-  isOverWaste(piece, program, mutant) || isTurnOfSymmetry(piece, program, mutant);
+  isOverWaste(piece, program, mutant) ||
+  isTurnOfSymmetry(piece, program, mutant) ||
+  isMoreWaste(piece, program, mutant);
+
+/** True if the blank only grew on a side that the finished card touches with no more than a corner: the strip falls away with the waste. */
+function isMoreWaste({ blank, edges }: PieceNet, program: BenchProgram, { ops, op }: Mutant): boolean {
+  const [before, after] = [program.ops[op], ops[op]];
+  if (before?.op !== 'blank' || after?.op !== 'blank') return false;
+  const trimmed = (side: 'x' | 'y', far: Ticks): boolean =>
+    edges.some(({ a, b, right }) => right === null && a[side] === far && b[side] === far);
+  return (
+    (after.across === before.across || (after.across > before.across && !trimmed('x', blank.across))) &&
+    (after.up === before.up || (after.up > before.up && !trimmed('y', blank.up)))
+  );
+}
 
 /** True if the card is turned otherwise, but looks the same turned so. */
 function isTurnOfSymmetry(piece: PieceNet, program: BenchProgram, { ops, op }: Mutant): boolean {
@@ -80,6 +94,7 @@ function endsOf(act: BenchOp | undefined): readonly Point[] | null {
     case 'score':
       return act.span && upright(act.at, act.span.from, act.span.to);
     case 'scoreLine':
+    case 'slitLine':
       return [act.a, act.b];
     default:
       return null;

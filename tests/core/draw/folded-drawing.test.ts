@@ -129,7 +129,7 @@ describe('a folded picture shows what a depth buffer shows', { timeout: 60_000 }
     it(`at five states of closing: ${style.id}, ${piece.id}`, () => {
       const states = closingStates(piece);
       for (const { acts, part } of fiveStates(piece)) {
-        const angles = part === 0 ? states[acts]! : anglesDuring(states, acts, part);
+        const angles = part === 0 ? states[acts]! : anglesDuring(states, acts, part, piece.closing);
         const drawing = drawFolded(piece, { acts, part, from: 'bench', space });
         const share = agreement(drawing, meshOf(piece, angles, benchView(), acts === piece.closing.length));
         expect(share, `${acts} acts and ${part} of the next`).toBeGreaterThan(0.995);
