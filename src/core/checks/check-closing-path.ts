@@ -1,55 +1,117 @@
 import { anglesDuring, closingStates, foldPiece } from '../fold';
-import type { BoxNet, PieceNet } from '../net/types';
+import type { BoxNet, ClosingAct, PieceNet } from '../net/types';
 import { toMm } from '../units/ticks';
-import { collisions, platesOf } from './check-collisions';
+import { type Collision, collisions, platesOf } from './check-collisions';
 import { asTicks, closingTolerance, panelWords, wordsOf } from './closed-piece';
 import type { Finding } from './finding';
 import { layersOf } from './layers';
+import { loopPath } from './loop-path';
+import { tuckPath } from './tuck-path';
 
 /** Frames looked at in each act of closing. source: our choice, 15 degrees of a quarter turn apart */
-const FRAMES_AN_ACT = 6;
+export const FRAMES_AN_ACT = 6;
+
+type Turning = Exclude<ClosingAct, { readonly do: 'glue' }>;
+
+/** What was found on the way, and the acts (by place in `closing`) that rigid panels cannot say anything about. */
+export interface ClosingPath {
+  readonly findings: readonly Finding[];
+  readonly notFollowed: readonly number[];
+}
 
 /**
- * Panels that run into each other on the way, act by act in the declared order. Slower than the other checks, so called by itself. Acts in
- * which the card bends freely are not followed: rigid panels cannot say where they pass.
+ * Panels that run into each other on the way, act by act in the declared order. Slower than the other checks, so called by itself. A tuck is
+ * followed with its flap turned as it slips in; panels in a closed loop (gussets under a roof) are followed along the way that keeps the
+ * loop closed. What really bends (the ends of a pillow) is not followed: `closingNotFollowed` names it.
  */
 export const checkClosingPath = (box: BoxNet): Finding[] =>
-  box.pieces.flatMap((piece) => followPiece(piece, box.caliperUm / 1000));
+  box.pieces.flatMap((piece) => followClosing(piece, box.caliperUm / 1000).findings);
 
-function followPiece(piece: PieceNet, caliperMm: number): Finding[] {
-  const slack = Math.max(closingTolerance(piece), toMm(32));
-  const layers = layersOf(piece);
+/** The acts of closing that the path check cannot follow, as the panels they move. */
+export const closingNotFollowed = (box: BoxNet): readonly (readonly string[])[] =>
+  box.pieces.flatMap((piece) =>
+    followClosing(piece, box.caliperUm / 1000).notFollowed.flatMap((at) => {
+      const act = piece.closing[at];
+      return act === undefined || act.do === 'glue' ? [] : [act.panels];
+    }),
+  );
+
+/** Looks at one way the panels may stand, mid-act: what runs into what. `among` narrows it to what moves. */
+export type LookAt = (angles: readonly number[], among?: ReadonlySet<number>) => readonly Collision[];
+
+export function followClosing(piece: PieceNet, caliperMm: number): ClosingPath {
   const states = closingStates(piece);
-  const hingeOf = new Map(piece.hinges.map(({ child }, hinge) => [child, hinge]));
+  const look = lookAt(piece, caliperMm);
   const findings: Finding[] = [];
-  let bent = false;
+  const notFollowed: number[] = [];
   piece.closing.forEach((act, at) => {
     if (act.do === 'glue') return;
-    bent ||= act.bends;
-    if (bent) return;
-    const seen = new Set<string>();
-    for (let frame = 1; frame <= FRAMES_AN_ACT; frame++) {
-      const angles = anglesDuring(states, at, frame / FRAMES_AN_ACT);
-      const liftOf = (face: number) => {
-        const hinge = hingeOf.get(face) ?? -1;
-        const rest = piece.hinges[hinge]?.restDeg ?? 0;
-        const part = rest === 0 ? 1 : Math.max(0, Math.min(1, (angles[hinge] ?? 0) / rest));
-        return (layers[face] ?? 0) * caliperMm * part;
-      };
-      for (const hit of collisions(piece, platesOf(piece, foldPiece(piece, angles), liftOf), slack, false)) {
-        const names = `${wordsOf(piece, hit.one)} and the ${wordsOf(piece, hit.other)}`;
-        if (seen.has(names)) continue;
-        seen.add(names);
-        findings.push({
-          code: 'panels-collide-closing',
-          severity: 'stop',
-          where: piece.faces[hit.other]?.panel ?? '',
-          facts: { deep: asTicks(hit.depth) },
-          says: `While the ${act.panels.map(panelWords).join(', ')} fold, the ${names} run into each other by {deep}.`,
-          remedy: 'Make one of them shorter, or close the box in another order.',
-        });
-      }
-    }
+    const hits = act.bends
+      ? followBent(piece, act, states[at] ?? [], states[at + 1] ?? [], look)
+      : followTurn(piece, states, at, look);
+    if (hits === null) notFollowed.push(at);
+    else findings.push(...tellHits(piece, act, hits));
   });
-  return findings;
+  return { findings, notFollowed };
+}
+
+function followTurn(
+  piece: PieceNet,
+  states: readonly number[][],
+  at: number,
+  look: LookAt,
+): readonly Collision[] {
+  return Array.from({ length: FRAMES_AN_ACT }, (_, frame) =>
+    look(anglesDuring(states, at, (frame + 1) / FRAMES_AN_ACT, piece.closing)),
+  ).flat();
+}
+
+/** Null where the card itself bends, so that flat panels say nothing. */
+function followBent(
+  piece: PieceNet,
+  act: Turning,
+  from: readonly number[],
+  to: readonly number[],
+  look: LookAt,
+): readonly Collision[] | null {
+  const bends = act.hinges.some((hinge) => piece.hinges[hinge]?.kind === 'join');
+  const bent = piece.faces.some(
+    ({ panel }, face) =>
+      act.panels.includes(panel) && piece.faces.some((other, at) => at !== face && other.panel === panel),
+  );
+  if (bends || bent) return null;
+  return act.do === 'tuck' ? tuckPath(piece, act, from, to, look) : loopPath(piece, act, from, to, look);
+}
+
+function lookAt(piece: PieceNet, caliperMm: number): LookAt {
+  const slack = Math.max(closingTolerance(piece), toMm(32));
+  const layers = layersOf(piece);
+  const hingeOf = new Map(piece.hinges.map(({ child }, hinge) => [child, hinge]));
+  return (angles, among) => {
+    const liftOf = (face: number) => {
+      const hinge = hingeOf.get(face) ?? -1;
+      const rest = piece.hinges[hinge]?.restDeg ?? 0;
+      // no lift either for a panel folded on past its place, flat against its wall
+      const part = rest === 0 ? 1 : Math.max(0, 1 - Math.abs((angles[hinge] ?? 0) / rest - 1));
+      return (layers[face] ?? 0) * caliperMm * part;
+    };
+    return collisions(piece, platesOf(piece, foldPiece(piece, angles), liftOf), slack, false, among);
+  };
+}
+
+function tellHits(piece: PieceNet, act: Turning, hits: readonly Collision[]): readonly Finding[] {
+  const told = new Map<string, Finding>();
+  for (const hit of hits) {
+    const names = `${wordsOf(piece, hit.one)} and the ${wordsOf(piece, hit.other)}`;
+    if (told.has(names)) continue;
+    told.set(names, {
+      code: 'panels-collide-closing',
+      severity: 'stop',
+      where: piece.faces[hit.other]?.panel ?? '',
+      facts: { deep: asTicks(hit.depth) },
+      says: `While the ${act.panels.map(panelWords).join(', ')} fold, the ${names} run into each other by {deep}.`,
+      remedy: 'Make one of them shorter, or close the box in another order.',
+    });
+  }
+  return [...told.values()];
 }

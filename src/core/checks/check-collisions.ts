@@ -54,17 +54,19 @@ export interface Collision {
   readonly level: boolean;
 }
 
-/** All pairs of faces that run into each other by more than `slack` mm; overlaps within one plane only if `withLevel`. */
+/** All pairs of faces that run into each other by more than `slack` mm; overlaps within one plane only if `withLevel`; with `among`, only pairs with one of these. */
 export function collisions(
   piece: PieceNet,
   plates: readonly (readonly Plate[])[],
   slack: number,
   withLevel: boolean,
+  among?: ReadonlySet<number>,
 ): Collision[] {
   const [hinged, lapped] = [hingedPairs(piece), lappedPairs(piece)];
   const found: Collision[] = [];
   for (let one = 0; one < plates.length; one++)
-    for (let other = one + 1; other < plates.length; other++)
+    for (let other = one + 1; other < plates.length; other++) {
+      if (among !== undefined && among.has(one) === among.has(other) && !among.has(one)) continue;
       for (const p of plates[one] ?? [])
         for (const q of plates[other] ?? []) {
           if (!near(p, q, slack)) continue;
@@ -74,5 +76,6 @@ export function collisions(
           if (depth > slack && (!level || (withLevel && !lapped.has(pair))))
             found.push({ one, other, depth, level });
         }
+    }
   return found;
 }

@@ -1,3 +1,4 @@
+import { placeOf } from '../fold';
 import type { Face, Joint, Point } from '../net/types';
 import { inches, type Ticks, toMm } from '../units/ticks';
 import { seenFrom } from './check-joints';
@@ -92,7 +93,9 @@ function checkGlue(
     return [x, y];
   };
   const cover = convexParts(counterClockwise(top.ring.map(seen)));
-  const own = top.holes.map((hole) => hole.map(seen));
+  const own = (piece.faces[over]?.holes ?? []).map((hole) =>
+    hole.map(({ x, y }) => seen(placeOf(top.pose, toMm(x), toMm(y)))),
+  );
   return holes.flatMap((hole): Finding[] => {
     const opening = counterClockwise(inMm(hole));
     if (own.some((other) => sameRing(opening, other, toleranceMm + toMm(joint.gap)))) return [];

@@ -16,7 +16,9 @@ const ROUNDED = 16; // ticks
 
 /** How closely a piece has to close, mm. */
 export function closingTolerance(piece: PieceNet): number {
-  const square = piece.edges.every(({ a, b }) => a.x === b.x || a.y === b.y);
+  const square = piece.edges.every(
+    ({ a, b, kind, curve }) => a.x === b.x || a.y === b.y || (kind === 'cut' && curve !== null),
+  );
   return (square ? ON_GRID : ROUNDED) / TICKS_PER_MM;
 }
 

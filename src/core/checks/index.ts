@@ -1,4 +1,4 @@
 export { checkBox, checkGeometry } from './check-box';
-export { checkClosingPath } from './check-closing-path';
+export { checkClosingPath, closingNotFollowed } from './check-closing-path';
 export type { ToolReach } from './check-handling';
 export type { Finding } from './finding';

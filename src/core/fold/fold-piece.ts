@@ -1,4 +1,4 @@
-import type { PieceNet, Point } from '../net/types';
+import type { PieceNet } from '../net/types';
 import { toMm } from '../units/ticks';
 import { FLAT, foldAbout, type Pose, placeOf } from './pose';
 import type { Vector } from './vector';
@@ -7,8 +7,6 @@ export interface FoldedFace {
   readonly pose: Pose;
   /** The face's corners in space, mm, in the order of its flat ring. */
   readonly ring: readonly Vector[];
-  /** Its openings likewise. */
-  readonly holes: readonly (readonly Vector[])[];
 }
 
 /** Every hinge's angle at the closed state, degrees. */
@@ -33,9 +31,8 @@ export function posesOf(piece: PieceNet, anglesDeg: readonly number[]): Pose[] {
 /** The piece folded: each face's pose and its corners in space, mm. Thin card; thickness is the checks' business. */
 export function foldPiece(piece: PieceNet, anglesDeg: readonly number[] = restAngles(piece)): FoldedFace[] {
   const poses = posesOf(piece, anglesDeg);
-  return piece.faces.map(({ ring, holes }, at) => {
+  return piece.faces.map(({ ring }, at) => {
     const pose = poses[at] ?? FLAT;
-    const place = ({ x, y }: Point) => placeOf(pose, toMm(x), toMm(y));
-    return { pose, ring: ring.map(place), holes: holes.map((hole) => hole.map(place)) };
+    return { pose, ring: ring.map(({ x, y }) => placeOf(pose, toMm(x), toMm(y))) };
   });
 }
