@@ -1,12 +1,15 @@
 import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/grain-arrow';
-import { listRunSheet } from '../core/plan';
+import { placePieces, sizePieces } from '../core/dress';
+import { benchToolOf, listRunSheet } from '../core/plan';
 import {
   calendarOf,
   type PrintDocument,
   pdfOf,
   printBenchCard,
   printCuttingSheets,
+  printDecorateMap,
+  printKitLabels,
   printRunSheet,
   printShoppingList,
   printTemplate,
@@ -57,6 +60,19 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     },
     template: async (recipe, paper) =>
       inPdf(printTemplate({ ...shared(recipe), paper, pieces: boxOf(recipe).box.net.pieces })),
+    async decorateMap(recipe, dressingId, paper) {
+      const { net } = boxOf(recipe).box;
+      const { finestMark } = benchToolOf(toolInHand(workbook.getState().rows.tools, ruler().unit));
+      const dressing = recipe.dressings.find(({ id }) => id === dressingId);
+      const placed = dressing ? placePieces(net, sizePieces(net, dressing, finestMark)) : [];
+      return inPdf(printDecorateMap({ ...shared(recipe), paper, pieces: net.pieces, placed }));
+    },
+    async kitLabels(plan, paper) {
+      if (!plan.kit) throw new Error('this event is not for kits');
+      return inPdf(
+        printKitLabels({ plan, kit: plan.kit, paper, ruler: ruler(), stamp: stampOf(plan.eventId) }),
+      );
+    },
     cuttingSheets: async (plan, paper) =>
       inPdf(printCuttingSheets({ plan, paper, ruler: ruler(), stamp: stampOf(plan.eventId) })),
     shoppingList: async (plan, paper) =>

@@ -5,6 +5,7 @@ import type { PrintDocument, PrintStamp } from './print-document';
 export { type BenchCardInput, type PieceCard, printBenchCard } from './bench-card';
 export { type CuttingSheetsInput, letterParts, printCuttingSheets } from './cutting-sheet';
 export { type DecorateMapInput, printDecorateMap } from './decorate-map';
+export { type KitLabelsInput, kitLines, printKitLabels } from './kit-labels';
 export type { PdfFonts } from './pdf';
 export { PAPER_MM, type Page, type PaperName, type PrintDocument, type PrintStamp } from './print-document';
 export { printRunSheet, type RunSheetInput } from './run-sheet';

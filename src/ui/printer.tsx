@@ -16,6 +16,10 @@ export interface MadeFile {
 export interface Printer {
   readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  /** The flat card, outside up, for decorating; with one of the recipe's dressings in place. */
+  readonly decorateMap: (recipe: Recipe, dressingId: string | null, paper: PrinterPaper) => Promise<MadeFile>;
+  /** Pick list and labels of a class; an event that is not for kits has none. */
+  readonly kitLabels: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly cuttingSheets: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly shoppingList: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly shoppingTable: (plan: EventPlan) => Promise<MadeFile>;

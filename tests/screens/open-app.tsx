@@ -13,6 +13,7 @@ import { openTab, World } from '../state/open-tab';
 import '../../src/app/workbook-frame';
 import '../../src/screens/bench/bench-screen';
 import '../../src/screens/box/box-screen';
+import '../../src/screens/dressing/dressing-screen';
 import '../../src/screens/event/event-screen';
 import '../../src/screens/new-recipe/new-recipe-screen';
 import '../../src/screens/sheets/sheets-screen';
@@ -34,6 +35,9 @@ export class PaperTray implements Printer {
     };
   readonly benchCard = this.#make('bench card');
   readonly template = this.#make('template');
+  readonly decorateMap = (_of: unknown, _dressing: unknown, paper: string) =>
+    this.#make('map for decorating')(_of, paper);
+  readonly kitLabels = this.#make('kit labels');
   readonly cuttingSheets = this.#make('cutting sheets');
   readonly shoppingList = this.#make('shopping list');
   readonly shoppingTable = this.#make('shopping table');

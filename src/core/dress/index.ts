@@ -1,3 +1,4 @@
+export { placePieces, type SizedPiece, sizePieces } from './dress-box';
 export { bandLength, fitPiece, girthOf, layerOn, revealsOf } from './fit-piece';
 export { type BoxSize, outsideSize } from './outside-size';
 export { type FlatBox, type FlatSize, panelBox, panelSize, windowBox, windowSize } from './panel-size';

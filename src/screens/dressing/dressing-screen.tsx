@@ -1,11 +1,27 @@
-import { useOutletContext } from 'react-router';
+import { Link, useOutletContext } from 'react-router';
+import { pageAddress } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
 import type { OpenWorkbook } from '../../ui/open-workbook';
 import { usePageWords } from '../../ui/words';
+import { DressRecipe } from './dress-recipe';
+import './dressing.css';
 
 /** What goes on it? */
 export function DressingScreen() {
-  const { recipe } = useOutletContext<OpenWorkbook>();
+  const { recipe, workbook, event, plan } = useOutletContext<OpenWorkbook>();
   const words = usePageWords().dressing;
-  return <BlankState title={recipe ? words.dressingOf(recipe.name) : words.noRecipe} />;
+  if (!recipe)
+    return (
+      <BlankState
+        title={words.noRecipe}
+        act={
+          <Link className="button button-act" to={pageAddress(workbook, 'event')}>
+            {words.toEvent}
+          </Link>
+        }
+      >
+        <p>{words.noRecipeWhy}</p>
+      </BlankState>
+    );
+  return <DressRecipe key={recipe.id} recipe={recipe} event={event} plan={plan} />;
 }

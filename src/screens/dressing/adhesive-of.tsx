@@ -1,0 +1,71 @@
+import { useMemo } from 'react';
+import type { FavorEvent } from '../../../shared/workbook';
+import { panelWords } from '../../core/draw/panel-labels';
+import type { SizedPiece } from '../../core/dress';
+import type { BoxNet } from '../../core/net';
+import { sayReason } from '../../core/plan';
+import { planAdhesive } from '../../core/plan/adhesive';
+import { useWorkbook } from '../../state/use-workbook';
+import { lengthWords, useRuler } from '../../ui/measure';
+import { Opening } from '../../ui/opening';
+import { usePageWords } from '../../ui/words';
+
+interface AdhesiveOfProps {
+  readonly net: BoxNet;
+  readonly sized: readonly SizedPiece[];
+  readonly event: FavorEvent | null;
+}
+
+/** The adhesive plan of one box, joint by joint, with its arithmetic: tape, or glue where the event uses it. */
+export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
+  const words = usePageWords().dressing;
+  const ruler = useRuler();
+  const supplies = useWorkbook((state) => state.rows.supplies);
+  const chosen = supplies.get(event?.glueId ?? '');
+  const glue = chosen?.kind === 'glue' ? chosen : null;
+  const plan = useMemo(() => {
+    const pieces = sized.flatMap(({ piece, size }) => (size ? [{ piece, size }] : []));
+    return planAdhesive({ net, pieces }, glue);
+  }, [net, sized, glue]);
+  if (plan.rows.length === 0) return null;
+  const wording = {
+    length: (length: Parameters<typeof lengthWords>[0]) => lengthWords(length, ruler),
+    money: String,
+  };
+  return (
+    <Opening head={<strong>{words.holds}</strong>}>
+      <p className="soft">{words.holdsWhy}</p>
+      <div className="table-box">
+        <table className="adhesive-table">
+          <thead>
+            <tr>
+              {[words.joint, words.by, words.length, words.widest, words.why].map((head) => (
+                <th key={head} scope="col">
+                  {head}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {plan.rows.map((row, at) => {
+              const panel = row.onto === null ? row.panel : panelWords(row.panel);
+              return (
+                <tr key={`${row.panel} ${row.onto ?? at}`}>
+                  <th scope="row">{row.onto === null ? panel : words.onto(panel, panelWords(row.onto))}</th>
+                  <td>{words[row.by]}</td>
+                  <td>{words.strip(row.strips, lengthWords(row.length, ruler))}</td>
+                  <td>{row.widest === null ? '' : lengthWords(row.widest, ruler)}</td>
+                  <td className="soft">{row.why.map((why) => sayReason(why, wording)).join(' ')}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </div>
+      <p>
+        {plan.tape > 0 && words.perBoxTape(lengthWords(plan.tape, ruler))}{' '}
+        {plan.glueMg > 0 && words.perBoxGlue(plan.glueMg)} {words.times(plan.pressMinutes, plan.setMinutes)}
+      </p>
+    </Opening>
+  );
+}

@@ -1,0 +1,71 @@
+import { Trash2 } from 'lucide-react';
+import type { Counted, Dressing } from '../../../shared/workbook';
+import { useWorkbook } from '../../state/use-workbook';
+import { IconButton } from '../../ui/button';
+import { CountStepper } from '../../ui/count-stepper';
+import { SelectField, TextField } from '../../ui/text-field';
+import { usePageWords } from '../../ui/words';
+import type { DressingEdits } from './dressing-edits';
+
+interface CountedListProps {
+  readonly dressing: Dressing;
+  readonly edits: DressingEdits;
+  readonly boxes: number;
+}
+
+/** Seals, clips, foam squares, bags, what is given: how many to a box, and which supply they come from. */
+export function CountedList({ dressing, edits, boxes }: CountedListProps) {
+  const words = usePageWords().dressing;
+  const supplies = useWorkbook((state) => state.rows.supplies);
+  const counted = dressing.counted ?? [];
+  if (counted.length === 0) return null;
+  const pieces = [...supplies.values()].filter((supply) => 'onHandPieces' in supply);
+  return (
+    <section aria-labelledby="counted-head">
+      <h3 id="counted-head">{words.counted}</h3>
+      <ul className="dressing-rows">
+        {counted.map((each) => {
+          const set = (label: string, change: Partial<Counted>) =>
+            edits.setCounted(label, { ...each, ...change });
+          return (
+            <li key={each.id} className="counted-row">
+              <TextField
+                label={words.pieceName}
+                of={each.id}
+                value={each.name}
+                onChange={(name) => set(words.pieceName, { name })}
+              />
+              <SelectField
+                label={words.supply}
+                of={each.name}
+                value={each.supplyId ?? ''}
+                choices={[
+                  { id: '', label: words.noSupply },
+                  ...pieces.map(({ id, name }) => ({ id, label: name })),
+                ]}
+                onChange={(id) => set(words.supply, { supplyId: id === '' ? null : id })}
+                {...(pieces.length === 0 ? { help: words.noSupplyWhy } : {})}
+              />
+              <div className="field">
+                <span className="field-name">{words.perBox}</span>
+                <CountStepper
+                  label={`${words.perBox}: ${each.name}`}
+                  value={each.perBox}
+                  least={1}
+                  most={1000}
+                  onChange={(perBox) => set(words.perBox, { perBox })}
+                />
+                {boxes > 0 && <p className="soft">{words.forAll(boxes * each.perBox, boxes)}</p>}
+              </div>
+              <IconButton
+                label={words.removeOf(each.name)}
+                icon={<Trash2 />}
+                onClick={() => edits.takeOff(words.removePiece, 'counted', each.id)}
+              />
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}

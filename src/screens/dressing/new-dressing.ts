@@ -1,0 +1,142 @@
+import { mmOfTicks } from '../../../shared/lengths';
+import type { Counted, Dressing, DressingPiece, Recipe, Supply, Tie } from '../../../shared/workbook';
+import type { BoxNet } from '../../core/net';
+import { inches, type LengthUnit, millimetres } from '../../core/units';
+import type { NewDressing } from '../../ui/words/dressing-words';
+
+/** A length in the maker's own unit: so many sixteenths of an inch, or so many millimetres. */
+const usual = (unit: LengthUnit, sixteenths: number, mm: number): number =>
+  mmOfTicks(unit === 'in' ? inches(0, sixteenths, 16) : millimetres(mm));
+
+/** `tag`, `tag-2`, …: the first that is free. */
+export function freshId(base: string, taken: readonly { readonly id: string }[]): string {
+  for (let number = 1; ; number++) {
+    const id = number === 1 ? base : `${base}-${number}`;
+    if (taken.every((each) => each.id !== id)) return id;
+  }
+}
+
+/** Panels that are seen on the closed box, the walls first. */
+export function visiblePanels(net: BoxNet): readonly string[] {
+  const seen = net.pieces
+    .flatMap(({ faces }) => faces)
+    .filter(({ role }) => !['glueTab', 'bottomFlap', 'dustFlap', 'lockFlap', 'liner'].includes(role));
+  const first = seen.filter(({ role }) => role === 'wall');
+  return [...new Set([...first, ...seen].map(({ panel }) => panel))];
+}
+
+export interface Beginning {
+  readonly net: BoxNet;
+  readonly unit: LengthUnit;
+  readonly supplies: readonly Supply[];
+  readonly name: string;
+}
+
+/** A dressing with one more thing on it, at the sizes that are usual. source: common practice, no source. */
+export function putOn(dressing: Dressing, what: NewDressing, beginning: Beginning): Dressing {
+  const { name, supplies } = beginning;
+  const ties = dressing.ties ?? [];
+  const counted = dressing.counted ?? [];
+  const supplyOf = (...kinds: readonly Supply['kind'][]) =>
+    kinds.flatMap((kind) => supplies.find((supply) => supply.kind === kind) ?? []).at(0)?.id ?? null;
+  const count = (kind: Supply['kind'], perBox: number): Dressing => {
+    const fresh: Counted = { id: freshId(what, counted), name, supplyId: supplyOf(kind), perBox };
+    return { ...dressing, counted: [...counted, fresh] };
+  };
+  switch (what) {
+    case 'seal':
+    case 'clip':
+      return count('closure', 1);
+    case 'mount':
+      return count('mount', 2);
+    case 'gift':
+      return count('contents', 1);
+    case 'cross':
+      return {
+        ...dressing,
+        ties: [...ties, newTie(freshId(what, ties), what, supplyOf('ribbon', 'twine'), beginning)],
+      };
+    case 'ring':
+      return {
+        ...dressing,
+        ties: [...ties, newTie(freshId(what, ties), what, supplyOf('twine', 'ribbon'), beginning)],
+      };
+    default:
+      return {
+        ...dressing,
+        pieces: [...dressing.pieces, newPiece(freshId(what, dressing.pieces), what, beginning)],
+      };
+  }
+}
+
+function newTie(id: string, wrap: 'cross' | 'ring', supplyId: string | null, { name, unit }: Beginning): Tie {
+  const bow = {
+    loops: 2,
+    loopMm: usual(unit, 32, 50),
+    tailMm: usual(unit, 40, 65),
+    knotMm: usual(unit, 24, 40),
+  };
+  return { id, name, supplyId, wrap, bow, perBox: 1 };
+}
+
+function newPiece(id: string, kind: DressingPiece['kind'], { name, unit, net }: Beginning): DressingPiece {
+  const panels = visiblePanels(net);
+  const panel = panels.includes('front') ? 'front' : (panels[0] ?? 'front');
+  const windowed = net.pieces.flatMap(({ faces }) => faces).find(({ holes }) => holes.length > 0)?.panel;
+  const size = { widthMm: usual(unit, 16, 25), heightMm: usual(unit, 40, 65) };
+  const plain = { id, kind, name, ...size, perBox: 1, grain: 'free', paperId: null } as const;
+  switch (kind) {
+    case 'liner':
+      return {
+        ...plain,
+        fit: { rule: 'behind', aboveRimMm: usual(unit, 48, 75), easeMm: usual(unit, 1, 1) },
+      };
+    case 'layer':
+      return { ...plain, fit: { rule: 'on-panel', panel, revealMm: usual(unit, 2, 3) } };
+    case 'band':
+      return {
+        ...plain,
+        fit: { rule: 'around', heightMm: usual(unit, 16, 25), lapMm: usual(unit, 8, 12) },
+      };
+    case 'window':
+      return { ...plain, fit: { rule: 'over-window', panel: windowed ?? panel, lapMm: usual(unit, 4, 6) } };
+    case 'tag':
+      return { ...plain, shape: 'banner' };
+  }
+}
+
+/** One more layer on a layer: as much reveal again on every side. */
+export function layerOnLayer(dressing: Dressing, { id, ...piece }: DressingPiece): Dressing {
+  const { fit } = piece;
+  if (fit?.rule !== 'on-panel') return dressing;
+  const first = dressing.pieces.find(
+    (each) => each.fit?.rule === 'on-panel' && each.fit.panel === fit.panel,
+  )?.fit;
+  const step = first?.rule === 'on-panel' ? first.revealMm : fit.revealMm;
+  const more = (mm: number): number => Math.min(2000, mm + step);
+  const sides = fit.sidesMm;
+  const next = {
+    ...piece,
+    id: freshId(id.replace(/-\d+$/, ''), dressing.pieces),
+    fit: {
+      ...fit,
+      revealMm: more(fit.revealMm),
+      ...(sides && {
+        sidesMm: {
+          left: more(sides.left),
+          right: more(sides.right),
+          up: more(sides.up),
+          down: more(sides.down),
+        },
+      }),
+    },
+  };
+  const at = dressing.pieces.findIndex((each) => each.id === id) + 1;
+  return { ...dressing, pieces: dressing.pieces.toSpliced(at, 0, next) };
+}
+
+/** A recipe with one more dressing, empty or a copy. */
+export const addDressing = (recipe: Recipe, name: string, of?: Dressing): Recipe => ({
+  ...recipe,
+  dressings: [...recipe.dressings, { pieces: [], ...of, id: freshId('dressing', recipe.dressings), name }],
+});

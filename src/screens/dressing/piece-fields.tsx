@@ -1,0 +1,134 @@
+import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
+import type { DressingPiece } from '../../../shared/workbook';
+import { panelWords } from '../../core/draw/panel-labels';
+import type { BoxNet } from '../../core/net';
+import { type Ticks, ticks } from '../../core/units';
+import { useWorkbook } from '../../state/use-workbook';
+import { CountStepper } from '../../ui/count-stepper';
+import { LengthField } from '../../ui/length-field';
+import { SelectField, TextField } from '../../ui/text-field';
+import { usePageWords } from '../../ui/words';
+import type { DressingEdits } from './dressing-edits';
+import { FitFields } from './fit-fields';
+import { visiblePanels } from './new-dressing';
+
+const GRAINS = ['free', 'along-width', 'along-height'] as const;
+const SHAPES = ['rectangle', 'rounded', 'circle', 'banner'] as const;
+
+interface PieceFieldsProps {
+  readonly piece: DressingPiece;
+  readonly net: BoxNet;
+  readonly edits: DressingEdits;
+}
+
+/** Everything that can be changed about one cut piece. */
+export function PieceFields({ piece, net, edits }: PieceFieldsProps) {
+  const words = usePageWords().dressing;
+  const papers = useWorkbook((state) => state.rows.papers);
+  const set = (label: string, change: Partial<DressingPiece>) =>
+    edits.setPiece(label, { ...piece, ...change });
+  return (
+    <div className="dressing-fields">
+      <TextField
+        label={words.pieceName}
+        value={piece.name}
+        onChange={(name) => set(words.pieceName, { name })}
+      />
+      <FitFields piece={piece} net={net} edits={edits} />
+      {(piece.kind === 'tag' || piece.shape !== undefined) && (
+        <SelectField
+          label={words.shape}
+          of={piece.name}
+          value={piece.shape ?? 'rectangle'}
+          choices={SHAPES.map((id) => ({ id, label: words.shapes[id] }))}
+          onChange={(id) => set(words.shape, { shape: SHAPES.find((shape) => shape === id) })}
+        />
+      )}
+      {!piece.fit && <PlaceFields {...{ piece, net, edits }} />}
+      <SelectField
+        label={words.paper}
+        of={piece.name}
+        value={piece.paperId ?? ''}
+        choices={[
+          { id: '', label: words.boxPaper },
+          ...[...papers.values()].map(({ id, name }) => ({ id, label: name })),
+        ]}
+        onChange={(id) => set(words.paper, { paperId: id === '' ? null : id })}
+      />
+      <SelectField
+        label={words.grain}
+        of={piece.name}
+        value={piece.grain}
+        choices={GRAINS.map((id) => ({ id, label: words.grains[id] }))}
+        onChange={(id) => set(words.grain, { grain: GRAINS.find((grain) => grain === id) ?? 'free' })}
+      />
+      <div className="field">
+        <span className="field-name">{words.perBox}</span>
+        <CountStepper
+          label={`${words.perBox}: ${piece.name}`}
+          value={piece.perBox}
+          least={1}
+          most={100}
+          onChange={(perBox) => set(words.perBox, { perBox })}
+        />
+      </div>
+      <div className="field">
+        <span className="field-name">{words.strips}</span>
+        <CountStepper
+          label={`${words.strips}: ${piece.name}`}
+          value={piece.strips ?? USUAL_STRIPS[piece.kind]}
+          most={20}
+          onChange={(strips) => set(words.strips, { strips })}
+        />
+        <p className="field-note">{words.stripsHelp}</p>
+      </div>
+    </div>
+  );
+}
+
+/** source: common practice, no source; the plan counts the same where none is given. */
+const USUAL_STRIPS = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const;
+const NOTHING = ticks(0);
+
+/** Where a tag or label is stuck on. */
+function PlaceFields({ piece, net, edits }: PieceFieldsProps) {
+  const words = usePageWords().dressing;
+  const { placed } = piece;
+  const put = (panel: string) => {
+    const { placed: _, ...loose } = piece;
+    edits.setPiece(
+      words.placeOn,
+      panel === ''
+        ? loose
+        : { ...piece, placed: { leftMm: placed?.leftMm ?? 0, downMm: placed?.downMm ?? 0, panel } },
+    );
+  };
+  const far = (name: 'leftMm' | 'downMm', label: string) =>
+    placed && (
+      <LengthField
+        label={label}
+        help={words.placeHelp}
+        value={ticksOfMm(placed[name])}
+        least={NOTHING}
+        onChange={(length: Ticks) =>
+          edits.setPiece(label, { ...piece, placed: { ...placed, [name]: mmOfTicks(length) } })
+        }
+      />
+    );
+  return (
+    <>
+      <SelectField
+        label={words.placeOn}
+        of={piece.name}
+        value={placed?.panel ?? ''}
+        choices={[
+          { id: '', label: words.nowhere },
+          ...visiblePanels(net).map((id) => ({ id, label: panelWords(id) })),
+        ]}
+        onChange={put}
+      />
+      {far('leftMm', words.fromLeft)}
+      {far('downMm', words.fromBottom)}
+    </>
+  );
+}

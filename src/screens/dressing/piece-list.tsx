@@ -1,0 +1,89 @@
+import { Layers, Trash2 } from 'lucide-react';
+import type { Dressing } from '../../../shared/workbook';
+import type { SizedPiece } from '../../core/dress';
+import type { BoxNet } from '../../core/net';
+import { whyPiece } from '../../core/plan/dressing-why';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button } from '../../ui/button';
+import { sizeWords, useRuler } from '../../ui/measure';
+import { Opening } from '../../ui/opening';
+import { Swatch } from '../../ui/swatch';
+import { usePageWords } from '../../ui/words';
+import type { DressingEdits } from './dressing-edits';
+import { layerOnLayer } from './new-dressing';
+import { PieceFields } from './piece-fields';
+import { WhyList } from './why-list';
+
+interface PieceListProps {
+  readonly net: BoxNet;
+  readonly dressing: Dressing;
+  readonly sized: readonly SizedPiece[];
+  readonly edits: DressingEdits;
+  readonly boxes: number;
+}
+
+/** Every cut piece: its size, paper and count on one line, which opens to what it follows and why it is that large. */
+export function PieceList({ net, dressing, sized, edits, boxes }: PieceListProps) {
+  const words = usePageWords().dressing;
+  return (
+    <section aria-labelledby="pieces-head">
+      <h3 id="pieces-head">{words.pieces}</h3>
+      {sized.length === 0 && <p className="soft">{words.noPieces}</p>}
+      <ul className="dressing-rows">
+        {sized.map((each) => (
+          <li key={each.piece.id}>
+            <PieceRow {...each} {...{ net, dressing, edits, boxes }} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function PieceRow({ piece, size, net, edits, boxes }: SizedPiece & Omit<PieceListProps, 'sized'>) {
+  const words = usePageWords().dressing;
+  const ruler = useRuler();
+  const papers = useWorkbook((state) => state.rows.papers);
+  const paper = piece.paperId === null ? undefined : papers.get(piece.paperId);
+  const facts = [
+    words.eachBox(piece.perBox),
+    words.from(paper?.name ?? words.boxPaper),
+    ...(boxes > 0 ? [words.forAll(boxes * piece.perBox, boxes)] : []),
+  ];
+  return (
+    <Opening
+      head={
+        <span className="dressing-head">
+          {paper && <Swatch colour={paper.colour} />}
+          <span>
+            <strong>{piece.name}</strong>{' '}
+            <span className={size ? 'dressing-size' : 'dressing-stop'}>
+              {size ? words.cut(sizeWords([size.across, size.up], ruler)) : words.doesNotFit}
+            </span>{' '}
+            <span className="soft">{facts.join(', ')}</span>
+          </span>
+        </span>
+      }
+    >
+      {size ? <WhyList why={whyPiece(net, piece, size)} /> : <p role="status">{words.doesNotFitWhy}</p>}
+      <PieceFields piece={piece} net={net} edits={edits} />
+      <div className="dressing-acts">
+        {piece.fit?.rule === 'on-panel' && (
+          <Button
+            icon={<Layers aria-hidden="true" />}
+            onClick={() => edits.dressing(words.oneMore, (old) => layerOnLayer(old, piece))}
+          >
+            {words.oneMore}
+          </Button>
+        )}
+        <Button
+          icon={<Trash2 aria-hidden="true" />}
+          aria-label={words.removeOf(piece.name)}
+          onClick={() => edits.takeOff(words.removePiece, 'pieces', piece.id)}
+        >
+          {words.removePiece}
+        </Button>
+      </div>
+    </Opening>
+  );
+}

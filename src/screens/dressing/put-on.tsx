@@ -1,0 +1,60 @@
+import { Plus } from 'lucide-react';
+import type { Dressing } from '../../../shared/workbook';
+import type { BoxNet } from '../../core/net';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button } from '../../ui/button';
+import { useRuler } from '../../ui/measure';
+import { usePageWords } from '../../ui/words';
+import type { NewDressing } from '../../ui/words/dressing-words';
+import type { DressingEdits } from './dressing-edits';
+import { putOn } from './new-dressing';
+
+const NEWS: readonly NewDressing[] = [
+  'liner',
+  'layer',
+  'band',
+  'tag',
+  'window',
+  'cross',
+  'ring',
+  'seal',
+  'clip',
+  'mount',
+  'gift',
+];
+
+interface PutOnProps {
+  readonly net: BoxNet;
+  readonly dressing: Dressing;
+  readonly edits: DressingEdits;
+}
+
+/** Everything that may go on, one press each, at its usual size. */
+export function PutOn({ net, dressing, edits }: PutOnProps) {
+  const words = usePageWords().dressing;
+  const { unit } = useRuler();
+  const supplies = useWorkbook((state) => state.rows.supplies);
+  const isFull = dressing.pieces.length >= 50 || (dressing.counted ?? []).length >= 50;
+  const isTied = (dressing.ties ?? []).length >= 10;
+  return (
+    <section aria-labelledby="put-on-head">
+      <h3 id="put-on-head">{words.put}</h3>
+      <div className="put-on">
+        {NEWS.map((what) => (
+          <Button
+            key={what}
+            icon={<Plus aria-hidden="true" />}
+            disabled={what === 'cross' || what === 'ring' ? isTied : isFull}
+            onClick={() =>
+              edits.dressing(words.news[what], (old) =>
+                putOn(old, what, { net, unit, name: words.news[what], supplies: [...supplies.values()] }),
+              )
+            }
+          >
+            {words.news[what]}
+          </Button>
+        ))}
+      </div>
+    </section>
+  );
+}

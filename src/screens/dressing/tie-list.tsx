@@ -1,0 +1,155 @@
+import { Trash2 } from 'lucide-react';
+import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
+import type { Bow, Dressing, Tie } from '../../../shared/workbook';
+import { outsideSize, tieLength } from '../../core/dress';
+import type { BoxNet } from '../../core/net';
+import { whyTie } from '../../core/plan/dressing-why';
+import { markAbove, type Ticks, ticks } from '../../core/units';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button } from '../../ui/button';
+import { ChoiceStrip } from '../../ui/choice-strip';
+import { CountStepper } from '../../ui/count-stepper';
+import { LengthField } from '../../ui/length-field';
+import { Length } from '../../ui/measure';
+import { Opening } from '../../ui/opening';
+import { SelectField, TextField } from '../../ui/text-field';
+import { usePageWords } from '../../ui/words';
+import type { DressingEdits } from './dressing-edits';
+import { WhyList } from './why-list';
+
+interface TieListProps {
+  readonly net: BoxNet;
+  readonly dressing: Dressing;
+  readonly edits: DressingEdits;
+  readonly boxes: number;
+  readonly mark: Ticks;
+}
+
+const WRAPS = ['cross', 'ring', 'none'] as const;
+const NOTHING = ticks(0);
+/** source: common practice, no source: loops of 2 in, tails of 2 1/2 in, 1 1/2 in for the knot. */
+const USUAL_BOW: Bow = { loops: 2, loopMm: 50.8, tailMm: 63.5, knotMm: 38.1 };
+
+/** Ribbon and twine: how long a piece is cut for each box, and from which supply. */
+export function TieList({ net, dressing, edits, boxes, mark }: TieListProps) {
+  const words = usePageWords().dressing;
+  const supplies = useWorkbook((state) => state.rows.supplies);
+  const ties = dressing.ties ?? [];
+  if (ties.length === 0) return null;
+  return (
+    <section aria-labelledby="ties-head">
+      <h3 id="ties-head">{words.ties}</h3>
+      <ul className="dressing-rows">
+        {ties.map((tie) => {
+          const cut = markAbove(tieLength(outsideSize(net), tie), mark);
+          const supply = tie.supplyId === null ? undefined : supplies.get(tie.supplyId);
+          return (
+            <li key={tie.id}>
+              <Opening
+                head={
+                  <span>
+                    <strong>{tie.name}</strong>{' '}
+                    <span className="dressing-size">
+                      <Length of={cut} both />
+                    </span>{' '}
+                    <span className="soft">
+                      {[
+                        words.eachBox(tie.perBox),
+                        words.from(supply?.name ?? words.noSupply),
+                        ...(boxes > 0 ? [words.forAll(boxes * tie.perBox, boxes)] : []),
+                      ].join(', ')}
+                    </span>
+                  </span>
+                }
+              >
+                <WhyList why={whyTie(net, tie, cut)} />
+                <TieFields tie={tie} edits={edits} />
+                <Button
+                  icon={<Trash2 aria-hidden="true" />}
+                  aria-label={words.removeOf(tie.name)}
+                  onClick={() => edits.takeOff(words.removePiece, 'ties', tie.id)}
+                >
+                  {words.removePiece}
+                </Button>
+              </Opening>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+function TieFields({ tie, edits }: { tie: Tie; edits: DressingEdits }) {
+  const words = usePageWords().dressing;
+  const supplies = useWorkbook((state) => state.rows.supplies);
+  const rolls = [...supplies.values()].filter(({ kind }) => kind === 'ribbon' || kind === 'twine');
+  const { bow } = tie;
+  const set = (label: string, change: Partial<Tie>) => edits.setTie(label, { ...tie, ...change });
+  return (
+    <div className="dressing-fields">
+      <TextField
+        label={words.pieceName}
+        value={tie.name}
+        onChange={(name) => set(words.pieceName, { name })}
+      />
+      <SelectField
+        label={words.supply}
+        of={tie.name}
+        value={tie.supplyId ?? ''}
+        choices={[{ id: '', label: words.noSupply }, ...rolls.map(({ id, name }) => ({ id, label: name }))]}
+        onChange={(id) => set(words.supply, { supplyId: id === '' ? null : id })}
+        {...(rolls.length === 0 ? { help: words.noSupplyWhy } : {})}
+      />
+      <SelectField
+        label={words.wrap}
+        of={tie.name}
+        value={tie.wrap}
+        choices={WRAPS.map((id) => ({ id, label: words.wraps[id] }))}
+        onChange={(id) => set(words.wrap, { wrap: WRAPS.find((wrap) => wrap === id) ?? 'none' })}
+      />
+      <div className="field">
+        <span className="field-name">{words.perBox}</span>
+        <CountStepper
+          label={`${words.perBox}: ${tie.name}`}
+          value={tie.perBox}
+          least={1}
+          most={20}
+          onChange={(perBox) => set(words.perBox, { perBox })}
+        />
+      </div>
+      <ChoiceStrip
+        named
+        label={words.bow}
+        value={bow ? 'with' : 'without'}
+        choices={[
+          { id: 'with', label: words.withBow },
+          { id: 'without', label: words.withoutBow },
+        ]}
+        onChange={(id) => set(words.bow, { bow: id === 'with' ? USUAL_BOW : null })}
+      />
+      {bow && (
+        <>
+          <div className="field">
+            <span className="field-name">{words.bowParts.loops}</span>
+            <CountStepper
+              label={words.bowParts.loops}
+              value={bow.loops}
+              most={20}
+              onChange={(loops) => set(words.bow, { bow: { ...bow, loops } })}
+            />
+          </div>
+          {(['loopMm', 'tailMm', 'knotMm'] as const).map((part) => (
+            <LengthField
+              key={part}
+              label={words.bowParts[part]}
+              value={ticksOfMm(bow[part])}
+              least={NOTHING}
+              onChange={(length) => set(words.bowParts[part], { bow: { ...bow, [part]: mmOfTicks(length) } })}
+            />
+          ))}
+        </>
+      )}
+    </div>
+  );
+}
