@@ -1,5 +1,6 @@
 import { type Ticks, ticks } from '../units/ticks';
-import type { CutTree, Layout, SheetPaper } from '../yield/types';
+import { type CutPiece, type CutStep as SequencedCut, sequenceCuts } from '../yield/cut-sequence';
+import type { Layout, SheetPaper } from '../yield/types';
 
 /** A rectangle of card in the sheet's own frame, ticks: x across, y up. */
 export interface CardPiece {
@@ -14,11 +15,14 @@ export interface CutStep {
   /** From 1, in the order the hands go. */
   readonly number: number;
   readonly way: 'upright' | 'level';
-  /** Where the fence stands: from the piece's own left (upright) or near (level) edge. */
+  /** From fence to blade, with the kept piece against the fence. */
   readonly fence: Ticks;
+  /** A quarter turn before the cut. */
+  readonly turn: boolean;
   readonly piece: CardPiece;
   readonly first: CardPiece;
   readonly second: CardPiece;
+  readonly keep: CardPiece;
   /** Leaves that come off at this cut, ready: ids of parts, and offcuts. */
   readonly frees: readonly FreedPiece[];
 }
@@ -35,38 +39,19 @@ export const squaredSheet = ({ across, up, squaring }: SheetPaper): CardPiece =>
   up: ticks(up - squaring.near - squaring.far),
 });
 
-/** The cuts of one layout in order: each piece is finished, its first half before its second, before the next is picked up. */
+/** The cuts of one layout, squaring apart, in the order and with the fence settings of `sequenceCuts`. */
 export function cutOrder(layout: Layout, paper: SheetPaper, kerf: Ticks): CutStep[] {
-  const steps: CutStep[] = [];
-  const visit = (tree: CutTree, piece: CardPiece): void => {
-    if (tree.kind !== 'cut') return;
-    const [first, second] = halves(tree, piece, kerf);
-    const frees = [freed(tree.first, first), freed(tree.second, second)].flatMap((found) => found ?? []);
-    const fence = ticks(tree.at - (tree.way === 'upright' ? piece.x : piece.y));
-    steps.push({ number: steps.length + 1, way: tree.way, fence, piece, first, second, frees });
-    visit(tree.first, first);
-    visit(tree.second, second);
-  };
-  visit(layout.tree, squaredSheet(paper));
-  return steps;
+  const { steps } = sequenceCuts(layout, paper, { longestCut: null, kerf, stack: 1, stages: 'free' });
+  return steps.filter(({ why }) => why !== 'square').map(numberCut);
 }
 
-function halves(
-  { way, at }: Extract<CutTree, { kind: 'cut' }>,
-  piece: CardPiece,
-  kerf: Ticks,
-): [CardPiece, CardPiece] {
-  const [start, size] = way === 'upright' ? (['x', 'across'] as const) : (['y', 'up'] as const);
-  const near = ticks(at - piece[start]);
-  return [
-    { ...piece, [size]: near },
-    { ...piece, [start]: ticks(at + kerf), [size]: ticks(Math.max(0, piece[size] - near - kerf)) },
-  ];
+function numberCut({ way, fence, piece, keep, other, turn }: SequencedCut, at: number): CutStep {
+  const [first, second] = keep.x <= other.x && keep.y <= other.y ? [keep, other] : [other, keep];
+  const frees = [first, second].flatMap(freed);
+  return { number: at + 1, way, fence, turn, piece, first, second, frees, keep };
 }
 
-const freed = (tree: CutTree, piece: CardPiece): FreedPiece | null =>
-  tree.kind === 'part'
-    ? { kind: 'part', part: tree.part, piece }
-    : tree.kind === 'offcut'
-      ? { kind: 'offcut', piece }
-      : null;
+const freed = (piece: CutPiece): FreedPiece[] => {
+  if (piece.is === 'part') return [{ kind: 'part', part: piece.part ?? '', piece }];
+  return piece.is === 'offcut' ? [{ kind: 'offcut', piece }] : [];
+};
