@@ -1,3 +1,4 @@
+import { diveCases } from './case-dive';
 import { type Case, type CaseMixture, mixWithin, type PatternList, usefulCopies } from './case-program';
 import type { Effort } from './effort';
 
@@ -17,17 +18,18 @@ export interface CaseAnswer {
 }
 
 const SCALE = 1e10; // Points for a price of 1 sheet; sums stay below 2^53 up to 100,000 sheets.
-const NODES = 4000; // Cases looked at; a longer proof nobody would read. source: our own
 
 /**
  * Whether the demands can be cut on at most `most` sheets with these patterns: branch and bound over how often each pattern is used, deepest
- * first, every branch that is closed with whole-number points. Source: Land & Doig, Econometrica 28 (1960) 497-520.
+ * first, every branch that is closed with whole-number points. `nodes` is how many cases are looked at. Source: Land & Doig, Econometrica 28 (1960) 497-520.
  */
 export function searchCases(
   demands: readonly number[],
   list: PatternList,
   most: number,
   effort: Effort,
+  sway: () => number,
+  nodes: number,
 ): CaseAnswer {
   const pool = new Set<number>();
   const used = new Map<number, number>();
@@ -41,7 +43,7 @@ export function searchCases(
 
   const visit = (now: Case): CaseNode | null => {
     if (state.stopped || state.plan !== null) return null;
-    if (effort.isSpent() || ++state.nodes > NODES) {
+    if (effort.isSpent() || ++state.nodes > nodes) {
       state.stopped = true;
       return null;
     }
@@ -58,6 +60,11 @@ export function searchCases(
     const open = mostOpen(mixture);
     if (open === null) {
       state.plan = addUses(used, mixture.uses.map(({ pattern, sheets }) => [pattern, Math.round(sheets)] as const)); // biome-ignore format: one line
+      return null;
+    }
+    const dived = diveCases(now.left, mixture, list, room, pool, effort, sway, state.nodes % 2 === 0 ? 0.5 : 0); // biome-ignore format: one line
+    if (dived !== null) {
+      state.plan = addUses(used, [...dived]);
       return null;
     }
     const atMost = Math.floor(open.sheets + 1e-6);

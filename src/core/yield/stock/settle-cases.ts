@@ -42,25 +42,26 @@ export function tryDives(
   return null;
 }
 
-/** Whether the demands go on at most `most` sheets of these patterns: a plan, a proof that they do not, or neither if effort ran out. */
+/** Whether the demands go on at most `most` sheets of these patterns: a plan, a proof that they do not, or neither if effort or `nodes` ran out. */
 export function settleCases(
   demands: readonly number[],
   choice: PatternChoice,
   most: number,
   effort: Effort,
   sway: () => number,
+  nodes: number,
 ): CasesAnswer {
   const { list, patterns, points } = choice;
   const dived = tryDives(demands, patterns, list, most, 12, effort, sway);
   if (dived !== null) return { uses: dived, bound: null };
-  const { plan, proof } = searchCases(demands, list, most, effort);
+  const { plan, proof } = searchCases(demands, list, most, effort, sway, nodes);
   if (plan !== null) return { uses: usesOf(plan, patterns), bound: null };
   const bound =
     proof === null || !choice.complete
       ? null
       : { sheets: most + 1, points, most: choice.most, patterns, root: proof };
   if (bound !== null) return { uses: null, bound };
-  return { uses: tryDives(demands, patterns, list, most, 200, effort, sway), bound: null };
+  return { uses: tryDives(demands, patterns, list, most, 100, effort, sway), bound: null };
 }
 
 const usesOf = (plan: ReadonlyMap<number, number>, patterns: readonly Pattern[]): PatternUse[] =>

@@ -33,8 +33,10 @@ export function solveStock(
 }
 
 /** Blocks kept while every pattern is looked for: at first, and at most. source: our own, measured */
-const FIRST_ROOM = 30_000;
+const FIRST_ROOM = 6000;
 const MOST_ROOM = 2_000_000;
+const MOST_NODES = 8000; // Cases looked at; a longer proof nobody would read. source: our own
+const ENRICHED = 4; // Rounds of taking in more patterns and diving again. source: our own, measured
 const DIVES = 8; // Tries to dive among the patterns of the fractional plan. source: our own, measured
 
 class StockSearch {
@@ -81,17 +83,11 @@ class StockSearch {
     this.raiseBound(fractional.prices);
     this.round(fractional, find);
     if (this.isProven()) return this.best;
-    const { patterns } = columns;
-    const known = listOf(patterns, this.wanted.length);
-    for (let before = Number.POSITIVE_INFINITY; this.best.sheets < before && !this.isProven(); ) {
-      before = this.best.sheets;
-      this.keep(tryDives(this.wanted, patterns, known, before - 1, DIVES, this.effort, this.sway));
-    }
+    const { prices } = columns.solve(this.wanted, this.effort, true);
+    this.diveAmong(columns);
     const finder = this.problem.stages === 'free' && !this.grid.exact ? new PatternFinder(this.table) : null;
-    let prices = fractional.prices;
     for (let room = FIRST_ROOM; !this.isProven() && !this.effort.isSpent(); room *= 4) {
       if (finder !== null && room <= MOST_ROOM) {
-        if (room === FIRST_ROOM) prices = columns.solve(this.wanted, this.effort, true).prices;
         this.lookAtEvery(finder, prices, room);
       }
       const sequential = finder === null ? Number.POSITIVE_INFINITY : room / FIRST_ROOM;
@@ -101,12 +97,33 @@ class StockSearch {
     return this.best;
   }
 
+  /** Dives among the patterns of the fractional plan, and among those that smaller orders of the same parts would like. */
+  private diveAmong(columns: Columns): void {
+    const { wanted, effort, sway } = this;
+    for (let round = 0; round < ENRICHED && !this.isProven() && !effort.isSpent(); round++) {
+      const list = listOf(columns.patterns, wanted.length);
+      this.keep(tryDives(wanted, columns.patterns, list, this.lowest(), DIVES, effort, sway));
+      if (this.best.sheets > this.lowest() + 1)
+        this.keep(tryDives(wanted, columns.patterns, list, this.best.sheets - 1, 1, effort, sway));
+      if (this.isProven()) return;
+      for (let i = 0; i < 6; i++)
+        columns.solve(wanted.map((count) => Math.ceil(count * sway() * sway())), effort, true); // biome-ignore format: one line
+    }
+  }
+
   /** Every pattern that a plan on as few sheets as the bound allows could use, and every choice of them; the bound may rise more than once. */
   private lookAtEvery(finder: PatternFinder, prices: readonly number[], room: number): void {
     while (!this.isProven() && !this.effort.isSpent()) {
       const aim = this.lowest();
       const choice = finder.find(prices, aim, room, this.effort);
-      const { uses, bound } = settleCases(this.wanted, choice, aim, this.effort, this.sway);
+      const { uses, bound } = settleCases(
+        this.wanted,
+        choice,
+        aim,
+        this.effort,
+        this.sway,
+        Math.min(MOST_NODES, room / 30),
+      );
       this.keep(uses);
       if (bound === null) return;
       this.best = { ...this.best, cases: bound };
