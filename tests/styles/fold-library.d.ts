@@ -5,6 +5,7 @@ declare module 'fold' {
     edges_vertices: [number, number][];
     edges_assignment?: string[];
     faces_vertices?: number[][];
+    'faces_cc:holes'?: number[][][];
     vertices_edges?: number[][];
   }
   export const convert: {

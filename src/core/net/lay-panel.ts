@@ -1,9 +1,10 @@
 import type { EdgeName, PanelSpec } from '../styles/types';
+import { frameOn } from './hinge-frame';
 import type { Bench, LaidPanel, Side } from './laid-panel';
 import { lengthOf, type NamedValues } from './name-values';
 import { cutHoles, cutNotches } from './openings';
 import { cornersOf } from './panel-corners';
-import { samePoint } from './point';
+import { pointAt, samePoint } from './point';
 
 type FlatSpec = Exclude<PanelSpec, { readonly lens: string }>;
 
@@ -29,7 +30,10 @@ export function layFlat(
   const of = (text: string) => lengthOf(text, values);
   const whole = { ring, curves: ring.map(() => null) };
   const notched = 'notches' in spec ? cutNotches(bench, whole, sides, spec.notches ?? [], of) : whole;
-  const holes = 'holes' in spec ? cutHoles(bench, ring, spec.holes ?? [], of) : [];
+  const start = spec.at === undefined ? 0 : of(spec.at);
+  const place = (along: number, out: number) =>
+    on === null ? pointAt(along, out) : frameOn(on.a, on.b).place(start + along, out);
+  const holes = 'holes' in spec ? cutHoles(bench, ring, spec.holes ?? [], of, place) : [];
   bench.faces.push({ panel: name, role: spec.role, ...notched, holes });
   if (on !== null && hinge !== null)
     bench.hinges.push({

@@ -8,17 +8,23 @@ import type { Point } from './types';
 type Measure = (text: string) => number;
 type At = readonly [x: number, y: number];
 
-/** The openings in a rectangle whose ring is given, each a clockwise ring; what has no size, or more than its panel, is left out. Round ends stand off their arcs by `CHORD_TOLERANCE_MM` at most. */
+/** The openings in a panel whose ring is given, `place` its hinge frame, each a clockwise ring; what has no size, or more than its panel, is left out. Round ends stand off their arcs by `CHORD_TOLERANCE_MM` at most. */
 export function cutHoles(
   bench: Bench,
   ring: readonly Point[],
   holes: readonly HoleSpec[],
   of: Measure,
+  place: (along: number, out: number) => Point,
 ): readonly LaidRing[] {
   if (ring.length === 0) return [];
   const [left, right] = [Math.min(...ring.map(({ x }) => x)), Math.max(...ring.map(({ x }) => x))];
   const [low, high] = [Math.min(...ring.map(({ y }) => y)), Math.max(...ring.map(({ y }) => y))];
   const middle: At = [(left + right) / 2, (low + high) / 2];
+  const middleOf = (hole: HoleSpec): At | null => {
+    if (hole.hole !== 'round' || hole.at === undefined) return null;
+    const { x, y } = place(of(hole.at[0]), of(hole.at[1]));
+    return [x, y];
+  };
   return holes.flatMap((hole): LaidRing[] => {
     if (hole.hole === 'window') {
       const margin = of(hole.margin);
@@ -30,7 +36,7 @@ export function cutHoles(
     const [across, up] = hole.hole === 'round' ? [of(hole.across), of(hole.across)] : hole.size.map(of);
     return across === undefined || up === undefined || !fits(across, right - left) || !fits(up, high - low)
       ? []
-      : [roundEnded(bench, middle, across, up)];
+      : [roundEnded(bench, middleOf(hole) ?? middle, across, up)];
   });
 }
 

@@ -115,7 +115,11 @@ function checkPiece(
       for (const { edge: side } of spec.notches ?? [])
         if (busyEdges(piece).has(`${name}.${side}`))
           slip(`${id}.${name}: a notch in ${side}, which carries a panel`);
-    if (('holes' in spec || 'notches' in spec) && (spec.bow !== undefined || spec.follows !== undefined))
+    if (
+      'size' in spec &&
+      ('holes' in spec || 'notches' in spec) &&
+      (spec.bow !== undefined || spec.follows !== undefined)
+    )
       slip(`${id}.${name}: holes in a panel that bends`);
     if ('follows' in spec && !('bow' in panel(spec.follows))) slip(`${id}.${name} follows a flat panel`);
     earlier.add(name);
@@ -158,20 +162,22 @@ const busyEdges = (piece: PieceSpec): ReadonlySet<string> =>
     ...(piece.seams ?? []).flatMap(([a, b]) => [a as string, b as string]),
   ]);
 
-const holeForms = (spec: Extract<PanelSpec, { readonly size: unknown }>): Len[] => [
-  ...(spec.notches ?? []).map(({ radius }) => radius),
-  ...(spec.holes ?? []).flatMap((hole) =>
-    hole.hole === 'window' ? [hole.margin] : hole.hole === 'round' ? [hole.across] : hole.size,
+const holeForms = (spec: PanelSpec): readonly Len[] => [
+  ...('notches' in spec ? (spec.notches ?? []).map(({ radius }) => radius) : []),
+  ...('holes' in spec ? (spec.holes ?? []) : []).flatMap((hole) =>
+    hole.hole === 'window'
+      ? [hole.margin]
+      : hole.hole === 'round'
+        ? [hole.across, ...(hole.at ?? [])]
+        : hole.size,
   ),
 ];
 
 function panelForms(spec: PanelSpec): Len[] {
-  const own =
-    'size' in spec
-      ? [...spec.size, ...bothEnds(spec.taper), ...(spec.bow ? [spec.bow] : []), ...holeForms(spec)]
-      : [];
+  const own = 'size' in spec ? [...spec.size, ...bothEnds(spec.taper), ...(spec.bow ? [spec.bow] : [])] : [];
   const outline = 'outline' in spec ? [...spec.outline.flat(), ...(spec.hinge ? [spec.hinge] : [])] : [];
   return [
+    ...holeForms(spec),
     ...own,
     ...outline,
     ...('lens' in spec ? [spec.lens] : []),

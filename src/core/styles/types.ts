@@ -72,11 +72,12 @@ interface PanelBase {
   readonly flush?: true;
 }
 
-/** Something cut out of the middle of a rectangle. A round end is chords on true arcs. */
+/** Something cut out of a panel: out of the middle of a rectangle unless it says where. A round end is chords on true arcs. */
 export type HoleSpec =
   /** The panel less a margin all round. */
   | { readonly hole: 'window'; readonly margin: Len }
-  | { readonly hole: 'round'; readonly across: Len }
+  /** `at`: its middle in the hinge frame, where that is not the middle of a rectangle. */
+  | { readonly hole: 'round'; readonly across: Len; readonly at?: readonly [along: Len, out: Len] }
   | { readonly hole: 'slot'; readonly size: readonly [across: Len, up: Len] };
 
 /** A half-round out of the middle of a rectangle's free edge. */
@@ -110,6 +111,7 @@ export type PanelSpec = PanelBase &
         readonly hinge?: Len;
         readonly outline: readonly (readonly [along: Len, out: Len])[];
         readonly asLies?: true;
+        readonly holes?: readonly Extract<HoleSpec, { readonly at?: unknown }>[];
       }
     | { readonly regular: number; readonly side: Len }
     | { readonly lens: Len }
