@@ -101,7 +101,7 @@ function lineUpsOf(
   });
 }
 
-const WIDEST_LIST = 16; // keeps eight unlike things under a second; part of why this half is never called exact
+const widestList = (blocks: number): number => (blocks <= 6 ? 12 : 5); // keeps eight unlike things under a second; part of why this half is never called exact
 
 /** Splits the blocks into two groups by one straight cut, and each group again, keeping a short list for every group. */
 function combineByCuts(blocks: readonly Block[]): Combination[] {
@@ -116,7 +116,7 @@ function combineByCuts(blocks: readonly Block[]): Combination[] {
         ),
       }),
     );
-    lists.set(1 << b, tidy(alone).slice(0, WIDEST_LIST));
+    lists.set(1 << b, tidy(alone).slice(0, widestList(blocks.length)));
   });
   const groups = Array.from({ length: (1 << blocks.length) - 1 }, (_, i) => i + 1).sort(
     (a, b) => bits(a) - bits(b),
@@ -131,7 +131,7 @@ function combineByCuts(blocks: readonly Block[]): Combination[] {
         for (const b of lists.get(rest) ?? [])
           for (const axis of [0, 1, 2] as const) joined.push(beside(a, b, axis));
     }
-    lists.set(group, tidy(smallest(joined)).slice(0, WIDEST_LIST));
+    lists.set(group, tidy(smallest(joined)).slice(0, widestList(blocks.length)));
   }
   return lists.get((1 << blocks.length) - 1) ?? [];
 }

@@ -26,9 +26,11 @@ export function standings([w, d, h]: Vec, upright: boolean): Vec[] {
 export function gridCuboids(item: string, size: Vec, count: number, upright: boolean): Arrangement[] {
   const grids = standings(size, upright).flatMap((stood) =>
     Array.from({ length: count }, (_, i) => i + 1).flatMap((across) =>
-      Array.from({ length: Math.ceil(count / across) }, (_, i) => i + 1).map((deep) => {
+      Array.from({ length: Math.ceil(count / across) }, (_, i) => i + 1).flatMap((deep) => {
         const high = Math.ceil(count / (across * deep));
-        return { stood, across, deep, high };
+        // A grid that holds them with one row or column fewer, and no more layers, is no larger.
+        const spare = high * deep * (across - 1) >= count || high * across * (deep - 1) >= count;
+        return spare ? [] : [{ stood, across, deep, high }];
       }),
     ),
   );

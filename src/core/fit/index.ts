@@ -1,8 +1,11 @@
 export { arrangeContents } from './arrange';
 export { checkArrangement } from './check-arrangement';
+export { cautionsOf } from './contents-cautions';
 export { type EasyMarkQuestion, type EasyRow, findEasyMarks } from './easy-marks';
 export { type FitQuestion, type FitRow, fitContents, type NeededRoom, neededRooms } from './fit-contents';
+export { type Opening, openingOf, type Protrusion, passesOpening, protrusionsOf } from './opening';
 export { turnToFit } from './packet-diagonal';
-export { clearanceOf, gramsOf, requiredInside } from './required-inside';
-export { estimateBottom } from './strength';
+export type { MarkTool, ReadMark } from './rate-marks';
+export { type ClearanceKind, clearanceKindOf, clearanceOf, gramsOf, requiredInside } from './required-inside';
+export { type BottomAdvice, type BottomEstimate, estimateBottom, TYPICAL_MODULUS_GPA } from './strength';
 export type * from './types';

@@ -7,10 +7,11 @@ export const OVER_THREE = Math.sqrt(2 / 3);
 
 /**
  * Spheres of one size: one layer in every pattern of `packCircles`, or `layers` square grids, each nested in the hollows of the one below.
- * Millimetres. Never called the best possible.
+ * Millimetres. Never called the best possible. `oneLayer`: nothing rests on tender things.
  */
-export function stackSpheres(item: string, diameter: number, count: number): Arrangement[] {
-  return [...flatLayers(item, diameter, count), ...nestedSquares(item, diameter, count)];
+export function stackSpheres(item: string, diameter: number, count: number, oneLayer = false): Arrangement[] {
+  const flat = flatLayers(item, diameter, count);
+  return oneLayer ? flat : [...flat, ...nestedSquares(item, diameter, count)];
 }
 
 function flatLayers(item: string, diameter: number, count: number): Arrangement[] {
@@ -25,7 +26,8 @@ function flatLayers(item: string, diameter: number, count: number): Arrangement[
 /** A square grid a × b below, (a − 1) × (b − 1) in its hollows, and so on by turns. */
 function nestedSquares(item: string, diameter: number, count: number): Arrangement[] {
   const found: Arrangement[] = [];
-  for (let across = 2; across * 2 <= count + across; across++)
+  const widest = Math.min(count, 4 * Math.ceil(Math.sqrt(count)));
+  for (let across = 2; across <= widest && across * 2 <= count + across; across++)
     for (let deep = 2; deep <= across; deep++) {
       const centres = nestedCentres(across, deep, count);
       const layers = new Set(centres.map(([, , z]) => z)).size;

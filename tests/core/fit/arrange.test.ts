@@ -71,6 +71,59 @@ describe('what goes inside', () => {
     );
   });
 
+  it('a long flat packet also lies across the corners of a square floor shorter than itself', () => {
+    // Hand-worked: 180 × 8 mm turned 45° throws a shadow of (180 + 8) / √2 = 132.936 mm both ways; Wetzel's condition gives the same least floor.
+    const ways = arrangeContents(
+      contentsOf(thing({ shape: 'packet', widthMm: 180, depthMm: 8, heightMm: 2 }, 3)),
+    );
+    const turned = ways.find(({ placed }) => placed.some((one) => 'turnDeg' in one && one.turnDeg !== 0));
+    expect(turned?.size[0]).toBeCloseTo(132.936, 3);
+    expect(turned?.size[1]).toBeCloseTo(132.936, 3);
+    expect(turned?.size[2]).toBe(6);
+    expect(turned && checkArrangement(turned)).toEqual([]);
+    // A gift card (85.7 × 54) gains nothing: (85.7 + 54) / √2 = 98.8 is longer than the card.
+    const card = arrangeContents(
+      contentsOf(thing({ shape: 'packet', widthMm: 85.7, depthMm: 54, heightMm: 0.9 }, 1)),
+    );
+    expect(card.every(({ placed }) => placed.every((one) => 'turnDeg' in one && one.turnDeg === 0))).toBe(
+      true,
+    );
+  });
+
+  it('nothing rests on tender things, and more kinds than eight still come out sound', () => {
+    const tender = arrangeContents(
+      contentsOf(thing({ shape: 'sphere', diameterMm: 28 }, 12, { fragile: true })),
+    );
+    expect(new Set(tender.flatMap(({ placed }) => placed.map(({ at }) => at[2])))).toEqual(new Set([14]));
+    const kinds = Array.from({ length: 11 }, (_, i) =>
+      thing({ shape: 'cuboid', widthMm: 10 + i, depthMm: 12, heightMm: 30 - i }, 1, { id: `kind-${i}` }),
+    );
+    const ways = arrangeContents(contentsOf(...kinds));
+    expect(ways.length).toBeGreaterThan(0);
+    for (const way of ways) {
+      expect(way.exact).toBe(false);
+      expect(way.placed).toHaveLength(11);
+      expect(checkArrangement(way)).toEqual([]);
+    }
+  });
+
+  it('the check sees a turned packet that sticks out, and two that cross', () => {
+    const packet = { item: 'packet', shape: 'cuboid' as const, size: [40, 4, 2] as const };
+    const [size, exact, pattern] = [[32, 32, 2] as const, false, ''];
+    const fits = { ...packet, at: [-4, 14, 0] as const, turnDeg: 45 }; // middle at 16, 16; shadow 44 / √2 = 31.1
+    expect(checkArrangement({ pattern, exact, size, placed: [fits] })).toEqual([]);
+    expect(checkArrangement({ pattern, exact, size, placed: [{ ...fits, turnDeg: 0 }] })).toContain(
+      'packet 0 leaves the box',
+    );
+    expect(
+      checkArrangement({ pattern, exact, size, placed: [fits, { ...fits, turnDeg: -45 }] }),
+    ).toHaveLength(1);
+    const beside = { ...fits, at: [-8, 18, 0] as const }; // 4 over and 4 up along the turned short side: 5.7 apart, 4 thick
+    expect(checkArrangement({ pattern, exact, size: [40, 40, 2], placed: [fits, beside] })).toEqual([
+      'packet 1 leaves the box',
+    ]);
+  });
+
   it('the check sees an overlap, and a thing outside', () => {
     const ball = { item: 'ball', shape: 'sphere' as const, diameter: 10 };
     const size = [20, 10, 10] as const;
