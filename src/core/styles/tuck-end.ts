@@ -18,7 +18,12 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
   ({
     version: 1,
     symbols: { ...TUBE_SYMBOLS, ...TUCK_SYMBOLS },
-    inside: ['width - t', 'depth - lidShort - t', 'height - 4t'],
+    // tucks behind both walls take the lid's shortness twice
+    inside: [
+      'width - t',
+      bottomLidOn === 'back' ? 'depth - lidShort - t' : 'depth - 2 lidShort - t',
+      'height - 4t',
+    ],
     allowances: TUCK_ALLOWANCES,
     lets: TUCK_LETS,
     quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },

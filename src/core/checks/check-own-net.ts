@@ -1,0 +1,37 @@
+import type { BoxNet } from '../net/types';
+import { OWN_NET } from '../styles/own-net';
+import { checkBox } from './check-box';
+import type { ToolReach } from './check-handling';
+import type { Finding } from './finding';
+
+/** What a flat sheet cannot be, whatever its file means by its folds. */
+const FLAT_FAULTS: ReadonlySet<string> = new Set([
+  'panels-overlap-flat',
+  'panel-turned-over',
+  'panel-crosses-itself',
+]);
+
+/**
+ * Everything a maker should know about a net of her own. Its file rarely says how far each line folds or which panel ends up on top, so what
+ * goes wrong when it is closed warns her and does not stop the work; what cannot lie flat does. `roomMeasured`: the file names no room.
+ */
+export function checkOwnNet(box: BoxNet, roomMeasured: boolean, tool?: ToolReach): Finding[] {
+  const found = checkBox(OWN_NET, box, tool).map(
+    (finding): Finding =>
+      finding.severity === 'stop' && !FLAT_FAULTS.has(finding.code)
+        ? { ...finding, severity: 'warn', remedy: `${OWN_REMEDY}` }
+        : finding,
+  );
+  return roomMeasured ? [...found, ROOM_NOTE] : found;
+}
+
+const OWN_REMEDY = 'Fold one from scrap first; where it does not close, mend the file and bring it in again.';
+
+const ROOM_NOTE: Finding = {
+  code: 'own-net-room',
+  severity: 'note',
+  where: 'own-net',
+  facts: {},
+  says: 'The file does not say what room is inside, so it is read off the first panel and the panels beside it.',
+  remedy: 'Measure the first box you fold.',
+};
