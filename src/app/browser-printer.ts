@@ -10,6 +10,7 @@ export function browserPrinter(workbook: WorkbookStore, locale: string): Printer
     decorateMap: async (...asked) => (await jobs()).decorateMap(...asked),
     kitLabels: async (...asked) => (await jobs()).kitLabels(...asked),
     cuttingSheets: async (...asked) => (await jobs()).cuttingSheets(...asked),
+    nestedSheet: async (...asked) => (await jobs()).nestedSheet(...asked),
     shoppingList: async (...asked) => (await jobs()).shoppingList(...asked),
     shoppingTable: async (...asked) => (await jobs()).shoppingTable(...asked),
     runSheet: async (...asked) => (await jobs()).runSheet(...asked),

@@ -1,7 +1,7 @@
 import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
-import { benchToolOf, listRunSheet } from '../core/plan';
+import { benchToolOf, cuttingToolOf, listRunSheet } from '../core/plan';
 import {
   calendarOf,
   type PrintDocument,
@@ -10,6 +10,7 @@ import {
   printCuttingSheets,
   printDecorateMap,
   printKitLabels,
+  printNestedSheet,
   printRunSheet,
   printShoppingList,
   printTemplate,
@@ -73,8 +74,13 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
         printKitLabels({ plan, kit: plan.kit, paper, ruler: ruler(), stamp: stampOf(plan.eventId) }),
       );
     },
-    cuttingSheets: async (plan, paper) =>
-      inPdf(printCuttingSheets({ plan, paper, ruler: ruler(), stamp: stampOf(plan.eventId) })),
+    cuttingSheets: async (plan, paper) => {
+      const tool = cuttingToolOf(
+        toolOfEvent(plan.eventId) ?? toolInHand(workbook.getState().rows.tools, ruler().unit),
+      );
+      return inPdf(printCuttingSheets({ plan, paper, tool, ruler: ruler(), stamp: stampOf(plan.eventId) }));
+    },
+    nestedSheet: async (sheet, code) => inPdf(printNestedSheet({ ...sheet, stamp: stampOf(code) })),
     shoppingList: async (plan, paper) =>
       inPdf(printShoppingList({ plan, paper, locale, ruler: ruler(), stamp: stampOf(plan.eventId) })),
     shoppingTable: (plan) =>

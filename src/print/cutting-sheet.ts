@@ -1,11 +1,11 @@
 import { CAUTIONS } from '../core/bench';
-import { type CutStep, cutOrder, squaredSheet } from '../core/draw/cut-order';
+import { drawCutStep } from '../core/draw/cut-step-drawing';
 import { lengthWords, sizeWords } from '../core/draw/length-text';
 import { drawLayoutToFit, type NamedPart } from '../core/draw/sheet-drawing';
 import type { EventPlan, PlannedPaper } from '../core/plan';
-import { type Ruler, type Ticks, ticks } from '../core/units';
-import type { Layout } from '../core/yield';
-import { type Block, drawingBlock, keepNext, space, textBlock } from './block';
+import { type Ruler, ticks } from '../core/units';
+import { type CutSequence, type CutStep, type CuttingTool, type Layout, sequenceCuts } from '../core/yield';
+import { type Block, besideBlocks, drawingBlock, keepNext, space, stackBlocks, textBlock } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
@@ -14,11 +14,14 @@ export interface CuttingSheetsInput {
   readonly plan: Pick<EventPlan, 'name' | 'papers'>;
   readonly ruler: Ruler;
   readonly paper: PaperName;
-  /** Card lost to each cut; 0 for a blade. */
-  readonly kerf?: Ticks;
+  /** What the sheets are cut with; a ruler and a knife if not said. */
+  readonly tool?: CuttingTool;
   readonly stamp: PrintStamp;
 }
 
+const BY_HAND: CuttingTool = { longestCut: null, kerf: ticks(0), stack: 1, stages: 'free' };
+const STEP_MM = { across: 58, up: 46, between: 6, words: 10 } as const; // a picture of one cut; three stand side by side
+const MOST_PICTURES = 24; // more cuts than that are told in the table alone
 const PICTURE_MM = 112; // the most height a layout takes, so that its cuts stand below it
 
 /** How every sheet of an event is cut: per paper its parts, then each layout with its cuts in order. */
@@ -110,63 +113,88 @@ function layoutBlocks(
   number: number,
   { sheet, plan }: PlannedPaper,
   parts: readonly NamedPart[],
-  { ruler, paper, kerf = ticks(0) }: CuttingSheetsInput,
+  { ruler, paper, tool = BY_HAND }: CuttingSheetsInput,
 ): Block[] {
   const { widthMm } = columnOf(paper);
   const drawing = drawLayoutToFit(
     layout,
     sheet,
     { widthMm, heightMm: PICTURE_MM },
-    { parts, ruler, textMm: TYPE_MM.number, kerf },
+    { parts, ruler, textMm: TYPE_MM.number, kerf: tool.kerf },
   );
   const head = `${plan.layouts.length > 1 ? `Layout ${number}: cut ` : 'Cut '}${counted(layout.sheets, 'sheet')} so`;
-  const steps = cutOrder(layout, sheet, kerf);
-  const squared = squaredSheet(sheet);
-  const trims = squared.across !== sheet.across || squared.up !== sheet.up;
+  const sequence = sequenceCuts(layout, sheet, tool);
   return [
     space(7),
     keepNext(textBlock(head, { widthMm, sizeMm: TYPE_MM.heading, bold: true })),
     space(3),
     keepNext(drawingBlock(drawing, widthMm)),
     space(3),
-    ...(trims
-      ? [
-          keepNext(textBlock(squaringWords(sheet.squaring, ruler), { widthMm, sizeMm: TYPE_MM.body })),
-          space(2),
-        ]
-      : []),
+    keepNext(textBlock(paceWords(sequence), { widthMm, sizeMm: TYPE_MM.body })),
+    space(3),
     ...tableBlocks(
       [
         { head: 'cut', widthMm: 14, bold: true },
         { head: 'set the fence to', widthMm: 36, bold: true },
-        { head: 'and cut', widthMm: 70 },
-        { head: 'which frees', widthMm: widthMm - 120 },
+        { head: 'first', widthMm: 38 },
+        { head: 'against the fence', widthMm: 52 },
+        { head: 'falls off', widthMm: widthMm - 140 },
       ],
-      steps.map((step) => [
-        `${step.number}`,
+      sequence.steps.map((step, at) => [
+        cutName(sequence, at),
         lengthWords(step.fence, ruler),
-        cutWords(step),
-        freedWords(step, parts, ruler),
+        step.turn ? 'turn a quarter' : '',
+        pieceWords(step.keep, parts, ruler),
+        step.why === 'square' ? 'squaring strip' : pieceWords(step.other, parts, ruler),
       ]),
     ),
+    ...(sequence.steps.length > MOST_PICTURES ? [] : stepPictures(sequence, sheet, parts, ruler)),
   ];
 }
 
-const cutWords = ({ way }: CutStep) =>
-  way === 'upright' ? 'upright, measured from the left' : 'level, measured from the near edge';
+/** `a`, `b` for squaring, then `1`, `2` as the cuts are numbered on the drawing. */
+export function cutName({ steps }: CutSequence, at: number): string {
+  const squares = steps.filter(({ why }) => why === 'square').length;
+  return at < squares ? String.fromCharCode(97 + at) : `${at - squares + 1}`;
+}
 
-const freedWords = ({ frees }: CutStep, parts: readonly NamedPart[], ruler: Ruler) =>
-  frees
-    .map((free) =>
-      free.kind === 'part'
-        ? (parts.find(({ id }) => id === free.part)?.mark ?? free.part)
-        : `offcut ${sizeWords(free.piece.across, free.piece.up, ruler)}`,
-    )
-    .join(', ');
+function paceWords({ steps, stack, rounds, strokes, fences, turns }: CutSequence): string {
+  const stacked = stack > 1 ? `${stack} sheets at once, ${counted(rounds, 'round')}; ` : '';
+  return `${stacked}${counted(steps.length, 'cut')} a round, ${counted(strokes, 'stroke')} in all, ${counted(fences.length, 'fence setting')}, ${counted(turns, 'quarter turn')}.`;
+}
 
-function squaringWords(squaring: PlannedPaper['sheet']['squaring'], ruler: Ruler): string {
-  const sides = (['left', 'right', 'near', 'far'] as const)
-    .filter((side) => squaring[side] > 0)
-    .map((side) => `${lengthWords(squaring[side], ruler)} off the ${side} edge`);
-  return `First square the sheet: ${sides.join(', ')}.`;
+const pieceWords = (piece: CutStep['keep'], parts: readonly NamedPart[], ruler: Ruler): string => {
+  if (piece.is === 'piece') return `${sizeWords(piece.across, piece.up, ruler)}, cut on`;
+  const mark = parts.find(({ id }) => id === piece.part)?.mark;
+  return mark ?? `offcut ${sizeWords(piece.across, piece.up, ruler)}`;
+};
+
+/** Every cut as a small picture, three in a row, the fence along the kept edge. */
+function stepPictures(
+  sequence: CutSequence,
+  sheet: PlannedPaper['sheet'],
+  parts: readonly NamedPart[],
+  ruler: Ruler,
+): Block[] {
+  const { across, up, between, words } = STEP_MM;
+  const pictures = sequence.steps.map((step, at) => {
+    const room = { widthMm: across, heightMm: up };
+    const drawing = drawCutStep(sequence, at, sheet, room, { parts, ruler, textMm: TYPE_MM.small });
+    const head = `${cutName(sequence, at)}. ${step.turn ? 'Turn, then ' : ''}${lengthWords(step.fence, ruler)}`;
+    return stackBlocks([
+      textBlock(head, { widthMm: across, sizeMm: TYPE_MM.body, bold: true }),
+      space(words - TYPE_MM.body * 1.4),
+      drawingBlock(drawing, across),
+    ]);
+  });
+  return Array.from({ length: Math.ceil(pictures.length / 3) }, (_, row) =>
+    stackBlocks([
+      space(6),
+      besideBlocks(
+        ...pictures
+          .slice(3 * row, 3 * row + 3)
+          .map((picture, at) => [at * (across + between), picture] as const),
+      ),
+    ]),
+  );
 }

@@ -6,6 +6,7 @@ export { type BenchCardInput, type PieceCard, printBenchCard } from './bench-car
 export { type CuttingSheetsInput, letterParts, printCuttingSheets } from './cutting-sheet';
 export { type DecorateMapInput, printDecorateMap } from './decorate-map';
 export { type KitLabelsInput, kitLines, printKitLabels } from './kit-labels';
+export { nestedDxf, nestedSvg, printNestedSheet } from './nested-sheet';
 export type { PdfFonts } from './pdf';
 export { PAPER_MM, type Page, type PaperName, type PrintDocument, type PrintStamp } from './print-document';
 export { printRunSheet, type RunSheetInput } from './run-sheet';

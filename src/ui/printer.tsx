@@ -1,5 +1,6 @@
 import { createContext, use } from 'react';
 import type { Recipe } from '../../shared/workbook';
+import type { NestedSheet } from '../core/draw/nested-net';
 import type { EventPlan } from '../core/plan';
 
 /** The paper in the printer. */
@@ -21,6 +22,8 @@ export interface Printer {
   /** Pick list and labels of a class; an event that is not for kits has none. */
   readonly kitLabels: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly cuttingSheets: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  /** A nested sheet at its own true size. */
+  readonly nestedSheet: (sheet: NestedSheet, code: string) => Promise<MadeFile>;
   readonly shoppingList: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly shoppingTable: (plan: EventPlan) => Promise<MadeFile>;
   readonly runSheet: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;

@@ -39,6 +39,7 @@ export class PaperTray implements Printer {
     this.#make('map for decorating')(_of, paper);
   readonly kitLabels = this.#make('kit labels');
   readonly cuttingSheets = this.#make('cutting sheets');
+  readonly nestedSheet = (_of: unknown, _code: unknown) => this.#make('nested sheet')(_of);
   readonly shoppingList = this.#make('shopping list');
   readonly shoppingTable = this.#make('shopping table');
   readonly runSheet = this.#make('run sheet');

@@ -4,7 +4,6 @@ import type { CutPiece, CutSequence, CutStep, SheetPaper } from '../yield';
 import { drawDimension } from './dimension';
 import { lengthText, lengthWords, sizeWords } from './length-text';
 import { areaMark, type Box, boxRing, centredText, frameMarks, lineMark } from './marks';
-import { LESSER } from './running-marks';
 import type { LayoutDrawing, NamedPart } from './sheet-drawing';
 import { fitsInside, stackText } from './text-stack';
 import type { At, Mark } from './types';
@@ -42,12 +41,13 @@ export function drawCutStep(
   options: CutStepOptions,
 ): LayoutDrawing {
   const step = sequence.steps[at];
-  const outside = 7 + 4 * options.textMm;
+  const left = 8 + 4 * options.textMm; // the setting of a level cut
+  const below = 8 + 1.5 * options.textMm; // the setting of an upright cut
   const scale = Math.max(
     0.01,
     Math.min(
-      (space.widthMm - 2 * outside) / toMm(paper.across),
-      (space.heightMm - outside - 6) / toMm(paper.up),
+      (space.widthMm - left - 2 * FENCE_MM) / toMm(paper.across),
+      (space.heightMm - below - 2 * FENCE_MM) / toMm(paper.up),
     ),
   );
   const box = ({ x, y, across, up }: Lying): Box => {
@@ -82,7 +82,7 @@ function labelPiece(piece: CutPiece, box: Box, { parts, textMm }: CutStepOptions
   const mark = parts.find(({ id }) => id === piece.part)?.mark;
   if (mark !== undefined) return [centredText(mark, middle, textMm, { bold: true })];
   const words = piece.is === 'offcut' ? 'offcut' : 'cut on';
-  const label = stackText([{ text: words, sizeMm: LESSER * textMm }], middle);
+  const label = stackText([{ text: words, sizeMm: textMm }], middle);
   return label.every((text) => fitsInside(text, [boxRing(box)], 0.8)) ? label : [];
 }
 

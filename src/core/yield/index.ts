@@ -12,7 +12,7 @@ export {
   squaredEdges,
 } from './interlock/nest-sheet';
 export { nestStrip, type StripNest, type StripPart, type StripPlace } from './interlock/nest-strip';
-export { type Corner, type Quarter, type Ring, turnRing } from './interlock/outline';
+export { type Corner, type Quarter, type Ring, turnCorner, turnRing } from './interlock/outline';
 export { type PlanOptions, planSheets } from './plan-sheets';
 export { checkPlan } from './proof/check-plan';
 export type * from './types';

@@ -19,7 +19,8 @@ export interface Lie {
   readonly up: number;
 }
 
-const turnCorner = ({ x, y }: Corner, quarter: Quarter): Corner =>
+/** A corner turned about 0, 0. */
+export const turnCorner = ({ x, y }: Corner, quarter: Quarter): Corner =>
   quarter === 0
     ? { x, y }
     : quarter === 1
