@@ -13,6 +13,7 @@ import { reverseTuck } from './reverse-tuck';
 import { sleeveDrawer } from './sleeve-drawer';
 import { snapLock } from './snap-lock';
 import { squarePyramid } from './square-pyramid';
+import { starBox } from './star-box';
 import { straightTuck } from './straight-tuck';
 import { tray } from './tray';
 import { trayLid } from './tray-lid';
@@ -35,6 +36,7 @@ export const STYLES: readonly BoxStyle[] = [
   doubleWall,
   sleeveDrawer,
   prismLid,
+  starBox,
   pillowPack,
   squarePyramid,
   cornet,
