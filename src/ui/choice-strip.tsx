@@ -1,5 +1,4 @@
-import { ToggleGroup } from 'radix-ui';
-import type { ReactNode } from 'react';
+import { type ReactNode, useId } from 'react';
 import './choice-strip.css';
 
 export interface StripChoice<Id extends string> {
@@ -25,6 +24,7 @@ export function ChoiceStrip<Id extends string>({
   onChange,
   named = false,
 }: ChoiceStripProps<Id>) {
+  const group = useId();
   return (
     <div className="choice-strip-box">
       {named && (
@@ -32,19 +32,21 @@ export function ChoiceStrip<Id extends string>({
           {label}
         </span>
       )}
-      <ToggleGroup.Root
-        type="single"
-        className="choice-strip"
-        aria-label={label}
-        value={value}
-        onValueChange={(id) => id !== '' && onChange(id as Id)}
-      >
+      <div role="radiogroup" className="choice-strip" aria-label={label}>
         {choices.map((choice) => (
-          <ToggleGroup.Item key={choice.id} value={choice.id} className="choice" aria-label={choice.label}>
+          <label key={choice.id} className="choice">
+            <input
+              type="radio"
+              className="choice-radio"
+              name={group}
+              aria-label={choice.label}
+              checked={choice.id === value}
+              onChange={() => onChange(choice.id)}
+            />
             {choice.face ?? choice.label}
-          </ToggleGroup.Item>
+          </label>
         ))}
-      </ToggleGroup.Root>
+      </div>
     </div>
   );
 }
