@@ -1,11 +1,11 @@
-import { checkBox } from '../core/checks';
 import { DOCUMENT_OPTIONS, deliver, documentUsage, readFormat } from './deliver';
 import { cardText, describeCard } from './describe-card';
 import { describeFinding } from './describe-finding';
-import { makeBox, wordPieces } from './made-box';
+import { findingsOf, makeBox, wordPieces } from './made-box';
 import { printPdf, readPaper } from './paper';
 import { benchCardOf } from './print-box';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
+import { refuse } from './refuse';
 import { stampOf } from './stamp';
 import type { Verb } from './verb';
 
@@ -24,8 +24,20 @@ export const verb: Verb = {
     const paper = readPaper(given, asked.unit);
     if (typeof paper !== 'string') return [paper];
     const box = makeBox(asked);
-    const { net, bench, ruler, name } = box;
-    const findings = checkBox(asked.style, net, bench).map((finding) => describeFinding(finding, ruler));
+    const { bench, ruler, name } = box;
+    const found = findingsOf(asked, box);
+    const trouble = found.find(({ code }) => code === 'own-net-no-card');
+    if (trouble)
+      return [
+        refuse(
+          trouble.code,
+          trouble.where,
+          asked.style.name,
+          'a net that a bench can make',
+          `${trouble.says} ${trouble.remedy}`,
+        ),
+      ];
+    const findings = found.map((finding) => describeFinding(finding, ruler));
     if (format === 'json') {
       const pieces = describeCard(wordPieces(box));
       const card = { style: asked.style.id, unit: ruler.unit, tool: bench.name, pieces, findings };

@@ -1,8 +1,8 @@
 import type { Recipe, Tool } from '../../shared/workbook';
-import { type BenchTool, cardSteps, deriveProgram } from '../core/bench';
-import { type BoxNet, layNet } from '../core/net';
-import { benchToolOf, netOfRecipe } from '../core/plan';
-import { styleById } from '../core/styles';
+import { type BenchTool, cardSteps, cardTrouble, deriveProgram } from '../core/bench';
+import { checkBox, checkOwnNet, type Finding } from '../core/checks';
+import { type BoxNet, isRoomMeasured, layNet, ownBoxOf } from '../core/net';
+import { benchToolOf, netOfRecipe, styleOfRecipe } from '../core/plan';
 import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
 import type { WordedPiece } from './describe-card';
 import type { AskedBox } from './read-box';
@@ -18,18 +18,28 @@ export interface MadeBox {
 }
 
 /** The box that was asked for, at the bench of its file or with a ruler. */
-export function makeBox({ style, sizes, chosen, caliperUm, unit, recipe, tool }: AskedBox): MadeBox {
-  const net = layNet(style, { sizes, options: chosen, caliperUm });
-  const name = recipe?.name ?? style.name;
+export function makeBox({ style, sizes, chosen, caliperUm, unit, recipe, tool, own }: AskedBox): MadeBox {
+  const net = (own && ownBoxOf(own.text, caliperUm)) ?? layNet(style, { sizes, options: chosen, caliperUm });
+  const name = recipe?.name ?? own?.title ?? style.name;
   return { name, styleName: style.name, net, recipe, ...benchFor(tool, unit) };
 }
 
 /** The box of a saved recipe, or null if its style is not one of ours. */
 export function makeRecipe(recipe: Recipe, tool: Tool | undefined): MadeBox | null {
-  const style = styleById(recipe.styleId);
+  const style = styleOfRecipe(recipe);
   const net = netOfRecipe(recipe);
   if (!style || !net) return null;
   return { name: recipe.name, styleName: style.name, net, recipe, ...benchFor(tool, tool?.unit ?? 'in') };
+}
+
+/** What the checks say of it; a net of the maker's own is also tried on the virtual bench. */
+export function findingsOf({ style, own }: AskedBox, { net, bench, recipe }: MadeBox): Finding[] {
+  if (!own) return checkBox(style, net, bench);
+  const choices = { faceUp: recipe?.faceUp ?? 'inside' } as const;
+  return [
+    ...net.pieces.flatMap((piece) => cardTrouble(piece, bench, choices) ?? []),
+    ...checkOwnNet(net, isRoomMeasured(own.text), bench),
+  ];
 }
 
 /** The saved tool if it has these units, else its reach with that unit's usual marks. */

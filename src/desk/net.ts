@@ -1,11 +1,10 @@
-import { checkBox } from '../core/checks';
 import { dxfOf } from '../core/net/dxf';
 import { foldTextOf } from '../core/net/fold-format';
 import { svgOf } from '../core/net/svg';
 import { DOCUMENT_OPTIONS, deliver, documentUsage, readFormat } from './deliver';
 import { describeFinding } from './describe-finding';
 import { describeNet } from './describe-net';
-import { makeBox } from './made-box';
+import { findingsOf, makeBox } from './made-box';
 import { printPdf, readPaper } from './paper';
 import { mapOf, templateOf } from './print-box';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
@@ -28,10 +27,10 @@ export const verb: Verb = {
     const paper = readPaper(given, asked.unit);
     if (typeof paper !== 'string') return [paper];
     const box = makeBox(asked);
-    const { net, name, bench, ruler } = box;
+    const { net, name, ruler } = box;
     const documents = {
       json: () => {
-        const findings = checkBox(asked.style, net, bench).map((finding) => describeFinding(finding, ruler));
+        const findings = findingsOf(asked, box).map((finding) => describeFinding(finding, ruler));
         return JSON.stringify({ ...describeNet(net), findings }, null, 2);
       },
       fold: () => foldTextOf(net, name),

@@ -1,10 +1,12 @@
 import type { Recipe, Tool } from '../../shared/workbook';
 import { defaultChoices } from '../core/styles/define';
+import { OWN_NET } from '../core/styles/own-net';
 import { STYLES, styleById } from '../core/styles/registry';
 import type { BoxStyle, Chosen } from '../core/styles/types';
 import { type LengthUnit, millimetres, type Ticks } from '../core/units';
 import { suggestName } from './nearest-name';
 import { chooseRow, readWorkbookFile } from './read-file';
+import { type OwnFile, readOwnFile } from './read-own-file';
 import { keepSize, readCaliper, readSetting, USUAL_CALIPER_UM, writtenInInches } from './read-size';
 import { refuse } from './refuse';
 import type { Desk, DeskRefusal, Given } from './verb';
@@ -19,6 +21,8 @@ export interface AskedBox {
   /** What it was read from, if from a file. */
   readonly recipe: Recipe | null;
   readonly tool: Tool | undefined;
+  /** A net of the maker's own, in place of a style's. */
+  readonly own: OwnFile | null;
 }
 
 /** What every verb about one box takes. */
@@ -29,9 +33,12 @@ export const BOX_OPTIONS = {
   caliper: 'one',
   unit: 'one',
   recipe: 'one',
+  fold: 'one',
+  edges: 'one',
+  'fold-unit': 'one',
 } as const;
 export const BOX_USAGE =
-  '(--style ID | WORKBOOK.json [--recipe ID]) [--set SYMBOL=LENGTH …] [--option NAME=CHOICE …] [--caliper LENGTH] [--unit in|mm]';
+  '(--style ID | WORKBOOK.json [--recipe ID] | --fold FILE [--edges 3=V,5=C] [--fold-unit mm|in|cm|pt|m|um]) [--set SYMBOL=LENGTH …] [--option NAME=CHOICE …] [--caliper LENGTH] [--unit in|mm]';
 
 /** The box that the words and options ask for, or everything that is wrong with them. Options override the recipe. */
 export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefusal[] {
@@ -40,7 +47,9 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   const workbook = file === undefined ? null : readWorkbookFile(file, desk, refused);
   const recipe = workbook && chooseRow(workbook.recipes, given.one['recipe'], 'recipe', file ?? '', refused);
   if (refused.length > 0) return refused;
-  const style = readStyle(given.one['style'] ?? recipe?.styleId, refused);
+  const own = readOwnFile(given, desk, recipe, refused);
+  if (refused.length > 0) return refused;
+  const style = own ? OWN_NET : readStyle(given.one['style'] ?? recipe?.styleId, refused);
   if (!style) return refused;
 
   const settings = given.many['set'] ?? [];
@@ -56,7 +65,7 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   const caliper = given.one['caliper'];
   const caliperUm =
     caliper === undefined ? (recipe?.caliperUm ?? USUAL_CALIPER_UM) : readCaliper(caliper, unit, refused);
-  return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe, tool };
+  return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe, tool, own };
 }
 
 function readStyle(id: string | undefined, refused: DeskRefusal[]): BoxStyle | undefined {

@@ -1,8 +1,9 @@
 import type { Recipe, Tool } from '../../shared/workbook';
-import { checkBox, type Finding } from '../core/checks';
-import type { BoxNet } from '../core/net';
-import { benchToolOf, netOfRecipe } from '../core/plan';
-import { type BoxStyle, styleById } from '../core/styles';
+import { cardTrouble } from '../core/bench';
+import { checkBox, checkOwnNet, type Finding } from '../core/checks';
+import { type BoxNet, isRoomMeasured } from '../core/net';
+import { benchToolOf, netOfRecipe, styleOfRecipe } from '../core/plan';
+import { type BoxStyle, OWN_NET } from '../core/styles';
 
 /** What a recipe comes to: its style, its nets, and everything a maker should know about it. */
 export interface BoxResult {
@@ -19,12 +20,19 @@ const results = new WeakMap<Recipe, { readonly tool: Tool | undefined; readonly 
 export function boxOfRecipe(recipe: Recipe, tool: Tool | undefined): BoxResult | null {
   const known = results.get(recipe);
   if (known && known.tool === tool) return known.result;
-  const style = styleById(recipe.styleId);
+  const style = styleOfRecipe(recipe);
   const net = netOfRecipe(recipe);
-  const result =
-    style && net ? { style, net, findings: checkBox(style, net, tool && benchToolOf(tool)) } : null;
+  const result = style && net ? { style, net, findings: findingsOf(recipe, style, net, tool) } : null;
   results.set(recipe, { tool, result });
   return result;
+}
+
+/** What the checks say; a net of her own is also tried on the virtual bench, which a style's nets are proved on. */
+function findingsOf(recipe: Recipe, style: BoxStyle, net: BoxNet, tool: Tool | undefined): Finding[] {
+  const bench = benchToolOf(tool);
+  if (style.id !== OWN_NET.id || recipe.ownNet === undefined) return checkBox(style, net, tool && bench);
+  const troubles = net.pieces.flatMap((piece) => cardTrouble(piece, bench, { faceUp: recipe.faceUp }) ?? []);
+  return [...troubles, ...checkOwnNet(net, isRoomMeasured(recipe.ownNet), tool && bench)];
 }
 
 /** How many of its findings keep the box from being folded as asked. */

@@ -14,6 +14,7 @@ export type { CardMark, CardStep, CautionCode, StepKind } from './card-step';
 export { fallsAway } from './cut-card';
 export { deriveProgram, type ProgramChoices } from './derive-program';
 export { newEdges, partsOnCard } from './parts-on-card';
+export { type CardTrouble, cardTrouble } from './try-card';
 export type * from './types';
 export { type BenchRun, runProgram } from './virtual-bench';
 export { cardSteps } from './words/card-steps';

@@ -5,11 +5,7 @@ import type { ToolReach } from './check-handling';
 import type { Finding } from './finding';
 
 /** What a flat sheet cannot be, whatever its file means by its folds. */
-const FLAT_FAULTS: ReadonlySet<string> = new Set([
-  'panels-overlap-flat',
-  'panel-turned-over',
-  'panel-crosses-itself',
-]);
+const FLAT_FAULTS: ReadonlySet<string> = new Set(['panels-overlap-flat', 'panel-crosses-itself']);
 
 /**
  * Everything a maker should know about a net of her own. Its file rarely says how far each line folds or which panel ends up on top, so what
@@ -19,7 +15,7 @@ export function checkOwnNet(box: BoxNet, roomMeasured: boolean, tool?: ToolReach
   const found = checkBox(OWN_NET, box, tool).map(
     (finding): Finding =>
       finding.severity === 'stop' && !FLAT_FAULTS.has(finding.code)
-        ? { ...finding, severity: 'warn', remedy: `${OWN_REMEDY}` }
+        ? { ...finding, severity: 'warn', remedy: OWN_REMEDY }
         : finding,
   );
   return roomMeasured ? [...found, ROOM_NOTE] : found;

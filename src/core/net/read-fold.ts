@@ -14,7 +14,14 @@ export interface FoldRefusal {
     | 'sign-differs'
     | 'no-faces'
     | 'not-connected'
-    | 'lists-differ';
+    | 'lists-differ'
+    | 'folded-form'
+    | 'not-flat'
+    | 'too-small'
+    | 'too-big'
+    | 'too-many-faces'
+    | 'too-long'
+    | 'no-such-line';
   readonly path: string;
   readonly found: string;
   readonly expected: string;

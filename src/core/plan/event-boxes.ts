@@ -2,8 +2,11 @@ import { ticksOfMm } from '../../../shared/lengths';
 import type { Dressing, DressingPiece, EventLine, FavorEvent, Recipe } from '../../../shared/workbook';
 import { type FlatSize, fitPiece } from '../dress';
 import { layNet } from '../net/lay-net';
+import { ownBoxOf } from '../net/own-net';
 import type { BoxNet } from '../net/types';
+import { OWN_NET } from '../styles/own-net';
 import { styleById } from '../styles/registry';
+import type { BoxStyle } from '../styles/types';
 import type { Ticks } from '../units';
 import { remark } from './remarks';
 import { spoiledOfLine } from './run-counts';
@@ -27,8 +30,24 @@ export interface EventBox extends MakingCount {
 const sizesOf = (recipe: Recipe): Readonly<Record<string, Ticks>> =>
   Object.fromEntries(Object.entries(recipe.sizesMm).map(([symbol, mm]) => [symbol, ticksOfMm(mm)]));
 
-/** A recipe's box laid flat; null when its style is not known here. */
+/** The style a recipe names; a net of the maker's own has one that fixes nothing. */
+export const styleOfRecipe = (recipe: Pick<Recipe, 'styleId'>): BoxStyle | undefined =>
+  recipe.styleId === OWN_NET.id ? OWN_NET : styleById(recipe.styleId);
+
+/** Own nets are read from text, which takes a while; rows are never changed in place. */
+const ownNets = new WeakMap<Recipe, BoxNet | null>();
+
+function ownNetOf(recipe: Recipe): BoxNet | null {
+  const known = ownNets.get(recipe);
+  if (known !== undefined) return known;
+  const net = recipe.ownNet === undefined ? null : ownBoxOf(recipe.ownNet, recipe.caliperUm);
+  ownNets.set(recipe, net);
+  return net;
+}
+
+/** A recipe's box laid flat; null when its style is not known here, or its own net cannot be read. */
 export function netOfRecipe(recipe: Recipe): BoxNet | null {
+  if (recipe.styleId === OWN_NET.id) return ownNetOf(recipe);
   const style = styleById(recipe.styleId);
   if (!style) return null;
   const { options, caliperUm, markMm } = recipe;

@@ -1,6 +1,6 @@
 export type { AskingPrice } from './asking';
 export type { CostOf, CostSplit, EventCost } from './cost';
-export { netOfRecipe } from './event-boxes';
+export { netOfRecipe, styleOfRecipe } from './event-boxes';
 export { type EventHours, type Stage, USUAL_PACE } from './hours';
 export type { KitList } from './kit-list';
 export { printMoney } from './money';

@@ -1,0 +1,37 @@
+import type { FoldRefusal } from './read-fold';
+
+/** Why a FOLD file cannot be taken as a net, in a sentence. */
+export function sayFoldRefusal({ code, path, found, expected }: FoldRefusal): string {
+  switch (code) {
+    case 'not-fold':
+      return `This is not a FOLD file this app can read: ${path === '' ? '' : `${path}, `}${found}.`;
+    case 'unknown-unit':
+      return `Its unit “${found}” is not known. Known are ${expected}.`;
+    case 'no-such-vertex':
+      return `A line ends at corner ${found}, which the file does not have.`;
+    case 'unassigned-edge':
+      return `Too many of its lines are left open (${found}, ${expected}). Say in the program that drew it which are cuts, valleys and mountains.`;
+    case 'sign-differs':
+      return `${path}: a line is marked ${found}°. A valley folds by a positive angle and a mountain by a negative one.`;
+    case 'no-faces':
+      return 'Its lines close round no panel.';
+    case 'not-connected':
+      return 'Its panels are not one piece of card joined by folds. Give each piece a frame of its own, and leave out lines that end in nothing.';
+    case 'lists-differ':
+      return `${path} has ${found} entries, expected ${expected}.`;
+    case 'folded-form':
+      return 'It holds only a folded shape. Save the flat crease pattern instead.';
+    case 'not-flat':
+      return 'Its corners lie at several heights. Save the flat crease pattern instead.';
+    case 'too-small':
+      return `It is ${found}, smaller than ${expected}. Check the unit.`;
+    case 'too-big':
+      return `It is ${found}, larger than ${expected}. Check the unit.`;
+    case 'too-many-faces':
+      return `It has ${found} panels; ${expected} can be folded here.`;
+    case 'too-long':
+      return `The file is too long: ${found}, ${expected}.`;
+    case 'no-such-line':
+      return `There is no line ${found} in this file.`;
+  }
+}

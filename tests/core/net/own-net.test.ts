@@ -1,0 +1,157 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type BenchTool, cardTrouble } from '../../../src/core/bench';
+import { checkOwnNet } from '../../../src/core/checks';
+import { foldTextOf, layNet, ownBoxOf, type PieceNet, readOwnNet } from '../../../src/core/net';
+import { benchToolOf } from '../../../src/core/plan';
+import { STYLES } from '../../../src/core/styles';
+import { inches } from '../../../src/core/units';
+
+const tool: BenchTool = benchToolOf(undefined);
+const none = { lines: {} };
+const cross = readFileSync('tests/fixtures/own-nets/open-cross.fold', 'utf8');
+const crossWith = (change: Readonly<Record<string, unknown>>) =>
+  JSON.stringify({ ...(JSON.parse(cross) as object), ...change });
+const answered = { lines: { 14: 'V', 15: 'V' } } as const;
+const codesOf = (text: string, answers: Parameters<typeof readOwnNet>[1] = answered) => {
+  const reading = readOwnNet(text, answers);
+  return reading.is === 'refused' ? reading.refusals.map(({ code }) => code) : [reading.is];
+};
+const netOf = (text: string, answers: Parameters<typeof readOwnNet>[1] = none) => {
+  const reading = readOwnNet(text, answers);
+  return reading.is === 'net' ? reading : expect.fail(JSON.stringify(reading).slice(0, 400));
+};
+
+describe('our own export brought in as a net of the maker’s own', () => {
+  it.each(STYLES.map((style) => [style.id, style] as const))(
+    'is the same net and room, makes its card and closes: %s',
+    (_, style) => {
+      const box = layNet(style, { sizes: {}, caliperUm: 305 });
+      const { text } = netOf(foldTextOf(box, style.name));
+      const own = ownBoxOf(text, 305) ?? expect.fail('no box');
+      expect(own.pieces).toEqual(box.pieces);
+      expect(own.inside).toEqual(box.inside);
+      for (const piece of own.pieces) expect(cardTrouble(piece, tool)).toBeNull();
+      expect(checkOwnNet(own, false).filter(({ severity }) => severity === 'stop')).toEqual([]);
+    },
+  );
+});
+
+describe('a file from elsewhere', () => {
+  it('is asked about the lines it leaves open, by their place in the file', () => {
+    const reading = readOwnNet(cross, none);
+    expect(reading).toMatchObject({ is: 'asking', open: [{ name: '14' }, { name: '15', b: [1, 1] }] });
+  });
+
+  // A cross of five one-inch squares: blank 3 × 3 in, four folds of 90 degrees round the base, four corners cut away.
+  it('becomes a net with faces derived and the usual angle where none is named', () => {
+    const { text, pieces } = netOf(cross, answered);
+    const [piece] = pieces as [PieceNet];
+    expect(piece.blank).toEqual({ across: inches(3), up: inches(3) });
+    expect(piece.faces).toHaveLength(5);
+    expect(piece.hinges.map(({ restDeg }) => restDeg)).toEqual([90, 90, 90, 90]);
+    expect(piece.waste).toHaveLength(4);
+    expect(cardTrouble(piece, tool)).toBeNull();
+    const own = ownBoxOf(text, 300) ?? expect.fail('no box');
+    expect(own.inside.height).toBe(inches(1));
+    expect(checkOwnNet(own, true).map(({ code }) => code)).toContain('own-net-room');
+  });
+
+  it('takes an answer as cut: then that wall hangs on nothing, and it is refused', () => {
+    expect(codesOf(cross, { lines: { 14: 'C', 15: 'V' } })).toEqual(['not-connected']);
+  });
+
+  it('takes a mountain with the usual angle the other way', () => {
+    const { pieces } = netOf(cross, { lines: { 14: 'M', 15: 'F' } });
+    expect(pieces[0]?.hinges.map(({ restDeg }) => restDeg).sort((p, q) => p - q)).toEqual([-90, 0, 90, 90]);
+  });
+
+  it('is asked of every inner line, never of the outline, where it assigns nothing', () => {
+    const reading = readOwnNet(crossWith({ edges_assignment: undefined }), none);
+    expect(reading.is === 'asking' && reading.open.map(({ name }) => name)).toEqual(['12', '13', '14', '15']);
+  });
+
+  it('brings a piece a frame; a further frame may inherit, and a folded form beside them is left aside', () => {
+    const { file_spec: _, ...frame } = JSON.parse(cross) as Record<string, unknown>;
+    const text = crossWith({
+      file_frames: [
+        { ...frame, frame_classes: ['foldedForm'] },
+        { frame_parent: 0, frame_inherit: true, frame_title: 'Lid', frame_unit: 'cm' },
+      ],
+    });
+    const open = readOwnNet(text, answered);
+    expect(open.is === 'asking' && open.open.map(({ name }) => name)).toEqual(['2.14', '2.15']);
+    const { pieces } = netOf(text, { lines: { ...answered.lines, '2.14': 'V', '2.15': 'V' } });
+    expect(pieces.map(({ label, blank }) => [label, blank.across])).toEqual([
+      ['Piece 1', inches(3)],
+      ['Lid', 30 * 320],
+    ]);
+  });
+
+  it.each([
+    ['too-small', crossWith({ frame_unit: 'mm' })],
+    ['too-big', crossWith({ frame_unit: 'm' })],
+    ['unknown-unit', crossWith({ frame_unit: 'ell' })],
+    ['not-flat', crossWith({ vertices_coords: Array.from({ length: 12 }, (_, k) => [k, k * k, k]) })],
+    ['not-fold', 'x'],
+    ['not-fold', '[]'],
+    ['too-long', cross + ' '.repeat(1_000_000)],
+    ['folded-form', crossWith({ frame_classes: ['foldedForm'] })],
+  ])('is refused: %s', (code, text) => {
+    expect(codesOf(text)).toContain(code);
+  });
+
+  it('is refused with a line that the file has not', () => {
+    expect(codesOf(cross, { lines: { ...answered.lines, 99: 'V' } })).toEqual(['no-such-line']);
+  });
+
+  it('is refused with more panels than hands close', () => {
+    const side = 18; // 324 squares
+    const at = (x: number, y: number) => y * (side + 1) + x;
+    const corners = Array.from({ length: (side + 1) ** 2 }, (_, k) => [
+      k % (side + 1),
+      Math.floor(k / (side + 1)),
+    ]);
+    const lines = corners.flatMap(([x = 0, y = 0]) => [
+      ...(x < side ? [[at(x, y), at(x + 1, y)]] : []),
+      ...(y < side ? [[at(x, y), at(x, y + 1)]] : []),
+    ]);
+    const text = JSON.stringify({
+      file_spec: 1.2,
+      frame_unit: 'cm',
+      vertices_coords: corners,
+      edges_vertices: lines,
+      edges_assignment: lines.map(() => 'F'),
+    });
+    expect(codesOf(text, none)).toEqual(['too-many-faces']);
+  });
+
+  it('no card is written where two lines make what no bench act makes, and the reason is told', () => {
+    const { pieces } = netOf(cross, answered);
+    const [piece] = pieces as [PieceNet];
+    // A score that stops short of its panel's side: worked at a bench it comes out longer or shorter than drawn.
+    const broken: PieceNet = { ...piece, edges: piece.edges.filter(({ kind }) => kind !== 'cut') };
+    expect(cardTrouble(broken, tool)).toMatchObject({ code: 'own-net-no-card', severity: 'stop' });
+  });
+});
+
+// source: the example files of the npm package `fold` (MIT): one flat crease pattern, the others folded forms.
+describe('the FOLD library’s own examples', () => {
+  const folder = 'node_modules/fold/examples';
+  const example = (name: string) => readFileSync(`${folder}/${name}`, 'utf8');
+
+  it('reads the diagonal crease pattern, which names no unit, in the unit the maker says', () => {
+    const { pieces } = netOf(example('diagonal-cp.fold'), { lines: {}, unit: 'in' });
+    expect(pieces[0]?.blank).toEqual({ across: inches(1), up: inches(1) });
+    expect(pieces[0]?.hinges.map(({ restDeg }) => restDeg)).toEqual([180]);
+    expect(cardTrouble(pieces[0] as PieceNet, tool)).toBeNull();
+  });
+
+  it('refuses every folded form with that reason', () => {
+    const folded = readdirSync(folder).filter(
+      (name) => name.endsWith('.fold') && name !== 'diagonal-cp.fold',
+    );
+    expect(folded.length).toBeGreaterThan(2);
+    for (const name of folded) expect([name, ...codesOf(example(name), none)]).toEqual([name, 'folded-form']);
+  });
+});
