@@ -1,5 +1,5 @@
 import { Printer as PrinterIcon, Table } from 'lucide-react';
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Button } from './button';
 import { ChoiceStrip } from './choice-strip';
 import { useRuler } from './measure';
@@ -13,6 +13,8 @@ export interface PrintAct {
   /** `act`: what this page is for. */
   readonly tone?: 'act' | 'plain';
   readonly make: (paper: PrinterPaper) => Promise<MadeFile>;
+  /** In place of the printer's picture. */
+  readonly icon?: ReactNode;
 }
 
 type Doing = { readonly act: string; readonly state: 'making' | 'failed' } | null;
@@ -43,7 +45,10 @@ export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
         <Button
           key={act.label}
           tone={act.tone ?? 'plain'}
-          icon={act.label === words.table ? <Table aria-hidden="true" /> : <PrinterIcon aria-hidden="true" />}
+          icon={
+            act.icon ??
+            (act.label === words.table ? <Table aria-hidden="true" /> : <PrinterIcon aria-hidden="true" />)
+          }
           aria-disabled={doing?.state === 'making'}
           onClick={() => doing?.state === 'making' || void run(act)}
         >

@@ -1,6 +1,7 @@
 import type { MakingWords } from '../../ui/words/making-words';
 import { benchMessages } from './bench';
 import { boxMessages } from './box';
+import { buyingMessages } from './buying';
 import { contentsMessages } from './contents';
 import { dressingMessages } from './dressing';
 import { eventMessages } from './event';
@@ -19,6 +20,7 @@ export const makingMessages: MakingWords = {
   sheets: sheetsMessages,
   shopping: shoppingMessages,
   bench: benchMessages,
+  buying: buyingMessages,
   run: runMessages,
   hours: hoursMessages,
   handout: handoutMessages,

@@ -80,20 +80,8 @@ export const runMessages: RunPageWords = {
 
 export const hoursMessages: HoursWords = {
   head: 'How long it takes',
-  setUp: 'Getting ready',
-  rest: 'Rest and delays',
-  total: 'In all',
-  theory: 'How learning is counted',
+  total: 'in all',
   otherTheory: 'The other theory',
-  pace: 'Your pace',
-  learning: 'Learning rate',
-  learningHelp:
-    'A box takes this share of the time once you have made twice as many. 90 for a practised maker, 80 for a first batch, 100 for no learning. Common practice.',
-  allowance: 'Rest and delays on top',
-  allowanceHelp: 'Not less than 15 is the rule for piece rates (29 CFR 525.12).',
-  makers: 'Makers',
-  dayMinutes: 'Working time a day',
-  daysFree: 'Days left free before the event',
   trials: 'Time your own boxes',
   trialsWhy:
     'Make three boxes from start to finish, each timed by itself. The hours then go by your times in place of the usual ones.',
@@ -105,8 +93,18 @@ export const hoursMessages: HoursWords = {
   noDate: 'Give the event a date on the Event page, and the stages are counted back from it.',
   calendar: 'Save as a calendar file',
   print: 'Print the run sheet',
+  learning: 'Learning rate',
+  learningHelp:
+    'A box takes this share of the time once you have made twice as many. 90 for a practised maker, 80 for a first batch, 100 for no learning. Common practice.',
+  allowance: 'Rest and delays on top',
+  allowanceHelp: 'Not less than 15 is the rule for piece rates (29 CFR 525.12).',
+  makers: 'Makers',
+  dayMinutes: 'Working time a day',
+  daysFree: 'Days left free before the event',
   minutes: 'min',
   days: 'days',
+  toPace: 'Your pace, the makers and the stages day by day',
+  between: (starts, ready) => `It starts on ${starts} and is ready on ${ready}.`,
   stage: (label, times, each, total) => `${label}: ${times} × ${Math.round(each * 10) / 10} s = ${total}`,
   learned: (boxes, percent, firsts) =>
     `Learning at ${percent} % by unit theory (Wright 1936): ${plural(boxes, 'box', 'boxes')} take ${firsts} times the first.`,
@@ -125,6 +123,4 @@ export const hoursMessages: HoursWords = {
       day: 'numeric',
       timeZone: 'UTC',
     }).format(new Date(`${isoDate}T00:00:00Z`)),
-  ready: (day) => `Ready on ${day}.`,
-  wait: (act, minutes) => `After “${act}”: left alone for ${time(minutes * 60)}.`,
 };

@@ -12,7 +12,6 @@ export const shoppingMessages: MakingWords['shopping'] = {
   onHand: 'On hand',
   buy: 'Buy',
   price: 'Price',
-  total: 'To pay',
   enough: 'enough on hand',
   noPrice: 'no price yet',
   costHead: 'Cost',
@@ -34,6 +33,7 @@ export const shoppingMessages: MakingWords['shopping'] = {
     extras: 'Extras',
     contents: 'Contents',
   },
+  freeOf: (count) => `${count} of them free`,
   share: (kind, total, perFavor) => `${kind}: ${total}, ${perFavor} a favor`,
   perFavor: (total, favors, each) => `${total} ÷ ${plural(favors, 'favor')} = ${each}`,
 };

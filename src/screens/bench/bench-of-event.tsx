@@ -1,3 +1,4 @@
+import { Sun } from 'lucide-react';
 import { useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
@@ -54,8 +55,14 @@ export function BenchOfEvent({ event, plan, card }: BenchOfEventProps) {
           onChange={setView}
         />
         {view === 'run' && !keep && (
-          <Button tone="quiet" onClick={() => setKeep(true)}>
-            {words.keepAwake}
+          <Button
+            tone="quiet"
+            className="bench-keep"
+            aria-label={words.keepAwake}
+            icon={<Sun aria-hidden="true" />}
+            onClick={() => setKeep(true)}
+          >
+            <span>{words.keepAwake}</span>
           </Button>
         )}
         <p className="soft bench-awake" role="status">

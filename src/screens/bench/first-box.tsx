@@ -1,6 +1,7 @@
 import { ArrowLeft, ArrowRight, Check } from 'lucide-react';
 import { Link } from 'react-router';
 import type { FirstBox } from '../../core/plan';
+import { printLength, type Ticks } from '../../core/units';
 import { pageAddress } from '../../ui/addresses';
 import { Button } from '../../ui/button';
 import { sizeWords, useRuler } from '../../ui/measure';
@@ -21,7 +22,13 @@ interface FirstBoxProps {
 export function FirstBoxView({ first, right, step, run, onCard, onBack, onNext }: FirstBoxProps) {
   const words = usePageWords().run;
   const ruler = useRuler();
-  const of = ({ width, depth, height }: FirstBox['inside']) => sizeWords([width, depth, height], ruler);
+  const size = (...lengths: readonly Ticks[]) => (
+    <dd>
+      {sizeWords(lengths, ruler)}{' '}
+      <span className="soft">{lengths.map((each) => printLength(each, ruler).other).join(' × ')}</span>
+    </dd>
+  );
+  const of = ({ width, depth, height }: FirstBox['inside']) => size(width, depth, height);
   return (
     <section className="run-step" aria-label={step}>
       <header className="run-step-head">
@@ -34,22 +41,22 @@ export function FirstBoxView({ first, right, step, run, onCard, onBack, onNext }
       <div className="run-step-words">
         <p>{words.firstWhy}</p>
         <dl className="first-sizes">
-          {first.blanks.map(({ label, size }) => (
+          {first.blanks.map(({ label, size: blank }) => (
             <div key={label}>
               <dt>
                 {words.blank}
                 {first.blanks.length > 1 && ` (${label})`}
               </dt>
-              <dd>{sizeWords([size.across, size.up], ruler)}</dd>
+              {size(blank.across, blank.up)}
             </div>
           ))}
           <div>
             <dt>{words.inside}</dt>
-            <dd>{of(first.inside)}</dd>
+            {of(first.inside)}
           </div>
           <div>
             <dt>{words.outside}</dt>
-            <dd>{of(first.outside)}</dd>
+            {of(first.outside)}
           </div>
         </dl>
         <p className="soft">{words.tolerance}</p>

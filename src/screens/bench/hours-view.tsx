@@ -1,11 +1,13 @@
+import { CalendarPlus } from 'lucide-react';
+import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
 import type { EventPlan } from '../../core/plan';
+import { pageAddress } from '../../ui/addresses';
 import { Opening } from '../../ui/opening';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
 import { usePageWords } from '../../ui/words';
-import { PaceForm } from './pace-form';
-import { TimetableView } from './timetable-view';
+import { LearningForm } from './learning-form';
 import { TrialBoxes } from './trial-boxes';
 import './hours.css';
 
@@ -17,19 +19,35 @@ export function HoursView({ event, plan }: { event: FavorEvent; plan: EventPlan 
     <div className="hours-page">
       <HoursSum plan={plan} />
       <TrialBoxes event={event} />
-      <PaceForm event={event} />
+      <LearningForm event={event} />
       <section aria-labelledby="when-head">
         <h2 id="when-head">{words.hours.when}</h2>
         {plan.timetable ? (
-          <TimetableView timetable={plan.timetable} />
+          <p>
+            {words.hours.between(
+              words.hours.day(plan.timetable.startsOn),
+              words.hours.day(plan.timetable.readyOn),
+            )}
+          </p>
         ) : (
           <p className="soft">{words.hours.noDate}</p>
         )}
+        <Link className="button button-quiet" to={pageAddress({ kind: 'event', id: event.id }, 'event')}>
+          {words.hours.toPace}
+        </Link>
       </section>
       <PrintActs
         acts={[
           { label: words.hours.print, tone: 'act', make: (paper) => printer.runSheet(plan, paper) },
-          ...(plan.timetable ? [{ label: words.hours.calendar, make: () => printer.calendar(plan) }] : []),
+          ...(plan.timetable
+            ? [
+                {
+                  label: words.hours.calendar,
+                  icon: <CalendarPlus aria-hidden="true" />,
+                  make: () => printer.calendar(plan),
+                },
+              ]
+            : []),
         ]}
       />
     </div>

@@ -25,10 +25,11 @@ export function useWakeLock(wanted: boolean): Awake {
       }
     };
     void ask();
-    document.addEventListener('visibilitychange', ask);
+    const askAgain = () => void ask();
+    document.addEventListener('visibilitychange', askAgain);
     return () => {
       over = true;
-      document.removeEventListener('visibilitychange', ask);
+      document.removeEventListener('visibilitychange', askAgain);
       void lock?.release();
       setAwake('off');
     };

@@ -1,5 +1,6 @@
 import type { StepKind } from '../../core/bench';
 import type { CostOf, ShoppingRow } from '../../core/plan';
+import type { BuyingWords } from './buying-words';
 import type { ContentsWords } from './contents-words';
 import type { DressingWords } from './dressing-words';
 import type { HandoutWords } from './handout-words';
@@ -15,6 +16,7 @@ export interface MakingWords {
   readonly marks: MarksWords;
   readonly dressing: DressingWords;
   readonly handout: HandoutWords;
+  readonly buying: BuyingWords;
   readonly run: RunPageWords;
   readonly hours: HoursWords;
   readonly box: Texts<
@@ -138,7 +140,6 @@ export interface MakingWords {
     | 'onHand'
     | 'buy'
     | 'price'
-    | 'total'
     | 'enough'
     | 'noPrice'
     | 'costHead'
@@ -150,6 +151,7 @@ export interface MakingWords {
     readonly units: Readonly<Record<Unit, Count>>;
     readonly packs: (count: number, units: number, unit: Unit) => string;
     readonly kinds: Readonly<Record<CostOf, string>>;
+    readonly freeOf: Count;
     readonly share: (kind: string, total: string, perFavor: string) => string;
     readonly perFavor: (total: string, favors: number, each: string) => string;
   };

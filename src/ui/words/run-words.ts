@@ -63,19 +63,8 @@ export interface RunPageWords
 export interface HoursWords
   extends Texts<
     | 'head'
-    | 'setUp'
-    | 'rest'
     | 'total'
-    | 'theory'
     | 'otherTheory'
-    | 'pace'
-    | 'learning'
-    | 'learningHelp'
-    | 'allowance'
-    | 'allowanceHelp'
-    | 'makers'
-    | 'dayMinutes'
-    | 'daysFree'
     | 'trials'
     | 'trialsWhy'
     | 'trialStart'
@@ -86,6 +75,14 @@ export interface HoursWords
     | 'noDate'
     | 'calendar'
     | 'print'
+    | 'toPace'
+    | 'learning'
+    | 'learningHelp'
+    | 'allowance'
+    | 'allowanceHelp'
+    | 'makers'
+    | 'dayMinutes'
+    | 'daysFree'
     | 'minutes'
     | 'days'
   > {
@@ -99,6 +96,5 @@ export interface HoursWords
   readonly boxTime: (box: number, time: string) => string;
   readonly ofDay: (minute: number) => string;
   readonly day: (isoDate: string) => string;
-  readonly ready: Naming;
-  readonly wait: (act: string, minutes: number) => string;
+  readonly between: (starts: string, ready: string) => string;
 }

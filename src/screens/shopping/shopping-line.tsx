@@ -1,0 +1,117 @@
+import { PackageCheck, PackageOpen } from 'lucide-react';
+import { type BoughtRow, printMoney, sayReason, unitsOf } from '../../core/plan';
+import { Button } from '../../ui/button';
+import { classNames } from '../../ui/class-names';
+import { lengthWords, useRuler } from '../../ui/measure';
+import { Opening } from '../../ui/opening';
+import { usePageWords } from '../../ui/words';
+import type { ShoppingEdits } from './shopping-edits';
+
+interface ShoppingLineProps {
+  readonly followed: BoughtRow;
+  readonly currency: string;
+  readonly edits: ShoppingEdits;
+}
+
+/** One row: a tick, what it is with the working of it, and where it has got to. */
+export function ShoppingLine({ followed, currency, edits }: ShoppingLineProps) {
+  const { row, underway, received } = followed;
+  const words = usePageWords();
+  const ruler = useRuler();
+  const money = (minor: number) => printMoney(minor, currency, words.locale);
+  const units = words.shopping.units[row.unit];
+  const canTick = row.short > 0 || underway !== null;
+  return (
+    <tr className={classNames('shopping-row', underway !== null && 'is-bought')}>
+      <td className="shopping-tick">
+        {canTick && (
+          <label>
+            <input
+              type="checkbox"
+              checked={underway !== null}
+              aria-label={words.buying.tickOf(row.name)}
+              onChange={() => (underway ? edits.untick(underway) : edits.tick(row))}
+            />
+          </label>
+        )}
+      </td>
+      <th scope="row" aria-label={row.name}>
+        <Opening head={row.name}>
+          <ul className="working">
+            {row.why.map((reason) => {
+              const said = sayReason(reason, { length: (length) => lengthWords(length, ruler), money });
+              return <li key={said}>{said}</li>;
+            })}
+          </ul>
+        </Opening>
+        <div className="shopping-state">
+          {underway && (
+            <>
+              <span className="soft">
+                {words.buying.boughtPacks(underway.packs, units(unitsOf(underway)))}
+                {followed.stillShort > 0 && `; ${words.buying.moreNeeded(units(followed.stillShort))}`}
+              </span>
+              <Button
+                icon={<PackageCheck aria-hidden="true" />}
+                aria-label={words.buying.receiveOf(row.name)}
+                onClick={() => edits.receive(words.buying.receiveOf(row.name), [underway])}
+              >
+                {words.buying.receive}
+              </Button>
+            </>
+          )}
+          {received.map((entry, place) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: deliveries have no names, and keep their order
+            <span key={place} className="shopping-received">
+              <span className="soft">{words.buying.received(units(unitsOf(entry)))}</span>
+              <Button
+                tone="quiet"
+                icon={<PackageOpen aria-hidden="true" />}
+                aria-label={words.buying.takeBackOf(row.name)}
+                onClick={() => edits.takeBack(words.buying.takeBackOf(row.name), entry)}
+              >
+                {words.buying.takeBack}
+              </Button>
+            </span>
+          ))}
+        </div>
+      </th>
+      <td data-head={words.shopping.need}>{units(row.need)}</td>
+      <td data-head={words.shopping.onHand}>{row.onHand}</td>
+      <td data-head={words.shopping.buy}>
+        <Packs followed={followed} />
+      </td>
+      <td data-head={words.buying.left}>
+        {row.leftOver === 0
+          ? '–'
+          : row.leftOverMinor === null
+            ? units(row.leftOver)
+            : words.buying.worth(units(row.leftOver), money(row.leftOverMinor))}
+      </td>
+      <td data-head={words.shopping.price}>
+        {row.priceMinor === null ? (
+          <span className="soft">{words.shopping.noPrice}</span>
+        ) : (
+          money(row.priceMinor)
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function Packs({ followed: { row } }: Pick<ShoppingLineProps, 'followed'>) {
+  const words = usePageWords().shopping;
+  const packs = row.packs.filter(({ count }) => count > 0);
+  if (row.short === 0) return <span className="soft">{words.enough}</span>;
+  if (packs.length === 0) return words.units[row.unit](row.short);
+  return (
+    <span>
+      {packs.map(({ units, count, free }) => (
+        <span key={units} className="pack">
+          {words.packs(count, units, row.unit)}
+          {free > 0 && `, ${words.freeOf(free)}`}
+        </span>
+      ))}
+    </span>
+  );
+}
