@@ -47,6 +47,8 @@ export const contents = z.strictObject({
   items: z.array(item).max(20),
   /** Air on each axis, in all; null takes the usual for the tenderest thing (rigid 1/16 in, soft 1/8, bagged food 1/4). */
   clearanceMm: marginMm.nullable(),
+  /** Which of the ways to lie the maker chose, by its place in the list; the first where none is named. */
+  arrangement: whole(0, 100).optional(),
 });
 
 export type Item = z.infer<typeof item>;

@@ -8,6 +8,8 @@ export const eventLine = z.strictObject({
   /** The paper this line is cut from; null takes the recipe's own. */
   paperId: id.nullable(),
   count: whole(1, 100_000),
+  /** Where the count comes from, if guests were counted by the table; the count stays what it says. */
+  byTable: z.strictObject({ tables: whole(1, 1000), guests: whole(1, 100) }).optional(),
 });
 
 /** What is spoiled on the way: a share of the order, never less than so many; or each act's own share, one upon the other. */

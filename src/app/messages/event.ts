@@ -1,7 +1,7 @@
-import type { MakingWords } from '../../ui/words/making-words';
+import type { EventWords } from '../../ui/words/event-words';
 import { plural } from './plural';
 
-export const eventMessages: MakingWords['event'] = {
+export const eventMessages: EventWords = {
   howManyWhy: 'Spares are added for the ones that go wrong; you can change how many on the next page.',
   count: 'How many favors',
   begin: 'Plan them',
@@ -26,6 +26,55 @@ export const eventMessages: MakingWords['event'] = {
   comesTo: 'What it comes to',
   toMake: 'Boxes',
   hoursWhy: 'at the bench, breaks included',
+  glue: 'Glue for the box’s own joints',
+  noGlue: 'none: they are taped',
+  tool: 'Cut and scored on',
+  noTool: 'the first tool on the shelf',
+  kits: 'Kits',
+  copyLine: 'Another colour',
+  byTable: 'Count by the table',
+  tables: 'Tables',
+  guests: 'Guests at each',
+  onePerGuest: 'One for every guest: setting these sets how many.',
+  sparesHead: 'Spares in detail',
+  sparesWhy:
+    'The largest of three is made: a share of the order, never fewer than so many, or what each act spoils, one upon the other. Common practice.',
+  practice: 'To practise on',
+  practiceHelp: 'Once for each recipe, on top of the spares. One for a new design is usual.',
+  perAct: 'What each act spoils',
+  kitsHead: 'Kits for a class',
+  kitsWhy: 'Every line’s count is then what goes into one kit, and the spares are whole kits.',
+  forKits: 'for a class, in kits',
+  notForKits: 'favors, ready made',
+  countInKit: 'in a kit',
+  kitHolds: 'What one kit holds',
+  kitWhat: 'What',
+  kitSize: 'Size',
+  kitOne: 'In one kit',
+  kitAll: 'For all',
+  printKits: 'Print pick list and labels',
+  paceHead: 'Makers, and how long each act takes you',
+  paceWhy:
+    'These times are common practice, no source: time yourself and overwrite them. The Bench page times whole boxes.',
+  whenHead: 'Counted back from the date',
+  noDate: 'Give the event a date, and the stages are counted back from it, with drying times in between.',
+  chart: 'The stages from the first day to the last',
+  stage: 'Stage',
+  begins: 'Begins',
+  ends: 'Ends',
+  working: 'Working time',
+  moreTo:
+    'The shop’s terms and the price to ask stand on the Shopping page, the learning rate and the clock on the Bench page.',
+  copyLineOf: (name) => `Another line of ${name}, in another colour`,
+  seconds: (act) => `Seconds to ${act}`,
+  usualSeconds: (act, seconds) => `${act.charAt(0).toUpperCase()}${act.slice(1)}: ${seconds} s is usual.`,
+  counted: (tables, guests) => `${plural(tables, 'table')} × ${plural(guests, 'guest')}`,
+  kitsOf: (kits, packing) =>
+    packing === kits
+      ? `${plural(kits, 'kit')} to pack.`
+      : `${plural(kits, 'kit')} and ${packing - kits} spare: ${packing} to pack.`,
+  wait: (stage, minutes) => `After “${stage}” it is left alone for ${minutes} min.`,
+  startOn: (first, ready) => `Begin on ${first}; ready on ${ready}.`,
   howMany: (name) => `How many of ${name}?`,
   eventOf: (name) => `${name}, a batch`,
   ownPaper: (paper) => `${paper} (the recipe’s own)`,

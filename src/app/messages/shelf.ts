@@ -49,6 +49,8 @@ export const shelfMessages: ShelfWords = {
     marksOf: (mark) => `marks every ${mark}`,
     sheetsOnHand: (count) => plural(count, 'sheet'),
     rollsOnHand: (count) => plural(count, 'roll'),
+    piecesOnHand: (count) => plural(count, 'piece'),
+    bottlesOnHand: (count) => plural(count, 'bottle'),
     fileHolds: (fresh, differing, same) => {
       const parts = [
         `This file brings ${plural(fresh, 'new thing')}`,
@@ -89,8 +91,27 @@ export const shelfMessages: ShelfWords = {
     squaringWhy:
       'What you trim off each edge before anything else, where a sheet is not clean or not square.',
     kind: 'Kind',
-    tape: 'tape',
-    ribbon: 'ribbon',
+    piecesOnHand: 'Pieces on hand',
+    piecesInPack: 'Pieces in a pack',
+    spreadHelp: 'How thick it is spread, wet. 60 is a thin coat; common practice.',
+    kinds: {
+      tape: 'tape',
+      glue: 'liquid glue',
+      ribbon: 'ribbon',
+      twine: 'twine',
+      closure: 'seal or clip',
+      mount: 'foam square or dot',
+      wrap: 'bag or wrap',
+      contents: 'something given',
+    },
+    glue: {
+      bottleGrams: 'In a bottle',
+      gramsPerSquareMetre: 'Spread',
+      pressMinutes: 'Hold',
+      dryMinutes: 'Leave alone',
+      priceMinor: 'Price of a bottle',
+      onHandBottles: 'Bottles on hand',
+    },
     width: 'Width',
     rollLength: 'Length of a roll',
     rollPrice: 'Price of a roll',

@@ -1,6 +1,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { Dressing, Recipe } from '../../../shared/workbook';
 import { drawDecorateMap, drawDecorateMapToFit } from '../../core/draw/decorate-map';
+import type { Drawing } from '../../core/draw/types';
 import { placePieces, type SizedPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { ChoiceStrip } from '../../ui/choice-strip';
@@ -13,6 +14,12 @@ import { usePageWords } from '../../ui/words';
 
 /** Names on the panels, in millimetres at arm's length. */
 const TEXT_MM = 4;
+
+/** The words above the map say what its arrows are. */
+const spokenFor = (map: Drawing): Drawing => ({
+  ...map,
+  marks: map.marks.filter((mark) => mark.kind === 'text' || mark.ink !== 'move'),
+});
 
 interface DressingMapProps {
   readonly recipe: Recipe;
@@ -34,7 +41,7 @@ export function DressingMap({ recipe, net, dressing, sized }: DressingMapProps) 
     [piece, ruler, placed],
   );
   const legend = useMemo(
-    () => (piece ? [drawDecorateMap(piece, { ruler, scale: 1, textMm: TEXT_MM })] : []),
+    () => (piece ? [spokenFor(drawDecorateMap(piece, { ruler, scale: 1, textMm: TEXT_MM }))] : []),
     [piece, ruler],
   );
   if (!piece) return null;

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
-import type { EventLine, FavorEvent, Recipe } from '../../../shared/workbook';
+import type { EventLine, FavorEvent, Pace, Recipe } from '../../../shared/workbook';
+import { USUAL_PACE } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 
@@ -16,6 +17,19 @@ export function useEventEdits(id: string) {
         change(words.date, (event) => ({ ...event, date: date === '' ? null : date })),
       setSpares: (spares: FavorEvent['spares']) => change(words.spares, (event) => ({ ...event, spares })),
       setTape: (tapeId: string | null) => change(words.tape, (event) => ({ ...event, tapeId })),
+      setGlue: (glueId: string | null) => change(words.glue, (event) => ({ ...event, glueId })),
+      setTool: (toolId: string | null) => change(words.tool, (event) => ({ ...event, toolId })),
+      setKits: (kits: number | null) => change(words.kits, (event) => ({ ...event, kits })),
+      setPace: (label: string, part: Partial<Pace>) =>
+        change(label, (event) => ({ ...event, pace: { ...(event.pace ?? USUAL_PACE), ...part } })),
+      /** The same box once more, for another paper or another dressing. */
+      copyLine: (line: EventLine) =>
+        lines(words.copyLine, (all) => {
+          const { byTable: _, ...plain } = line;
+          return all.flatMap((each) =>
+            each.id === line.id ? [each, { ...plain, id: freshId(line.recipeId, all) }] : [each],
+          );
+        }),
       changeLine: (line: EventLine, label: string) =>
         lines(label, (all) => all.map((each) => (each.id === line.id ? line : each))),
       removeLine: (lineId: string) =>

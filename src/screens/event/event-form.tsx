@@ -7,9 +7,13 @@ import { NumberField } from '../../ui/number-field';
 import { SelectField, TextField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import { AddLine } from './add-line';
-import { useEventEdits } from './event-edits';
+import { type EventEdits, useEventEdits } from './event-edits';
 import { EventLineRow } from './event-line-row';
 import { EventSum } from './event-sum';
+import { KitsForm } from './kits-form';
+import { PaceForm } from './pace-form';
+import { SparesForm } from './spares-form';
+import { StageChart } from './stage-chart';
 import './event.css';
 
 interface EventFormProps {
@@ -19,12 +23,10 @@ interface EventFormProps {
   readonly mendOf: MendOf;
 }
 
-/** Lines of an event (a recipe, its paper, how many), spares, date and tape; beside them what it comes to. */
+/** Lines of an event (a recipe, its paper, how many), spares, date and what holds it; what it comes to; and the rest, which opens. */
 export function EventForm({ event, plan, stale, mendOf }: EventFormProps) {
   const words = usePageWords().event;
   const edits = useEventEdits(event.id);
-  const supplies = useWorkbook((state) => state.rows.supplies);
-  const tapes = [...supplies.values()].filter(({ kind }) => kind === 'tape');
   return (
     <div className="event-page">
       <section className="event-lines" aria-labelledby="event-lines-head">
@@ -36,40 +38,77 @@ export function EventForm({ event, plan, stale, mendOf }: EventFormProps) {
               key={line.id}
               line={line}
               edits={edits}
+              isKit={(event.kits ?? null) !== null}
               planned={plan?.lines.find(({ lineId }) => lineId === line.id)}
             />
           ))}
         </ul>
         <AddLine event={event} edits={edits} />
       </section>
-      <section className="event-rules" aria-labelledby="event-rules-head">
-        <h2 id="event-rules-head">{words.rules}</h2>
-        <TextField label={words.date} type="date" value={event.date ?? ''} onChange={edits.setDate} />
-        <NumberField
-          label={words.spares}
-          unit="%"
-          value={event.spares.percent}
-          least={0}
-          most={100}
-          onChange={(percent) => edits.setSpares({ ...event.spares, percent })}
-          help={words.sparesHelp}
-        />
-        <div className="field">
-          <span className="field-name">{words.atLeast}</span>
-          <CountStepper
-            label={words.atLeast}
-            value={event.spares.atLeast}
-            onChange={(atLeast) => edits.setSpares({ ...event.spares, atLeast })}
-          />
-        </div>
-        <SelectField
-          label={words.tape}
-          value={event.tapeId ?? ''}
-          choices={[{ id: '', label: words.noTape }, ...tapes.map(({ id, name }) => ({ id, label: name }))]}
-          onChange={(id) => edits.setTape(id === '' ? null : id)}
-        />
-      </section>
+      <EventRules event={event} edits={edits} />
       <EventSum plan={plan} stale={stale} eventId={event.id} mendOf={mendOf} />
+      <div className="event-more">
+        <SparesForm event={event} edits={edits} />
+        <KitsForm event={event} edits={edits} plan={plan} />
+        <PaceForm event={event} edits={edits} />
+        <p className="soft">{words.moreTo}</p>
+      </div>
+      {plan && plan.making > 0 && <StageChart timetable={plan.timetable} />}
     </div>
+  );
+}
+
+/** When, how many more, and which tape, glue and tool. */
+function EventRules({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
+  const words = usePageWords().event;
+  const { supplies, tools } = useWorkbook((state) => state.rows);
+  const named = (rows: Iterable<{ readonly id: string; readonly name: string }>) =>
+    [...rows].map(({ id, name }) => ({ id, label: name }));
+  const tapes = [...supplies.values()].filter(({ kind }) => kind === 'tape');
+  const glues = [...supplies.values()].filter(({ kind }) => kind === 'glue');
+  return (
+    <section className="event-rules" aria-labelledby="event-rules-head">
+      <h2 id="event-rules-head">{words.rules}</h2>
+      <TextField label={words.date} type="date" value={event.date ?? ''} onChange={edits.setDate} />
+      <NumberField
+        label={words.spares}
+        unit="%"
+        value={event.spares.percent}
+        least={0}
+        most={100}
+        onChange={(percent) => edits.setSpares({ ...event.spares, percent })}
+        help={words.sparesHelp}
+      />
+      <div className="field">
+        <span className="field-name">{words.atLeast}</span>
+        <CountStepper
+          label={words.atLeast}
+          value={event.spares.atLeast}
+          onChange={(atLeast) => edits.setSpares({ ...event.spares, atLeast })}
+        />
+      </div>
+      <SelectField
+        label={words.tape}
+        value={event.tapeId ?? ''}
+        choices={[{ id: '', label: words.noTape }, ...named(tapes)]}
+        onChange={(id) => edits.setTape(id === '' ? null : id)}
+      />
+      {(glues.length > 0 || event.glueId) && (
+        <SelectField
+          label={words.glue}
+          value={event.glueId ?? ''}
+          choices={[{ id: '', label: words.noGlue }, ...named(glues)]}
+          onChange={(id) => edits.setGlue(id === '' ? null : id)}
+        />
+      )}
+      {tools.size > 0 && (
+        <SelectField
+          label={words.tool}
+          value={event.toolId ?? ''}
+          choices={[{ id: '', label: words.noTool }, ...named(tools.values())]}
+          onChange={(id) => edits.setTool(id === '' ? null : id)}
+        />
+      )}
+    </section>
   );
 }

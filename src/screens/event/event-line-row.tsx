@@ -1,9 +1,10 @@
-import { Trash2 } from 'lucide-react';
+import { Copy, Trash2 } from 'lucide-react';
 import type { EventLine } from '../../../shared/workbook';
 import type { PlannedLine } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { IconButton } from '../../ui/button';
 import { CountStepper } from '../../ui/count-stepper';
+import { Opening } from '../../ui/opening';
 import { RecipePicture } from '../../ui/recipe-picture';
 import { SelectField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
@@ -13,10 +14,12 @@ interface EventLineRowProps {
   readonly line: EventLine;
   readonly planned: PlannedLine | undefined;
   readonly edits: EventEdits;
+  /** The count is what goes into one kit of a class. */
+  readonly isKit: boolean;
 }
 
 /** One line: the folded box in its paper, what goes with it, how many, and how many with spares. */
-export function EventLineRow({ line, planned, edits }: EventLineRowProps) {
+export function EventLineRow({ line, planned, edits, isKit }: EventLineRowProps) {
   const words = usePageWords().event;
   const recipe = useWorkbook((state) => state.rows.recipes.get(line.recipeId));
   const papers = useWorkbook((state) => state.rows.papers);
@@ -66,18 +69,71 @@ export function EventLineRow({ line, planned, edits }: EventLineRowProps) {
           label={words.countOf(recipe.name)}
           value={line.count}
           least={1}
-          onChange={(count) => edits.changeLine({ ...line, count }, words.count)}
+          onChange={(count) => edits.changeLine(withCount(line, count), words.count)}
         />
+        {isKit && <p className="soft">{words.countInKit}</p>}
         <p className="soft" aria-live="polite">
           {planned ? words.andSpares(planned.spares) : ''}
         </p>
       </div>
-      <IconButton
-        label={words.removeLineOf(recipe.name)}
-        icon={<Trash2 />}
-        className="event-line-remove"
-        onClick={() => edits.removeLine(line.id)}
-      />
+      <div className="event-line-acts">
+        <IconButton
+          label={words.copyLineOf(recipe.name)}
+          icon={<Copy />}
+          onClick={() => edits.copyLine(line)}
+        />
+        <IconButton
+          label={words.removeLineOf(recipe.name)}
+          icon={<Trash2 />}
+          onClick={() => edits.removeLine(line.id)}
+        />
+      </div>
+      {!isKit && <ByTable line={line} edits={edits} name={recipe.name} />}
     </li>
+  );
+}
+
+/** A count of its own is no longer what the tables come to. */
+function withCount({ byTable, ...line }: EventLine, count: number): EventLine {
+  return byTable && byTable.tables * byTable.guests === count
+    ? { ...line, byTable, count }
+    : { ...line, count };
+}
+
+/** One favor for every guest: so many tables with so many at each. */
+function ByTable({ line, edits, name }: { line: EventLine; edits: EventEdits; name: string }) {
+  const words = usePageWords().event;
+  const { byTable } = line;
+  const set = (tables: number, guests: number) =>
+    edits.changeLine({ ...line, byTable: { tables, guests }, count: tables * guests }, words.byTable);
+  const [tables, guests] = [byTable?.tables ?? Math.max(1, Math.round(line.count / 8)), byTable?.guests ?? 8];
+  return (
+    <div className="event-line-tables">
+      <Opening head={byTable ? words.counted(byTable.tables, byTable.guests) : words.byTable}>
+        <p className="soft">{words.onePerGuest}</p>
+        <div className="event-tables">
+          <div className="field">
+            <span className="field-name">{words.tables}</span>
+            <CountStepper
+              label={`${words.tables}: ${name}`}
+              value={tables}
+              least={1}
+              most={1000}
+              onChange={(next) => set(next, guests)}
+            />
+          </div>
+          <div className="field">
+            <span className="field-name">{words.guests}</span>
+            <CountStepper
+              label={`${words.guests}: ${name}`}
+              value={guests}
+              least={1}
+              most={100}
+              onChange={(next) => set(tables, next)}
+            />
+          </div>
+        </div>
+      </Opening>
+    </div>
   );
 }

@@ -91,6 +91,12 @@ function SupplyLine({ supply }: { supply: Supply }) {
             <span className="drawer-count">{words.rollsOnHand(supply.onHandRolls)}</span>
           </>
         )}
+        {'onHandPieces' in supply && (
+          <span className="drawer-count">{words.piecesOnHand(supply.onHandPieces)}</span>
+        )}
+        {supply.kind === 'glue' && (
+          <span className="drawer-count">{words.bottlesOnHand(supply.onHandBottles)}</span>
+        )}
       </Link>
     </li>
   );

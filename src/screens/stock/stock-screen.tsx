@@ -36,7 +36,7 @@ export function StockScreen() {
         <>
           <h1>{row.name}</h1>
           {paper && <PaperForm paper={paper} />}
-          {supply && 'rollMm' in supply && <SupplyForm supply={supply} />}
+          {supply && <SupplyForm supply={supply} />}
           {tool && <ToolForm tool={tool} />}
           <div className="stock-acts">
             <Button tone="act" onClick={home}>

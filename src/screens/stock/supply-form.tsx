@@ -1,72 +1,39 @@
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
-import type { RollSupply } from '../../../shared/workbook';
-import { type Ticks, ticks } from '../../core/units';
+import type { Supply } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { CountStepper } from '../../ui/count-stepper';
-import { LengthField } from '../../ui/length-field';
-import { useRuler } from '../../ui/measure';
-import { NumberField } from '../../ui/number-field';
-import { TextField } from '../../ui/text-field';
+import { SelectField, TextField } from '../../ui/text-field';
 import { useWords } from '../../ui/words';
+import { GlueFields } from './glue-fields';
+import { PieceFields } from './piece-fields';
+import { RollFields } from './roll-fields';
+import { asKind } from './supply-kind';
 
-/** Rolls are sold by the yard or the metre. source: 1 yd = 914.4 mm by definition. */
-const ROLL_UNIT = { in: { name: 'yd', mm: 914.4 }, mm: { name: 'm', mm: 1000 } } as const;
+const KINDS = ['tape', 'glue', 'ribbon', 'twine', 'closure', 'mount', 'wrap', 'contents'] as const;
 
-/** Tape or ribbon: how wide, how long a roll, what it costs, and how many lie in the drawer. */
-export function SupplyForm({ supply }: { supply: RollSupply }) {
+/** Anything beside paper: what it is, how it is sold, what it costs, how much of it lies in the drawer. */
+export function SupplyForm({ supply }: { supply: Supply }) {
   const words = useWords().stock;
-  const { unit } = useRuler();
   const edit = useWorkbook((state) => state.edit);
-  const set = (label: string, change: Partial<RollSupply>) =>
-    void edit('supplies', supply.id, label, (old) => ({ ...old, ...change }) as RollSupply);
-  const roll = ROLL_UNIT[unit];
-  const widest: Ticks = ticks(320 * 200);
+  const set = (label: string, change: (old: Supply) => Supply) =>
+    void edit('supplies', supply.id, label, change);
   return (
     <form className="stock-form" onSubmit={(event) => event.preventDefault()}>
-      <TextField label={words.name} value={supply.name} onChange={(name) => set(words.name, { name })} />
-      <ChoiceStrip
-        named
+      <TextField
+        label={words.name}
+        value={supply.name}
+        onChange={(name) => set(words.name, (old) => ({ ...old, name }))}
+      />
+      <SelectField
         label={words.kind}
         value={supply.kind}
-        choices={[
-          { id: 'tape', label: words.tape },
-          { id: 'ribbon', label: words.ribbon },
-        ]}
-        onChange={(kind) => set(words.kind, { kind })}
+        choices={KINDS.map((id) => ({ id, label: words.kinds[id] }))}
+        onChange={(id) => {
+          const kind = KINDS.find((each) => each === id);
+          if (kind) set(words.kind, (old) => asKind(old, kind));
+        }}
       />
-      <LengthField
-        label={words.width}
-        value={ticksOfMm(supply.widthMm)}
-        least={ticks(320)}
-        most={widest}
-        onChange={(length) => set(words.width, { widthMm: mmOfTicks(length) })}
-      />
-      <NumberField
-        label={words.rollLength}
-        unit={roll.name}
-        decimals={2}
-        value={Math.round((supply.rollMm * 100) / roll.mm)}
-        least={1}
-        most={100_000}
-        onChange={(hundredths) => set(words.rollLength, { rollMm: Math.round(hundredths * roll.mm) / 100 })}
-      />
-      <NumberField
-        label={words.rollPrice}
-        decimals={2}
-        value={supply.priceMinor}
-        least={0}
-        most={100_000_000}
-        onChange={(priceMinor) => set(words.rollPrice, { priceMinor })}
-      />
-      <div className="field">
-        <span className="field-name">{words.rollsOnHand}</span>
-        <CountStepper
-          label={words.rollsOnHand}
-          value={supply.onHandRolls}
-          onChange={(onHandRolls) => set(words.rollsOnHand, { onHandRolls })}
-        />
-      </div>
+      {'rollMm' in supply && <RollFields supply={supply} />}
+      {'onHandPieces' in supply && <PieceFields supply={supply} />}
+      {supply.kind === 'glue' && <GlueFields supply={supply} />}
     </form>
   );
 }

@@ -3,6 +3,7 @@ import type { CostOf, ShoppingRow } from '../../core/plan';
 import type { BuyingWords } from './buying-words';
 import type { ContentsWords } from './contents-words';
 import type { DressingWords } from './dressing-words';
+import type { EventWords } from './event-words';
 import type { HandoutWords } from './handout-words';
 import type { MarksWords } from './marks-words';
 import type { HoursWords, RunPageWords } from './run-words';
@@ -51,43 +52,7 @@ export interface MakingWords {
     | 'benchCard'
     | 'template'
   > & { readonly gsm: Count; readonly sides: Texts<'width' | 'depth' | 'height'> };
-  readonly event: Texts<
-    | 'howManyWhy'
-    | 'count'
-    | 'begin'
-    | 'usedIn'
-    | 'lines'
-    | 'noLines'
-    | 'rules'
-    | 'date'
-    | 'spares'
-    | 'sparesHelp'
-    | 'atLeast'
-    | 'tape'
-    | 'noTape'
-    | 'removeLine'
-    | 'addLine'
-    | 'recipeGone'
-    | 'paper'
-    | 'noPaper'
-    | 'dressing'
-    | 'noDressing'
-    | 'newBox'
-    | 'comesTo'
-    | 'toMake'
-    | 'hoursWhy'
-  > & {
-    readonly howMany: Naming;
-    readonly eventOf: Naming;
-    readonly ownPaper: Naming;
-    readonly countOf: Naming;
-    readonly removeLineOf: Naming;
-    readonly andSpares: Count;
-    readonly ofThem: (ordered: number, spares: number) => string;
-    readonly sheetsOf: (sheets: number, paper: string) => string;
-    readonly eachFavor: Naming;
-    readonly hours: Count;
-  };
+  readonly event: EventWords;
   readonly sheets: Texts<
     | 'needsCount'
     | 'needsCountWhy'

@@ -1,3 +1,4 @@
+import type { Supply } from '../../../shared/workbook';
 import type { Count, Naming, Texts } from './texts';
 
 /** Texts of the shelf, of a new recipe, and of the cupboard's forms. */
@@ -47,6 +48,8 @@ export interface ShelfWords {
     readonly marksOf: Naming;
     readonly sheetsOnHand: Count;
     readonly rollsOnHand: Count;
+    readonly piecesOnHand: Count;
+    readonly bottlesOnHand: Count;
     readonly fileHolds: (fresh: number, differing: number, same: number) => string;
   };
   readonly newRecipe: Texts<'title' | 'why' | 'newLine'> & { readonly nameOf: Naming };
@@ -74,8 +77,9 @@ export interface ShelfWords {
     | 'squaring'
     | 'squaringWhy'
     | 'kind'
-    | 'tape'
-    | 'ribbon'
+    | 'piecesOnHand'
+    | 'piecesInPack'
+    | 'spreadHelp'
     | 'width'
     | 'rollLength'
     | 'rollPrice'
@@ -93,6 +97,10 @@ export interface ShelfWords {
     | 'longestCut'
     | 'stack'
   > & {
+    readonly kinds: Readonly<Record<Supply['kind'], string>>;
+    readonly glue: Texts<
+      'bottleGrams' | 'gramsPerSquareMetre' | 'pressMinutes' | 'dryMinutes' | 'priceMinor' | 'onHandBottles'
+    >;
     readonly edges: Texts<'left' | 'right' | 'near' | 'far'>;
     readonly removePack: Count;
   };

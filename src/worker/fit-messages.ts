@@ -1,0 +1,33 @@
+import type { Contents } from '../../shared/contents';
+import type { EasyMarkQuestion, EasyRow, NeededRoom, WayOut } from '../core/fit';
+import type { SheetPaper } from '../core/yield';
+
+/** Sizes on easy marks in one style after the other; the styles travel by id. */
+export interface MarksAsk extends Omit<EasyMarkQuestion, 'style' | 'held' | 'heldOptions'> {
+  readonly styleIds: readonly string[];
+  /** Symbols and options held, for the first style only. */
+  readonly held: EasyMarkQuestion['held'];
+  readonly heldOptions: EasyMarkQuestion['heldOptions'];
+  /** Sheets to try where the first style fits none. */
+  readonly otherPapers: readonly SheetPaper[];
+}
+
+/** A newer question of a kind makes the older one of that kind worthless; `stop` ends a search without an answer. */
+export type FitQuestion =
+  | { readonly kind: 'arrange'; readonly number: number; readonly contents: Contents }
+  | { readonly kind: 'marks'; readonly number: number; readonly ask: MarksAsk }
+  | { readonly kind: 'stop'; readonly number: number };
+
+/** One style's rows, easiest first, and how many styles are done. */
+export interface StyleRows {
+  readonly styleId: string;
+  readonly rows: readonly EasyRow[];
+  /** Where no row of the first style fits the sheet. */
+  readonly waysOut: readonly WayOut[];
+  readonly done: number;
+  readonly of: number;
+}
+
+export type FitAnswer =
+  | { readonly kind: 'arrange'; readonly number: number; readonly rooms: readonly NeededRoom[] }
+  | { readonly kind: 'marks'; readonly number: number; readonly found: StyleRows };
