@@ -36,6 +36,7 @@ export const dressingMessages: DressingWords = {
   panel: 'Panel',
   reveal: 'Reveal',
   revealHelp: 'How much of the panel shows on every side. A “1/4 in mat” is 1/8 in of reveal.',
+  reveals: 'Reveals',
   ownReveals: 'A reveal for each side',
   oneReveal: 'The same on every side',
   left: 'Reveal at the left',
@@ -124,7 +125,7 @@ export const dressingMessages: DressingWords = {
     own: 'as a size of its own',
     'on-panel': 'on a panel',
     around: 'round the box',
-    behind: 'inside the back, behind what is given',
+    behind: 'inside the back',
     'over-window': 'behind an opening',
   },
   ways: {

@@ -149,7 +149,7 @@ function Reveals({ fit, onChange }: { fit: OnPanel; onChange: (label: string, fi
     <>
       <ChoiceStrip
         named
-        label={words.reveal}
+        label={words.reveals}
         value={sides ? 'own' : 'one'}
         choices={[
           { id: 'one', label: words.oneReveal },

@@ -47,6 +47,7 @@ export type DressingWords = Texts<
   | 'panel'
   | 'reveal'
   | 'revealHelp'
+  | 'reveals'
   | 'ownReveals'
   | 'oneReveal'
   | 'left'
