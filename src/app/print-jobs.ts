@@ -42,6 +42,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     const { events, tools } = workbook.getState().rows;
     return tools.get(events.get(eventId)?.toolId ?? '');
   };
+  const finestMark = () => benchToolOf(toolInHand(workbook.getState().rows.tools, ruler().unit)).finestMark;
   const shared = (recipe: Recipe) => ({
     recipeName: recipe.name,
     faceUp: recipe.faceUp,
@@ -56,16 +57,23 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
       const { notes } = recipe;
       const { inside } = box.net;
       return inPdf(
-        printBenchCard({ ...shared(recipe), paper, styleName: box.style.name, inside, cards, notes }),
+        printBenchCard({
+          ...shared(recipe),
+          paper,
+          styleName: box.style.name,
+          inside,
+          cards,
+          notes,
+          dressed: { net: box.net, dressings: recipe.dressings, mark: finestMark() },
+        }),
       );
     },
     template: async (recipe, paper) =>
       inPdf(printTemplate({ ...shared(recipe), paper, pieces: boxOf(recipe).box.net.pieces })),
     async decorateMap(recipe, dressingId, paper) {
       const { net } = boxOf(recipe).box;
-      const { finestMark } = benchToolOf(toolInHand(workbook.getState().rows.tools, ruler().unit));
       const dressing = recipe.dressings.find(({ id }) => id === dressingId);
-      const placed = dressing ? placePieces(net, sizePieces(net, dressing, finestMark)) : [];
+      const placed = dressing ? placePieces(net, sizePieces(net, dressing, finestMark())) : [];
       return inPdf(printDecorateMap({ ...shared(recipe), paper, pieces: net.pieces, placed }));
     },
     async kitLabels(plan, paper) {

@@ -27,6 +27,9 @@ export const benchCardOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): 
     inside: box.net.inside,
     cards: wordPieces(box).map((piece) => ({ ...piece, tool: box.bench })),
     notes: box.recipe?.notes ?? '',
+    ...(box.recipe && box.recipe.dressings.length > 0
+      ? { dressed: { net: box.net, dressings: box.recipe.dressings, mark: box.bench.finestMark } }
+      : {}),
   });
 
 /** The nets at true size, to lay on the card. */

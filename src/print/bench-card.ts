@@ -18,6 +18,7 @@ import {
   stackBlocks,
   textBlock,
 } from './block';
+import { type DressingsOfBox, dressingBlocks } from './dressing-block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { BARS_MM, barsAcross, barsUp, TRUE_PRINTER } from './scale-bars';
@@ -43,6 +44,8 @@ export interface BenchCardInput {
   readonly ruler: Ruler;
   readonly paper: PaperName;
   readonly notes: string;
+  /** What goes onto the box, told on the card of its last piece; nothing if left out. */
+  readonly dressed?: DressingsOfBox;
   readonly stamp: PrintStamp;
 }
 
@@ -107,6 +110,9 @@ function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
       : [space(3), textBlock(input.notes, { widthMm, sizeMm: TYPE_MM.body })]),
     space(4),
     ...rowsOfSteps(card, input),
+    ...(input.dressed && card === input.cards.at(-1)
+      ? [ruleBlock(widthMm), space(4), ...dressingBlocks(input.dressed, ruler, widthMm)]
+      : []),
     ruleBlock(widthMm),
     notesAndBars(widthMm),
   ];

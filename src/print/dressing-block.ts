@@ -1,0 +1,55 @@
+import type { Dressing } from '../../shared/workbook';
+import { lengthWords, sizeWords } from '../core/draw/length-text';
+import { setFractions } from '../core/draw/set-fractions';
+import { outsideSize, sizePieces, tieLength } from '../core/dress';
+import type { BoxNet } from '../core/net/types';
+import { markAbove, type Ruler, type Ticks } from '../core/units';
+import { type Block, keepNext, space, textBlock } from './block';
+import { TYPE_MM } from './print-document';
+import { tableBlocks } from './table-block';
+
+/** The ways a box is dressed, for its card. */
+export interface DressingsOfBox {
+  readonly net: BoxNet;
+  readonly dressings: readonly Dressing[];
+  /** The marks that sizes are cut on. */
+  readonly mark: Ticks;
+}
+
+/** A line for everything that goes onto the box, one table a dressing: what it is, how large it is cut, how many to a box. */
+export function dressingBlocks(
+  { net, dressings, mark }: DressingsOfBox,
+  ruler: Ruler,
+  widthMm: number,
+): Block[] {
+  return dressings
+    .map((dressing) => ({ name: dressing.name, rows: rowsOf(net, dressing, mark, ruler) }))
+    .filter(({ rows }) => rows.length > 0)
+    .flatMap(({ name, rows }) => [
+      keepNext(textBlock(`Dressing: ${name}`, { widthMm, sizeMm: TYPE_MM.heading, bold: true })),
+      space(2),
+      ...tableBlocks(
+        [
+          { head: 'What goes on it', widthMm: widthMm * 0.5, bold: true },
+          { head: 'Cut', widthMm: widthMm * 0.34 },
+          { head: 'For each box', widthMm: widthMm * 0.16, align: 'end' },
+        ],
+        rows,
+      ),
+      space(5),
+    ]);
+}
+
+const rowsOf = (net: BoxNet, dressing: Dressing, mark: Ticks, ruler: Ruler): string[][] => [
+  ...sizePieces(net, dressing, mark).map(({ piece, size }) => [
+    setFractions(piece.name),
+    size ? sizeWords(size.across, size.up, ruler) : 'does not fit',
+    `${piece.perBox}`,
+  ]),
+  ...(dressing.ties ?? []).map((tie) => [
+    setFractions(tie.name),
+    lengthWords(markAbove(tieLength(outsideSize(net), tie), mark), ruler),
+    `${tie.perBox}`,
+  ]),
+  ...(dressing.counted ?? []).map(({ name, perBox }) => [setFractions(name), '', `${perBox}`]),
+];
