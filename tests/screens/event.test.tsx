@@ -1,4 +1,4 @@
-import { screen } from '@testing-library/react';
+import { screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { expect, test } from 'vitest';
 import { openApp } from './open-app';
@@ -47,4 +47,35 @@ test('a recipe becomes a batch: how many, and it is planned', async () => {
   expect(made?.lines).toMatchObject([{ recipeId: 'bean-pillow', count: 25 }]);
   // 25 and 10 % in whole boxes: 3 spares.
   expect(await screen.findByText('to make: 25 ordered, 3 spares')).toBeVisible();
+});
+
+test('guests are counted by the table, and the same box is made in another colour', async () => {
+  const { workbook } = await openApp(EVENT);
+  const user = userEvent.setup();
+  const lines = () => workbook.getState().rows.events.get('seed-swap-supper')?.lines ?? [];
+  await user.click(await screen.findByText('Count by the table'));
+  await user.click(screen.getByRole('button', { name: 'Tables: Seed box: one more' }));
+  // Five tables of eight made forty.
+  expect(lines()[0]).toMatchObject({ count: 48, byTable: { tables: 6, guests: 8 } });
+  await user.click(screen.getByRole('button', { name: 'Another line of Seed box, in another colour' }));
+  expect(lines().map(({ recipeId, count }) => [recipeId, count])).toEqual([
+    ['seed-box', 48],
+    ['seed-box', 48],
+  ]);
+});
+
+test('spares go by what each act spoils, one upon the other', async () => {
+  await openApp(EVENT);
+  const user = userEvent.setup();
+  await user.click(await screen.findByText('Spares in detail'));
+  const act = within(screen.getByText('What each act spoils').parentElement!);
+  const spoil = async (name: string, percent: string) => {
+    const field = act.getByRole('textbox', { name });
+    await user.clear(field);
+    await user.type(field, percent);
+  };
+  await spoil('Cut all', '10');
+  await spoil('Fold and burnish', '10');
+  // 40 ÷ (0.9 × 0.9) = 49.4, so 50 are begun.
+  expect(await screen.findByText('to make: 40 ordered, 10 spares')).toBeVisible();
 });

@@ -93,6 +93,10 @@ export const shelfMessages: ShelfWords = {
     kind: 'Kind',
     piecesOnHand: 'Pieces on hand',
     piecesInPack: 'Pieces in a pack',
+    offer: 'Offer of the shop',
+    offerFree: 'Free with an offer',
+    offerBuy: 'When so many are paid for',
+    offerHelp: '0 where there is no offer.',
     spreadHelp: 'How thick it is spread, wet. 60 is a thin coat; common practice.',
     kinds: {
       tape: 'tape',

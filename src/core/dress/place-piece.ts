@@ -11,6 +11,7 @@ export interface PlacedPiece extends FlatBox {
   readonly panel: string;
   /** Film lies on the inside and shows only through its opening. */
   readonly behind: boolean;
+  readonly shape?: NonNullable<DressingPiece['shape']>;
 }
 
 /** Where a piece is stuck on, in ticks from the lower left corner of the net lying outside up; null for what is not stuck on a panel. */
@@ -51,6 +52,7 @@ export function placePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): P
       piece,
       panel: placed.panel,
       behind: false,
+      shape: piece.shape ?? 'rectangle',
       ...size,
       left: ticks(base.left + ticksOfMm(placed.leftMm)),
       bottom: ticks(base.bottom + ticksOfMm(placed.downMm)),

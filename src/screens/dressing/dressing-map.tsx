@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import type { Dressing, Recipe } from '../../../shared/workbook';
 import { drawDecorateMap, drawDecorateMapToFit } from '../../core/draw/decorate-map';
 import type { Drawing } from '../../core/draw/types';
@@ -29,8 +29,11 @@ interface DressingMapProps {
 }
 
 /** The flat card with its outside up: what is stuck on where, which way is up, what stays bare; and the same on paper at true size. */
-export function DressingMap({ recipe, net, dressing, sized }: DressingMapProps) {
+export function DressingMap({ recipe, dressing, ...newest }: DressingMapProps) {
   const words = usePageWords().dressing;
+  // Typing goes first; the drawing follows when there is time.
+  const net = useDeferredValue(newest.net);
+  const sized = useDeferredValue(newest.sized);
   const ruler = useRuler();
   const printer = usePrinter();
   const [chosen, setChosen] = useState('');

@@ -12,6 +12,7 @@ import { Opening } from '../../ui/opening';
 import { Swatch } from '../../ui/swatch';
 import { TextField } from '../../ui/text-field';
 import { useWords } from '../../ui/words';
+import { OfferFields, withOffer } from './offer-fields';
 
 const EDGES = ['left', 'right', 'near', 'far'] as const;
 const LEAST = millimetres(20);
@@ -112,6 +113,14 @@ export function PaperForm({ paper }: { paper: Paper }) {
                 least={0}
                 most={100_000_000}
                 onChange={(priceMinor) => put({ priceMinor })}
+              />
+              <OfferFields
+                offer={pack.offer}
+                onChange={(offer) =>
+                  set(words.offer, {
+                    packs: paper.packs.map((old, at) => (at === place ? withOffer(old, offer) : old)),
+                  })
+                }
               />
               <IconButton
                 label={words.removePack(place + 1)}

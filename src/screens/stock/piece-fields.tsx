@@ -5,6 +5,7 @@ import { Button, IconButton } from '../../ui/button';
 import { CountStepper } from '../../ui/count-stepper';
 import { NumberField } from '../../ui/number-field';
 import { useWords } from '../../ui/words';
+import { OfferFields, withOffer } from './offer-fields';
 
 /** The saved format takes no more. */
 const MOST_PACKS = 10;
@@ -46,6 +47,14 @@ export function PieceFields({ supply }: { supply: PieceSupply }) {
               least={0}
               most={100_000_000}
               onChange={(priceMinor) => setPack(at, { priceMinor })}
+            />
+            <OfferFields
+              offer={pack.offer}
+              onChange={(offer) =>
+                set(words.offer, {
+                  packs: supply.packs.map((old, i) => (i === at ? withOffer(old, offer) : old)),
+                })
+              }
             />
             <IconButton
               label={words.removePack(at + 1)}

@@ -7,6 +7,7 @@ import { LengthField } from '../../ui/length-field';
 import { useRuler } from '../../ui/measure';
 import { NumberField } from '../../ui/number-field';
 import { useWords } from '../../ui/words';
+import { OfferFields, withOffer } from './offer-fields';
 
 /** Rolls are sold by the yard or the metre. source: 1 yd = 914.4 mm by definition. */
 const ROLL_UNIT = { in: { name: 'yd', mm: 914.4 }, mm: { name: 'm', mm: 1000 } } as const;
@@ -45,6 +46,14 @@ export function RollFields({ supply }: { supply: RollSupply }) {
         least={0}
         most={100_000_000}
         onChange={(priceMinor) => set(words.rollPrice, { priceMinor })}
+      />
+      <OfferFields
+        offer={supply.offer}
+        onChange={(offer) =>
+          void edit('supplies', supply.id, words.offer, (old) =>
+            'rollMm' in old ? withOffer(old, offer) : old,
+          )
+        }
       />
       <div className="field">
         <span className="field-name">{words.rollsOnHand}</span>

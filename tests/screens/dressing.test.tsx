@@ -1,0 +1,69 @@
+import { screen, within } from '@testing-library/react';
+import { userEvent } from '@testing-library/user-event';
+import { expect, test } from 'vitest';
+import { openApp } from './open-app';
+
+const PAGE = '/recipe/seed-box/dressing';
+type Opened = Awaited<ReturnType<typeof openApp>>;
+const dressingsOf = ({ workbook }: Opened) =>
+  workbook.getState().rows.recipes.get('seed-box')?.dressings ?? [];
+
+test('a layer is put on, another one upon it, and both are undone', async () => {
+  const app = await openApp(PAGE);
+  const user = userEvent.setup();
+  await user.click(await screen.findByRole('radio', { name: 'Bare' }));
+  await user.click(screen.getByRole('button', { name: 'Layer' }));
+  const bare = () => dressingsOf(app).find(({ id }) => id === 'bare');
+  expect(bare()?.pieces).toMatchObject([{ fit: { rule: 'on-panel', panel: 'front', revealMm: 3.175 } }]);
+  // 3 1/2 × 3 in less 1/8 in all round; then as much again.
+  const row = screen.getByText('cut 3¼ × 2¾ in').closest('li')!;
+  await user.click(within(row).getByRole('button', { name: 'One more layer on it', hidden: true }));
+  expect(screen.getByText('cut 3 × 2½ in')).toBeVisible();
+  await user.click(screen.getAllByRole('button', { name: /^Undo/ })[0]!);
+  expect(bare()?.pieces).toHaveLength(1);
+});
+
+test('one recipe carries several dressings: one is copied, renamed and deleted', async () => {
+  const app = await openApp(PAGE);
+  const user = userEvent.setup();
+  await user.click(await screen.findByRole('radio', { name: 'Harvest' }));
+  await user.click(screen.getByRole('button', { name: 'Copy' }));
+  const name = screen.getByRole('textbox', { name: 'Name of this dressing' });
+  await user.clear(name);
+  await user.type(name, 'Midwinter');
+  const copy = dressingsOf(app).at(-1);
+  const first = dressingsOf(app).find(({ id }) => id === 'harvest');
+  expect(copy).toMatchObject({ name: 'Midwinter', pieces: first?.pieces, ties: first?.ties });
+  await user.click(screen.getByRole('button', { name: 'Delete' }));
+  expect(dressingsOf(app).map(({ id }) => id)).toEqual(['spring', 'bare', 'harvest']);
+});
+
+test('a piece that no longer fits says so and what to do', async () => {
+  const app = await openApp(PAGE);
+  const user = userEvent.setup();
+  await user.click(await screen.findByRole('radio', { name: 'Bare' }));
+  await user.click(screen.getByRole('button', { name: 'Window film' }));
+  expect(dressingsOf(app).find(({ id }) => id === 'bare')?.pieces[0]?.fit?.rule).toBe('over-window');
+  expect(screen.getByText('does not fit')).toBeVisible();
+});
+
+test('the map is printed with the dressing that is looked at', async () => {
+  const { printer } = await openApp(PAGE);
+  await userEvent.setup().click(await screen.findByRole('button', { name: 'Print the map at true size' }));
+  expect(printer.asked).toEqual(['map for decorating on letter']);
+});
+
+test('a supply becomes twine, glue, or something counted, and keeps its name', async () => {
+  const { workbook } = await openApp('/stock/supplies/tape-quarter');
+  const user = userEvent.setup();
+  const supply = () => workbook.getState().rows.supplies.get('tape-quarter');
+  const { name } = supply()!;
+  await user.selectOptions(await screen.findByRole('combobox', { name: 'Kind' }), 'liquid glue');
+  expect(supply()).toMatchObject({ kind: 'glue', name, dryMinutes: 30 });
+  await user.selectOptions(screen.getByRole('combobox', { name: 'Kind' }), 'seal or clip');
+  await user.click(screen.getByRole('button', { name: 'Add a pack' }));
+  const free = screen.getByRole('textbox', { name: 'Free with an offer' });
+  await user.clear(free);
+  await user.type(free, '1');
+  expect(supply()).toMatchObject({ kind: 'closure', packs: [{ pieces: 20, offer: { buy: 1, free: 1 } }] });
+});
