@@ -134,6 +134,11 @@ export const dressingMessages: DressingWords = {
     sides: 'over the top, past the sides',
   },
   wraps: { cross: 'both ways round', ring: 'round the walls', none: 'only the bow' },
+  bowHelp: {
+    loopMm: 'From the knot to its tip; each takes twice this.',
+    tailMm: 'From the knot to its end; there are two.',
+    knotMm: 'What the knot itself takes. 1 1/2 in is usual; common practice.',
+  },
   bowParts: {
     loops: 'Loops',
     loopMm: 'Length of a loop',

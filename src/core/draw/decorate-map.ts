@@ -137,15 +137,20 @@ function labels(
     const up: At = [-way.up[0], way.up[1]];
     const lines = [words, ...standing(way, isGlued(hidden, middleFace))];
     const isHatched = hidden.some(({ face }) => faces.includes(face));
-    for (const share of [1, 0.8, 0.65, 0.5]) {
-      const marks = labelStanding(lines, middleOf(rings), up, textMm * share);
-      const texts = marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []));
-      if (texts.every((text) => fitsInside(text, rings, 0.4)))
-        return [...(isHatched ? texts.map((text) => areaMark('paper', patchBehind(text))) : []), ...marks];
-    }
+    // Smaller before shorter: what to leave bare is said last of all only by its hatch.
+    for (const said of [lines, lines.slice(0, 1)])
+      for (const share of SHARES) {
+        const marks = labelStanding(said, middleOf(rings), up, textMm * share);
+        const texts = marks.flatMap((mark) => (mark.kind === 'text' ? [mark] : []));
+        if (texts.every((text) => fitsInside(text, rings, 0.4)))
+          return [...(isHatched ? texts.map((text) => areaMark('paper', patchBehind(text))) : []), ...marks];
+      }
     return upArrow(middleOf(rings), up, textMm * 0.7);
   });
 }
+
+/** Type sizes tried, over the usual one; the least is still 9 pt on paper. */
+const SHARES = [1, 0.85, 0.7];
 
 /** An arrow above lines of words, centred on a point, all turned so that `up` is up. */
 function labelStanding(lines: readonly string[], [x, y]: At, up: At, sizeMm: number): Mark[] {

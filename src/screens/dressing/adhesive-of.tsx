@@ -8,6 +8,7 @@ import { planAdhesive } from '../../core/plan/adhesive';
 import { useWorkbook } from '../../state/use-workbook';
 import { lengthWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
+import { WideBox } from '../../ui/wide-box';
 import { usePageWords } from '../../ui/words';
 
 interface AdhesiveOfProps {
@@ -35,7 +36,7 @@ export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
   return (
     <Opening head={<strong>{words.holds}</strong>}>
       <p className="soft">{words.holdsWhy}</p>
-      <div className="table-box">
+      <WideBox label={words.holds}>
         <table className="adhesive-table">
           <thead>
             <tr>
@@ -61,7 +62,7 @@ export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
             })}
           </tbody>
         </table>
-      </div>
+      </WideBox>
       <p>
         {plan.tape > 0 && words.perBoxTape(lengthWords(plan.tape, ruler))}{' '}
         {plan.glueMg > 0 && words.perBoxGlue(plan.glueMg)} {words.times(plan.pressMinutes, plan.setMinutes)}

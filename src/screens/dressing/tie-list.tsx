@@ -143,6 +143,7 @@ function TieFields({ tie, edits }: { tie: Tie; edits: DressingEdits }) {
             <LengthField
               key={part}
               label={words.bowParts[part]}
+              help={words.bowHelp[part]}
               value={ticksOfMm(bow[part])}
               least={NOTHING}
               onChange={(length) => set(words.bowParts[part], { bow: { ...bow, [part]: mmOfTicks(length) } })}

@@ -6,6 +6,7 @@ import { Length, sizeWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
+import { WideBox } from '../../ui/wide-box';
 import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 
@@ -67,7 +68,7 @@ function KitTable({ kit }: { kit: KitList }) {
     ...kit.counted.map(({ name, count }) => ({ name, size: '', count })),
   ].filter(({ count }) => count > 0);
   return (
-    <div className="event-table-box">
+    <WideBox label={words.kitHolds}>
       <table className="event-table">
         <caption>
           {words.kitHolds} <span className="soft">{words.kitsOf(kit.kits, kit.packing)}</span>
@@ -92,6 +93,6 @@ function KitTable({ kit }: { kit: KitList }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </WideBox>
   );
 }

@@ -1,5 +1,6 @@
 import type { Sitting, Timetable } from '../../core/plan';
 import { STAGE_NAMES } from '../../core/plan';
+import { WideBox } from '../../ui/wide-box';
 import { usePageWords } from '../../ui/words';
 
 interface StageBar {
@@ -48,7 +49,7 @@ function Chart({ timetable: { sittings, startsOn, readyOn, waits } }: { timetabl
           })
           .join(' ')}
       </p>
-      <div className="event-table-box">
+      <WideBox label={words.event.chart}>
         <svg
           className="stage-chart"
           viewBox={`0 0 ${WIDE} ${HEAD + ROW * stages.length}`}
@@ -82,8 +83,8 @@ function Chart({ timetable: { sittings, startsOn, readyOn, waits } }: { timetabl
             </g>
           ))}
         </svg>
-      </div>
-      <div className="event-table-box">
+      </WideBox>
+      <WideBox label={words.event.whenHead}>
         <table className="event-table">
           <thead>
             <tr>
@@ -107,7 +108,7 @@ function Chart({ timetable: { sittings, startsOn, readyOn, waits } }: { timetabl
             })}
           </tbody>
         </table>
-      </div>
+      </WideBox>
     </>
   );
 }

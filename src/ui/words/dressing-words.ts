@@ -119,6 +119,7 @@ export type DressingWords = Texts<
   readonly rules: Readonly<Record<PieceFit['rule'] | 'own', string>>;
   readonly ways: Readonly<Record<'walls' | 'front' | 'sides', string>>;
   readonly wraps: Readonly<Record<Tie['wrap'], string>>;
+  readonly bowHelp: Readonly<Record<'loopMm' | 'tailMm' | 'knotMm', string>>;
   readonly bowParts: Readonly<Record<keyof Bow, string>>;
   readonly news: Readonly<Record<NewDressing, string>>;
 };
