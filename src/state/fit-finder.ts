@@ -56,10 +56,11 @@ function findHere(): FitFinder {
     arrange: async (contents) => (await import('../core/fit')).neededRooms(contents),
     search(wanted, onFound) {
       let stopped = false;
+      const isStopped = () => stopped;
       void (async () => {
         const { searchStyles } = await import('../worker/search-styles');
         for (const found of searchStyles(wanted)) {
-          if (stopped) return;
+          if (isStopped()) return;
           onFound(found);
           await new Promise((resolve) => setTimeout(resolve, 0));
         }

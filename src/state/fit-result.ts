@@ -19,23 +19,26 @@ const NO_ROOMS: readonly NeededRoom[] = [];
 
 /** How the contents may lie and the inside each way needs; keeps the ways before in sight until the new ones are there. */
 export function useNeededRooms(contents: Contents | undefined): RoomsInSight {
-  const [found, setFound] = useState<{ of: Contents; rooms: readonly NeededRoom[] } | null>(null);
-  const empty = contents === undefined || contents.items.length === 0;
+  const [found, setFound] = useState<{ key: string; rooms: readonly NeededRoom[] } | null>(null);
+  // Which way is chosen changes nothing of the ways there are.
+  const key = contents && contents.items.length > 0 ? keyOf(contents) : null;
   useEffect(() => {
-    if (empty) return;
+    if (key === null) return;
     let wanted = true;
     void fitFinder()
-      .arrange(contents)
+      .arrange(JSON.parse(key) as Contents)
       .then((rooms) => {
-        if (wanted) setFound({ of: contents, rooms });
+        if (wanted) setFound({ key, rooms });
       });
     return () => {
       wanted = false;
     };
-  }, [contents, empty]);
-  if (empty) return { rooms: NO_ROOMS, stale: false };
-  return { rooms: found?.rooms ?? NO_ROOMS, stale: found?.of !== contents };
+  }, [key]);
+  if (key === null) return { rooms: NO_ROOMS, stale: false };
+  return { rooms: found?.rooms ?? NO_ROOMS, stale: found?.key !== key };
 }
+
+const keyOf = ({ items, clearanceMm }: Contents): string => JSON.stringify({ items, clearanceMm });
 
 export interface MarksInSight {
   readonly found: readonly StyleRows[];

@@ -7,5 +7,14 @@ export { type Opening, openingOf, type Protrusion, passesOpening, protrusionsOf 
 export { turnToFit } from './packet-diagonal';
 export type { MarkTool, ReadMark } from './rate-marks';
 export { type ClearanceKind, clearanceKindOf, clearanceOf, gramsOf, requiredInside } from './required-inside';
-export { type BottomAdvice, type BottomEstimate, estimateBottom, TYPICAL_MODULUS_GPA } from './strength';
+export { costOfRow, type RowCost } from './row-cost';
+export {
+  type BottomAdvice,
+  type BottomEstimate,
+  bottomLayers,
+  estimateBottom,
+  TYPICAL_MODULUS_GPA,
+} from './strength';
+export { sizesForRoom } from './symbol-tries';
 export type * from './types';
+export { type WayOut, whatWouldFit } from './what-would-fit';

@@ -25,6 +25,9 @@ export const sagMm = (spanMm: number, loadPa: number, milliNewtonMetres: number)
   ((5 * loadPa * (spanMm / 1000) ** 4) / (384 * (milliNewtonMetres / 1000))) * 1000;
 
 export interface BottomEstimate {
+  /** The shorter side of the bottom, mm, and the even load on it, Pa; null when something has not been weighed. */
+  readonly spanMm: number;
+  readonly loadPa: number | null;
   /** Weight of everything inside; null when something has not been weighed. */
   readonly grams: number | null;
   readonly stiffness: Stiffness;
@@ -33,6 +36,10 @@ export interface BottomEstimate {
 }
 
 export type BottomAdvice = 'weigh-contents' | 'double-the-bottom' | 'heavier-card' | 'trial-box-first';
+
+/** Loose layers under the contents: four bottom flaps lie two deep, any other bottom is one sheet. */
+export const bottomLayers = (roles: readonly string[]): number =>
+  roles.filter((role) => role === 'bottomFlap').length >= 4 ? 2 : 1;
 
 const NOTICEABLE_SAG_MM = 1; // source: common practice, no source; about what an eye sees on a small box
 const LARGE_SAG_MM = 3; // source: common practice, no source
@@ -48,8 +55,16 @@ export function estimateBottom(
   grams: number | null,
 ): BottomEstimate {
   const stiffness = stiffnessOf(card.caliperUm, card.modulusGpa);
-  if (grams === null) return { grams, stiffness, sagMm: null, advice: ['weigh-contents', 'trial-box-first'] };
   const span = Math.min(inside.widthMm, inside.depthMm);
+  if (grams === null)
+    return {
+      grams,
+      stiffness,
+      spanMm: span,
+      loadPa: null,
+      sagMm: null,
+      advice: ['weigh-contents', 'trial-box-first'],
+    };
   const area = (inside.widthMm * inside.depthMm) / 1e6;
   const load = ((grams / 1000) * GRAVITY) / area;
   const sag = sagMm(span, load, stiffness.milliNewtonMetres * card.layers);
@@ -57,5 +72,5 @@ export function estimateBottom(
   if (sag > NOTICEABLE_SAG_MM) advice.push('double-the-bottom');
   if (sag > LARGE_SAG_MM) advice.push('heavier-card');
   if (sag > NOTICEABLE_SAG_MM || grams >= TRIAL_FROM_GRAMS) advice.push('trial-box-first');
-  return { grams, stiffness, sagMm: sag, advice };
+  return { grams, stiffness, spanMm: span, loadPa: load, sagMm: sag, advice };
 }

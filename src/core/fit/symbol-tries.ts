@@ -45,6 +45,16 @@ export function triesFor(bounds: SearchBounds): Tries {
   return { lists, usual };
 }
 
+/** The style's sizes at the least marks that give the room; held ones as they are. Allowances are left to follow. */
+export function sizesForRoom(bounds: SearchBounds): Readonly<Record<string, Ticks>> {
+  const { usual } = triesFor(bounds);
+  return Object.fromEntries(
+    Object.entries(bounds.style.symbols).flatMap(([name, { role }], i) =>
+      role === 'size' ? [[name, usual[i] ?? ticks(0)]] : [],
+    ),
+  );
+}
+
 const combinations = (lists: readonly (readonly Ticks[])[]): number =>
   lists.reduce((n, list) => n * list.length, 1);
 

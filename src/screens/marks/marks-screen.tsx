@@ -1,11 +1,126 @@
-import { useOutletContext } from 'react-router';
+import { useMemo, useState } from 'react';
+import { Link, useOutletContext } from 'react-router';
+import type { Recipe } from '../../../shared/workbook';
+import type { BoxNet } from '../../core/net';
+import type { BoxStyle } from '../../core/styles';
+import { type Ticks, ticks } from '../../core/units';
+import { boxOfRecipe } from '../../state/box-result';
+import { useEasyMarks, useNeededRooms } from '../../state/fit-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { NEW_RECIPE } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
+import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
 import { usePageWords } from '../../ui/words';
+import { AskForm } from './ask-form';
+import { CompareStyles } from './compare-styles';
+import { FoundRows } from './found-rows';
+import { USUAL_SLACK, useMarksAsk, useSheets } from './marks-ask';
+import { useMarksEdits } from './marks-edits';
+import { NothingFits } from './nothing-fits';
+import './marks.css';
 
-/** Can I hit it on my trimmer? */
+/** Can I hit it on my trimmer? What is asked on the left; the sizes on easy marks as a plot and a table, and what each costs. */
 export function MarksScreen() {
-  const { recipe } = useOutletContext<OpenWorkbook>();
+  const open = useOutletContext<OpenWorkbook>();
   const words = usePageWords().marks;
-  return <BlankState title={recipe ? words.marksOf(recipe.name) : words.noRecipe} />;
+  const tool = useToolInHand();
+  const { recipe } = open;
+  const box = recipe && boxOfRecipe(recipe, tool);
+  if (!recipe || !box)
+    return (
+      <BlankState
+        title={recipe ? words.styleGone : words.noRecipe}
+        act={
+          <Link className="button button-act" to={NEW_RECIPE}>
+            {words.pickBox}
+          </Link>
+        }
+      />
+    );
+  return <MarksOfRecipe key={recipe.id} recipe={recipe} net={box.net} style={box.style} open={open} />;
 }
+
+interface MarksOfRecipeProps {
+  readonly recipe: Recipe;
+  readonly net: BoxNet;
+  readonly style: BoxStyle;
+  readonly open: OpenWorkbook;
+}
+
+type Need = readonly [Ticks, Ticks, Ticks];
+
+function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
+  const { unit } = useRuler();
+  const edits = useMarksEdits(recipe);
+  const sheets = useSheets(recipe);
+  const [sheetId, setSheetId] = useState<string | null>(null);
+  const [slack, setSlack] = useState<Ticks | null>(null);
+  const [turned, setTurned] = useState<Need | null>(null);
+  const [compare, setCompare] = useState(false);
+  const { contents } = recipe;
+  const { rooms, stale } = useNeededRooms(contents);
+  const fromContents = (contents?.items.length ?? 0) > 0;
+  const room = rooms[Math.min(contents?.arrangement ?? 0, Math.max(0, rooms.length - 1))];
+  const { width, depth, height } = net.inside;
+  const asIs = useMemo<Need>(
+    () => [atLeastOne(width), atLeastOne(depth), atLeastOne(height)],
+    [width, depth, height],
+  );
+  const asked = fromContents ? (room?.inside ?? null) : asIs;
+  const isTurned = turned !== null && asked !== null && sameSides(turned, asked);
+  const need = isTurned ? turned : asked;
+  const sheet = sheets.find(({ id }) => id === sheetId) ?? sheets[0];
+  const within = slack ?? USUAL_SLACK[unit];
+  const ask = useMarksAsk({
+    recipe,
+    style,
+    need,
+    slack: within,
+    sheet,
+    sheets,
+    compare,
+    values: net.values,
+  });
+  const marks = useEasyMarks(ask);
+  const own = marks.found[0];
+  const isStale = marks.stale || stale;
+  const sheetName = sheet?.name ?? '';
+  const shared = { recipe, edits, need: need ?? asIs, sheet: sheetName };
+  return (
+    <div className="marks-page">
+      <AskForm
+        {...shared}
+        net={net}
+        style={style}
+        fromContents={fromContents}
+        workbook={open.workbook}
+        slack={within}
+        onSlack={setSlack}
+        sheets={sheets}
+        sheetId={sheet?.id ?? ''}
+        onSheet={setSheetId}
+        turnedBack={isTurned ? () => setTurned(null) : null}
+      />
+      <div className="marks-found" aria-busy={isStale}>
+        {own && (
+          <NothingFits
+            found={own}
+            sheets={sheets}
+            onSheet={setSheetId}
+            onTurn={setTurned}
+            onSlack={() => setSlack(ticks(within * 2))}
+          />
+        )}
+        <FoundRows {...shared} found={own} stale={isStale} />
+        <CompareStyles {...shared} marks={marks} open={compare} onOpen={setCompare} />
+      </div>
+    </div>
+  );
+}
+
+const atLeastOne = (side: Ticks): Ticks => ticks(Math.max(1, side));
+
+/** The same three sides in another order: a turn asked for before is good as long as the room is. */
+const sameSides = (a: Need, b: Need): boolean =>
+  [...a].sort((x, y) => x - y).join(' ') === [...b].sort((x, y) => x - y).join(' ');

@@ -1,4 +1,76 @@
-import type { Naming, Texts } from './texts';
+import type { LengthUnit } from '../../core/units';
+import type { Count, Naming, Texts } from './texts';
 
 /** Texts of the Marks page. */
-export type MarksWords = Texts<'noRecipe'> & { readonly marksOf: Naming };
+export type MarksWords = Texts<
+  | 'noRecipe'
+  | 'pickBox'
+  | 'styleGone'
+  | 'asked'
+  | 'fromContents'
+  | 'fromBox'
+  | 'toContents'
+  | 'slack'
+  | 'slackHelp'
+  | 'sheet'
+  | 'tool'
+  | 'noTool'
+  | 'toShelf'
+  | 'held'
+  | 'heldWhy'
+  | 'rows'
+  | 'plot'
+  | 'plotWhy'
+  | 'roughness'
+  | 'paperEach'
+  | 'sizes'
+  | 'costs'
+  | 'handling'
+  | 'blank'
+  | 'use'
+  | 'inUse'
+  | 'why'
+  | 'noneReads'
+  | 'noneReadsWhy'
+  | 'moreSlack'
+  | 'noneFits'
+  | 'compare'
+  | 'compareWhy'
+  | 'comparing'
+  | 'stop'
+  | 'style'
+  | 'cannot'
+  | 'takeStyle'
+  | 'searching'
+  | 'turnIt'
+  | 'takeSheet'
+  | 'turnedNow'
+  | 'turnBack'
+> & {
+  readonly marksOf: Naming;
+  readonly need: Naming;
+  readonly toolMarks: (name: string, finest: string, reach: string) => string;
+  readonly grooves: Count;
+  readonly stylus: Naming;
+  readonly holdAt: (name: string, length: string) => string;
+  readonly hardest: Readonly<Record<LengthUnit, readonly string[]>>;
+  readonly perSheet: (boxes: number, sheet: string) => string;
+  readonly sheetsEach: (sheets: string, sheet: string) => string;
+  readonly fitsNot: Naming;
+  readonly loose: Naming;
+  readonly snug: string;
+  readonly settings: (settings: number, edges: number) => string;
+  readonly byTemplate: Count;
+  readonly point: (sizes: string, roughness: number, paper: string) => string;
+  readonly roughnessWhy: (parts: readonly string[], sum: number) => string;
+  readonly markPart: (length: string, roughness: number) => string;
+  readonly excessWhy: (sides: readonly string[], percent: string) => string;
+  readonly excessSide: (side: string, has: string, need: string) => string;
+  readonly paperWhy: (parts: readonly string[]) => string;
+  readonly paperPart: (piece: string, across: string, up: string) => string;
+  readonly otherSheet: Naming;
+  readonly turned: Naming;
+  readonly twoPiece: (piece: string, size: string) => string;
+  readonly doneOf: (done: number, of: number) => string;
+  readonly ways: Naming;
+};

@@ -1,0 +1,92 @@
+import { Check, Flag } from 'lucide-react';
+import type { ReactNode } from 'react';
+import type { Contents } from '../../../shared/contents';
+import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
+import type { Recipe } from '../../../shared/workbook';
+import { type NeededRoom, openingOf, passesOpening, protrusionsOf, sizesForRoom } from '../../core/fit';
+import { boxOfRecipe } from '../../state/box-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { Button } from '../../ui/button';
+import { classNames } from '../../ui/class-names';
+import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
+import { usePageWords } from '../../ui/words';
+import type { ContentsEdits } from './contents-edits';
+
+interface InThisBoxProps {
+  readonly recipe: Recipe;
+  readonly contents: Contents;
+  readonly room: NeededRoom;
+  readonly edits: ContentsEdits;
+}
+
+const SIDES = ['width', 'depth', 'height'] as const;
+
+/** Whether the chosen way goes into the box as it is: its room, its opening, its rim; with the one press that makes it large enough. */
+export function InThisBox({ recipe, contents, room, edits }: InThisBoxProps) {
+  const words = usePageWords().contents;
+  const ruler = useRuler();
+  const tool = useToolInHand();
+  const box = boxOfRecipe(recipe, tool);
+  if (!box) return null;
+  const { net, style } = box;
+  const say = (length: (typeof room.inside)[number]) => lengthWords(length, ruler);
+  const short = SIDES.flatMap((side, axis) => {
+    const need = room.inside[axis];
+    return need !== undefined && net.inside[side] < need
+      ? [words.short(words[side], say(net.inside[side]), say(need))]
+      : [];
+  });
+  const sizing = {
+    sizes: Object.fromEntries(Object.entries(recipe.sizesMm).map(([name, mm]) => [name, ticksOfMm(mm)])),
+    caliperUm: recipe.caliperUm,
+    options: recipe.options,
+  };
+  const opening = openingOf(style, sizing);
+  const passes = passesOpening(room.arrangement, opening);
+  const clear = sizeWords(opening.clear, ruler);
+  const grow = () => {
+    const sizes = sizesForRoom({
+      style,
+      caliperUm: recipe.caliperUm,
+      need: room.inside,
+      slack: ticksOfMm(0),
+      ruler,
+      held: Object.fromEntries(
+        (recipe.held ?? []).flatMap((name) => (sizing.sizes[name] ? [[name, sizing.sizes[name]]] : [])),
+      ),
+      options: recipe.options,
+    });
+    edits.setSizes(Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, mmOfTicks(size)])));
+  };
+  return (
+    <section className="in-this-box" aria-labelledby="in-this-box-head">
+      <h2 id="in-this-box-head">{words.inBox}</h2>
+      <ul className="checks">
+        <CheckLine sound={short.length === 0}>
+          {short.length === 0 ? words.goesIn : `${words.tooSmall} ${short.join(' ')}`}
+        </CheckLine>
+        <CheckLine sound={passes}>
+          {(passes ? words.passes : words.blocked)(opening.way, clear)}
+          {opening.flaps > 0 && words.flapsTaken(say(opening.flaps))}
+        </CheckLine>
+        {protrusionsOf(contents, style, sizing).map((fault) => (
+          <CheckLine key={`${fault.code} ${fault.item}`} sound={false}>
+            {fault.code === 'closed-top'
+              ? words.closedTop(fault.item)
+              : words.rimTooLow(fault.item, say(fault.has), say(fault.least))}
+          </CheckLine>
+        ))}
+      </ul>
+      {short.length > 0 && <Button onClick={grow}>{words.setSizes}</Button>}
+    </section>
+  );
+}
+
+function CheckLine({ sound, children }: { sound: boolean; children: ReactNode }) {
+  return (
+    <li className={classNames('check', !sound && 'check-flag')}>
+      {sound ? <Check aria-hidden="true" /> : <Flag aria-hidden="true" />}
+      <span>{children}</span>
+    </li>
+  );
+}

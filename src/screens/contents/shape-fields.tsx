@@ -1,0 +1,74 @@
+import type { ItemShape } from '../../../shared/contents';
+import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
+import { ChoiceStrip } from '../../ui/choice-strip';
+import { LengthField } from '../../ui/length-field';
+import { SelectField } from '../../ui/text-field';
+import { usePageWords } from '../../ui/words';
+
+const SHAPES: readonly ItemShape['shape'][] = ['cuboid', 'cylinder', 'sphere', 'packet', 'soft', 'pot'];
+const LIES = ['standing', 'lying', 'either'] as const;
+
+interface ShapeFieldsProps {
+  readonly size: ItemShape;
+  readonly onChange: (size: ItemShape, label: string) => void;
+}
+
+/** The shape of a thing and the lengths that shape has. */
+export function ShapeFields({ size, onChange }: ShapeFieldsProps) {
+  const words = usePageWords().contents;
+  const field = (label: string, mm: number, to: (mm: number) => ItemShape) => (
+    <LengthField
+      key={label}
+      label={label}
+      value={ticksOfMm(mm)}
+      least={ticksOfMm(0.1)}
+      onChange={(length) => onChange(to(mmOfTicks(length)), label)}
+    />
+  );
+  return (
+    <>
+      <SelectField
+        label={words.shape}
+        value={size.shape}
+        choices={SHAPES.map((id) => ({ id, label: words.shapes[id] }))}
+        onChange={(id) => onChange(reshaped(size, id as ItemShape['shape']), words.shape)}
+      />
+      {'widthMm' in size && [
+        field(words.width, size.widthMm, (widthMm) => ({ ...size, widthMm })),
+        field(words.depth, size.depthMm, (depthMm) => ({ ...size, depthMm })),
+        field(words.height, size.heightMm, (heightMm) => ({ ...size, heightMm })),
+      ]}
+      {'diameterMm' in size &&
+        field(words.diameter, size.diameterMm, (diameterMm) => ({ ...size, diameterMm }))}
+      {'diameterMm' in size &&
+        'heightMm' in size &&
+        field(words.long, size.heightMm, (heightMm) => ({ ...size, heightMm }))}
+      {size.shape === 'cylinder' && (
+        <ChoiceStrip
+          named
+          label={words.lies}
+          value={size.lies}
+          choices={LIES.map((id) => ({ id, label: words.lie[id] }))}
+          onChange={(lies) => onChange({ ...size, lies }, words.lies)}
+        />
+      )}
+    </>
+  );
+}
+
+/** The same thing in another shape, as near in size as the shapes allow. */
+function reshaped(size: ItemShape, shape: ItemShape['shape']): ItemShape {
+  const [widthMm, depthMm] =
+    'widthMm' in size ? [size.widthMm, size.depthMm] : [size.diameterMm, size.diameterMm];
+  const heightMm = 'heightMm' in size ? size.heightMm : size.diameterMm;
+  switch (shape) {
+    case 'sphere':
+      return { shape, diameterMm: widthMm };
+    case 'cylinder':
+      return { shape, diameterMm: widthMm, heightMm, lies: 'standing' };
+    case 'pot':
+      return { shape, diameterMm: widthMm, heightMm };
+    default:
+      return { shape, widthMm, depthMm, heightMm };
+  }
+}

@@ -1,0 +1,137 @@
+import { X } from 'lucide-react';
+import { ITEMS } from '../../../shared/catalogue/items';
+import type { CareFlag, Item } from '../../../shared/contents';
+import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
+import { ticks } from '../../core/units';
+import { IconButton } from '../../ui/button';
+import { CountStepper } from '../../ui/count-stepper';
+import { LengthField } from '../../ui/length-field';
+import { NumberField } from '../../ui/number-field';
+import { Opening } from '../../ui/opening';
+import { TextField } from '../../ui/text-field';
+import { usePageWords } from '../../ui/words';
+import type { ContentsEdits } from './contents-edits';
+import { ShapeFields } from './shape-fields';
+
+const CARES: readonly CareFlag[] = ['food', 'allergens', 'flame', 'small-parts', 'moisture', 'hot'];
+
+interface ThingFormProps {
+  readonly item: Item;
+  readonly edits: ContentsEdits;
+  /** The only thing there is stands open. */
+  readonly alone: boolean;
+}
+
+/** One thing: how many of it in sight, everything else behind a line that opens. */
+export function ThingForm({ item, edits, alone }: ThingFormProps) {
+  const words = usePageWords().contents;
+  const listed = ITEMS.find(({ name }) => name === item.name);
+  const set = (label: string, to: Partial<Item>) => void edits.setItem(item.id, label, to);
+  const flag = (on: boolean, care: CareFlag) =>
+    set(words.care, { care: on ? [...item.care, care] : item.care.filter((one) => one !== care) });
+  return (
+    <li className="thing">
+      <div className="thing-head">
+        <strong>{item.name}</strong>
+        <IconButton
+          label={words.removeOf(item.name)}
+          icon={<X />}
+          onClick={() => edits.removeItem(item.id)}
+        />
+      </div>
+      <div className="thing-count">
+        <span>{words.howMany}</span>
+        <CountStepper
+          label={words.howMany}
+          value={item.count}
+          least={1}
+          most={500}
+          onChange={(count) => set(words.howMany, { count })}
+        />
+      </div>
+      {listed && (
+        <p className="caption">
+          {listed.measure && `${words.measureYours} `}
+          {words.source(listed.source)}
+        </p>
+      )}
+      <Opening head={words.editOf(item.name)} open={alone && !listed}>
+        <div className="thing-fields">
+          <TextField label={words.name} value={item.name} onChange={(name) => set(words.name, { name })} />
+          <ShapeFields size={item.size} onChange={(size, label) => set(label, { size })} />
+          <LengthField
+            label={words.wrap}
+            help={words.wrapHelp}
+            value={ticksOfMm(item.wrapMm)}
+            least={ticks(0)}
+            onChange={(length) => set(words.wrap, { wrapMm: mmOfTicks(length) })}
+          />
+          <LengthField
+            label={words.aboveRim}
+            help={words.aboveRimHelp}
+            value={ticksOfMm(item.aboveRimMm)}
+            least={ticks(0)}
+            most={tallest(item)}
+            onChange={(length) => set(words.aboveRim, { aboveRimMm: mmOfTicks(length) })}
+          />
+          <Ticked
+            legend={words.manner}
+            of={[
+              {
+                label: words.thisWayUp,
+                on: item.thisWayUp,
+                set: (thisWayUp) => set(words.manner, { thisWayUp }),
+              },
+              { label: words.fragile, on: item.fragile, set: (fragile) => set(words.manner, { fragile }) },
+            ]}
+          />
+          <Ticked
+            legend={words.care}
+            of={CARES.map((care) => ({
+              label: words.cares[care],
+              on: item.care.includes(care),
+              set: (on) => flag(on, care),
+            }))}
+          />
+          <NumberField
+            label={words.grams}
+            help={<p>{words.gramsHelp}</p>}
+            unit="g"
+            value={item.gramsEach ?? 0}
+            least={0}
+            most={100_000}
+            onChange={(grams) => set(words.grams, { gramsEach: grams === 0 ? null : grams })}
+          />
+        </div>
+      </Opening>
+    </li>
+  );
+}
+
+/** A thing cannot stand out above the rim by all of itself. */
+const tallest = ({ size }: Item) =>
+  ticks(ticksOfMm('heightMm' in size ? size.heightMm : size.diameterMm) - ticksOfMm(0.1));
+
+interface TickedProps {
+  readonly legend: string;
+  readonly of: readonly {
+    readonly label: string;
+    readonly on: boolean;
+    readonly set: (on: boolean) => void;
+  }[];
+}
+
+/** Things that may be so or not, side by side. */
+function Ticked({ legend, of }: TickedProps) {
+  return (
+    <fieldset className="ticked">
+      <legend>{legend}</legend>
+      {of.map(({ label, on, set }) => (
+        <label key={label}>
+          <input type="checkbox" checked={on} onChange={(event) => set(event.target.checked)} />
+          {label}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

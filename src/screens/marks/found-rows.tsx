@@ -1,0 +1,97 @@
+import { useState } from 'react';
+import { mmOfTicks } from '../../../shared/lengths';
+import type { Recipe } from '../../../shared/workbook';
+import type { EasyRow } from '../../core/fit';
+import type { Ticks } from '../../core/units';
+import type { StyleRows } from '../../state/fit-result';
+import { Button } from '../../ui/button';
+import { classNames } from '../../ui/class-names';
+import { useRuler } from '../../ui/measure';
+import { Opening } from '../../ui/opening';
+import { usePageWords } from '../../ui/words';
+import type { MarksEdits } from './marks-edits';
+import { MarksPlot } from './marks-plot';
+import { costWords, paperWords, sizesWords } from './row-words';
+import { WhyRow } from './why-row';
+
+interface FoundRowsProps {
+  readonly recipe: Recipe;
+  readonly edits: MarksEdits;
+  readonly need: readonly [Ticks, Ticks, Ticks];
+  readonly sheet: string;
+  readonly found: StyleRows | undefined;
+  readonly stale: boolean;
+}
+
+/** The rows nothing beats, as points and as a table; pressing either takes its sizes as one step that can be undone. */
+export function FoundRows({ recipe, edits, need, sheet, found, stale }: FoundRowsProps) {
+  const words = usePageWords().marks;
+  const ruler = useRuler();
+  const [lit, setLit] = useState<number | null>(null);
+  const rows = found?.rows ?? [];
+  const use = (row: EasyRow) => void edits.use(found?.styleId ?? recipe.styleId, row);
+  if (!found) return <p role="status">{words.searching}</p>;
+  if (rows.length === 0) return null;
+  const points = rows.map((row) => ({
+    row,
+    label: words.point(
+      sizesWords(found.styleId, row, ruler),
+      row.roughness,
+      paperWords(row, need, sheet, words),
+    ),
+    inUse: isInUse(recipe, found.styleId, row),
+  }));
+  return (
+    <section className={classNames('marks-rows', stale && 'is-stale')} aria-labelledby="marks-rows-head">
+      <h2 id="marks-rows-head">{words.rows}</h2>
+      <MarksPlot points={points} lit={lit} onLight={setLit} onTake={use} />
+      <div className="marks-table">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.sizes}</th>
+              <th scope="col">{words.roughness}</th>
+              <th scope="col">{words.costs}</th>
+              <th scope="col">{words.use}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {points.map(({ row, inUse }, i) => (
+              <tr
+                key={`${Object.values(row.sizes).join(' ')} ${Object.values(row.options).join(' ')}`}
+                className={classNames(lit === i && 'marks-lit', inUse && 'marks-in-use')}
+                onPointerEnter={() => setLit(i)}
+                onPointerLeave={() => setLit(null)}
+              >
+                <th scope="row">{sizesWords(found.styleId, row, ruler)}</th>
+                <td className="marks-number">{row.roughness}</td>
+                <td>
+                  {costWords(row, need, sheet, ruler, words)}
+                  <Opening head={words.why}>
+                    <WhyRow row={row} need={need} styleId={found.styleId} />
+                  </Opening>
+                </td>
+                <td>
+                  {inUse ? (
+                    words.inUse
+                  ) : (
+                    <Button onClick={() => use(row)} onFocus={() => setLit(i)} onBlur={() => setLit(null)}>
+                      {words.use}
+                      <span className="said-only"> {sizesWords(found.styleId, row, ruler)}</span>
+                    </Button>
+                  )}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}
+
+/** Whether the recipe already has the row's sizes and construction. */
+const isInUse = (recipe: Recipe, styleId: string, row: EasyRow): boolean =>
+  recipe.styleId === styleId &&
+  Object.entries(row.sizes).every(([name, size]) => size === 0 || recipe.sizesMm[name] === mmOfTicks(size)) &&
+  Object.entries(row.options).every(([name, choice]) => recipe.options[name] === choice);

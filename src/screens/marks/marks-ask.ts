@@ -1,0 +1,104 @@
+import { useMemo } from 'react';
+import { SHEETS, sheetById } from '../../../shared/catalogue';
+import { ticksOfMm } from '../../../shared/lengths';
+import type { Recipe, Tool } from '../../../shared/workbook';
+import { cuttingToolOf, sheetOfPaper } from '../../core/plan/stock-rows';
+import { type BoxStyle, defaultChoices, STYLES } from '../../core/styles';
+import { type LengthUnit, type Ruler, type Ticks, ticks } from '../../core/units';
+import type { SheetPaper } from '../../core/yield';
+import { type MarksAsk, markToolOf } from '../../state/fit-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { useWorkbook } from '../../state/use-workbook';
+import { useRuler } from '../../ui/measure';
+
+export interface NamedSheet {
+  readonly id: string;
+  readonly name: string;
+  readonly paper: SheetPaper;
+}
+
+/** Sheets that are not on the shelf but sold in any shop, in the order of the catalogue. */
+const COMMON: Readonly<Record<LengthUnit, readonly string[]>> = {
+  in: ['letter', 'square-12', 'press-12x18', 'tabloid'],
+  mm: ['a4', 'a3', 'square-12'],
+};
+
+const none = ticks(0);
+
+function commonSheet(id: string): NamedSheet[] {
+  const sheet = sheetById(id) ?? SHEETS.find((one) => one.id === id);
+  if (!sheet) return [];
+  const squaring = { left: none, right: none, near: none, far: none };
+  const { name, across, up } = sheet;
+  return [{ id, name, paper: { id, across, up, grain: 'none', squaring, onHand: 0 } }];
+}
+
+/** Every sheet the search may cut from: the papers on the shelf first, the recipe's own foremost. */
+export function useSheets({ paperId }: Recipe): readonly NamedSheet[] {
+  const papers = useWorkbook((state) => state.rows.papers);
+  const { unit } = useRuler();
+  return useMemo(() => {
+    const own = [...papers.values()].map((paper) => ({
+      id: paper.id,
+      name: paper.name,
+      paper: sheetOfPaper(paper),
+    }));
+    const first = own.filter(({ id }) => id === paperId);
+    return [...first, ...COMMON[unit].flatMap(commonSheet), ...own.filter(({ id }) => id !== paperId)];
+  }, [papers, paperId, unit]);
+}
+
+interface Asked {
+  readonly recipe: Recipe;
+  readonly style: BoxStyle;
+  readonly need: readonly [Ticks, Ticks, Ticks] | null;
+  readonly slack: Ticks;
+  readonly sheet: NamedSheet | undefined;
+  readonly sheets: readonly NamedSheet[];
+  /** Every other style as well. */
+  readonly compare: boolean;
+  readonly values: Readonly<Record<string, Ticks>>;
+}
+
+/** The question for the search, the same object as long as it asks the same; null while something is missing. */
+export function useMarksAsk(asked: Asked): MarksAsk | null {
+  const ruler = useRuler();
+  const tool = useToolInHand();
+  const { need, sheet } = asked;
+  const text =
+    need === null || sheet === undefined
+      ? null
+      : JSON.stringify(askOf({ ...asked, need, sheet }, tool, ruler));
+  return useMemo(() => (text === null ? null : (JSON.parse(text) as MarksAsk)), [text]);
+}
+
+type Complete = Asked & { readonly need: NonNullable<Asked['need']>; readonly sheet: NamedSheet };
+
+function askOf({ recipe, style, ...asked }: Complete, tool: Tool | undefined, ruler: Ruler): MarksAsk {
+  const { need, slack, sheet, sheets, compare, values } = asked;
+  const held: Record<string, Ticks> = {};
+  const heldOptions: Record<string, string> = {};
+  const chosen = { ...defaultChoices(style), ...recipe.options };
+  for (const name of recipe.held ?? []) {
+    const value = values[name];
+    const choice = chosen[name];
+    if (Object.hasOwn(style.symbols, name) && value !== undefined) held[name] = value;
+    else if (choice !== undefined) heldOptions[name] = choice;
+  }
+  const others = compare ? STYLES.filter(({ id }) => id !== style.id).map(({ id }) => id) : [];
+  return {
+    ...markToolOf(tool, ruler),
+    styleIds: [style.id, ...others],
+    caliperUm: recipe.caliperUm,
+    need,
+    slack,
+    held,
+    heldOptions,
+    paper: sheet.paper,
+    tool: cuttingToolOf(tool),
+    otherPapers: sheets.filter(({ id }) => id !== sheet.id).map(({ paper }) => paper),
+  };
+}
+
+/** Usual slack: half an inch, twelve millimetres. source: our own choice */
+export const USUAL_SLACK: Readonly<Record<LengthUnit, Ticks>> = { in: ticks(4064), mm: ticksOfMm(12) };

@@ -1,0 +1,50 @@
+import type { EasyRow } from '../../core/fit';
+import { costOfRow } from '../../core/fit';
+import { STYLES } from '../../core/styles';
+import type { Ruler, Ticks } from '../../core/units';
+import { lengthWords } from '../../ui/measure';
+import type { MarksWords } from '../../ui/words/marks-words';
+
+/** The sizes a maker chose by, in the style's order: `3½ × 1½ × 3 in`. */
+export function sizesWords(styleId: string, row: EasyRow, ruler: Ruler): string {
+  const style = STYLES.find(({ id }) => id === styleId);
+  const names = Object.entries(style?.symbols ?? {}).flatMap(([name, { role }]) =>
+    role === 'size' ? [name] : [],
+  );
+  const numbers = names.map((name) =>
+    lengthWords(row.sizes[name] ?? (0 as Ticks), ruler).replace(` ${ruler.unit}`, ''),
+  );
+  return `${numbers.join(' × ')} ${ruler.unit}`;
+}
+
+/** Paper of one box, in words. */
+export function paperWords(
+  row: EasyRow,
+  need: readonly [Ticks, Ticks, Ticks],
+  sheet: string,
+  words: MarksWords,
+): string {
+  const { boxesPerSheet, sheetsPerBox } = costOfRow(row, need);
+  if (sheetsPerBox === null) return words.fitsNot(sheet);
+  return boxesPerSheet === null
+    ? words.sheetsEach(sheetsPerBox.toFixed(2).replace(/0$/, ''), sheet)
+    : words.perSheet(boxesPerSheet, sheet);
+}
+
+/** What a row costs in one line: its hardest mark, its paper, how loose the thing lies, and lines no ruler sets. */
+export function costWords(
+  row: EasyRow,
+  need: readonly [Ticks, Ticks, Ticks],
+  sheet: string,
+  ruler: Ruler,
+  words: MarksWords,
+): string {
+  const { hardest, loose } = costOfRow(row, need);
+  const steps = words.hardest[ruler.unit];
+  return [
+    steps[Math.min(hardest, steps.length - 1)],
+    paperWords(row, need, sheet, words),
+    loose > 0 ? words.loose(lengthWords(loose, ruler)) : words.snug,
+    ...(row.byTemplate > 0 ? [words.byTemplate(row.byTemplate)] : []),
+  ].join(', ');
+}
