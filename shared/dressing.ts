@@ -2,12 +2,16 @@ import { z } from 'zod';
 import { id, panelName, whole, words } from './fields';
 import { lengthMm, marginMm } from './lengths';
 
+/** Which piece of the box a panel belongs to, where two (a tray and its lid) name theirs alike; left out, the first that has it. */
+const part = panelName;
+
 /** How a dressing piece follows the box; its width and height hold the last sizes it had. */
 export const pieceFit = z.discriminatedUnion('rule', [
   /** On a panel, the same reveal on every side; two layers deep is the same with twice the reveal. */
   z.strictObject({
     rule: z.literal('on-panel'),
     panel: panelName,
+    part: part.optional(),
     revealMm: marginMm,
     /** A reveal of its own on every side in place of the one for all, as the net lies with its outside up. */
     sidesMm: z.strictObject({ left: marginMm, right: marginMm, up: marginMm, down: marginMm }).optional(),
@@ -22,7 +26,12 @@ export const pieceFit = z.discriminatedUnion('rule', [
   /** Inside the back, standing above the rim; `easeMm` off the width in all. */
   z.strictObject({ rule: z.literal('behind'), aboveRimMm: marginMm, easeMm: marginMm }),
   /** Film behind the largest opening of a panel, lapping over its edge on every side. */
-  z.strictObject({ rule: z.literal('over-window'), panel: panelName, lapMm: marginMm }),
+  z.strictObject({
+    rule: z.literal('over-window'),
+    panel: panelName,
+    part: part.optional(),
+    lapMm: marginMm,
+  }),
 ]);
 
 /** A cut piece that goes with each box: a liner behind the contents, a layer, a band, a tag, window film. */
@@ -38,7 +47,9 @@ export const dressingPiece = z.strictObject({
   shape: z.enum(['rectangle', 'rounded', 'circle', 'banner']).optional(),
   fit: pieceFit.optional(),
   /** Where a tag or label goes: from the panel's lower left corner, as the net lies with its outside up. */
-  placed: z.strictObject({ panel: panelName, leftMm: marginMm, downMm: marginMm }).optional(),
+  placed: z
+    .strictObject({ panel: panelName, part: part.optional(), leftMm: marginMm, downMm: marginMm })
+    .optional(),
   /** Strips of tape that hold one piece; left out, what is usual for its kind. */
   strips: whole(0, 20).optional(),
 });

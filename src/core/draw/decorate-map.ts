@@ -14,7 +14,8 @@ import type { At, Mark } from './types';
 
 /** Something stuck on a panel: where it lies on the net with its outside up. `behind`: on the inside, seen through an opening. */
 export interface PlacedOutline {
-  readonly panel: string;
+  /** Id of the piece of the box it is stuck on. */
+  readonly part: string;
   readonly left: Ticks;
   readonly bottom: Ticks;
   readonly across: Ticks;
@@ -50,7 +51,7 @@ export function drawDecorateMap(piece: PieceNet, options: DecorateMapOptions): N
   const mirror = ([x, y]: At): At => [(toMm(across) - x) * scale, y * scale];
   const hidden = hiddenAreas(piece);
   const ways = panelWays(piece, isLid(piece));
-  const mine = placed.filter(({ panel }) => piece.faces.some((face) => face.panel === panel));
+  const mine = placed.filter(({ part }) => part === piece.id);
   const marks: Mark[] = [
     ...over.faces.map(({ ring, holes }) =>
       areaMark(

@@ -28,7 +28,7 @@ export function fitPiece(net: BoxNet, piece: DressingPiece, mark: Ticks): FlatSi
 function sizeByRule(net: BoxNet, fit: PieceFit, mark: Ticks): FlatSize | null {
   switch (fit.rule) {
     case 'on-panel': {
-      const panel = panelSize(net, fit.panel);
+      const panel = panelSize(net, fit.panel, fit.part);
       const { left, right, up, down } = revealsOf(fit);
       return (
         panel &&
@@ -50,7 +50,7 @@ function sizeByRule(net: BoxNet, fit: PieceFit, mark: Ticks): FlatSize | null {
         mark,
       );
     case 'over-window': {
-      const opening = windowSize(net, fit.panel);
+      const opening = windowSize(net, fit.panel, fit.part);
       const laps = 2 * ticksOfMm(fit.lapMm);
       return (
         opening && {

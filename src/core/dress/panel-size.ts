@@ -1,4 +1,4 @@
-import type { BoxNet, Face, Point } from '../net/types';
+import type { BoxNet, Face, PieceNet, Point } from '../net/types';
 import { type Ticks, ticks } from '../units';
 
 export interface FlatSize {
@@ -13,18 +13,20 @@ export interface FlatBox extends FlatSize {
 }
 
 /** The rectangle a panel fills in the flat net, score to score; null if no piece has a panel of that name. */
-export const panelSize = (net: BoxNet, panel: string): FlatSize | null => sizeOf(panelBox(net, panel));
+export const panelSize = (net: BoxNet, panel: string, part?: string): FlatSize | null =>
+  sizeOf(panelBox(net, panel, part));
 
 /** Where that rectangle lies. */
-export const panelBox = (net: BoxNet, panel: string): FlatBox | null =>
-  boxRound(facesOf(net, panel).flatMap(({ ring }) => ring));
+export const panelBox = (net: BoxNet, panel: string, part?: string): FlatBox | null =>
+  boxRound(facesOf(net, panel, part).flatMap(({ ring }) => ring));
 
 /** The largest opening cut into a panel; null where it is whole. */
-export const windowSize = (net: BoxNet, panel: string): FlatSize | null => sizeOf(windowBox(net, panel));
+export const windowSize = (net: BoxNet, panel: string, part?: string): FlatSize | null =>
+  sizeOf(windowBox(net, panel, part));
 
 /** Where that opening lies. */
-export function windowBox(net: BoxNet, panel: string): FlatBox | null {
-  const openings = facesOf(net, panel)
+export function windowBox(net: BoxNet, panel: string, part?: string): FlatBox | null {
+  const openings = facesOf(net, panel, part)
     .flatMap(({ holes }) => holes)
     .flatMap((hole) => boxRound(hole) ?? []);
   return openings.reduce<FlatBox | null>(
@@ -33,8 +35,14 @@ export function windowBox(net: BoxNet, panel: string): FlatBox | null {
   );
 }
 
-const facesOf = (net: BoxNet, panel: string): readonly Face[] =>
-  net.pieces.flatMap(({ faces }) => faces).filter((face) => face.panel === panel);
+/** The piece of the box that a panel belongs to: the one named, else the first that has it. */
+export const pieceWith = (net: BoxNet, panel: string, part?: string): PieceNet | undefined =>
+  net.pieces.find(
+    ({ id, faces }) => (part === undefined || id === part) && faces.some((face) => face.panel === panel),
+  );
+
+const facesOf = (net: BoxNet, panel: string, part?: string): readonly Face[] =>
+  (pieceWith(net, panel, part)?.faces ?? []).filter((face) => face.panel === panel);
 
 const sizeOf = (box: FlatBox | null): FlatSize | null => box && { across: box.across, up: box.up };
 

@@ -3,12 +3,14 @@ import { ticksOfMm } from '../../../shared/lengths';
 import type { BoxNet } from '../net/types';
 import { type Ticks, ticks } from '../units';
 import { revealsOf } from './fit-piece';
-import { type FlatBox, type FlatSize, panelBox, windowBox } from './panel-size';
+import { type FlatBox, type FlatSize, panelBox, pieceWith, windowBox } from './panel-size';
 
 /** A dressing piece as it lies on the flat net with its outside up: which panel, and where. */
 export interface PlacedPiece extends FlatBox {
   readonly piece: DressingPiece;
   readonly panel: string;
+  /** The piece of the box that the panel belongs to. */
+  readonly part: string;
   /** Film lies on the inside and shows only through its opening. */
   readonly behind: boolean;
   readonly shape?: NonNullable<DressingPiece['shape']>;
@@ -18,12 +20,13 @@ export interface PlacedPiece extends FlatBox {
 export function placePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): PlacedPiece | null {
   const { fit, placed } = piece;
   if (fit?.rule === 'on-panel') {
-    const base = outsideBox(net, fit.panel, panelBox);
+    const base = outsideBox(net, fit, panelBox);
     const { left, down } = revealsOf(fit);
     return (
       base && {
         piece,
         panel: fit.panel,
+        part: base.part,
         behind: false,
         ...size,
         // What rounding to the maker's marks takes off is shared between the two sides.
@@ -33,11 +36,12 @@ export function placePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): P
     );
   }
   if (fit?.rule === 'over-window') {
-    const base = outsideBox(net, fit.panel, windowBox);
+    const base = outsideBox(net, fit, windowBox);
     return (
       base && {
         piece,
         panel: fit.panel,
+        part: base.part,
         behind: true,
         ...size,
         left: ticks(base.left - half(size.across - base.across)),
@@ -46,11 +50,12 @@ export function placePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): P
     );
   }
   if (!placed) return null;
-  const base = outsideBox(net, placed.panel, panelBox);
+  const base = outsideBox(net, placed, panelBox);
   return (
     base && {
       piece,
       panel: placed.panel,
+      part: base.part,
       behind: false,
       shape: piece.shape ?? 'rectangle',
       ...size,
@@ -65,11 +70,11 @@ const half = (length: number): Ticks => ticks(Math.floor(length / 2));
 /** A box of the net as it lies with its outside up: mirrored within its own piece. */
 function outsideBox(
   net: BoxNet,
-  panel: string,
-  boxOf: (net: BoxNet, panel: string) => FlatBox | null,
-): FlatBox | null {
-  const box = boxOf(net, panel);
-  const piece = net.pieces.find(({ faces }) => faces.some((face) => face.panel === panel));
+  { panel, part }: { readonly panel: string; readonly part?: string | undefined },
+  boxOf: (net: BoxNet, panel: string, part?: string) => FlatBox | null,
+): (FlatBox & { readonly part: string }) | null {
+  const box = boxOf(net, panel, part);
+  const piece = pieceWith(net, panel, part);
   if (!box || !piece) return null;
-  return { ...box, left: ticks(piece.blank.across - box.left - box.across) };
+  return { ...box, part: piece.id, left: ticks(piece.blank.across - box.left - box.across) };
 }

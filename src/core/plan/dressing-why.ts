@@ -25,7 +25,7 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
     case undefined:
       return [reason('The size you gave it: {across} × {up}.', made)];
     case 'on-panel': {
-      const panel = panelSize(net, fit.panel);
+      const panel = panelSize(net, fit.panel, fit.part);
       if (!panel) return [];
       const { left, right, up, down } = revealsOf(fit);
       return [
@@ -80,7 +80,7 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
       ];
     }
     case 'over-window': {
-      const opening = windowSize(net, fit.panel);
+      const opening = windowSize(net, fit.panel, fit.part);
       if (!opening) return [];
       const lap = length(ticksOfMm(fit.lapMm));
       return [

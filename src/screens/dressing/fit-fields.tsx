@@ -10,7 +10,7 @@ import { useRuler } from '../../ui/measure';
 import { SelectField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
-import { visiblePanels } from './new-dressing';
+import { findPanel, panelKey, visiblePanels } from './new-dressing';
 
 interface FitFieldsProps {
   readonly piece: DressingPiece;
@@ -29,7 +29,7 @@ export function FitFields({ piece, net, edits }: FitFieldsProps) {
   const ruler = useRuler();
   const { fit } = piece;
   const panels = visiblePanels(net);
-  const panel = fit && 'panel' in fit ? fit.panel : (panels[0] ?? 'front');
+  const panel = fit && 'panel' in fit ? fit.panel : (panels[0]?.panel ?? 'front');
   const setFit = (label: string, next: PieceFit) => edits.setPiece(label, { ...piece, fit: next });
   const setRule = (rule: string) => {
     const { fit: _, ...own } = piece;
@@ -55,9 +55,15 @@ export function FitFields({ piece, net, edits }: FitFieldsProps) {
         <SelectField
           label={words.panel}
           of={piece.name}
-          value={fit.panel}
-          choices={[...new Set([...panels, fit.panel])].map((id) => ({ id, label: panelWords(id) }))}
-          onChange={(id) => setFit(words.panel, { ...fit, panel: id })}
+          value={findPanel(panels, fit)?.key ?? panelKey(fit)}
+          choices={[
+            ...(findPanel(panels, fit) ? [] : [{ id: panelKey(fit), label: panelWords(fit.panel) }]),
+            ...panels.map(({ key, label }) => ({ id: key, label })),
+          ]}
+          onChange={(key) => {
+            const found = panels.find((each) => each.key === key);
+            if (found) setFit(words.panel, { ...fit, panel: found.panel, part: found.part });
+          }}
         />
       )}
       {fit?.rule === 'on-panel' && <Reveals fit={fit} onChange={setFit} />}

@@ -1,5 +1,6 @@
 import { mmOfTicks } from '../../../shared/lengths';
 import type { Counted, Dressing, DressingPiece, Recipe, Supply, Tie } from '../../../shared/workbook';
+import { panelWords } from '../../core/draw/panel-labels';
 import type { BoxNet } from '../../core/net';
 import { inches, type LengthUnit, millimetres } from '../../core/units';
 import type { NewDressing } from '../../ui/words/dressing-words';
@@ -16,14 +17,39 @@ export function freshId(base: string, taken: readonly { readonly id: string }[])
   }
 }
 
-/** Panels that are seen on the closed box, the walls first. */
-export function visiblePanels(net: BoxNet): readonly string[] {
-  const seen = net.pieces
-    .flatMap(({ faces }) => faces)
-    .filter(({ role }) => !['glueTab', 'bottomFlap', 'dustFlap', 'lockFlap', 'liner'].includes(role));
-  const first = seen.filter(({ role }) => role === 'wall');
-  return [...new Set([...first, ...seen].map(({ panel }) => panel))];
+/** A panel of one piece of the box. `key` names both, for a list of choices. */
+export interface VisiblePanel {
+  readonly key: string;
+  readonly part: string;
+  readonly panel: string;
+  readonly label: string;
 }
+
+const HIDDEN = ['glueTab', 'bottomFlap', 'dustFlap', 'lockFlap', 'liner'];
+
+/** Panels that are seen on the closed box, piece by piece, the walls first; the piece is said where there are several. */
+export function visiblePanels({ pieces }: BoxNet): readonly VisiblePanel[] {
+  return pieces.flatMap(({ id, label, faces }) => {
+    const seen = faces.filter(({ role }) => !HIDDEN.includes(role));
+    const walls = seen.filter(({ role }) => role === 'wall');
+    return [...new Set([...walls, ...seen].map(({ panel }) => panel))].map((panel) => ({
+      key: panelKey({ panel, part: id }),
+      part: id,
+      panel,
+      label: pieces.length > 1 ? `${label}: ${panelWords(panel)}` : panelWords(panel),
+    }));
+  });
+}
+
+export const panelKey = ({ panel, part }: { readonly panel: string; readonly part?: string | undefined }) =>
+  `${part ?? ''}/${panel}`;
+
+/** A saved panel as one of those that are there; where no piece is said, the first that has it. */
+export const findPanel = (
+  panels: readonly VisiblePanel[],
+  { panel, part }: { readonly panel: string; readonly part?: string | undefined },
+): VisiblePanel | undefined =>
+  panels.find((each) => each.panel === panel && (part === undefined || each.part === part));
 
 export interface Beginning {
   readonly net: BoxNet;
@@ -81,8 +107,11 @@ function newTie(id: string, wrap: 'cross' | 'ring', supplyId: string | null, { n
 
 function newPiece(id: string, kind: DressingPiece['kind'], { name, unit, net }: Beginning): DressingPiece {
   const panels = visiblePanels(net);
-  const panel = panels.includes('front') ? 'front' : (panels[0] ?? 'front');
-  const windowed = net.pieces.flatMap(({ faces }) => faces).find(({ holes }) => holes.length > 0)?.panel;
+  const front = panels.find(({ panel }) => panel === 'front') ?? panels[0];
+  const panel = front?.panel ?? 'front';
+  const windowed = net.pieces.flatMap(({ id, faces }) =>
+    faces.filter(({ holes }) => holes.length > 0).map((face) => ({ panel: face.panel, part: id })),
+  )[0];
   const size = { widthMm: usual(unit, 16, 25), heightMm: usual(unit, 40, 65) };
   const plain = { id, kind, name, ...size, perBox: 1, grain: 'free', paperId: null } as const;
   switch (kind) {
@@ -99,7 +128,7 @@ function newPiece(id: string, kind: DressingPiece['kind'], { name, unit, net }: 
         fit: { rule: 'around', heightMm: usual(unit, 16, 25), lapMm: usual(unit, 8, 12) },
       };
     case 'window':
-      return { ...plain, fit: { rule: 'over-window', panel: windowed ?? panel, lapMm: usual(unit, 4, 6) } };
+      return { ...plain, fit: { rule: 'over-window', panel, ...windowed, lapMm: usual(unit, 4, 6) } };
     case 'tag':
       return { ...plain, shape: 'banner' };
   }
@@ -110,7 +139,7 @@ export function layerOnLayer(dressing: Dressing, { id, ...piece }: DressingPiece
   const { fit } = piece;
   if (fit?.rule !== 'on-panel') return dressing;
   const first = dressing.pieces.find(
-    (each) => each.fit?.rule === 'on-panel' && each.fit.panel === fit.panel,
+    (each) => each.fit?.rule === 'on-panel' && panelKey(each.fit) === panelKey(fit),
   )?.fit;
   const step = first?.rule === 'on-panel' ? first.revealMm : fit.revealMm;
   const more = (mm: number): number => Math.min(2000, mm + step);

@@ -1,6 +1,5 @@
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { DressingPiece } from '../../../shared/workbook';
-import { panelWords } from '../../core/draw/panel-labels';
 import type { BoxNet } from '../../core/net';
 import { type Ticks, ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
@@ -10,7 +9,7 @@ import { SelectField, TextField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
 import { FitFields } from './fit-fields';
-import { visiblePanels } from './new-dressing';
+import { findPanel, visiblePanels } from './new-dressing';
 
 const GRAINS = ['free', 'along-width', 'along-height'] as const;
 const SHAPES = ['rectangle', 'rounded', 'circle', 'banner'] as const;
@@ -94,13 +93,14 @@ const NOTHING = ticks(0);
 function PlaceFields({ piece, net, edits }: PieceFieldsProps) {
   const words = usePageWords().dressing;
   const { placed } = piece;
-  const put = (panel: string) => {
+  const panels = visiblePanels(net);
+  const put = (key: string) => {
     const { placed: _, ...loose } = piece;
+    const found = panels.find((each) => each.key === key);
+    const at = { leftMm: placed?.leftMm ?? 0, downMm: placed?.downMm ?? 0 };
     edits.setPiece(
       words.placeOn,
-      panel === ''
-        ? loose
-        : { ...piece, placed: { leftMm: placed?.leftMm ?? 0, downMm: placed?.downMm ?? 0, panel } },
+      found ? { ...piece, placed: { ...at, panel: found.panel, part: found.part } } : loose,
     );
   };
   const far = (name: 'leftMm' | 'downMm', label: string) =>
@@ -120,11 +120,8 @@ function PlaceFields({ piece, net, edits }: PieceFieldsProps) {
       <SelectField
         label={words.placeOn}
         of={piece.name}
-        value={placed?.panel ?? ''}
-        choices={[
-          { id: '', label: words.nowhere },
-          ...visiblePanels(net).map((id) => ({ id, label: panelWords(id) })),
-        ]}
+        value={placed ? (findPanel(panels, placed)?.key ?? '') : ''}
+        choices={[{ id: '', label: words.nowhere }, ...panels.map(({ key, label }) => ({ id: key, label }))]}
         onChange={put}
       />
       {far('leftMm', words.fromLeft)}

@@ -6,7 +6,7 @@ import { planAdhesive, tapeFits } from '../../../src/core/plan/adhesive';
 import { whyPiece, whyTie } from '../../../src/core/plan/dressing-why';
 import { sayReason } from '../../../src/core/plan/reason';
 import { fillRolls } from '../../../src/core/plan/rolls';
-import { styleById } from '../../../src/core/styles/registry';
+import { STYLES, styleById } from '../../../src/core/styles/registry';
 import { inches, millimetres, toInches, USUAL_FINEST } from '../../../src/core/units';
 
 const net = layNet(styleById('open-top')!, { sizes: {}, caliperUm: 305 });
@@ -133,5 +133,34 @@ describe('cut sizes and where they come from', () => {
     const lines = say(whyTie(net, { wrap: 'cross', bow }, inches(36, 9, 16)));
     expect(lines[1]).toBe('Bow: 2 loops × 2 × 2 + 2 tails × 2.5 + 1.5 for the knot = 14.5.');
     expect(lines).toHaveLength(3);
+  });
+
+  it('tells the front of a lid from the front of its tray', () => {
+    const box = layNet(styleById('tray-lid')!, { sizes: {}, caliperUm: 300 });
+    const on = (part: string) => ({
+      ...layer,
+      fit: { rule: 'on-panel', panel: 'base', part, revealMm: 0 } as const,
+    });
+    const [tray, lid] = [fitPiece(box, on('tray'), mark), fitPiece(box, on('lid'), mark)];
+    // The lid goes over the tray, so its top is larger than the tray's floor; neither is both together.
+    expect(tray && lid && lid.across > tray.across && lid.up > tray.up).toBe(true);
+    expect(lid && placePiece(box, on('lid'), lid)?.part).toBe('lid');
+    expect(lid && lid.across - tray!.across).toBeLessThan(inches(1));
+  });
+
+  it('lays a layer within its panel on every panel of every style', () => {
+    for (const style of STYLES) {
+      const box = layNet(style, { sizes: {}, caliperUm: 300 });
+      for (const { id: part, faces, blank } of box.pieces)
+        for (const panel of new Set(faces.map((face) => face.panel))) {
+          const piece = { ...layer, fit: { rule: 'on-panel', panel, part, revealMm: 3.175 } as const };
+          const size = fitPiece(box, piece, mark);
+          const placed = size && placePiece(box, piece, size);
+          if (!placed) continue;
+          expect(placed.left, `${style.id} ${panel}`).toBeGreaterThanOrEqual(0);
+          expect(placed.left + placed.across).toBeLessThanOrEqual(blank.across);
+          expect(placed.bottom + placed.up).toBeLessThanOrEqual(blank.up);
+        }
+    }
   });
 });
