@@ -69,6 +69,7 @@ export const dressingMessages: DressingWords = {
   doesNotFit: 'does not fit',
   doesNotFitWhy:
     'The panel is gone or too small for this reveal, or it has no opening. Change where it goes.',
+  moveOnto: 'Move it onto the panel',
   wrap: 'Runs',
   bow: 'Bow',
   withBow: 'with a bow',
@@ -94,6 +95,8 @@ export const dressingMessages: DressingWords = {
   printMap: 'Print the map at true size',
   piece: 'Piece of the box',
   dressingOf: (name) => `Dressing of ${name}`,
+  overhangs: (across, up) =>
+    `It stands over the edge of its panel, ${across} to the right and ${up} above. Move it, or make it smaller.`,
   copyOf: (name) => `${name}, a copy`,
   newName: (number) => `Dressing ${number}`,
   eachBox: (count) => (count === 1 ? 'one a box' : `${count} a box`),

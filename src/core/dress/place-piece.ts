@@ -1,5 +1,5 @@
 import type { DressingPiece } from '../../../shared/dressing';
-import { ticksOfMm } from '../../../shared/lengths';
+import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { BoxNet } from '../net/types';
 import { type Ticks, ticks } from '../units';
 import { revealsOf } from './fit-piece';
@@ -77,4 +77,26 @@ function outsideBox(
   const piece = pieceWith(net, panel, part);
   if (!box || !piece) return null;
   return { ...box, part: piece.id, left: ticks(piece.blank.across - box.left - box.across) };
+}
+
+/** How far a tag stands over the right and the upper edge of its panel; nothing each way where it lies within. */
+export function overhangOf(net: BoxNet, { placed }: DressingPiece, size: FlatSize): FlatSize | null {
+  const panel = placed && panelBox(net, placed.panel, placed.part);
+  if (!placed || !panel) return null;
+  const over = (from: number, long: Ticks, room: Ticks): Ticks =>
+    ticks(Math.max(0, ticksOfMm(from) + long - room));
+  const across = over(placed.leftMm, size.across, panel.across);
+  const up = over(placed.downMm, size.up, panel.up);
+  return across > 0 || up > 0 ? { across, up } : null;
+}
+
+/** The same tag moved back by what it stands over; one larger than its panel stays at the panel's corner. */
+export function movedOnto(piece: DressingPiece, over: FlatSize): DressingPiece {
+  const { placed } = piece;
+  if (!placed) return piece;
+  const back = (from: number, by: Ticks): number => mmOfTicks(ticks(Math.max(0, ticksOfMm(from) - by)));
+  return {
+    ...piece,
+    placed: { ...placed, leftMm: back(placed.leftMm, over.across), downMm: back(placed.downMm, over.up) },
+  };
 }

@@ -1,11 +1,11 @@
 import { Layers, Trash2 } from 'lucide-react';
 import type { Dressing } from '../../../shared/workbook';
-import type { SizedPiece } from '../../core/dress';
+import { movedOnto, overhangOf, type SizedPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { whyPiece } from '../../core/plan/dressing-why';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
-import { sizeWords, useRuler } from '../../ui/measure';
+import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
 import { Swatch } from '../../ui/swatch';
 import { usePageWords } from '../../ui/words';
@@ -45,6 +45,7 @@ function PieceRow({ piece, size, net, edits, boxes }: SizedPiece & Omit<PieceLis
   const ruler = useRuler();
   const papers = useWorkbook((state) => state.rows.papers);
   const paper = piece.paperId === null ? undefined : papers.get(piece.paperId);
+  const over = size && overhangOf(net, piece, size);
   const facts = [
     words.eachBox(piece.perBox),
     words.from(paper?.name ?? words.boxPaper),
@@ -66,6 +67,14 @@ function PieceRow({ piece, size, net, edits, boxes }: SizedPiece & Omit<PieceLis
       }
     >
       {size ? <WhyList why={whyPiece(net, piece, size)} /> : <p role="status">{words.doesNotFitWhy}</p>}
+      {over && (
+        <div className="dressing-note" role="status">
+          <p>{words.overhangs(lengthWords(over.across, ruler), lengthWords(over.up, ruler))}</p>
+          <Button onClick={() => edits.setPiece(words.moveOnto, movedOnto(piece, over))}>
+            {words.moveOnto}
+          </Button>
+        </div>
+      )}
       <PieceFields piece={piece} net={net} edits={edits} />
       <div className="dressing-acts">
         {piece.fit?.rule === 'on-panel' && (

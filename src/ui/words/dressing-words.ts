@@ -78,6 +78,7 @@ export type DressingWords = Texts<
   | 'oneMore'
   | 'doesNotFit'
   | 'doesNotFitWhy'
+  | 'moveOnto'
   | 'wrap'
   | 'bow'
   | 'withBow'
@@ -101,6 +102,7 @@ export type DressingWords = Texts<
   | 'piece'
 > & {
   readonly dressingOf: Naming;
+  readonly overhangs: (across: string, up: string) => string;
   readonly copyOf: Naming;
   readonly newName: Count;
   readonly eachBox: Count;

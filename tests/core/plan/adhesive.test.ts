@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { DressingPiece, GlueSupply } from '../../../shared/workbook';
-import { fitPiece, placePiece } from '../../../src/core/dress';
+import { fitPiece, movedOnto, overhangOf, placePiece } from '../../../src/core/dress';
 import { layNet } from '../../../src/core/net';
 import { planAdhesive, tapeFits } from '../../../src/core/plan/adhesive';
 import { whyPiece, whyTie } from '../../../src/core/plan/dressing-why';
@@ -162,5 +162,23 @@ describe('cut sizes and where they come from', () => {
           expect(placed.bottom + placed.up).toBeLessThanOrEqual(blank.up);
         }
     }
+  });
+
+  it('says how far a tag stands over its panel, and moves it back', () => {
+    // 1 in of tag from 3 in on a wall of 3 1/2 in: 1/2 in over; 2 in from 1 1/4 in on 3 in: 1/4 in over.
+    const tag: DressingPiece = {
+      ...layer,
+      kind: 'tag',
+      widthMm: 25.4,
+      heightMm: 50.8,
+      placed: { panel: 'front', leftMm: 76.2, downMm: 31.75 },
+    };
+    const { fit: _, ...free } = tag;
+    const size = { across: inches(1), up: inches(2) };
+    const over = overhangOf(net, free, size);
+    expect(over).toEqual({ across: inches(0, 1, 2), up: inches(0, 1, 4) });
+    const moved = over && movedOnto(free, over);
+    expect(moved?.placed).toMatchObject({ leftMm: 63.5, downMm: 25.4 });
+    expect(moved && overhangOf(net, moved, size)).toBeNull();
   });
 });
