@@ -8,7 +8,7 @@ const ShelfScreen = lazy(async () => ({
   default: (await import('../screens/shelf/shelf-screen')).ShelfScreen,
 }));
 const NewRecipeScreen = lazy(async () => ({
-  default: (await import('../screens/new-recipe/new-recipe-screen')).NewRecipeScreen,
+  default: (await import('./picking-page')).PickingPage,
 }));
 const StockScreen = lazy(async () => ({
   default: (await import('../screens/stock/stock-screen')).StockScreen,

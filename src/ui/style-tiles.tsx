@@ -1,4 +1,6 @@
+import type { ReactNode } from 'react';
 import type { BoxStyle } from '../core/styles';
+import { useIdleSlices } from './idle-slices';
 import { StylePicture } from './style-picture';
 import './style-tiles.css';
 
@@ -8,21 +10,35 @@ interface StyleTilesProps {
   readonly onChoose: (id: string) => void;
   /** Shows what each is good for, and what to watch out for. */
   readonly explained?: boolean;
+  /** Left out of the list for now; their pictures stay. */
+  readonly isHidden?: (id: string) => boolean;
+  /** A line more on a tile. */
+  readonly extra?: (id: string) => ReactNode;
 }
 
-/** Box styles as pictures of the folded box; one press chooses. */
-export function StyleTiles({ styles, current, onChoose, explained = false }: StyleTilesProps) {
+const drawn = () => true;
+
+/** Box styles as pictures of the folded box; one press chooses. The pictures are drawn one by one while the page is idle. */
+export function StyleTiles({
+  styles,
+  current,
+  onChoose,
+  explained = false,
+  isHidden,
+  extra,
+}: StyleTilesProps) {
+  const pictures = useIdleSlices(styles, drawn).length;
   return (
     <ul className={explained ? 'style-tiles style-tiles-explained' : 'style-tiles'}>
-      {styles.map((style) => (
-        <li key={style.id}>
+      {styles.map((style, at) => (
+        <li key={style.id} hidden={isHidden?.(style.id) ?? false}>
           <button
             type="button"
             className="style-tile"
             aria-pressed={style.id === current}
             onClick={() => onChoose(style.id)}
           >
-            <StylePicture style={style} />
+            {at < pictures ? <StylePicture style={style} /> : <span className="style-picture" />}
             <span className="style-tile-words">
               <strong>{style.name}</strong>
               {explained && (
@@ -31,6 +47,7 @@ export function StyleTiles({ styles, current, onChoose, explained = false }: Sty
                   <span className="soft">{style.watchOut}</span>
                 </>
               )}
+              {extra?.(style.id)}
             </span>
           </button>
         </li>

@@ -44,7 +44,7 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
 
   return (
     <form className="recipe-form" onSubmit={(event) => event.preventDefault()}>
-      <StyleChoice current={style} onChoose={edits.setStyle} />
+      <StyleChoice current={style} recipe={recipe} onChoose={edits.setStyle} />
       {fields('size')}
       <PaperChoice recipe={recipe} edits={edits} />
       <Opening head={words.workingDimensions} open={needsAllowances}>

@@ -1,19 +1,27 @@
 import { useId, useState } from 'react';
-import { type BoxStyle, STYLES } from '../../core/styles';
+import type { Recipe } from '../../../shared/workbook';
+import { type BoxStyle, OWN_NET, STYLES } from '../../core/styles';
 import { Button } from '../../ui/button';
+import { RecipePicture } from '../../ui/recipe-picture';
 import { StylePicture } from '../../ui/style-picture';
 import { StyleTiles } from '../../ui/style-tiles';
 import { usePageWords } from '../../ui/words';
 
+interface StyleChoiceProps {
+  readonly current: BoxStyle;
+  readonly recipe: Recipe;
+  readonly onChoose: (id: string) => void;
+}
+
 /** The style as its picture; opens to the pictures of all the others. */
-export function StyleChoice({ current, onChoose }: { current: BoxStyle; onChoose: (id: string) => void }) {
+export function StyleChoice({ current, recipe, onChoose }: StyleChoiceProps) {
   const words = usePageWords().box;
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
     <div className="style-choice">
       <div className="style-choice-now">
-        <StylePicture style={current} />
+        {current === OWN_NET ? <RecipePicture recipe={recipe} /> : <StylePicture style={current} />}
         <div>
           <strong>{current.name}</strong>
           <Button tone="quiet" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)}>

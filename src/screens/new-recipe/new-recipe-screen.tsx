@@ -1,26 +1,72 @@
 import { useNavigate, useSearchParams } from 'react-router';
-import { STYLES, styleById } from '../../core/styles';
+import { OWN_NET, STYLES, styleById } from '../../core/styles';
 import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress } from '../../ui/addresses';
 import { StyleTiles } from '../../ui/style-tiles';
 import { useWords } from '../../ui/words';
+import { usePickingWords } from '../../ui/words/picking-words';
+import { OwnNet } from './own-net';
+import { SheetsAtSize } from './sheets-at-size';
+import { useStyleFacts } from './style-facts';
+import { StyleFilters } from './style-filters';
+import { useWishes } from './wishes';
 import './new-recipe.css';
 
 /** A new box begins with a picture: one press makes the recipe at the style's own sizes and opens it. */
 export function NewRecipeScreen() {
+  const words = useWords().newRecipe;
+  const picking = usePickingWords();
+  const begin = useBegin();
+  const wishes = useWishes();
+  const facts = useStyleFacts();
+  const doesAll = (id: string) => {
+    const of = facts.of(id);
+    return of !== undefined && wishes.merits.every((merit) => of.merits.has(merit));
+  };
+  const isHidden = (id: string) => wishes.merits.length > 0 && !doesAll(id);
+  const matching = STYLES.filter(({ id }) => !isHidden(id)).length;
+
+  return (
+    <main id="page" className="page page-sheet new-recipe" tabIndex={-1}>
+      <h1>{words.title}</h1>
+      <p>{words.why}</p>
+      <StyleFilters wishes={wishes} matching={matching} of={STYLES.length} looking={facts.looking} />
+      <SheetsAtSize facts={facts} />
+      <StyleTiles
+        styles={STYLES}
+        onChoose={(styleId) => begin(styleId, words.nameOf(styleById(styleId)?.name ?? styleId))}
+        explained
+        isHidden={isHidden}
+        extra={(id) => {
+          const of = facts.of(id);
+          if (of === undefined) return null;
+          return (
+            <span className="style-tile-fact">
+              {of.sheetsPerFavor === null ? picking.tooLarge : picking.sheetsPerFavor(of.sheetsPerFavor)}
+            </span>
+          );
+        }}
+      />
+      <OwnNet onMake={(ownNet, title) => begin(OWN_NET.id, title || picking.newName, ownNet)} />
+    </main>
+  );
+}
+
+/** Makes the recipe and opens it; out of an event, as a new line of it. */
+function useBegin() {
   const words = useWords().newRecipe;
   const createRecipe = useWorkbook((state) => state.createRecipe);
   const edit = useWorkbook((state) => state.edit);
   const [search] = useSearchParams();
   const navigate = useNavigate();
   const eventId = search.get('event');
-
-  const begin = (styleId: string) => {
+  return (styleId: string, name: string, ownNet?: string) => {
     const made = createRecipe({
-      name: words.nameOf(styleById(styleId)?.name ?? styleId),
+      name: name.slice(0, 120),
       styleId,
       // Grain is a wish, not a must: a first box should fit the sheet she has. The Box page has the choice.
       grain: 'free',
+      ...(ownNet === undefined ? {} : { ownNet }),
     });
     if (!made.ok) return;
     if (eventId === null) return void navigate(pageAddress({ kind: 'recipe', id: made.id }, 'box'));
@@ -30,12 +76,4 @@ export function NewRecipeScreen() {
     }));
     void navigate(pageAddress({ kind: 'event', id: eventId }, 'box', made.id));
   };
-
-  return (
-    <main id="page" className="page page-sheet new-recipe" tabIndex={-1}>
-      <h1>{words.title}</h1>
-      <p>{words.why}</p>
-      <StyleTiles styles={STYLES} onChoose={begin} explained />
-    </main>
-  );
 }

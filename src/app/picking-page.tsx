@@ -1,0 +1,12 @@
+import { NewRecipeScreen } from '../screens/new-recipe/new-recipe-screen';
+import { PickingWordsProvider } from '../ui/words/picking-words';
+import { pickingMessages } from './messages/picking';
+
+/** Where a new box begins, with its texts. */
+export function PickingPage() {
+  return (
+    <PickingWordsProvider value={pickingMessages}>
+      <NewRecipeScreen />
+    </PickingWordsProvider>
+  );
+}

@@ -1,0 +1,135 @@
+import { FileUp } from 'lucide-react';
+import { type ChangeEvent, useMemo, useRef, useState } from 'react';
+import {
+  type FoldUnit,
+  isUnitless,
+  type LineChoice,
+  type OwnReading,
+  readOwnNet,
+  sayFoldRefusal,
+} from '../../core/net';
+import { Button } from '../../ui/button';
+import { sizeWords, useRuler } from '../../ui/measure';
+import { SelectField } from '../../ui/text-field';
+import { usePickingWords } from '../../ui/words/picking-words';
+import { OpenLines } from './open-lines';
+import { OwnLines } from './own-lines';
+
+type OnMake = (ownNet: string, title: string) => void;
+/** Longest file read. source: `ownNet` of the file format */
+const MOST_BYTES = 1_000_000;
+const UNITS: readonly FoldUnit[] = ['mm', 'cm', 'in', 'pt', 'm', 'um'];
+
+/** A net drawn elsewhere, brought in as a box: its open lines are asked about first. */
+export function OwnNet({ onMake }: { onMake: OnMake }) {
+  const words = usePickingWords();
+  const chooser = useRef<HTMLInputElement>(null);
+  const [picked, setPicked] = useState<{ readonly text: string; readonly name: string } | null>(null);
+  const pick = async (event: ChangeEvent<HTMLInputElement>) => {
+    const [file] = event.target.files ?? [];
+    if (!file) return;
+    // What is too long is cut off a letter past the limit, and refused as too long.
+    setPicked({ text: await file.slice(0, MOST_BYTES + 1).text(), name: file.name.replace(/\.[^.]*$/, '') });
+    event.target.value = '';
+  };
+  return (
+    <section className="own-net" aria-labelledby="own-net-head">
+      <h2 id="own-net-head">{words.ownNet}</h2>
+      <p>{words.ownNetWhy}</p>
+      <Button icon={<FileUp aria-hidden="true" />} onClick={() => chooser.current?.click()}>
+        {words.bringIn}
+      </Button>
+      <input
+        ref={chooser}
+        type="file"
+        accept=".fold,.json,application/json"
+        hidden
+        aria-label={words.bringIn}
+        onChange={(event) => void pick(event)}
+      />
+      {picked && (
+        <PickedNet
+          key={picked.text}
+          text={picked.text}
+          onMake={(ownNet, title) => onMake(ownNet, title || picked.name)}
+          onLeave={() => setPicked(null)}
+        />
+      )}
+    </section>
+  );
+}
+
+interface PickedNetProps {
+  readonly text: string;
+  readonly onMake: OnMake;
+  readonly onLeave: () => void;
+}
+
+function PickedNet({ text, onMake, onLeave }: PickedNetProps) {
+  const words = usePickingWords();
+  const [unit, setUnit] = useState<FoldUnit>('mm');
+  const [lines, setLines] = useState<Readonly<Record<string, LineChoice>>>({});
+  const unitless = useMemo(() => isUnitless(text), [text]);
+  const first = useMemo(() => readOwnNet(text, { lines: {}, unit }), [text, unit]);
+  const reading = useMemo(() => readOwnNet(text, { lines, unit }), [text, lines, unit]);
+  return (
+    <div className="own-net-picked">
+      {unitless && (
+        <SelectField
+          label={words.unit}
+          help={words.unitHelp}
+          value={unit}
+          choices={UNITS.map((id) => ({ id, label: words.units[id] }))}
+          onChange={(id) => setUnit(id as FoldUnit)}
+        />
+      )}
+      {reading.is !== 'refused' && (
+        <OwnLines lines={reading.lines} asked={first.is === 'asking' ? first.open : []} />
+      )}
+      {first.is === 'asking' && (
+        <OpenLines
+          open={first.open}
+          said={lines}
+          onSay={(name, choice) => setLines({ ...lines, [name]: choice })}
+        />
+      )}
+      <Outcome reading={reading} />
+      <div className="own-net-acts">
+        {reading.is === 'net' && (
+          <Button tone="act" onClick={() => onMake(reading.text, reading.title)}>
+            {words.make}
+          </Button>
+        )}
+        <Button tone="quiet" onClick={onLeave}>
+          {words.leave}
+        </Button>
+      </div>
+    </div>
+  );
+}
+
+/** What has come of the file so far. */
+function Outcome({ reading }: { reading: OwnReading }) {
+  const words = usePickingWords();
+  const ruler = useRuler();
+  if (reading.is === 'refused')
+    return (
+      <div role="alert" className="own-net-refused">
+        <strong>{words.refused}</strong>
+        {reading.refusals.slice(0, 5).map((refusal) => (
+          <p key={`${refusal.code} ${refusal.path}`}>{sayFoldRefusal(refusal)}</p>
+        ))}
+      </div>
+    );
+  return (
+    <p role="status">
+      {reading.is === 'asking'
+        ? words.stillOpen(reading.open.length)
+        : words.ready(
+            reading.pieces.map(
+              ({ label, blank }) => `${label}, ${sizeWords([blank.across, blank.up], ruler)}`,
+            ),
+          )}
+    </p>
+  );
+}

@@ -1,0 +1,44 @@
+import { inches } from '../../core/units';
+import { LengthField } from '../../ui/length-field';
+import { Opening } from '../../ui/opening';
+import { SelectField } from '../../ui/text-field';
+import { usePickingWords } from '../../ui/words/picking-words';
+import { FIRST_SIZES, type KnownFacts } from './style-facts';
+
+const SIDES = ['width', 'depth', 'height'] as const;
+const LETTER = '';
+
+/** From which sheet, and at what size, the sheets on each tile are counted. */
+export function SheetsAtSize({ facts }: { facts: KnownFacts }) {
+  const words = usePickingWords();
+  const { sizes, setSizes, papers, paperId, setPaperId } = facts;
+  const help = { width: words.widthHelp, depth: words.depthHelp, height: words.heightHelp };
+  return (
+    <Opening head={words.ownSize}>
+      <div className="sheets-at-size">
+        <p className="soft">{words.ownSizeHelp}</p>
+        {SIDES.map((side) => (
+          <LengthField
+            key={side}
+            label={words[side]}
+            help={help[side]}
+            value={sizes?.[side] ?? FIRST_SIZES[side]}
+            least={inches(0, 1, 2)}
+            most={inches(12)}
+            onChange={(length) => setSizes({ ...FIRST_SIZES, ...sizes, [side]: length })}
+          />
+        ))}
+        <SelectField
+          label={words.sheet}
+          help={words.sheetHelp}
+          value={paperId ?? LETTER}
+          choices={[
+            { id: LETTER, label: words.letter },
+            ...papers.map(({ id, name }) => ({ id, label: name })),
+          ]}
+          onChange={(id) => setPaperId(id === LETTER ? null : id)}
+        />
+      </div>
+    </Opening>
+  );
+}

@@ -1,0 +1,73 @@
+import { useCallback, useMemo, useState } from 'react';
+import { ticksOfMm } from '../../../shared/lengths';
+import type { Paper } from '../../../shared/workbook';
+import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../../core/plan';
+import { factsOfStyle, type StyleFacts } from '../../core/plan/style-facts';
+import { type BoxStyle, STYLES } from '../../core/styles';
+import { inches, type Ticks, ticks } from '../../core/units';
+import type { SheetPaper } from '../../core/yield';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { useWorkbook } from '../../state/use-workbook';
+import { useIdleSlices } from '../../ui/idle-slices';
+
+/** Light cardstock. source: common practice, no source */
+const CALIPER_UM = 300;
+const whole = { left: ticks(0), right: ticks(0), near: ticks(0), far: ticks(0) };
+/** source: ANSI/ASME Y14.1, size A, 8.5 × 11 in */
+const LETTER: SheetPaper = {
+  id: 'letter',
+  across: inches(8, 1, 2),
+  up: inches(11),
+  grain: 'none',
+  squaring: whole,
+  onHand: 0,
+};
+
+export interface KnownFacts {
+  readonly of: (id: string) => StyleFacts | undefined;
+  readonly looking: boolean;
+  readonly sizes: Readonly<Record<string, Ticks>> | null;
+  readonly setSizes: (sizes: Readonly<Record<string, Ticks>> | null) => void;
+  readonly papers: readonly Paper[];
+  readonly paperId: string | null;
+  readonly setPaperId: (id: string | null) => void;
+}
+
+/** What each style comes to on her tool and her sheet, at its own size or at hers; looked up a style at a time. */
+export function useStyleFacts(): KnownFacts {
+  const rows = useWorkbook((state) => state.rows.papers);
+  const tool = useToolInHand();
+  const [sizes, setSizes] = useState<Readonly<Record<string, Ticks>> | null>(null);
+  const [chosen, setPaperId] = useState<string | null>(null);
+  const papers = useMemo(() => [...rows.values()], [rows]);
+  const paper = papers.find(({ id }) => id === chosen) ?? null;
+  const work = useCallback(
+    (style: BoxStyle) =>
+      factsOfStyle(style, {
+        sizes: sizes ?? {},
+        caliperUm: paper?.caliperUm ?? CALIPER_UM,
+        sheet: paper ? sheetOfPaper(paper) : LETTER,
+        cutting: cuttingToolOf(tool),
+        bench: benchToolOf(tool),
+      }),
+    [sizes, paper, tool],
+  );
+  const facts = useIdleSlices(STYLES, work);
+  const known = useMemo(() => new Map(facts.map((fact) => [fact.id, fact])), [facts]);
+  return {
+    of: (id) => known.get(id),
+    looking: facts.length < STYLES.length,
+    sizes,
+    setSizes,
+    papers,
+    paperId: paper?.id ?? null,
+    setPaperId,
+  };
+}
+
+/** A first size to change. source: common practice, no source; the trade's usual favor box */
+export const FIRST_SIZES = {
+  width: ticksOfMm(88.9),
+  depth: ticksOfMm(38.1),
+  height: ticksOfMm(76.2),
+} as const;
