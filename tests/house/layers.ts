@@ -32,11 +32,11 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   state: layer('core shared worker storage', 'zustand react zod'),
   print: layer('core shared', 'jspdf uqr ics'),
   desk: layer('print core shared', 'highs'),
-  ui: layer('core shared', 'react react-dom radix-ui lucide-react three'),
-  screens: layer('ui print state core shared', 'react react-dom react-router radix-ui lucide-react'),
+  ui: layer('core shared', 'react react-dom lucide-react three'),
+  screens: layer('ui print state core shared', 'react react-dom react-router lucide-react'),
   app: layer(
     'screens ui print state storage worker core shared',
-    'react react-dom react-router radix-ui lucide-react',
+    'react react-dom react-router lucide-react workbox-window',
   ),
 };
 
