@@ -58,7 +58,7 @@ function unpack(text: string): Uint8Array | null {
 }
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
-const VALUES = new Map([...LETTERS].map((letter, value) => [letter, value]));
+const VALUES = new Map(Array.from(LETTERS, (letter, value) => [letter, value]));
 
 /** Three bytes are four letters of six bits each; a last one or two bytes are two or three letters. */
 function toBase64Url(bytes: Uint8Array): string {
@@ -67,7 +67,7 @@ function toBase64Url(bytes: Uint8Array): string {
     const [a = 0, b = 0, c = 0] = bytes.subarray(at, at + 3);
     const bits = (a << 16) | (b << 8) | c;
     const letters = Math.min(4, bytes.length - at + 1);
-    for (let index = 0; index < letters; index++) text += LETTERS[(bits >> (18 - 6 * index)) & 63];
+    for (let index = 0; index < letters; index++) text += LETTERS.charAt((bits >> (18 - 6 * index)) & 63);
   }
   return text;
 }
