@@ -3,7 +3,7 @@ import { type Ticks, toMm } from '../units/ticks';
 import { lengthText } from './length-text';
 import { CAP_HEIGHT, textWidthMm } from './letters';
 import { lineMark, textMark } from './marks';
-import { spreadLabels } from './spread';
+import { type SpreadLabel, spreadLabels } from './spread';
 import type { At, Mark } from './types';
 
 /** A number along an edge of the card: how far from its zero, and which row it lights. */
@@ -35,6 +35,7 @@ const RULE = 3.4; // from the card to the dimension line
 const ELBOW = 6; // where a leader starts to lean towards its number
 const FOOT = 9.5; // where the number stands
 const BETWEEN = 2.2; // least space between two numbers
+const CORNER = 4; // how far a zero may slip towards that of the other axis
 
 /** Numbers above the card, counted from its left edge. Never touching: they spread, and stand upright where it is crowded. */
 export const marksAbove = (
@@ -71,10 +72,11 @@ function runningMarks(marks: readonly RunningMark[], axis: Axis, style: RunningS
   const labels = layouts
     .map((layout) => sorted.map((mark) => layout(mark, style)))
     .find((tried, i) => i === layouts.length - 1 || total(tried) <= room)!;
-  const [zeroPlace = 0, ...places] = spreadLabels(
-    [{ at: 0, size: LESSER * style.textMm }, ...labels.map(({ size }, i) => ({ at: at[i]!, size }))],
-    BETWEEN,
-  );
+  const wished = [
+    { at: 0, size: LESSER * style.textMm },
+    ...labels.map(({ size }, i) => ({ at: at[i]!, size })),
+  ];
+  const [zeroPlace = 0, ...places] = fromCorner(spreadLabels(wished, BETWEEN), wished);
   const point = (along: number, out: number): At => [
     axis.zero[0] + along * axis.along[0] + out * axis.out[0],
     axis.zero[1] + along * axis.along[1] + out * axis.out[1],
@@ -87,6 +89,16 @@ function runningMarks(marks: readonly RunningMark[], axis: Axis, style: RunningS
       ...labels[i]!.draw(point(places[i]!, FOOT), key),
     ]),
   ];
+}
+
+/** Places no nearer the corner than where the other axis may have its own zero; what that pushes on keeps its distance. */
+function fromCorner(places: readonly number[], labels: readonly SpreadLabel[]): number[] {
+  let least = -CORNER;
+  return places.map((place, i) => {
+    const kept = Math.max(place, least);
+    least = kept + (labels[i]!.size + (labels[i + 1]?.size ?? 0)) / 2 + BETWEEN;
+    return kept;
+  });
 }
 
 const total = (labels: readonly Label[]) => labels.reduce((sum, { size }) => sum + size + BETWEEN, 0);
