@@ -8,6 +8,7 @@ import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { faultsOfBrowser, faultsOfUnits, faultTable } from './fault-table.mjs';
+import { styleTable } from './style-table.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const cache = join(root, 'node_modules/.cache');
@@ -76,6 +77,7 @@ async function unitTests() {
     failed,
     skipped: tests.length - passed - failed + broken.length,
     faults: faultsOfUnits(report),
+    styles: styleTable(report),
     said: failures.join('\n\n') || done.said,
   };
 }
@@ -129,6 +131,7 @@ const STAGES = [
 let passed = 0;
 let failed = 0;
 const faults = [];
+let styles = '';
 const fallen = new Set();
 for (const { name, needs = '', tells = false, go } of STAGES) {
   const missing = needs.split(' ').filter((stage) => fallen.has(stage));
@@ -151,8 +154,10 @@ for (const { name, needs = '', tells = false, go } of STAGES) {
     `${done.ok ? 'ok      ' : 'FAILED  '} ${name} (${seconds} s)${counted}${done.ok && tells ? `: ${done.said.trim()}` : ''}`,
   );
   faults.push(...(done.faults ?? []));
+  styles = done.styles ?? styles;
   if (!done.ok) console.log(`${done.said.trim()}\n`);
 }
 console.log(`\n${faultTable(faults)}\n`);
+if (styles) console.log(`${styles}\n`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exit(fallen.size === 0 ? 0 : 1);

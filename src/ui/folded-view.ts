@@ -10,7 +10,7 @@ import {
   restAngles,
   type Vector,
 } from '../core/fold';
-import type { BoxNet, PieceNet } from '../core/net';
+import { asItStands, type BoxNet, type PieceNet } from '../core/net';
 import type { Role } from '../core/styles';
 import { toMm } from '../core/units';
 import { type Camera, onPage } from './camera';
@@ -56,7 +56,7 @@ interface PlacedFace extends FoldedFace {
 
 /** The folded box as seen by an eye far away: which faces, how light, in which order to paint them. Lids hover over what they cover. */
 export function viewFolded(net: BoxNet, camera: Camera): FoldedView {
-  const pieces = net.pieces.map(standPiece);
+  const pieces = asItStands(net).map(standPiece);
   const faces = pieces.flatMap((piece, at) => (at === 0 ? piece : hover(piece, pieces[0] ?? [])));
   const flat = (point: Vector): Flat => onPage(camera, point);
   const painted = orderByDepth(faces, camera).map((face): PageFace => {

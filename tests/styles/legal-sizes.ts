@@ -24,6 +24,22 @@ function anySize(style: BoxStyle, symbol: string, mark: Ticks): fc.Arbitrary<Tic
     .map((marks) => ticks(marks * mark));
 }
 
+/** Any way a style is built; half the time with some of its add-ons. */
+export const anyOptions = (style: BoxStyle): fc.Arbitrary<Chosen> =>
+  fc
+    .record({
+      built: fc.constantFrom(...everyChoice(style)),
+      added: fc.record(
+        Object.fromEntries(
+          Object.entries(style.options ?? {})
+            .filter(([, { addOn }]) => addOn)
+            .map(([option, { choices }]) => [option, fc.constantFrom(...choices.map(({ id }) => id))]),
+        ),
+      ),
+      plain: fc.boolean(),
+    })
+    .map(({ built, added, plain }) => (plain ? built : { ...built, ...added }));
+
 /** Mends sizes by the findings' own fixes, as a maker would tap them; null where that leads nowhere. */
 function mend(style: BoxStyle, asked: Asked): Asked | null {
   let { sizes } = asked;
@@ -53,7 +69,7 @@ export const legalBoxes = (style: BoxStyle): fc.Arbitrary<Asked> =>
             Object.keys(style.symbols).map((symbol) => [symbol, anySize(style, symbol, mark)]),
           ),
         ),
-        options: fc.constantFrom(...everyChoice(style)),
+        options: anyOptions(style),
         caliperUm: fc.integer({ min: 200, max: 500 }),
         mark: fc.constant(mark),
       }),

@@ -8,6 +8,7 @@ import { checkJoints } from './check-joints';
 import { checkLimits } from './check-limits';
 import { checkOpenings } from './check-openings';
 import { checkPanelShape } from './check-panel-shape';
+import { checkParts } from './check-parts';
 import { checkPromises } from './check-promises';
 import { checkRoom } from './check-room';
 import { checkSeams } from './check-seams';
@@ -30,7 +31,7 @@ export function checkBox(style: BoxStyle, box: BoxNet, tool?: ToolReach): Findin
 
 /** Does it close? Every piece in the flat, at its seams and joints, against itself, and by the room it holds. */
 export function checkGeometry(style: BoxStyle, box: BoxNet): Finding[] {
-  const closed = box.pieces.map(closePiece);
+  const closed = [...box.pieces, ...(box.whole === undefined ? [] : [box.whole])].map(closePiece);
   const caliperMm = box.caliperUm / 1000;
   return [
     ...box.pieces.flatMap((piece) => [...checkPanelShape(piece), ...checkFlatOverlap(piece)]),
@@ -41,6 +42,7 @@ export function checkGeometry(style: BoxStyle, box: BoxNet): Finding[] {
       ...checkCollisions(piece, caliperMm),
       ...checkRoom(piece),
     ]),
+    ...checkParts(box),
     ...checkPromises(style, box, closed),
   ];
 }

@@ -25,7 +25,9 @@ export interface ClosingPath {
  * loop closed. What really bends (the ends of a pillow) is not followed: `closingNotFollowed` names it.
  */
 export const checkClosingPath = (box: BoxNet): Finding[] =>
-  box.pieces.flatMap((piece) => followClosing(piece, box.caliperUm / 1000).findings);
+  [...box.pieces, ...(box.whole === undefined ? [] : [box.whole])].flatMap(
+    (piece) => followClosing(piece, box.caliperUm / 1000).findings,
+  );
 
 /** The acts of closing that the path check cannot follow, as the panels they move. */
 export const closingNotFollowed = (box: BoxNet): readonly (readonly string[])[] =>

@@ -1,4 +1,5 @@
 import { FINGER_REACH, HAND_WIDTH } from '../net/hand-reach';
+import { asItStands } from '../net/lay-net';
 import { linesOf } from '../net/lines';
 import type { BoxNet, Face, PieceNet } from '../net/types';
 import { inches, roundToTick, type Ticks, ticks, toMm } from '../units/ticks';
@@ -87,7 +88,7 @@ export function checkToolReach(piece: PieceNet, tool: ToolReach): Finding[] {
 /** A glued bottom that a hand cannot press from inside. */
 export function checkHandRoom(box: BoxNet): Finding[] {
   const flaps = (faces: readonly Face[], at: number) => faces[at]?.role === 'bottomFlap';
-  const glued = box.pieces.some(({ faces, joints }) =>
+  const glued = asItStands(box).some(({ faces, joints }) =>
     joints.some(({ tab, target }) => flaps(faces, tab) && flaps(faces, target)),
   );
   const { width, depth, height } = box.inside;

@@ -11,6 +11,7 @@ import {
   times,
   type Vector,
 } from '../fold';
+import { asItStands } from '../net/lay-net';
 import type { BoxNet, PieceNet } from '../net/types';
 import { toMm } from '../units/ticks';
 import { asTicks, flatRing } from './closed-piece';
@@ -30,7 +31,7 @@ const ROUNDS = 60;
  * item: the first that bounds a room. How the item gets in is not modelled.
  */
 export function checkItemRoom(box: BoxNet, clearance: number = ITEM_CLEARANCE): Finding[] {
-  const piece = box.pieces.find(({ shell }) => shell.length > 0);
+  const piece = asItStands(box).find(({ shell }) => shell.length > 0);
   if (piece === undefined) return [];
   const caliper = box.caliperUm / 1000;
   const { width, depth, height } = box.inside;

@@ -5,19 +5,27 @@ import { asTicks, type ClosedPiece, wordsOf } from './closed-piece';
 import type { Finding } from './finding';
 
 /** Edges that must meet when closed: the declared seams, and every crease or bend that the fold tree does not turn about. */
-export function checkSeams({ piece, faces, toleranceMm }: ClosedPiece): Finding[] {
-  const findings: Finding[] = [];
-  const report = (one: number, other: number, apart: number) => {
-    if (apart <= toleranceMm) return;
-    findings.push({
+export function checkSeams(closed: ClosedPiece): Finding[] {
+  const { piece, toleranceMm } = closed;
+  return seamsApart(closed)
+    .filter(({ apart }) => apart > toleranceMm)
+    .map(({ one, other, apart }) => ({
       code: 'seam-gapes',
       severity: 'stop',
       where: piece.faces[one]?.panel ?? '',
       facts: { apart: asTicks(apart) },
       says: `The ${wordsOf(piece, one)} and the ${wordsOf(piece, other)} stay {apart} apart where they should meet.`,
       remedy: 'The panels round the box do not add up: check their sizes.',
-    });
-  };
+    }));
+}
+
+/** How far each such pair of edges is from meeting, mm, beyond the gap it is meant to have; by the faces on either side. */
+export function seamsApart({
+  piece,
+  faces,
+}: ClosedPiece): readonly { readonly one: number; readonly other: number; readonly apart: number }[] {
+  const pairs: { one: number; other: number; apart: number }[] = [];
+  const report = (one: number, other: number, apart: number) => pairs.push({ one, other, apart });
   for (const seam of piece.seams) {
     const [a, b] = [piece.edges[seam.a], piece.edges[seam.b]];
     const [one, other] = seam.faces;
@@ -37,7 +45,7 @@ export function checkSeams({ piece, faces, toleranceMm }: ClosedPiece): Finding[
       edgesApart(endsOf(edge, faces[edge.left]), endsOf(edge, faces[edge.right])),
     );
   }
-  return findings;
+  return pairs;
 }
 
 type Ends = readonly [Vector, Vector];

@@ -63,7 +63,11 @@ export function drawCutStep(
   if (step.other.is === 'offcut') marks.push(areaMark(step.why === 'square' ? 'waste' : 'offcut', boxRing(shrink(box(step.other))))); // biome-ignore format: one row
   for (const half of [step.keep, step.other]) marks.push(...labelPiece(half, box(half), options));
   marks.push(...drawFence(step, box(step.piece), box(step.keep), options));
-  const framed = frameMarks(marks, `Cut ${at + 1} of ${sequence.steps.length}`, sentenceOf(step, options));
+  const framed = frameMarks(
+    marks,
+    `The cut at ${lengthWords(step.fence, options.ruler)}`,
+    sentenceOf(step, options),
+  );
   return { ...framed, scale };
 }
 

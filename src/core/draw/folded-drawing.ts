@@ -1,4 +1,5 @@
 import { anglesDuring, closingStates, dot, foldPiece, insideOf, placeOf, posesOf } from '../fold';
+import { asItStands } from '../net/lay-net';
 import type { BoxNet, NetEdge, PieceNet } from '../net/types';
 import { toMm } from '../units/ticks';
 import { hatchLines } from './hatch';
@@ -44,7 +45,8 @@ export function drawFolded(piece: PieceNet, options: FoldedOptions): Drawing {
 const LIFT = 0.35; // how far a lid hovers over what it closes, over its own height in the picture
 
 /** A whole box closed, its lid (if it has one) lifted off above it: the picture for tiles and cards. */
-export function drawFoldedBox({ pieces }: BoxNet, space: PictureSpace): Drawing {
+export function drawFoldedBox(box: BoxNet, space: PictureSpace): Drawing {
+  const pieces = asItStands(box);
   let top = 0;
   const placed = [...pieces]
     .sort((a, b) => Number(isLid(a)) - Number(isLid(b)))

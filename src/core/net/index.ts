@@ -3,7 +3,7 @@ export { type FilmPatch, filmPatches } from './film-patches';
 export { foldFileOf, foldTextOf } from './fold-format';
 export { type FoldUnit, isUnitless } from './fold-frames';
 export { sayFoldRefusal } from './fold-words';
-export { layNet } from './lay-net';
+export { asItStands, layNet } from './lay-net';
 export { linesOf, type NetLine } from './lines';
 export { caliperTicks, fillSizes, type NamedValues, nameValues, type Sizing } from './name-values';
 export { outerRing, ringsOf } from './outline';

@@ -1,8 +1,8 @@
-import { defaultChoices, piecesOf } from '../styles/define';
+import { defaultChoices, piecesOf, WHOLE } from '../styles/define';
 import type { BoxStyle } from '../styles/types';
 import { layPiece } from './lay-piece';
 import { lengthOf, nameValues, type Sizing } from './name-values';
-import type { BoxNet } from './types';
+import type { BoxNet, PieceNet } from './types';
 
 /** A style at these sizes: one flat net a piece of card. Total: sizes that break the style's limits still give a net, and the checks say what is wrong. */
 export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
@@ -11,6 +11,7 @@ export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
   return {
     styleId: style.id,
     pieces: Object.entries(piecesOf(style, sizing.options)).map(([id, piece]) => layPiece(id, piece, values)),
+    ...(style.whole === undefined ? {} : { whole: layPiece(WHOLE, style.whole, values) }),
     values: values.lengths,
     options: { ...defaultChoices(style), ...sizing.options },
     inside: {
@@ -21,3 +22,7 @@ export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
     caliperUm: sizing.caliperUm,
   };
 }
+
+/** A box as it stands: its pieces, or what they make where they are glued to one another. */
+export const asItStands = ({ pieces, whole }: BoxNet): readonly PieceNet[] =>
+  whole === undefined ? pieces : [whole];

@@ -123,6 +123,8 @@ export interface PieceNet {
 export interface BoxNet {
   readonly styleId: string;
   readonly pieces: readonly PieceNet[];
+  /** What pieces glued to one another make, laid as one; it closes and is drawn, and is never cut as one. */
+  readonly whole?: PieceNet;
   readonly values: Readonly<Record<string, Ticks>>;
   /** The choices it was built with, defaults filled in. */
   readonly options: Chosen;

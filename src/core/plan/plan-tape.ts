@@ -1,5 +1,6 @@
 import { ticksOfMm } from '../../../shared/lengths';
 import type { DressingPiece, RollSupply } from '../../../shared/workbook';
+import { asItStands } from '../net/lay-net';
 import { inches, type Ticks, ticks } from '../units';
 import type { EventBox } from './event-boxes';
 import { tapeJoints } from './joint-tape';
@@ -21,7 +22,7 @@ export function tapeOfBox(
   { net, pieces }: Pick<EventBox, 'net' | 'pieces'>,
   glued: boolean,
 ): readonly TapeStrip[] {
-  const joints = glued ? [] : net.pieces.flatMap((piece) => tapeJoints(piece));
+  const joints = glued ? [] : asItStands(net).flatMap((piece) => tapeJoints(piece));
   const dressed = pieces.map(({ piece, size }): TapeStrip => {
     const strips = (piece.strips ?? USUAL_STRIPS[piece.kind]) * piece.perBox;
     const length = piece.kind === 'band' ? size.up : size.across;

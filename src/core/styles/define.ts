@@ -2,7 +2,7 @@ import { withAddOns } from './add-ons/with-add-ons';
 import { everyAddOn, everyChoice, piecesOf } from './choices';
 import { formOf } from './linear-form';
 import { StyleError } from './style-error';
-import type { BoxStyle, Len, PanelSpec, PieceSpec } from './types';
+import type { BoxStyle, Len, PanelSpec, PieceSpec, Pieces } from './types';
 
 export { defaultChoices, everyAddOn, everyChoice, piecesOf } from './choices';
 
@@ -21,7 +21,10 @@ function checkStyle(style: BoxStyle): BoxStyle {
   for (const [name, text] of named(style.inside, ['inside width', 'inside depth', 'inside height']))
     form(text, name);
   for (const chosen of [...everyChoice(style), ...everyAddOn(style)]) {
-    const pieces = piecesOf(style, chosen);
+    const pieces: Pieces = {
+      ...piecesOf(style, chosen),
+      ...(style.whole === undefined ? {} : { [WHOLE]: style.whole }),
+    };
     for (const [id, piece] of Object.entries(pieces)) checkPiece(id, piece, style, form, slip);
     for (const promise of style.promises) {
       if (promise.claim === 'covers') {
@@ -48,6 +51,9 @@ function checkStyle(style: BoxStyle): BoxStyle {
   }
   return style;
 }
+
+/** What promises call the pieces glued to one another. */
+export const WHOLE = 'whole';
 
 type Slip = (what: string) => never;
 

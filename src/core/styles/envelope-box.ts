@@ -46,7 +46,6 @@ export const envelopeBox = defineStyle({
   lets: { sideLap: '2 sideFlap - width', endLap: '2 endFlap - height' },
   addOns: {
     window: inPanels('envelope', 'base'),
-    notch: [{ id: 'up-flap', label: 'In the upper flap', piece: 'envelope', at: ['upFlap.up'] }],
   },
   pieces: {
     envelope: {

@@ -17,6 +17,7 @@ import { starBox } from './star-box';
 import { straightTuck } from './straight-tuck';
 import { tray } from './tray';
 import { trayLid } from './tray-lid';
+import { twoPartBox } from './two-part-box';
 import type { BoxStyle } from './types';
 import { wallet } from './wallet';
 import { wedge } from './wedge';
@@ -24,6 +25,7 @@ import { wedge } from './wedge';
 /** Every box style there is, in the order the picker shows them. A new style is one file and one line here. */
 export const STYLES: readonly BoxStyle[] = [
   openTop,
+  twoPartBox,
   lidFlap,
   snapLock,
   crashLock,

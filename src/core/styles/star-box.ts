@@ -84,8 +84,7 @@ export const starBox = defineStyle({
   version: 1,
   name: 'Star box',
   source: 'plane geometry of star polygons; construction common practice, no source',
-  goodFor:
-    'Sweets at each place, a small gift in tissue: a box to be looked at from above.',
+  goodFor: 'Sweets at each place, a small gift in tissue: a box to be looked at from above.',
   watchOut:
     'What lies in the tips is lost, so reckon with the middle only; and every second score folds the other way.',
   symbols: {

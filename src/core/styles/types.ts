@@ -261,6 +261,11 @@ export interface BoxStyle {
   readonly options?: Readonly<Record<string, OptionSpec>>;
   readonly addOns?: AddOns;
   readonly pieces: Pieces | ((chosen: Chosen) => Pieces);
+  /**
+   * What pieces make that are glued to one another: laid as one net for the checks and pictures, never cut as one. Panels keep their names and
+   * shapes from the pieces; what would lie doubled on the blank (a tab beside the panel it is glued to) comes after what it lies under.
+   */
+  readonly whole?: PieceSpec;
   readonly constraints: readonly ConstraintSpec[];
   readonly promises: readonly PromiseSpec[];
   /** For the picker's filters. */

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { checkLimits } from '../../../src/core/checks/check-limits';
 import { type BoxNet, layNet, nameValues } from '../../../src/core/net';
-import { type BoxStyle, evaluateForm, everyChoice, formOf } from '../../../src/core/styles';
+import { type BoxStyle, evaluateForm, formOf } from '../../../src/core/styles';
 import { inches, type Ticks, ticks } from '../../../src/core/units';
+import { anyOptions } from '../../styles/legal-sizes';
 
 /** A style at random sizes on a grid of marks, within its own limits, with any of its options. */
 export const randomBox = (style: BoxStyle, mark: Ticks): fc.Arbitrary<BoxNet> =>
@@ -12,7 +13,7 @@ export const randomBox = (style: BoxStyle, mark: Ticks): fc.Arbitrary<BoxNet> =>
         Object.fromEntries(Object.keys(style.symbols).map((name) => [name, onMark(style, name, mark)])),
       ),
       caliperUm: fc.integer({ min: 200, max: 450 }),
-      options: fc.constantFrom(...everyChoice(style)),
+      options: anyOptions(style),
     })
     .filter((sizing) => {
       const { lengths } = nameValues(style, { ...sizing, mark });

@@ -17,7 +17,17 @@ export const dustEnds: Extension = {
   ],
   symbols: {},
   quantities: {},
-  constraints: [],
+  constraints: [
+    {
+      code: 'tuck-catches-square-flaps',
+      symbol: 'tuck',
+      atMost: '3/4 depth',
+      severity: 'stop',
+      given: [{ dustEnds: 'square' }],
+      says: 'A tuck {tuck} long catches on square dust flaps under a lid {depth} deep.',
+      remedy: 'Make it at most {limit}, or slant the dust flaps.',
+    },
+  ],
   extend: (pieces, chosen) => {
     if (chosen['dustEnds'] !== 'square') return pieces;
     return Object.fromEntries(

@@ -105,7 +105,11 @@ export const leastAt =
     option: string,
     places: readonly AddOnPlace[],
     plain: PlainPieces,
-    what: (panel: RectangleSpec, values: Values, edge: string, piece: PieceSpec) => number,
+    what: (
+      panel: RectangleSpec,
+      values: Values,
+      where: { readonly edge: string; readonly glued: number },
+    ) => number,
   ): Quantity['of'] =>
   (values, chosen) => {
     const place = chosenPlace(option, places, chosen);
@@ -114,8 +118,27 @@ export const leastAt =
     const piece = pieces[place.piece];
     if (piece === undefined) return 0;
     return Math.min(
-      ...rectanglesAt(pieces, place).map(([, panel], at) =>
-        what(panel, values, place.at[at]?.split('.')[1] ?? '', piece),
+      ...rectanglesAt(pieces, place).map(([name, panel], at) =>
+        what(panel, values, {
+          edge: place.at[at]?.split('.')[1] ?? '',
+          glued: gluedBehind(piece, name, values),
+        }),
       ),
     );
   };
+
+/** The rectangular tabs glued onto a panel. */
+export const tabsBehind = (piece: PieceSpec | undefined, panel: string): readonly RectangleSpec[] =>
+  (piece?.joints ?? []).flatMap((joint) => {
+    const tab = joint.onto === panel ? piece?.panels[joint.panel] : undefined;
+    return tab !== undefined && 'size' in tab ? [tab] : [];
+  });
+
+/** How far the tabs glued onto a panel reach over it from its edge, mm: they hang beside it, so as far as they stand out from their own score. */
+export const gluedBehind = (piece: PieceSpec, panel: string, values: Values): number =>
+  Math.max(
+    0,
+    ...tabsBehind(piece, panel).map(({ on, size }) =>
+      inMm(size[on?.endsWith('.left') || on?.endsWith('.right') ? 0 : 1], values),
+    ),
+  );

@@ -41,11 +41,12 @@ export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces):
     },
     quantities: {
       notchMost: {
-        means: 'largest notch that leaves a quarter inch of card beside and below it',
-        of: leastAt('notch', places, plain, ({ size }, values, edge) => {
+        means:
+          'largest notch that leaves a quarter inch of card beside and below it, clear of tabs glued behind',
+        of: leastAt('notch', places, plain, ({ size }, values, { edge, glued }) => {
           const [across, up] = size.map((length) => inMm(length, values)) as [number, number];
           const [along, deep] = edge === 'up' || edge === 'down' ? [across, up] : [up, across];
-          return Math.min(along / 2, deep) - LEFT_BESIDE_MM;
+          return Math.min(along / 2 - glued, deep) - LEFT_BESIDE_MM;
         }),
       },
     },
@@ -56,7 +57,7 @@ export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces):
         atMost: 'notchMost',
         severity: 'stop',
         ...when,
-        says: 'A notch of radius {notchRadius} leaves less than a quarter inch of this panel beside or below it.',
+        says: 'A notch of radius {notchRadius} leaves less than a quarter inch of this panel beside or below it, or shows a tab glued behind.',
         remedy: 'Make it at most {limit}, or leave the notch out.',
       },
     ],

@@ -1,14 +1,16 @@
 import { allowanceOf } from '../size-symbols';
-import type { AddOnPlace, PieceSpec, Values } from '../types';
+import type { AddOnPlace, Chosen, ConstraintSpec } from '../types';
 import {
   chosenPlace,
   type Extension,
   given,
+  gluedBehind,
   inMm,
   leastAt,
   type PlainPieces,
   placesOption,
   rectanglesAt,
+  tabsBehind,
   withPanels,
 } from './extension';
 
@@ -16,7 +18,18 @@ import {
 const LEAST_OPENING_MM = 12.7;
 
 /** A rectangular opening as far from every edge of its panel as the margin says, and film behind it. Margin 3/8 in and film lap 1/4 in: common practice, no source. */
-export function windowIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
+export function windowIn(
+  places: readonly AddOnPlace[],
+  plain: PlainPieces,
+  /** Every way the style is built. */
+  ways: readonly Chosen[],
+): Extension {
+  const glued = places.some((place) =>
+    ways.some((way) => {
+      const pieces = plain(way);
+      return rectanglesAt(pieces, place).some(([name]) => tabsBehind(pieces[place.piece], name).length > 0);
+    }),
+  );
   const when = { given: given('window', places) };
   return {
     option: [
@@ -80,15 +93,7 @@ export function windowIn(places: readonly AddOnPlace[], plain: PlainPieces): Ext
         says: 'A margin of {windowMargin} leaves less than half an inch of window in this panel.',
         remedy: 'Make it at most {limit}, or put the window in a larger panel.',
       },
-      {
-        code: 'window-over-glue',
-        symbol: 'windowMargin',
-        atLeast: 'windowGlue',
-        severity: 'stop',
-        ...when,
-        says: 'A tab {windowGlue} wide is glued behind this panel and would show in a window with a margin of {windowMargin}.',
-        remedy: 'Make the margin at least {limit}, choose another panel, or put the seam elsewhere.',
-      },
+      ...(glued ? [overGlue(when)] : []),
       {
         code: 'film-meets-score',
         symbol: 'filmLap',
@@ -110,13 +115,12 @@ export function windowIn(places: readonly AddOnPlace[], plain: PlainPieces): Ext
   };
 }
 
-/** How far the tabs glued onto a panel reach over it from its edge, mm: they hang beside it, so as far as they stand out from their own score. */
-function gluedBehind({ joints, panels }: PieceSpec, panel: string, values: Values): number {
-  const wide = joints.flatMap((joint) => {
-    const tab = joint.onto === panel ? panels[joint.panel] : undefined;
-    if (tab === undefined || !('size' in tab)) return [];
-    const sideways = tab.on?.endsWith('.left') || tab.on?.endsWith('.right');
-    return [inMm(tab.size[sideways ? 0 : 1], values)];
-  });
-  return Math.max(0, ...wide);
-}
+const overGlue = (when: Pick<ConstraintSpec, 'given'>): ConstraintSpec => ({
+  code: 'window-over-glue',
+  symbol: 'windowMargin',
+  atLeast: 'windowGlue',
+  severity: 'stop',
+  ...when,
+  says: 'A tab {windowGlue} wide is glued behind this panel and would show in a window with a margin of {windowMargin}.',
+  remedy: 'Make the margin at least {limit}, choose another panel, or put the seam elsewhere.',
+});

@@ -1,4 +1,4 @@
-import { piecesOf } from '../choices';
+import { everyChoice, piecesOf } from '../choices';
 import type { AddOnPlace, BoxStyle, Chosen, ConstraintSpec, Pieces } from '../types';
 import { dustEnds } from './dust-ends';
 import type { Extension, PlainPieces } from './extension';
@@ -25,7 +25,7 @@ export function withAddOns(style: BoxStyle): BoxStyle {
     constraints: [
       ...style.constraints,
       ...extensions.flatMap(({ constraints }) => constraints),
-      ...sameEdge(style),
+      ...samePanel(style),
     ],
     pieces: rememberPieces((chosen) =>
       extensions.reduce((pieces, { extend }) => extend(pieces, chosen), plain(chosen)),
@@ -33,11 +33,14 @@ export function withAddOns(style: BoxStyle): BoxStyle {
   };
 }
 
-function extensionsOf({ addOns = {} }: BoxStyle, plain: PlainPieces): readonly Extension[] {
-  const some = (places: readonly AddOnPlace[] | undefined, make: typeof windowIn): readonly Extension[] =>
-    places === undefined || places.length === 0 ? [] : [make(places, plain)];
+function extensionsOf(style: BoxStyle, plain: PlainPieces): readonly Extension[] {
+  const { addOns = {} } = style;
+  const some = (
+    places: readonly AddOnPlace[] | undefined,
+    make: (places: readonly AddOnPlace[], plain: PlainPieces) => Extension,
+  ): readonly Extension[] => (places === undefined || places.length === 0 ? [] : [make(places, plain)]);
   return [
-    ...some(addOns.window, windowIn),
+    ...some(addOns.window, (places) => windowIn(places, plain, everyChoice(style))),
     ...some(addOns.notch, thumbNotchIn),
     ...some(addOns.slot, handleSlotIn),
     ...some(addOns.hangTab, hangTabOn),
@@ -45,27 +48,38 @@ function extensionsOf({ addOns = {} }: BoxStyle, plain: PlainPieces): readonly E
   ];
 }
 
-/** A notch cannot be cut from the edge that a hang tab carries on. */
-function sameEdge({ addOns = {} }: BoxStyle): readonly ConstraintSpec[] {
-  const edgeOf = ({ piece, at }: AddOnPlace) => `${piece} ${at[0]}`;
-  const both = (addOns.notch ?? []).flatMap((notch) =>
-    (addOns.hangTab ?? [])
-      .filter((tab) => edgeOf(tab) === edgeOf(notch))
-      .map((tab): Chosen => ({ notch: notch.id, hangTab: tab.id })),
-  );
-  if (both.length === 0) return [];
-  return [
-    {
-      code: 'notch-under-hang-tab',
-      symbol: 'notchRadius',
-      atMost: '0 in',
-      severity: 'stop',
-      given: both,
-      says: 'A hang tab stands on the edge that a notch of radius {notchRadius} would be cut from.',
-      remedy: 'Leave one of them out, or put it on another panel.',
-    },
-  ];
+/** What cannot be had at once in one panel: two openings, or a notch in the edge that a hang tab carries on. */
+function samePanel({ addOns = {} }: BoxStyle): readonly ConstraintSpec[] {
+  return CLASHES.flatMap(([one, other, symbol, says]): readonly ConstraintSpec[] => {
+    const given = (addOns[one] ?? []).flatMap((place) =>
+      (addOns[other] ?? [])
+        .filter((rival) => panelsOf(rival).some((panel) => panelsOf(place).includes(panel)))
+        .map((rival): Chosen => ({ [one]: place.id, [other]: rival.id })),
+    );
+    if (given.length === 0) return [];
+    return [
+      {
+        code: `${one}-meets-${other}`.replace('hangTab', 'hang-tab'),
+        symbol,
+        atMost: '0 in',
+        severity: 'stop',
+        given,
+        says,
+        remedy: 'Put one of them in another panel, or leave it out.',
+      },
+    ];
+  });
 }
+
+const panelsOf = ({ piece, at }: AddOnPlace): readonly string[] =>
+  at.map((where) => `${piece} ${where.split('.')[0]}`);
+
+const CLASHES = [
+  ['window', 'notch', 'windowMargin', 'A window and a thumb notch would be cut from the same panel.'],
+  ['window', 'slot', 'windowMargin', 'A window and a handle slot would be cut from the same panel.'],
+  ['slot', 'notch', 'slotLength', 'A handle slot and a thumb notch would be cut from the same panel.'],
+  ['notch', 'hangTab', 'notchRadius', 'A hang tab stands on the edge that the notch would be cut from.'],
+] as const;
 
 /** Builds the pieces of each way of choosing once. */
 function rememberPieces(build: PlainPieces): PlainPieces {
