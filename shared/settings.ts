@@ -1,11 +1,14 @@
 import './jitless';
 import { z } from 'zod';
+import { lengthMm } from './lengths';
 
 /** How this browser shows things; never part of a file. */
 export const settings = z.strictObject({
   unit: z.enum(['in', 'mm']),
   theme: z.enum(['system', 'light', 'dark']),
   currency: z.string().regex(/^[A-Z]{3}$/),
+  /** An offcut is worth keeping if its shorter side is at least so long. */
+  usableOffcutMm: lengthMm.optional(),
 });
 export type Settings = z.infer<typeof settings>;
 

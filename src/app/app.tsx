@@ -1,4 +1,5 @@
 import { type Planner, PlannerContext } from '../state/event-plan';
+import { type Nester, NesterContext, nestHere } from '../state/nest-result';
 import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
 import { type Printer, PrinterProvider } from '../ui/printer';
@@ -11,18 +12,22 @@ interface AppProps {
   readonly workbook: WorkbookStore;
   readonly planner: Planner;
   readonly printer: Printer;
+  /** Without one, nests are worked out on the page itself. */
+  readonly nester?: Nester;
 }
 
 /** The app round one workbook. */
-export function App({ workbook, planner, printer }: AppProps) {
+export function App({ workbook, planner, printer, nester = nestHere }: AppProps) {
   return (
     <WorkbookContext value={workbook}>
       <WordsProvider value={english}>
         <RulerOfSettings>
           <PlannerContext value={planner}>
-            <PrinterProvider value={printer}>
-              <AppRoutes />
-            </PrinterProvider>
+            <NesterContext value={nester}>
+              <PrinterProvider value={printer}>
+                <AppRoutes />
+              </PrinterProvider>
+            </NesterContext>
           </PlannerContext>
         </RulerOfSettings>
       </WordsProvider>

@@ -9,6 +9,7 @@ import { App } from './app';
 import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
 import { english } from './messages';
+import { nestInWorker } from './nest-in-worker';
 import { planInWorker } from './plan-in-worker';
 import { trustOwnScripts } from './trusted-scripts';
 
@@ -24,7 +25,7 @@ if (root)
   createRoot(root).render(
     <StrictMode>
       <HashRouter>
-        <App workbook={workbook} planner={planner} printer={printer} />
+        <App workbook={workbook} planner={planner} nester={nestInWorker} printer={printer} />
       </HashRouter>
     </StrictMode>,
   );

@@ -1,12 +1,25 @@
-import type { Planner } from '../state/event-plan';
+import type { Asker, Planner } from '../state/event-plan';
 import type { PlanAnswer, PlanQuestion } from '../worker/plan-messages';
 
-/** Plans events in a worker of its own, one at a time; of the questions that wait only the newest is asked. */
+/** Plans events in a worker of its own; what only might be is worked out in a second one, begun when first asked for. */
 export function planInWorker(): Planner {
+  const plain = askWorker();
+  let aside: ReturnType<typeof askWorker> | null = null;
+  return (rows, eventId, asker = 'plan') => {
+    if (asker === 'plan') return plain(rows, eventId, asker);
+    aside ??= askWorker();
+    return aside(rows, eventId, asker);
+  };
+}
+
+type Ask = (rows: PlanQuestion['rows'], eventId: string, asker: Asker) => Promise<PlanAnswer['plan']>;
+
+/** One worker, one question at a time; of the questions that wait only each asker's newest is asked. */
+function askWorker(): Ask {
   const worker = new Worker(new URL('../worker/plan-worker.ts', import.meta.url), { type: 'module' });
   let number = 0;
   let busy = false;
-  let waiting: PlanQuestion | null = null;
+  const waiting = new Map<Asker, PlanQuestion>();
   const answers = new Map<number, (answer: PlanAnswer['plan']) => void>();
 
   const ask = (question: PlanQuestion) => {
@@ -20,17 +33,23 @@ export function planInWorker(): Planner {
   worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
     settle(data.number, data.plan);
     busy = false;
-    if (waiting) ask(waiting);
-    waiting = null;
+    for (const [asker, next] of waiting) {
+      waiting.delete(asker);
+      ask(next);
+      break;
+    }
   });
 
-  return (rows, eventId) =>
+  return (rows, eventId, asker) =>
     new Promise((resolve) => {
       const question = { number: ++number, rows, eventId };
       answers.set(question.number, resolve);
-      if (busy) {
-        if (waiting) settle(waiting.number, null);
-        waiting = question;
-      } else ask(question);
+      if (!busy) {
+        ask(question);
+        return;
+      }
+      const overtaken = waiting.get(asker);
+      if (overtaken) settle(overtaken.number, null);
+      waiting.set(asker, question);
     });
 }

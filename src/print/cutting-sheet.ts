@@ -20,9 +20,9 @@ export interface CuttingSheetsInput {
 }
 
 const BY_HAND: CuttingTool = { longestCut: null, kerf: ticks(0), stack: 1, stages: 'free' };
-const STEP_MM = { across: 58, up: 46, between: 6, words: 10 } as const; // a picture of one cut; three stand side by side
+const STEP_MM = { across: 58, up: 44, between: 6, words: 10 } as const; // a picture of one cut; three stand side by side
 const MOST_PICTURES = 24; // more cuts than that are told in the table alone
-const PICTURE_MM = 112; // the most height a layout takes, so that its cuts stand below it
+const PICTURE_MM = 94; // the most height a layout takes, so that its cuts stand below it
 
 /** How every sheet of an event is cut: per paper its parts, then each layout with its cuts in order. */
 export function printCuttingSheets(input: CuttingSheetsInput): PrintDocument {

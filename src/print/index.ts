@@ -3,7 +3,7 @@ import type { PdfFonts } from './pdf';
 import type { PrintDocument, PrintStamp } from './print-document';
 
 export { type BenchCardInput, type PieceCard, printBenchCard } from './bench-card';
-export { type CuttingSheetsInput, letterParts, printCuttingSheets } from './cutting-sheet';
+export { type CuttingSheetsInput, cutName, letterParts, printCuttingSheets } from './cutting-sheet';
 export { type DecorateMapInput, printDecorateMap } from './decorate-map';
 export { type KitLabelsInput, kitLines, printKitLabels } from './kit-labels';
 export { nestedDxf, nestedSvg, printNestedSheet } from './nested-sheet';

@@ -2,7 +2,15 @@ import { lengthWords } from '../core/draw/length-text';
 import { CAP_HEIGHT } from '../core/draw/letters';
 import { areaMark, textMark } from '../core/draw/marks';
 import { setFractions } from '../core/draw/set-fractions';
-import { type EventPlan, printMoney, type ShoppingRow, sayReason, type Wording } from '../core/plan';
+import {
+  type EventPlan,
+  type OrderSum,
+  perPiece,
+  printMoney,
+  type ShoppingRow,
+  sayReason,
+  type Wording,
+} from '../core/plan';
 import type { Ruler } from '../core/units';
 import {
   type Block,
@@ -55,7 +63,7 @@ function listBlocks({ plan, ruler, locale }: ShoppingListInput, widthMm: number)
   const wording: Wording = { money, length: (length) => lengthWords(length, ruler) };
   const words = (text: string, sizeMm: number = TYPE_MM.body, bold = false) =>
     textBlock(text, { widthMm, sizeMm, bold });
-  const { buying, using, favors, unpriced } = plan.cost;
+  const { till, using, favors, unpriced } = plan.cost;
   const toBuy = plan.shopping.filter(({ short }) => short > 0);
   const inHand = plan.shopping.filter(({ short }) => short === 0);
   return [
@@ -71,11 +79,12 @@ function listBlocks({ plan, ruler, locale }: ShoppingListInput, widthMm: number)
     keepNext(ruleBlock(widthMm)),
     space(4),
     words(
-      `To pay: ${money(buying.totalMinor)}, ${money(buying.perFavorMinor)} a favor (${favors} favors).`,
+      `To pay: ${money(till.totalMinor)}, ${money(perPiece(till.totalMinor, favors))} a favor (${favors} favors).`,
       TYPE_MM.heading,
       true,
     ),
     space(2.5),
+    ...(till.totalMinor === till.subtotalMinor ? [] : [words(sayTill(till, money)), space(2)]),
     words(
       `Of it, and of what is in the cupboard, the favors use up ${money(using.totalMinor)}, ${money(using.perFavorMinor)} a favor.`,
     ),
@@ -86,6 +95,17 @@ function listBlocks({ plan, ruler, locale }: ShoppingListInput, widthMm: number)
         ]
       : []),
   ];
+}
+
+/** From the goods to what is paid. */
+export function sayTill(till: OrderSum, money: Wording['money']): string {
+  const steps = [
+    `goods ${money(till.subtotalMinor)}`,
+    ...(till.discountMinor > 0 ? [`${till.discountPercent} % discount −${money(till.discountMinor)}`] : []),
+    ...(till.shippingMinor > 0 ? [`shipping ${money(till.shippingMinor)}`] : []),
+    ...(till.taxMinor > 0 ? [`tax ${money(till.taxMinor)}`] : []),
+  ];
+  return `That is ${steps.join(', ')}.`;
 }
 
 const section = (head: string, rows: readonly ShoppingRow[], wording: Wording, widthMm: number): Block[] =>
@@ -161,6 +181,7 @@ export function shoppingCsv({ plan, locale }: Pick<ShoppingListInput, 'plan' | '
       'short',
       'buy',
       'left over',
+      'left over, worth',
       'price',
       `price (${plan.cost.currency}, minor units)`,
     ],
@@ -173,6 +194,7 @@ export function shoppingCsv({ plan, locale }: Pick<ShoppingListInput, 'plan' | '
       row.short,
       buyWords(row, wording),
       row.leftOver,
+      row.leftOverMinor === null ? '' : money(row.leftOverMinor),
       row.priceMinor === null ? '' : money(row.priceMinor),
       row.priceMinor ?? '',
     ]),

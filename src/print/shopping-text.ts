@@ -1,6 +1,6 @@
 import { lengthWords } from '../core/draw/length-text';
 import { printMoney, type Wording } from '../core/plan';
-import { buyWords, type ShoppingListInput } from './shopping-list';
+import { buyWords, type ShoppingListInput, sayTill } from './shopping-list';
 
 type Listed = Pick<ShoppingListInput, 'plan' | 'ruler' | 'locale'>;
 
@@ -12,15 +12,11 @@ export function shoppingText({ plan, ruler, locale }: Listed): string {
     .filter(({ short }) => short > 0)
     .map((row) => `- ${row.name}: ${buyWords(row, wording)}`);
   if (rows.length === 0) return `${plan.name}: everything is in the cupboard already.`;
-  const till = plan.cost.till;
-  const extras = [
-    ...(till.discountMinor > 0 ? [`discount −${money(till.discountMinor)}`] : []),
-    ...(till.shippingMinor > 0 ? [`shipping ${money(till.shippingMinor)}`] : []),
-    ...(till.taxMinor > 0 ? [`tax ${money(till.taxMinor)}`] : []),
-  ];
+  const { till } = plan.cost;
   return [
     `${plan.name}: to buy`,
     ...rows,
-    `To pay: ${money(till.totalMinor)}${extras.length > 0 ? ` (${extras.join(', ')})` : ''}`,
+    `To pay: ${money(till.totalMinor)}`,
+    ...(till.totalMinor === till.subtotalMinor ? [] : [sayTill(till, money)]),
   ].join('\n');
 }

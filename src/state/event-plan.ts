@@ -5,8 +5,11 @@ import { sameValue } from './same-value';
 import { rowsOf, type Shelf } from './shelf';
 import { useWorkbook } from './use-workbook';
 
-/** Works an event out, elsewhere if it can. Resolves to null where there is no such event, or a newer question overtook this one. */
-export type Planner = (rows: EventRows, eventId: string) => Promise<EventPlan | null>;
+/** Who asks: what an event comes to must not wait for, or be overtaken by, what it might come to. */
+export type Asker = 'plan' | 'comparison' | 'what-if';
+
+/** Works an event out, elsewhere if it can. Resolves to null where there is no such event, or a newer question of the same asker overtook this one. */
+export type Planner = (rows: EventRows, eventId: string, asker?: Asker) => Promise<EventPlan | null>;
 
 /** Without a worker: here and now. */
 export const planHere: Planner = async (rows, eventId) =>

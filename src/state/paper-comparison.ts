@@ -41,9 +41,10 @@ async function compare(
   const rows = rowsForPlan(shelf, eventId);
   const outcomes: PaperOutcome[] = [];
   for (const paper of shelf.papers.values()) {
+    if (paper.offcutOfId !== undefined) continue;
     if (asking.aborted) break;
     const events = rows.events.map((event) => onPaper(event, paper.id));
-    const plan = await planner({ ...rows, events }, eventId);
+    const plan = await planner({ ...rows, events }, eventId, 'comparison');
     if (plan) outcomes.push(outcomeOf(plan, paper));
   }
   return outcomes;

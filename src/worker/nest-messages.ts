@@ -1,5 +1,5 @@
-import type { Layout, Nest, OutlinePart, SheetPaper } from '../core/yield';
 import type { Ticks } from '../core/units';
+import type { Layout, Nest, OutlinePart, SheetPaper } from '../core/yield';
 
 /** One outline to be laid as often as it will go on one sheet, starting from the trimmer's own layout. */
 export interface NestQuestion {

@@ -6,7 +6,8 @@ const SECONDS = 3;
 
 /** One question a worker: to cancel, the worker is ended. */
 addEventListener('message', ({ data }: MessageEvent<NestQuestion>) => {
-  const answer = (nest: NestAnswer['nest'], done: boolean) => postMessage({ nest, done } satisfies NestAnswer);
+  const answer = (nest: NestAnswer['nest'], done: boolean) =>
+    postMessage({ nest, done } satisfies NestAnswer);
   const nest = nestOnSheet(data.part, data.paper, data.boxed, {
     gap: data.gap,
     seconds: SECONDS,

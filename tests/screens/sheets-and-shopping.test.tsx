@@ -12,7 +12,68 @@ describe('the sheets', () => {
     expect(screen.getByRole('img', { name: /^Sheet/ })).toHaveAccessibleName(
       /1 × Seed box: Tall liner, 1 × Seed box: Box, 3 cuts/,
     );
-    expect(screen.getByText('6 in from the near edge')).toBeVisible();
+  });
+
+  test('open to the proof in sums', async () => {
+    await openApp('/event/seed-swap-supper/sheets');
+    await userEvent.setup().click(await screen.findByText('No plan uses fewer sheets of this paper.'));
+    const [, total] =
+      /worth ([\d,]+) points/.exec(screen.getByText(/^All the parts together/).textContent) ?? [];
+    const [, hold] = /^43 sheets hold at most ([\d,]+) points/.exec(screen.getByText(/which is too few/).textContent) ?? []; // biome-ignore format: one row
+    expect(Number(total?.replace(',', ''))).toBeGreaterThan(Number(hold?.replace(',', '')));
+  });
+
+  test('are cut step by step, by button and by arrow key', async () => {
+    await openApp('/event/seed-swap-supper/sheets');
+    const stepper = within(await screen.findByRole('region', { name: 'Cut by cut' }));
+    expect(stepper.getByText('Cut 1 of 3')).toBeVisible();
+    const user = userEvent.setup();
+    await user.click(stepper.getByRole('button', { name: 'Next cut' }));
+    await user.keyboard('{ArrowRight}');
+    expect(stepper.getByText('Cut 3 of 3')).toBeVisible();
+    expect(stepper.getByText('Turn it a quarter first.')).toBeVisible();
+    expect(stepper.getByText('Fence at 6 in')).toBeVisible();
+    await user.keyboard('{Home}');
+    expect(stepper.getByText('Fence at 3½ in')).toBeVisible();
+  });
+
+  test('leave offcuts that go to the shelf as stock, in one step that undo takes back', async () => {
+    const { workbook } = await openApp('/event/seed-swap-supper/sheets');
+    const user = userEvent.setup();
+    await user.click(await screen.findByRole('button', { name: 'Put on the shelf: 3½ × 5 in' }));
+    const shelved = [...workbook.getState().rows.papers.values()].find(({ offcutOfId }) => offcutOfId === 'oat-letter'); // biome-ignore format: one row
+    expect(shelved).toMatchObject({ acrossMm: 88.9, upMm: 127, onHandSheets: 44, packs: [] });
+    expect(await screen.findByText(/44 on the shelf/)).toBeVisible();
+    workbook.getState().undo();
+    expect([...workbook.getState().rows.papers.values()].some(({ offcutOfId }) => offcutOfId)).toBe(false);
+  });
+
+  test('answer what if, and change nothing by it', async () => {
+    const { workbook } = await openApp('/event/seed-swap-supper/sheets');
+    const before = workbook.getState().rows;
+    const user = userEvent.setup();
+    await user.selectOptions(
+      await screen.findByRole('combobox', { name: 'What might be different' }),
+      'The sheets had another size',
+    );
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Size of sheet' }), 'Tabloid 11 × 17');
+    // 44 blanks 11 × 4 1/2 and 44 liners 3 1/2 × 6, grain free: 19 of 11 × 17, by exhaustive pattern search.
+    expect(await screen.findByText('44 → 19 sheets: 25 sheets fewer.')).toBeVisible();
+    expect(workbook.getState().rows).toBe(before);
+  });
+
+  test('are compared with what each gives one way and the other', async () => {
+    await openApp('/event/seed-swap-supper/sheets');
+    // 12 × 12: two 11 × 4 1/2 blanks, lying either way.
+    expect(await screen.findByRole('row', { name: /Fern cardstock.*2 one way, 2 the other/ })).toBeVisible();
+  });
+
+  test('take outlines laid into one another, labelled for scissors', async () => {
+    await openApp('/event/seed-swap-supper/sheets');
+    await userEvent.setup().click(await screen.findByRole('button', { name: 'Lay them close' }));
+    expect(await screen.findByText('Cannot be cut on a trimmer')).toBeVisible();
+    expect(screen.getByText(/on one sheet/)).toBeVisible();
+    expect(screen.getByRole('button', { name: 'Save as DXF' })).toBeVisible();
   });
 
   test('are compared paper by paper, and changed over by one press', async () => {

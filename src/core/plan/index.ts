@@ -3,7 +3,7 @@ export type { CostOf, CostSplit, EventCost } from './cost';
 export { netOfRecipe, styleOfRecipe } from './event-boxes';
 export { type EventHours, type Stage, USUAL_PACE } from './hours';
 export type { KitList } from './kit-list';
-export { printMoney } from './money';
+export { perPiece, printMoney } from './money';
 export { type EventPlanOptions, type EventRows, planEvent } from './plan-event';
 export type { SheetPlanner } from './plan-papers';
 export { type Fact, type Reason, sayReason, type Wording } from './reason';

@@ -31,7 +31,8 @@ const REMARKS = {
   'part-fits-no-sheet': {
     severity: 'stop',
     says: 'This part, {across} by {up}, fits no sheet of {sheetAcross} by {sheetUp}.',
-    remedy: 'Choose a larger sheet, or make the box smaller.',
+    remedy:
+      'Choose a larger sheet, or make the box smaller; an open-top box can also be made in two halves, each little more than half as long.',
   },
   'part-fits-across-grain': {
     severity: 'stop',

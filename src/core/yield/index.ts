@@ -1,4 +1,5 @@
 export { type BestSheetPlan, fillBestSheet, type WorthPart } from './best-sheet';
+export { type BothWays, countBothWays } from './count-both-ways';
 export { countOnSheet, type SheetCount } from './count-on-sheet';
 export { type CutPiece, type CutSequence, type CutStep, sequenceCuts } from './cut-sequence';
 export { checkNest, type LaidOutline } from './interlock/check-nest';

@@ -1,11 +1,11 @@
-import { layTree } from './layout';
+import { EasiestCuts, layUse } from './easiest-cuts';
 import type { SheetProblem } from './problem/sheet-problem';
 import { layProblem } from './problem/sheet-problem';
 import { checkBound } from './proof/check-bound';
 import { Effort, type EffortLimits } from './stock/effort';
-import { nameParts } from './stock/name-parts';
+import { type NamedUse, nameParts } from './stock/name-parts';
 import { type StockPlan, solveStock } from './stock/solve-stock';
-import type { BoundProof, CuttingTool, SheetPaper, SheetPart, SheetPlan } from './types';
+import type { BoundProof, CuttingTool, Layout, SheetPaper, SheetPart, SheetPlan } from './types';
 import { writePoints, writeProof } from './write-proof';
 
 export interface PlanOptions extends EffortLimits {
@@ -13,9 +13,15 @@ export interface PlanOptions extends EffortLimits {
   readonly onProgress?: (plan: SheetPlan) => void;
 }
 
+type LayUse = (use: NamedUse) => Layout;
+
+const HAND_STEPS = 6e6; // What easier cuts may cost to find: some hundredths of a second. source: our own, measured
+
 /**
  * How many sheets of one paper these parts need, and how to cut them: a feasible plan at once, then better ones, always with a lower bound.
- * Parts that fit no sheet are left out and named. Same input, same plan, unless a clock cuts it short. No bound leaves here that `checkBound`,
+ * Parts that fit no sheet are left out and named. Fewest sheets come first, which
+ * is also the cheapest whatever the packs; then fewer layouts, strokes, fence settings, and a large offcut, as far as they are found. Same
+ * input, same plan, unless a clock cuts it short. No bound leaves here that `checkBound`,
  * which shares nothing with the search, has not counted again.
  */
 export function planSheets(
@@ -27,16 +33,21 @@ export function planSheets(
   const sheet = layProblem(parts, paper, tool);
   const holds = (plan: SheetPlan): boolean =>
     plan.proof === null || checkBound(plan.proof, parts, paper, tool, plan.unplaced) === null;
-  const write = (plan: StockPlan): SheetPlan => {
-    const written = writePlan(plan, writeProof(plan, sheet), sheet, paper);
+  const write = (plan: StockPlan, lay: LayUse): SheetPlan => {
+    const layouts = nameParts(plan.uses, sheet).map(lay);
+    const written = writePlan(plan, layouts, writeProof(plan, sheet), sheet, paper);
     if (holds(written)) return written;
-    const plain = writePlan(plan, plan.bound && writePoints(plan.bound, sheet), sheet, paper);
+    const plain = writePlan(plan, layouts, plan.bound && writePoints(plan.bound, sheet), sheet, paper);
     return plan.cases !== null && holds(plain) ? plain : withoutBound(written);
   };
-  const tell =
-    options.onProgress === undefined ? undefined : (plan: StockPlan) => options.onProgress?.(write(plan));
-  if (sheet.problem.items.length === 0) return write({ uses: [], sheets: 0, bound: null, cases: null });
-  return write(solveStock(sheet.problem, new Effort(options), tell));
+  if (sheet.problem.items.length === 0) return write({ uses: [], sheets: 0, bound: null, cases: null }, (use) => layUse(use, sheet)); // biome-ignore format: one line
+  const { onProgress } = options;
+  const tell = onProgress && ((plan: StockPlan) => onProgress(write(plan, (use) => layUse(use, sheet))));
+  const effort = new Effort(options);
+  const best = solveStock(sheet.problem, effort, tell);
+  const easiest = new EasiestCuts(sheet, paper, tool);
+  const handWork = effort.atMost(HAND_STEPS);
+  return write(best, (use) => easiest.lay(use, handWork));
 }
 
 const withoutBound = (plan: SheetPlan): SheetPlan => ({
@@ -47,7 +58,8 @@ const withoutBound = (plan: SheetPlan): SheetPlan => ({
 });
 
 function writePlan(
-  { uses, sheets }: StockPlan,
+  { sheets }: StockPlan,
+  layouts: readonly Layout[],
   proof: BoundProof | null,
   sheet: SheetProblem,
   paper: SheetPaper,
@@ -58,10 +70,7 @@ function writePlan(
     sheets,
     lowerBound,
     proven: sheets === lowerBound,
-    layouts: nameParts(uses, sheet).map(({ tree, names, sheets: copies }) => {
-      const next = names.map((parts) => parts.values());
-      return { sheets: copies, ...layTree(tree, sheet, (item) => next[item]!.next().value!) };
-    }),
+    layouts,
     proof,
     unplaced: sheet.unplaced,
   };

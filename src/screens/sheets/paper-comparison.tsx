@@ -1,5 +1,7 @@
-import type { FavorEvent } from '../../../shared/workbook';
-import { type EventPlan, printMoney } from '../../core/plan';
+import { useMemo } from 'react';
+import type { FavorEvent, Paper } from '../../../shared/workbook';
+import { type EventPlan, printMoney, sheetOfPaper } from '../../core/plan';
+import { type CuttingTool, countBothWays, countOnSheet } from '../../core/yield';
 import { usePaperComparison } from '../../state/paper-comparison';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
@@ -7,7 +9,15 @@ import { Swatch } from '../../ui/swatch';
 import { usePageWords } from '../../ui/words';
 
 /** The same event cut from each paper there is: sheets, proof, what would be bought; one press changes over. */
-export function PaperComparison({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
+export function PaperComparison({
+  event,
+  plan,
+  tool,
+}: {
+  event: FavorEvent;
+  plan: EventPlan;
+  tool: CuttingTool;
+}) {
   const words = usePageWords();
   const rows = usePaperComparison(event.id);
   const edit = useWorkbook((state) => state.edit);
@@ -29,6 +39,7 @@ export function PaperComparison({ event, plan }: { event: FavorEvent; plan: Even
             <tr>
               <th scope="col">{words.sheets.paper}</th>
               <th scope="col">{words.sheets.sheetsHead}</th>
+              <th scope="col">{words.sheets.perSheet}</th>
               <th scope="col">{words.sheets.toBuy}</th>
               <th scope="col">
                 <span className="said-only">{words.sheets.change}</span>
@@ -44,6 +55,9 @@ export function PaperComparison({ event, plan }: { event: FavorEvent; plan: Even
                 <td>
                   {fits && <strong>{sheets} </strong>}
                   <span className="caption">{proofOf(fits, sheets - lowerBound)}</span>
+                </td>
+                <td>
+                  <CountsOnSheet paper={paper} plan={plan} tool={tool} />
                 </td>
                 <td>
                   {!fits
@@ -65,5 +79,25 @@ export function PaperComparison({ event, plan }: { event: FavorEvent; plan: Even
         </table>
       </div>
     </section>
+  );
+}
+
+/** The event's first box on one sheet of a paper: lying one way, the other, and with its grain along the sheet's. */
+function CountsOnSheet({ paper, plan, tool }: { paper: Paper; plan: EventPlan; tool: CuttingTool }) {
+  const words = usePageWords().sheets;
+  const box = plan.papers.flatMap(({ parts }) => parts).find(({ kind }) => kind === 'box');
+  const counts = useMemo(() => {
+    if (!box) return null;
+    const sheet = sheetOfPaper(paper);
+    const both = countBothWays(box, sheet, tool);
+    const fixed = box.grain !== 'free' && sheet.grain !== 'none';
+    return { ...both, along: fixed ? countOnSheet(box, sheet, tool).count : null };
+  }, [box, paper, tool]);
+  if (!counts) return null;
+  return (
+    <>
+      {words.bothWays(counts.straight, counts.turned, counts.mixed)}
+      {counts.along !== null && <span className="caption"> {words.withGrain(counts.along)}</span>}
+    </>
   );
 }

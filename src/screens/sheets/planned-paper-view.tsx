@@ -1,14 +1,26 @@
 import { useMemo } from 'react';
 import type { PlannedPaper } from '../../core/plan';
+import type { CuttingTool } from '../../core/yield/types';
 import { letterParts } from '../../print';
 import { useWorkbook } from '../../state/use-workbook';
 import { sizeWords, useRuler } from '../../ui/measure';
 import { Swatch } from '../../ui/swatch';
 import { usePageWords } from '../../ui/words';
 import { LayoutView } from './layout-view';
+import { NestPanel } from './nest-panel';
+import { OffcutList } from './offcut-list';
+import { ProofBadge } from './proof-badge';
 
 /** Everything cut from one paper: how many sheets, whether fewer could do, and each way of cutting. */
-export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
+export function PlannedPaperView({
+  planned,
+  tool,
+  eventId,
+}: {
+  planned: PlannedPaper;
+  tool: CuttingTool;
+  eventId: string;
+}) {
   const words = usePageWords().sheets;
   const paper = useWorkbook((state) => state.rows.papers.get(planned.paperId));
   const { plan, parts } = planned;
@@ -19,7 +31,7 @@ export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
         {paper && <Swatch colour={paper.colour} large />}
         <div>
           <h2 id={`paper-${planned.paperId}`}>{words.sheetsOf(plan.sheets, planned.name)}</h2>
-          <p className="proof">{plan.proven ? words.proven : words.bounded(plan.sheets - plan.lowerBound)}</p>
+          <ProofBadge planned={planned} parts={lettered} />
         </div>
       </header>
       <table className="parts-table">
@@ -45,12 +57,15 @@ export function PlannedPaperView({ planned }: { planned: PlannedPaper }) {
             key={place}
             layout={layout}
             sheet={planned.sheet}
+            tool={tool}
             parts={lettered}
             number={place + 1}
             of={plan.layouts.length}
           />
         ))}
       </div>
+      <OffcutList planned={planned} />
+      <NestPanel planned={planned} tool={tool} eventId={eventId} />
     </section>
   );
 }

@@ -1,4 +1,7 @@
+import { useMemo } from 'react';
 import { Link, useOutletContext } from 'react-router';
+import { cuttingToolOf } from '../../core/plan';
+import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
 import { classNames } from '../../ui/class-names';
@@ -10,6 +13,7 @@ import { usePageWords } from '../../ui/words';
 import { OneSheetOfEach } from './one-sheet-of-each';
 import { PaperComparison } from './paper-comparison';
 import { PlannedPaperView } from './planned-paper-view';
+import { WhatIfPanel } from './what-if-panel';
 import './sheets.css';
 
 /** How many sheets, cut how? Each paper's layouts with the proof of their count; for a recipe alone, what one sheet gives. */
@@ -17,6 +21,11 @@ export function SheetsScreen() {
   const { workbook, recipe, event, plan, stale, mendOf } = useOutletContext<OpenWorkbook>();
   const words = usePageWords().sheets;
   const printer = usePrinter();
+  const tools = useWorkbook((state) => state.rows.tools);
+  const tool = useMemo(
+    () => cuttingToolOf(tools.get(event?.toolId ?? '') ?? [...tools.values()][0]),
+    [tools, event?.toolId],
+  );
   if (!event) return recipe && <OneSheetOfEach recipe={recipe} />;
   if (event.lines.length === 0)
     return (
@@ -39,14 +48,15 @@ export function SheetsScreen() {
         findings={plan.findings.filter(({ code }) => code.startsWith('part-') || code === 'paper-missing')}
       />
       {plan.papers.map((planned) => (
-        <PlannedPaperView key={planned.paperId} planned={planned} />
+        <PlannedPaperView key={planned.paperId} planned={planned} tool={tool} eventId={event.id} />
       ))}
       {plan.papers.length > 0 && (
         <PrintActs
           acts={[{ label: words.print, tone: 'act', make: (paper) => printer.cuttingSheets(plan, paper) }]}
         />
       )}
-      <PaperComparison event={event} plan={plan} />
+      <PaperComparison event={event} plan={plan} tool={tool} />
+      <WhatIfPanel event={event} plan={plan} />
     </div>
   );
 }

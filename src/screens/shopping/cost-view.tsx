@@ -1,5 +1,5 @@
 import type { Asking, FavorEvent } from '../../../shared/workbook';
-import { type EventPlan, printMoney, sayReason } from '../../core/plan';
+import { type EventPlan, perPiece, printMoney, sayReason } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
 import { lengthWords, useRuler } from '../../ui/measure';
@@ -45,7 +45,7 @@ export function CostView({ plan, event }: CostViewProps) {
             <li>
               {words.buying.timeShare(
                 money(asking.workMinor),
-                money(Math.floor((2 * asking.workMinor + cost.favors) / (2 * cost.favors))),
+                money(perPiece(asking.workMinor, cost.favors)),
               )}
             </li>
           )}

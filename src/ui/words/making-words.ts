@@ -7,7 +7,8 @@ import type { EventWords } from './event-words';
 import type { HandoutWords } from './handout-words';
 import type { MarksWords } from './marks-words';
 import type { HoursWords, RunPageWords } from './run-words';
-import type { Count, Naming, Texts } from './texts';
+import type { SheetsWords } from './sheets-words';
+import type { Count, Texts } from './texts';
 
 type Unit = ShoppingRow['unit'];
 
@@ -53,47 +54,7 @@ export interface MakingWords {
     | 'template'
   > & { readonly gsm: Count; readonly sides: Texts<'width' | 'depth' | 'height'> };
   readonly event: EventWords;
-  readonly sheets: Texts<
-    | 'needsCount'
-    | 'needsCountWhy'
-    | 'toEvent'
-    | 'working'
-    | 'proven'
-    | 'provenShort'
-    | 'letter'
-    | 'part'
-    | 'size'
-    | 'count'
-    | 'cuts'
-    | 'offcut'
-    | 'offcuts'
-    | 'compare'
-    | 'paper'
-    | 'sheetsHead'
-    | 'toBuy'
-    | 'change'
-    | 'doesNotFit'
-    | 'noPrice'
-    | 'inUse'
-    | 'use'
-    | 'noPapers'
-    | 'noPapersWhy'
-    | 'toShelf'
-    | 'oneSheet'
-    | 'planMany'
-    | 'print'
-  > & {
-    readonly sheetsOf: (sheets: number, paper: string) => string;
-    readonly bounded: Count;
-    readonly boundedShort: Count;
-    readonly partsFrom: Naming;
-    readonly everySheet: Count;
-    readonly layout: (number: number, sheets: number) => string;
-    readonly gives: (count: number, letter: string, name: string) => string;
-    readonly cut: Readonly<Record<'upright' | 'level', Naming>>;
-    readonly frees: (letters: readonly string[]) => string;
-    readonly fromOne: (count: number, piece: string, paper: string) => string;
-  };
+  readonly sheets: SheetsWords;
   readonly shopping: Texts<
     | 'needsCount'
     | 'needsCountWhy'

@@ -99,6 +99,14 @@ export interface ShelfWords {
     | 'reach'
     | 'reachHelp'
     | 'longestCut'
+    | 'groovesAt'
+    | 'groovesHelp'
+    | 'stylus'
+    | 'stylusHelp'
+    | 'stylusNone'
+    | 'hand'
+    | 'rightHand'
+    | 'leftHand'
     | 'stack'
   > & {
     readonly kinds: Readonly<Record<Supply['kind'], string>>;

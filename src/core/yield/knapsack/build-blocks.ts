@@ -2,7 +2,7 @@ import { joinPieces, type Pattern, type PatternTree, patternOf } from '../patter
 import { type CuttingProblem, liesOf } from '../problem/cutting-problem';
 import type { Effort } from '../stock/effort';
 import { ABOVE, BESIDE, BlockStore, ITEM, type NewBlock } from './block-store';
-import { type BlockSizes, boundAround } from './outer-bound';
+import { type BlockSizes, boundAround, workAround } from './outer-bound';
 import { type PackedCounts, packCounts } from './packed-counts';
 
 export interface BlockQuestion {
@@ -64,6 +64,7 @@ class BlockSearch {
     this.packed = packCounts(demands);
     this.store = new BlockStore(this.packed, discounts.length + 1);
     this.around = discounts.map((set) => boundAround(sizes, values.map((value, item) => value - set[item]!))); // biome-ignore format: one line
+    effort.spend(discounts.length * workAround(sizes));
     this.refunds = discounts.map((set) => set.reduce((sum, each, item) => sum + each * demands[item]!, 0));
     this.above = question.above;
     this.next = {

@@ -61,3 +61,7 @@ export function boundAround(
     }
   return around;
 }
+
+/** Steps that these sums take. */
+export const workAround = ({ widths, heights }: BlockSizes): number =>
+  widths.length * heights.length * (widths.length + heights.length);

@@ -43,6 +43,11 @@ export class Effort {
     return this.stopped;
   }
 
+  /** At most so many steps of what is left, for a part of the work that should stay small. */
+  atMost(steps: number): Effort {
+    return this.share(Math.min(1, steps / Math.max(1, this.limit - this.steps)));
+  }
+
   /** A share of what is left, for one part of the work; what it spends is spent here too. */
   share(part: number): Effort {
     return new Effort({ seconds: ((this.limit - this.steps) / STEPS_PER_SECOND) * part }, this);

@@ -9,12 +9,13 @@ export interface NamedUse {
   readonly names: readonly (readonly LaidPart[])[];
 }
 
-/** Copies that no sheet of a use needs are left uncut: the card stays whole. */
+/** Copies that no sheet of a use needs are left uncut, on the rarest layout first: the card stays whole, and in one place. */
 function dropSurplus(uses: readonly PatternUse[], demands: readonly number[]): PatternUse[] {
   const surplus = demands.map((demand, item) =>
     uses.reduce((sum, { pattern, sheets }) => sum + sheets * (pattern.counts[item] ?? 0), -demand),
   );
-  return uses.map(({ pattern, sheets }) => {
+  const rarestFirst = [...uses].sort((a, b) => a.sheets - b.sheets);
+  const kept = rarestFirst.map(({ pattern, sheets }) => {
     const counts = pattern.counts.map((count, item) => {
       const spare = Math.min(count, Math.floor(Math.max(0, surplus[item]!) / sheets));
       surplus[item] = surplus[item]! - spare * sheets;
@@ -22,6 +23,7 @@ function dropSurplus(uses: readonly PatternUse[], demands: readonly number[]): P
     });
     return { sheets, pattern: { counts, tree: keepWanted(pattern.tree, counts) } };
   });
+  return kept.reverse();
 }
 
 /** Which part lies where: parts of one size share their items, in the order given; a use is split where the names change. */

@@ -6,6 +6,7 @@ import type { CuttingProblem } from '../problem/cutting-problem';
 import { Columns, type FractionalPlan, tableWork } from './column-generation';
 import type { Effort } from './effort';
 import { listOf, PatternFinder } from './every-pattern';
+import { fewerLayouts } from './fewer-layouts';
 import { type PatternUse, sheetsOf, stillWanted } from './pattern-plan';
 import { type PointsBound, simplestPoints } from './points-bound';
 import { type FindPattern, planSequentially, type ValueMemory } from './sequential-plan';
@@ -33,10 +34,13 @@ export function solveStock(
 }
 
 /** Blocks kept while every pattern is looked for: at first, and at most. source: our own, measured */
-const FIRST_ROOM = 6000;
+const FIRST_ROOM = 20_000;
 const MOST_ROOM = 2_000_000;
 const MOST_NODES = 8000; // Cases looked at; a longer proof nobody would read. source: our own
-const ENRICHED = 4; // Rounds of taking in more patterns and diving again. source: our own, measured
+const ENRICHED = 8; // Rounds of taking in more patterns and diving again. source: our own, measured
+const TIDY_STEPS = 6e6; // What fewer layouts may cost: some hundredths of a second. source: our own, measured
+const TIDY_ROOM = 1500;
+const EASY_WORK = 3e5;
 const DIVES = 8; // Tries to dive among the patterns of the fractional plan. source: our own, measured
 
 class StockSearch {
@@ -50,6 +54,9 @@ class StockSearch {
   private readonly sway = swayFrom(1);
   private readonly grid: CuttingGrid;
   private readonly table: ValueTable;
+  private columns: Columns | null = null;
+  private findWork = 0;
+  private everyPattern: PatternFinder | null = null;
 
   constructor(problem: CuttingProblem, effort: Effort, tell: TellStock) {
     this.problem = problem;
@@ -63,8 +70,42 @@ class StockSearch {
   }
 
   run(): StockPlan {
-    this.raiseBound(this.areas);
     const find = this.finder();
+    this.search(find);
+    this.tidy(find);
+    return this.best;
+  }
+
+  /** Fewer layouts on as many sheets. */
+  private tidy(find: FindPattern): void {
+    const { uses, sheets } = this.best;
+    const effort = this.effort.atMost(TIDY_STEPS);
+    if (uses.length < 2 || effort.isSpent()) return;
+    const columns = this.columns ?? new Columns(this.table);
+    const findWithin: FindPattern = (values, wanted) => {
+      effort.spend(this.findWork);
+      return find(values, wanted);
+    };
+    const patterns = [...uses.map(({ pattern }) => pattern), ...columns.patterns];
+    if (this.takesEvery && tableWork(this.table) < EASY_WORK) {
+      const { prices } = columns.solve(this.wanted, effort, true);
+      patterns.push(...this.patternFinder().find(prices, sheets, TIDY_ROOM, effort).patterns);
+    }
+    this.best = { ...this.best, uses: fewerLayouts(this.wanted, uses, patterns, findWithin, effort) };
+  }
+
+  /** Blocks are built for free cuts with a tool that reaches. */
+  private get takesEvery(): boolean {
+    return this.problem.stages === 'free' && !this.grid.exact;
+  }
+
+  private patternFinder(): PatternFinder {
+    this.everyPattern ??= new PatternFinder(this.table);
+    return this.everyPattern;
+  }
+
+  private search(find: FindPattern): void {
+    this.raiseBound(this.areas);
     const memory: ValueMemory = { values: [...this.areas] };
     this.keep(
       planSequentially(
@@ -77,15 +118,16 @@ class StockSearch {
         Number.POSITIVE_INFINITY,
       ),
     );
-    if (this.isProven()) return this.best;
+    if (this.isProven()) return;
     const columns = new Columns(this.table);
+    this.columns = columns;
     const fractional = columns.solve(this.wanted, this.effort.share(0.5));
     this.raiseBound(fractional.prices);
     this.round(fractional, find);
-    if (this.isProven()) return this.best;
+    if (this.isProven()) return;
     const { prices } = columns.solve(this.wanted, this.effort, true);
     this.diveAmong(columns);
-    const finder = this.problem.stages === 'free' && !this.grid.exact ? new PatternFinder(this.table) : null;
+    const finder = this.takesEvery ? this.patternFinder() : null;
     for (let room = FIRST_ROOM; !this.isProven() && !this.effort.isSpent(); room *= 4) {
       if (finder !== null && room <= MOST_ROOM) {
         this.lookAtEvery(finder, prices, room);
@@ -94,7 +136,6 @@ class StockSearch {
       for (let i = 0; i < 20 * sequential && !this.isProven() && !this.effort.isSpent(); i++)
         this.keep(planSequentially(this.wanted, this.areas, this.sheetArea, memory, find, this.sway, this.best.sheets - 1)); // biome-ignore format: one line
     }
-    return this.best;
   }
 
   /** Dives among the patterns of the fractional plan, and among those that smaller orders of the same parts would like. */
@@ -122,7 +163,7 @@ class StockSearch {
         aim,
         this.effort,
         this.sway,
-        Math.min(MOST_NODES, room / 30),
+        Math.min(MOST_NODES, room / 100),
       );
       this.keep(uses);
       if (bound === null) return;
@@ -146,13 +187,15 @@ class StockSearch {
 
   private finder(): FindPattern {
     const { grid, table } = this;
-    if (this.problem.stages === 'free' && !grid.exact) {
+    if (this.takesEvery) {
       const limited = new LimitedPatterns(grid);
+      this.findWork = limited.work;
       return (values, wanted) => {
         this.effort.spend(limited.work);
         return limited.find(values, wanted);
       };
     }
+    this.findWork = tableWork(table);
     return (values, wanted) => {
       const worth = values.map((value, item) => (wanted[item]! > 0 ? value : 0));
       fillTable(table, worth);

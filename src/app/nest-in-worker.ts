@@ -1,0 +1,23 @@
+import type { Nester } from '../state/nest-result';
+import type { NestAnswer } from '../worker/nest-messages';
+
+/** Nests in a worker of its own for every question; it is ended with the answer, or at once when the question is withdrawn. */
+export const nestInWorker: Nester = (question, tell, signal) =>
+  new Promise((resolve) => {
+    if (signal.aborted) {
+      resolve(null);
+      return;
+    }
+    const worker = new Worker(new URL('../worker/nest-worker.ts', import.meta.url), { type: 'module' });
+    const end = (nest: NestAnswer['nest'] | null) => {
+      worker.terminate();
+      resolve(nest);
+    };
+    signal.addEventListener('abort', () => end(null), { once: true });
+    worker.addEventListener('error', () => end(null));
+    worker.addEventListener('message', ({ data }: MessageEvent<NestAnswer>) => {
+      tell(data.nest);
+      if (data.done) end(data.nest);
+    });
+    worker.postMessage(question);
+  });

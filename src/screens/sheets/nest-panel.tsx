@@ -1,0 +1,174 @@
+import { Download, Scissors, X } from 'lucide-react';
+import { useMemo, useState } from 'react';
+import { outlineOfPiece } from '../../core/draw/nested-net';
+import type { PlannedPaper } from '../../core/plan';
+import { inches, millimetres } from '../../core/units';
+import { type CuttingTool, countOnSheet } from '../../core/yield';
+import { nestedDxf, nestedSvg } from '../../print';
+import { boxOfRecipe } from '../../state/box-result';
+import { useNest } from '../../state/nest-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button } from '../../ui/button';
+import { ChoiceStrip } from '../../ui/choice-strip';
+import { lengthWords, useRuler } from '../../ui/measure';
+import { NestView } from '../../ui/nest-view';
+import { usePrinter } from '../../ui/printer';
+import { openInTab, saveAs } from '../../ui/save-as';
+import { SelectField } from '../../ui/text-field';
+import { usePageWords } from '../../ui/words';
+
+const GAPS = {
+  in: [inches(0), inches(0, 1, 16), inches(0, 1, 8)],
+  mm: [millimetres(0), millimetres(1), millimetres(3)],
+} as const;
+
+interface NestPanelProps {
+  readonly planned: PlannedPaper;
+  readonly tool: CuttingTool;
+  readonly eventId: string;
+}
+
+/** The boxes' real outlines laid close on one sheet, for scissors, knife or machine: how many more, the drawing, the files. */
+export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
+  const words = usePageWords().sheets;
+  const ruler = useRuler();
+  const printer = usePrinter();
+  const { nest, busy, start, cancel } = useNest();
+  const pieces = usePieces(planned, eventId);
+  const [pieceId, setPieceId] = useState('');
+  const [gap, setGap] = useState('0');
+  const [asked, setAsked] = useState('');
+  const chosen = pieces.find(({ part }) => part.id === pieceId) ?? pieces[0];
+  const boxed = useMemo(
+    () => (chosen ? countOnSheet(chosen.part, planned.sheet, tool) : null),
+    [chosen, planned.sheet, tool],
+  );
+  if (!chosen || !boxed) return null;
+
+  const { part, net, piece } = chosen;
+  const lay = () => {
+    setAsked(part.id);
+    start({
+      part: { id: part.id, ring: outlineOfPiece(piece), grain: part.grain },
+      paper: planned.sheet,
+      boxed: boxed.layout,
+      gap: GAPS[ruler.unit][Number(gap)] ?? GAPS[ruler.unit][0],
+    });
+  };
+  const shown = nest !== null && asked === part.id ? nest : null;
+  const title = words.nestTitle(part.name, planned.name);
+  const nested = shown && { title, net, piece, nest: shown, sheet: planned.sheet };
+  const file = (ending: string, text: string, type: string) =>
+    saveAs(title, ending, new Blob([text], { type }));
+  const pdf = async () => {
+    if (!nested) return;
+    const { name, ending, content } = await printer.nestedSheet(nested, eventId);
+    openInTab(name, ending, content);
+  };
+  const count = shown?.parts.length ?? 0;
+  return (
+    <section className="nest" aria-label={words.interlock}>
+      <h3>{words.interlock}</h3>
+      <p className="soft">{words.interlockWhy}</p>
+      <div className="nest-asks screen-only">
+        {pieces.length > 1 && (
+          <SelectField
+            label={words.nestPiece}
+            value={part.id}
+            choices={pieces.map((each) => ({ id: each.part.id, label: each.part.name }))}
+            onChange={setPieceId}
+          />
+        )}
+        <div>
+          <ChoiceStrip
+            named
+            label={words.nestGap}
+            value={gap}
+            choices={GAPS[ruler.unit].map((length, at) => ({
+              id: `${at}`,
+              label: lengthWords(length, ruler),
+            }))}
+            onChange={setGap}
+          />
+          <p className="field-note">{words.nestGapHelp}</p>
+        </div>
+      </div>
+      <div className="nest-acts screen-only">
+        {busy ? (
+          <Button icon={<X aria-hidden="true" />} onClick={cancel}>
+            {words.nestCancel}
+          </Button>
+        ) : (
+          <Button icon={<Scissors aria-hidden="true" />} onClick={lay}>
+            {words.nestStart}
+          </Button>
+        )}
+      </div>
+      <p role="status">
+        {busy && `${words.nestBusy}. `}
+        {shown && <strong>{words.nested(count, shown.boxed)}</strong>}
+      </p>
+      {shown && count > 0 && (
+        <>
+          <p className="nest-label">
+            <Scissors aria-hidden="true" /> {words.notOnTrimmer}
+          </p>
+          <NestView nest={shown} paper={planned.sheet} piece={piece} stale={busy} />
+          {count > shown.boxed && shown.boxed > 0 ? (
+            <p>
+              {words.nestSheets(
+                part.count,
+                Math.ceil(part.count / count),
+                Math.ceil(part.count / shown.boxed),
+              )}
+            </p>
+          ) : (
+            <p>{shown.boxed > 0 && words.noGain}</p>
+          )}
+          <p className="soft">
+            {words.nestMost(shown.most)} {words.nestCaution}
+          </p>
+          {nested && (
+            <div className="nest-acts screen-only">
+              <Button
+                icon={<Download aria-hidden="true" />}
+                onClick={() => file('svg', nestedSvg(nested), 'image/svg+xml')}
+              >
+                {words.saveAs('SVG')}
+              </Button>
+              <Button
+                icon={<Download aria-hidden="true" />}
+                onClick={() => file('dxf', nestedDxf(nested), 'image/vnd.dxf')}
+              >
+                {words.saveAs('DXF')}
+              </Button>
+              <Button icon={<Download aria-hidden="true" />} onClick={() => void pdf()}>
+                {words.saveAs('PDF')}
+              </Button>
+            </div>
+          )}
+        </>
+      )}
+    </section>
+  );
+}
+
+/** The pieces of boxes cut from a paper, with their nets. */
+function usePieces(planned: PlannedPaper, eventId: string) {
+  const recipes = useWorkbook((state) => state.rows.recipes);
+  const event = useWorkbook((state) => state.rows.events.get(eventId));
+  const tool = useToolInHand();
+  return useMemo(
+    () =>
+      planned.parts.flatMap((part) => {
+        if (part.kind !== 'box') return [];
+        const line = event?.lines.find(({ id }) => id === part.lineId);
+        const recipe = line && recipes.get(line.recipeId);
+        const box = recipe && boxOfRecipe(recipe, tool);
+        const piece = box?.net.pieces.find(({ id }) => part.id === `${part.lineId}.${id}`);
+        return box && piece ? [{ part, net: box.net, piece }] : [];
+      }),
+    [planned, event, recipes, tool],
+  );
+}
