@@ -31,5 +31,5 @@ export function printNestedSheet(input: NestedSheet & { readonly stamp: PrintSta
     ),
   ];
   const page = { widthMm: toMm(sheet.across), heightMm: toMm(sheet.up), title, description: title, marks };
-  return { name: `${fileStem(title, 'nested-sheet')}`, title, pages: [page], stamp };
+  return { name: fileStem(title, 'nested-sheet'), title, pages: [page], stamp };
 }

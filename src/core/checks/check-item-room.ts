@@ -119,7 +119,7 @@ const middleOf = (points: readonly Vector[]): Vector =>
 /** Leans towards where the corners are many: the mouth of a cone. */
 const meanOf = (points: readonly Vector[]): Vector =>
   times(
-    points.reduce((sum, point) => plus(sum, point), [0, 0, 0] as Vector),
+    points.reduce<Vector>((sum, point) => plus(sum, point), [0, 0, 0]),
     1 / Math.max(1, points.length),
   );
 

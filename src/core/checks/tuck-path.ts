@@ -32,13 +32,13 @@ export function tuckPath(
         if (!led.has(hinge)) return open + (closed - open) * part;
         return Math.max(-FLAT_OVER, Math.min(FLAT_OVER, closed + Math.sign(closed) * more));
       });
-    let first: readonly Collision[] | null = null;
+    const tried: (readonly Collision[])[] = [];
     const way = nearestFirst(turn).find((more) => {
       const hits = look(anglesAt(more), moved);
-      first ??= hits;
+      tried.push(hits);
       return hits.length === 0;
     });
-    if (way === undefined) return first ?? [];
+    if (way === undefined) return tried[0] ?? [];
     turn = way;
   }
   return [];

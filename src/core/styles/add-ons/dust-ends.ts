@@ -1,4 +1,4 @@
-import type { Pieces } from '../types';
+import type { PanelSpec, Pieces } from '../types';
 import type { Extension } from './extension';
 
 /** Dust flaps with square ends instead of slanted ones: quicker to cut, slower to fold in. Common practice, no source. */
@@ -32,7 +32,7 @@ export const dustEnds: Extension = {
     if (chosen['dustEnds'] !== 'square') return pieces;
     return Object.fromEntries(
       Object.entries(pieces).map(([id, piece]): [string, Pieces[string]] => {
-        const panels = Object.entries(piece.panels).map(([name, panel]) =>
+        const panels = Object.entries(piece.panels).map(([name, panel]): [string, PanelSpec] =>
           panel.role === 'dustFlap' && 'size' in panel ? [name, { ...panel, taper: '0' }] : [name, panel],
         );
         return [id, { ...piece, panels: Object.fromEntries(panels) }];
