@@ -7,6 +7,7 @@ import { CountStepper } from '../../ui/count-stepper';
 import { LengthField } from '../../ui/length-field';
 import { SelectField, TextField } from '../../ui/text-field';
 import { useWords } from '../../ui/words';
+import { ToolProfile } from './tool-profile';
 
 const LEAST = millimetres(50);
 
@@ -63,6 +64,7 @@ export function ToolForm({ tool }: { tool: Tool }) {
         least={LEAST}
         onChange={(length) => set(words.longestCut, { longestCutMm: mmOfTicks(length) })}
       />
+      <ToolProfile tool={tool} onChange={set} />
       <div className="field">
         <span className="field-name">{words.stack}</span>
         <CountStepper

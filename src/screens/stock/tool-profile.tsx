@@ -1,0 +1,81 @@
+import { useState } from 'react';
+import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
+import type { Tool } from '../../../shared/workbook';
+import { readLength, spellLength, type Ticks, ticks } from '../../core/units';
+import { ChoiceStrip } from '../../ui/choice-strip';
+import { LengthField } from '../../ui/length-field';
+import { TextField } from '../../ui/text-field';
+import { useWords } from '../../ui/words';
+
+interface ToolProfileProps {
+  readonly tool: Tool;
+  readonly onChange: (label: string, change: Partial<Tool>) => void;
+}
+
+const MOST_GROOVES = 200;
+
+/** What the search for easy marks and the card ask of a tool beyond its marks: fixed grooves, a second scoring point, the hand. */
+export function ToolProfile({ tool, onChange }: ToolProfileProps) {
+  const words = useWords().stock;
+  return (
+    <>
+      {tool.kind === 'grooves' && <GrooveField tool={tool} onChange={onChange} />}
+      <LengthField
+        label={words.stylus}
+        help={words.stylusHelp}
+        value={ticksOfMm(tool.stylusMm ?? 0)}
+        least={ticks(0)}
+        onChange={(length) =>
+          onChange(words.stylus, { stylusMm: length === 0 ? undefined : mmOfTicks(length) })
+        }
+      />
+      <ChoiceStrip
+        named
+        label={words.hand}
+        value={tool.leftHanded ? 'left' : 'right'}
+        choices={[
+          { id: 'right', label: words.rightHand },
+          { id: 'left', label: words.leftHand },
+        ]}
+        onChange={(hand) => onChange(words.hand, { leftHanded: hand === 'left' })}
+      />
+    </>
+  );
+}
+
+/** Grooves typed one after the other; what cannot be read is said and not kept. */
+function GrooveField({ tool, onChange }: ToolProfileProps) {
+  const words = useWords().stock;
+  const [typed, setTyped] = useState<string | null>(null);
+  const [wrong, setWrong] = useState<string | null>(null);
+  const kept = (tool.groovesMm ?? []).map((mm) =>
+    spellLength(ticksOfMm(mm), tool.unit).replace(` ${tool.unit}`, ''),
+  );
+  const type = (text: string) => {
+    setTyped(text);
+    const grooves: Ticks[] = [];
+    for (const part of text
+      .split(';')
+      .map((one) => one.trim())
+      .filter(Boolean)) {
+      const read = readLength(part, tool.unit, ticksOfMm(tool.finestMarkMm));
+      if (!read.ok) {
+        setWrong(`${read.reason} ${read.remedy}`);
+        return;
+      }
+      if (read.length > 0) grooves.push(read.length);
+    }
+    setWrong(null);
+    const once = [...new Set(grooves)].sort((a, b) => a - b).slice(0, MOST_GROOVES);
+    onChange(words.groovesAt, { groovesMm: once.map(mmOfTicks) });
+  };
+  return (
+    <TextField
+      label={words.groovesAt}
+      value={typed ?? kept.join('; ')}
+      most={2000}
+      onChange={type}
+      help={wrong === null ? <p>{words.groovesHelp}</p> : <p className="field-refused">{wrong}</p>}
+    />
+  );
+}
