@@ -33,7 +33,7 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await page.getByRole('button', { name: 'Done' }).click();
 
   await page.getByRole('link', { name: 'Start a box of your own' }).click();
-  await page.getByRole('button', { name: /^Open-top box/ }).click();
+  await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
   await page.getByRole('textbox', { name: 'Name of this recipe' }).fill('Soap box');
   await page.keyboard.press('Enter');
   await size(page, 'Width').fill('3 1/2');

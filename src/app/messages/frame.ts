@@ -58,7 +58,7 @@ export const frameMessages: FrameWords = {
     things: (count) => plural(count, 'thing'),
     easyMarks: 'find easy marks',
     bare: 'nothing on it yet',
-    ways: (count) => count === 1 ? 'one way' : `${count} ways`,
+    ways: (count) => (count === 1 ? 'one way' : `${count} ways`),
     toTeach: 'to teach it',
     howMany: 'how many?',
     needsCount: 'needs a count',

@@ -11,7 +11,7 @@ export const keptRecipe = (page: Page) => {
       await page.goto(origin);
       await page.getByRole('radio', { name: 'Millimetres' }).click();
       await page.getByRole('link', { name: 'Start a box of your own' }).click();
-      await page.getByRole('button', { name: /^Open-top box/ }).click();
+      await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
       await expect(width).toBeVisible();
       await this.saved();
     },
