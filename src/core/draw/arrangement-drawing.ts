@@ -1,5 +1,6 @@
 import { type Ruler, type Ticks, toMm } from '../units';
 import { lengthWords } from './length-text';
+import { textWidthMm } from './letters';
 import { areaMark, boxRing, frameMarks, lineMark, pointOfArc, textMark } from './marks';
 import type { At, Drawing, Mark } from './types';
 
@@ -50,20 +51,25 @@ export function drawArrangement(
 ): ArrangementDrawing {
   const [width, depth, height] = room.map(toMm) as [number, number, number];
   const words = LINE * textMm;
-  const beside = Math.min(
+  // A narrow view still needs the room of its words.
+  const named = textWidthMm(FROM_FRONT.name, textMm);
+  const besideWidth = Math.min(
     (space.widthMm - GAP_MM - 2) / (2 * width),
-    (space.heightMm - words - 2) / Math.max(depth, height),
+    named <= space.widthMm / 2 - GAP_MM ? Number.POSITIVE_INFINITY : 0,
   );
+  const beside = Math.min(besideWidth, (space.heightMm - words - 2) / Math.max(depth, height));
   const stacked = Math.min(
     (space.widthMm - 2) / width,
     (space.heightMm - GAP_MM - 2 * words - 2) / (depth + height),
   );
   const scale = Math.max(0.01, beside, stacked);
   const isBeside = beside >= stacked;
-  const origin: At = isBeside ? [width * scale + GAP_MM, 0] : [0, depth * scale + words + GAP_MM];
+  const origin: At = isBeside
+    ? [Math.max(width * scale, named) + GAP_MM, 0]
+    : [0, depth * scale + words + GAP_MM];
   const marks = [
-    ...viewMarks(things, room, FROM_ABOVE, scale, [0, 0], ruler, textMm),
-    ...viewMarks(things, room, FROM_FRONT, scale, origin, ruler, textMm),
+    ...viewMarks(things, room, FROM_ABOVE, scale, [0, 0], textMm),
+    ...viewMarks(things, room, FROM_FRONT, scale, origin, textMm),
   ];
   const size = room.map((side) => lengthWords(side, ruler).replace(` ${ruler.unit}`, '')).join(' × ');
   return {
@@ -82,11 +88,9 @@ function viewMarks(
   view: View,
   scale: number,
   [left, bottom]: At,
-  ruler: Ruler,
   textMm: number,
 ): Mark[] {
-  const [wide, tall] = [room[view.right], room[view.up]];
-  const [across, up] = [toMm(wide) * scale, toMm(tall) * scale];
+  const [across, up] = [toMm(room[view.right]) * scale, toMm(room[view.up]) * scale];
   // The air is all round: half of what the room has beyond the things on each side; things stand on the floor.
   const filled = extentOf(things);
   const air = (axis: 0 | 1 | 2) => (axis === 2 ? 0 : (toMm(room[axis]) - filled[axis]) / 2);
@@ -105,7 +109,6 @@ function viewMarks(
       .join(' ');
     return !seen.has(key) && seen.add(key);
   });
-  const unit = ` ${ruler.unit}`;
   return [
     areaMark('paper', boxRing({ left, bottom, right: left + across, top: bottom + up })),
     ...fresh.reverse().flatMap((thing) => {
@@ -113,11 +116,7 @@ function viewMarks(
       return [areaMark('paper', ring), lineMark('edge', [...ring, ring[0] ?? [0, 0]])];
     }),
     lineMark('cut', [...boxRing({ left, bottom, right: left + across, top: bottom + up }), [left, bottom]]),
-    textMark(
-      `${view.name}, ${lengthWords(wide, ruler).replace(unit, '')} × ${lengthWords(tall, ruler).replace(unit, '')}${unit}`,
-      [left, bottom - LINE * textMm + 0.3 * textMm],
-      textMm,
-    ),
+    textMark(view.name, [left, bottom - LINE * textMm + 0.3 * textMm], textMm),
   ];
 }
 

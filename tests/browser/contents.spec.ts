@@ -1,0 +1,41 @@
+import { expect } from '@playwright/test';
+import { test } from './maker';
+import { workbook } from './pages/workbook';
+
+test('twelve truffles of 28 mm in paper cups come to a tray on easy marks and its card, in at most eight inputs', async ({
+  page,
+}) => {
+  let inputs = 0;
+  const input = async (act: Promise<unknown>) => {
+    inputs++;
+    await act;
+  };
+  await page.goto('./#/new');
+  await input(
+    page
+      .getByRole('button', { name: /^Tray(?! with)/ })
+      .first()
+      .click(),
+  );
+  await input(workbook(page).turnTo('contents'));
+  const list = page.getByRole('combobox', { name: 'Add a thing from the list' });
+  await input(list.selectOption({ label: 'Chocolate truffle, 28 mm, in its cup' }));
+  await input(page.getByRole('textbox', { name: 'How many in one box' }).fill('12'));
+
+  // Hand-worked: four by three balls of 28 mm are 112 × 84 × 28 mm; with 1/16 in of air 4 15/32 × 3 3/8 × 1 11/64 in.
+  const flat = page.getByRole('article').filter({ hasText: 'one layer, 3 in a row' });
+  await expect(flat.getByRole('img')).toBeVisible();
+  await input(flat.getByRole('button', { name: 'Find easy marks for this' }).click());
+
+  const row = page
+    .getByRole('row')
+    .filter({ hasText: /all marks on/ })
+    .first();
+  await expect(row).toContainText(/all marks on (whole inches|halves|quarters)/);
+  await input(row.getByRole('button', { name: /^Use it/ }).click());
+  await expect(page.getByRole('row').filter({ hasText: 'In use' })).toHaveCount(1);
+
+  await input(workbook(page).turnTo('bench'));
+  await expect(page.getByRole('button', { name: 'Print the card' })).toBeVisible();
+  expect(inputs).toBeLessThanOrEqual(8);
+});
