@@ -7,6 +7,8 @@ export function browserPrinter(workbook: WorkbookStore, locale: string): Printer
   return {
     benchCard: async (...asked) => (await jobs()).benchCard(...asked),
     template: async (...asked) => (await jobs()).template(...asked),
+    handout: async (...asked) => (await jobs()).handout(...asked),
+    handoutPage: async (...asked) => (await jobs()).handoutPage(...asked),
     decorateMap: async (...asked) => (await jobs()).decorateMap(...asked),
     kitLabels: async (...asked) => (await jobs()).kitLabels(...asked),
     cuttingSheets: async (...asked) => (await jobs()).cuttingSheets(...asked),

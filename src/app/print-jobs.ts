@@ -1,14 +1,17 @@
 import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
-import { benchToolOf, cuttingToolOf, listRunSheet } from '../core/plan';
+import { benchToolOf, cuttingToolOf, handSecondsOfBox, listRunSheet } from '../core/plan';
 import {
   calendarOf,
+  type HandoutInput,
+  handoutPage,
   type PrintDocument,
   pdfOf,
   printBenchCard,
   printCuttingSheets,
   printDecorateMap,
+  printHandout,
   printKitLabels,
   printNestedSheet,
   printRunSheet,
@@ -18,6 +21,7 @@ import {
 } from '../print';
 import { benchOfRecipe } from '../state/bench-result';
 import { boxOfRecipe } from '../state/box-result';
+import { addressOfRecipe } from '../state/recipe-link';
 import { rulerOf } from '../state/ruler-of';
 import { rowsOf } from '../state/shelf';
 import { toolInHand } from '../state/tool-in-hand';
@@ -43,6 +47,21 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     return tools.get(events.get(eventId)?.toolId ?? '');
   };
   const finestMark = () => benchToolOf(toolInHand(workbook.getState().rows.tools, ruler().unit)).finestMark;
+  const handoutOf = (recipe: Recipe): HandoutInput => {
+    const { box, cards } = boxOf(recipe);
+    const { rows } = workbook.getState();
+    const tool = benchToolOf(toolInHand(rows.tools, ruler().unit));
+    return {
+      recipe,
+      style: box.style,
+      net: box.net,
+      cards,
+      ruler: ruler(),
+      seconds: handSecondsOfBox(box.net, tool),
+      link: addressOfRecipe(rows, recipe.id, location.href),
+      stamp: stampOf(recipe.id),
+    };
+  };
   const shared = (recipe: Recipe) => ({
     recipeName: recipe.name,
     faceUp: recipe.faceUp,
@@ -70,6 +89,18 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     },
     template: async (recipe, paper) =>
       inPdf(printTemplate({ ...shared(recipe), paper, pieces: boxOf(recipe).box.net.pieces })),
+    handout: async (recipe, paper) => inPdf(printHandout({ ...handoutOf(recipe), paper })),
+    handoutPage: (recipe) => {
+      const photos = [...workbook.getState().rows.photos.values()].filter(
+        ({ recipeId }) => recipeId === recipe.id,
+      );
+      const page = handoutPage({ ...handoutOf(recipe), photos });
+      return Promise.resolve({
+        name: `${recipe.name} handout`,
+        ending: 'html',
+        content: new Blob([page], { type: 'text/html;charset=utf-8' }),
+      });
+    },
     async decorateMap(recipe, dressingId, paper) {
       const { net } = boxOf(recipe).box;
       const dressing = recipe.dressings.find(({ id }) => id === dressingId);

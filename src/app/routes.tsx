@@ -40,6 +40,8 @@ const DressingScreen = lazy(async () => ({
 const HandoutScreen = lazy(async () => ({
   default: (await import('../screens/handout/handout-screen')).HandoutScreen,
 }));
+const SentScreen = lazy(async () => ({ default: (await import('../screens/sent/sent-screen')).SentScreen }));
+
 /** Which page stands at which address. */
 export function AppRoutes() {
   return (
@@ -60,6 +62,7 @@ export function AppRoutes() {
           <Route path="handout" element={<HandoutScreen />} />
           <Route path="*" element={null} />
         </Route>
+        <Route path=":sent" element={<SentScreen />} />
         <Route path="*" element={<PageNotFound />} />
       </Route>
     </Routes>

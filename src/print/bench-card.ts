@@ -1,11 +1,10 @@
-import type { BenchProgram, BenchTool, CardStep, CautionCode } from '../core/bench';
 import { drawFolded } from '../core/draw/folded-drawing';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { drawLegend, inksIn } from '../core/draw/legend';
 import { lengthWords, sizeWords } from '../core/draw/length-text';
 import { drawNetToFit } from '../core/draw/net-drawing';
 import type { FaceUp } from '../core/draw/net-lines';
-import type { BoxNet, PieceNet } from '../core/net/types';
+import type { BoxNet } from '../core/net/types';
 import type { Ruler } from '../core/units';
 import {
   type Block,
@@ -22,16 +21,9 @@ import { type DressingsOfBox, dressingBlocks } from './dressing-block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { BARS_MM, barsAcross, barsUp, TRUE_PRINTER } from './scale-bars';
-import { cautionWords, isNarrow, narrowStep, type StepStyle, stepBlocks } from './step-block';
-import { stepPicture } from './step-picture';
+import { BETWEEN_MM, type PieceCard, rowsOfSteps } from './step-rows';
 
-/** The bench card of one piece: its net, and its steps as words; with the program and its tool, each step has a picture too. */
-export interface PieceCard {
-  readonly piece: PieceNet;
-  readonly steps: readonly CardStep[];
-  readonly program?: BenchProgram;
-  readonly tool?: BenchTool;
-}
+export type { PieceCard } from './step-rows';
 
 export interface BenchCardInput {
   readonly recipeName: string;
@@ -117,40 +109,6 @@ function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
     notesAndBars(widthMm),
   ];
 }
-
-/** Steps between rules; closing steps two beside each other. */
-function rowsOfSteps(card: PieceCard, { ruler, paper }: BenchCardInput): Block[] {
-  const { widthMm } = columnOf(paper);
-  const halfMm = (widthMm - BETWEEN_MM) / 2;
-  const cautions = cautionWords(card.steps);
-  const style = (step: CardStep, number: number, columnMm: number): StepStyle => ({
-    widthMm: columnMm,
-    ruler,
-    sayCaution: (code: CautionCode) => cautions(code, number),
-    picture: stepPicture(card, step),
-  });
-  const row = (blocks: readonly Block[]): Block[] => [
-    keepNext(ruleBlock(widthMm)),
-    space(4),
-    ...blocks,
-    space(4.5),
-  ];
-  const rows: Block[] = [];
-  for (let i = 0; i < card.steps.length; i++) {
-    const [step, next] = [card.steps[i]!, card.steps[i + 1]];
-    if (!isNarrow(step) || !next || !isNarrow(next)) {
-      rows.push(...row(stepBlocks(step, i + 1, style(step, i + 1, widthMm))));
-      continue;
-    }
-    const left = narrowStep(step, i + 1, style(step, i + 1, halfMm));
-    const right = narrowStep(next, i + 2, style(next, i + 2, halfMm));
-    rows.push(...row([besideBlocks([0, left], [halfMm + BETWEEN_MM, right])]));
-    i++;
-  }
-  return rows;
-}
-
-const BETWEEN_MM = 8; // between two steps that stand beside each other
 
 const UNIT_WORDS = { in: 'inches', mm: 'millimetres' } as const;
 

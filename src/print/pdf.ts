@@ -108,8 +108,8 @@ function drawArea(pdf: jsPDF, mark: Extract<Mark, { kind: 'area' }>, down: (p: A
   const rings = () => {
     for (const ring of [mark.ring, ...(mark.holes ?? [])]) runOf(pdf, ring.map(down), true);
   };
-  if (fill === 'white') {
-    pdf.setFillColor('#ffffff');
+  if (fill === 'white' || fill === 'black') {
+    pdf.setFillColor(fill === 'white' ? '#ffffff' : '#000000');
     rings();
     pdf.fillEvenOdd();
   }

@@ -2,8 +2,8 @@ import type { CardStep } from '../core/bench';
 import { drawFolded } from '../core/draw/folded-drawing';
 import { drawStepToFit } from '../core/draw/step-drawing';
 import type { Drawing } from '../core/draw/types';
-import type { PieceCard } from './bench-card';
 import { TYPE_MM } from './print-document';
+import type { PieceCard } from './step-rows';
 
 /** The room a step's picture has beside its words. */
 export const STEP_PICTURE_MM = { widthMm: 62, heightMm: 46 } as const;

@@ -65,7 +65,10 @@ const strokeAttributes = (widthMm: number, dashMm: readonly number[]): string =>
 function svgOfArea(mark: Extract<Mark, { kind: 'area' }>, at: (point: At) => string, key: string): string {
   const { fill } = INKS[mark.ink];
   const rings = [mark.ring, ...(mark.holes ?? [])].map((ring) => `M${ring.map(at).join('L')}Z`).join('');
-  const ground = fill === 'white' ? ' fill="#fff" fill-rule="evenodd"' : '';
+  const ground =
+    fill === 'white' || fill === 'black'
+      ? ` fill="${fill === 'white' ? '#fff' : '#000'}" fill-rule="evenodd"`
+      : '';
   const area = `<path d="${rings}"${ground}${strokeOf(mark.ink)}${key}/>`;
   if (typeof fill === 'string') return area;
   const lines = hatchLines(mark.ring, mark.holes ?? [], fill);

@@ -9,7 +9,7 @@ export type PrinterPaper = 'letter' | 'a4';
 /** A file made for the maker: what it is called, how it ends, what is in it. */
 export interface MadeFile {
   readonly name: string;
-  readonly ending: 'pdf' | 'csv' | 'ics';
+  readonly ending: 'pdf' | 'csv' | 'ics' | 'html';
   readonly content: Blob;
 }
 
@@ -17,6 +17,9 @@ export interface MadeFile {
 export interface Printer {
   readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  /** The tutorial to hand out, on paper or as one page for a telephone. */
+  readonly handout: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly handoutPage: (recipe: Recipe) => Promise<MadeFile>;
   /** The flat card, outside up, for decorating; with one of the recipe's dressings in place. */
   readonly decorateMap: (recipe: Recipe, dressingId: string | null, paper: PrinterPaper) => Promise<MadeFile>;
   /** Pick list and labels of a class; an event that is not for kits has none. */

@@ -37,6 +37,8 @@ export class PaperTray implements Printer {
   readonly template = this.#make('template');
   readonly decorateMap = (_of: unknown, _dressing: unknown, paper: string) =>
     this.#make('map for decorating')(_of, paper);
+  readonly handout = this.#make('handout');
+  readonly handoutPage = (_of: unknown) => this.#make('handout page')(_of);
   readonly kitLabels = this.#make('kit labels');
   readonly cuttingSheets = this.#make('cutting sheets');
   readonly nestedSheet = (_of: unknown, _code: unknown) => this.#make('nested sheet')(_of);

@@ -9,7 +9,7 @@ export interface InkStyle {
   /** Dash and gap lengths in mm on paper, in turn; none is a continuous line. */
   readonly dashMm: readonly number[];
   /** What an area of this ink is filled with. */
-  readonly fill: 'none' | 'white' | Hatch;
+  readonly fill: 'none' | 'white' | 'black' | Hatch;
 }
 
 /** Parallel lines across an area: one set an angle, `gapMm` apart. */
@@ -66,5 +66,6 @@ export const INKS: Readonly<Record<Ink, InkStyle>> = {
   part: { means: 'part', widthMm: WIDE, dashMm: [], fill: 'white' },
   offcut: { means: 'offcut to keep', widthMm: NARROW, dashMm: [6, 1.4, 0.8, 1.4, 0.8, 1.4], fill: 'none' },
   move: { means: 'how the card is moved', widthMm: MIDDLE, dashMm: [], fill: 'none' },
+  code: { means: 'a link for a camera', widthMm: 0, dashMm: [], fill: 'black' },
   guide: { means: 'guide, not a line on the card', widthMm: FINEST, dashMm: [], fill: 'none' },
 };

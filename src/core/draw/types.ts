@@ -23,6 +23,7 @@ export type Ink =
   | 'part'
   | 'offcut'
   | 'guide'
+  | 'code'
   | 'move';
 
 export type At = readonly [x: number, y: number];

@@ -13,7 +13,7 @@ const SLITS: readonly BenchOp['op'][] = ['slit', 'slitLine', 'corner', 'snip', '
  * scored line is folded once; everything that is stuck on is placed, what is given is put in.
  */
 export function countBoxActs(
-  { net, dressing, pieces }: EventBox,
+  { net, dressing, pieces }: Pick<EventBox, 'net' | 'dressing' | 'pieces'>,
   tool: BenchTool,
   strips: readonly TapeStrip[],
   fills: (supplyId: string | null) => boolean,

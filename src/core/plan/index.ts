@@ -4,6 +4,7 @@ export { netOfRecipe, styleOfRecipe } from './event-boxes';
 export { type EventHours, type Stage, USUAL_PACE } from './hours';
 export type { KitList } from './kit-list';
 export { perPiece, printMoney } from './money';
+export { handSecondsOfBox } from './one-box';
 export { type EventPlanOptions, type EventRows, planEvent } from './plan-event';
 export type { SheetPlanner } from './plan-papers';
 export { type Fact, type Reason, sayReason, type Wording } from './reason';

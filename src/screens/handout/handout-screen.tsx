@@ -1,11 +1,121 @@
-import { useOutletContext } from 'react-router';
+import { Link, useOutletContext } from 'react-router';
+import type { Recipe } from '../../../shared/workbook';
+import { setFractions } from '../../core/draw/set-fractions';
+import { benchToolOf, handSecondsOfBox } from '../../core/plan';
+import { handoutContent } from '../../print';
+import { benchOfRecipe } from '../../state/bench-result';
+import { boxOfRecipe } from '../../state/box-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { pageAddress } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
+import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
+import { PrintActs } from '../../ui/print-acts';
+import { usePrinter } from '../../ui/printer';
+import { RecipePicture } from '../../ui/recipe-picture';
 import { usePageWords } from '../../ui/words';
+import { HandoutForm } from './handout-form';
+import { Photos } from './photos';
+import { SharePanel } from './share-panel';
+import './handout.css';
 
-/** How do I teach it? */
+/** How do I teach it? What the maker adds, what the handout says, and the ways to hand it on. */
 export function HandoutScreen() {
-  const { recipe } = useOutletContext<OpenWorkbook>();
+  const { recipe, workbook } = useOutletContext<OpenWorkbook>();
   const words = usePageWords().handout;
-  return <BlankState title={recipe ? words.handoutOf(recipe.name) : words.noRecipe} />;
+  if (!recipe)
+    return (
+      <BlankState
+        title={words.noRecipe}
+        act={
+          <Link className="button button-act" to={pageAddress(workbook, 'event')}>
+            {words.toEvent}
+          </Link>
+        }
+      >
+        <p>{words.noRecipeWhy}</p>
+      </BlankState>
+    );
+  return <HandoutOf key={recipe.id} recipe={recipe} />;
+}
+
+function HandoutOf({ recipe }: { recipe: Recipe }) {
+  const words = usePageWords().handout;
+  const printer = usePrinter();
+  const ruler = useRuler();
+  const tool = useToolInHand();
+  const box = boxOfRecipe(recipe, tool);
+  const bench = benchOfRecipe(recipe, tool, ruler);
+  if (!box || !bench || bench.stops > 0)
+    return (
+      <BlankState title={words.handoutOf(recipe.name)}>
+        <p>{words.mendFirst}</p>
+      </BlankState>
+    );
+  const { style, net } = box;
+  const seconds = handSecondsOfBox(net, benchToolOf(tool));
+  const stamp = { madeAt: '', code: '' };
+  const content = handoutContent({
+    recipe,
+    style,
+    net,
+    cards: bench.cards,
+    ruler,
+    seconds,
+    link: null,
+    stamp,
+  });
+  const steps = bench.cards.flatMap((card) => card.steps);
+  return (
+    <div className="handout-page">
+      <section className="handout-says" aria-labelledby="handout-says">
+        <h2 id="handout-says">{words.handoutOf(content.title)}</h2>
+        <div className="handout-head">
+          <RecipePicture recipe={recipe} />
+          <div>
+            <p>{content.about}</p>
+            <p className="soft">{content.effort}</p>
+          </div>
+        </div>
+        <Lines head={words.youNeed} lines={content.tools} />
+        <Lines
+          head={words.cut}
+          lines={content.cuts.map(({ what, size, otherSize }) => `${what}: ${size}, ${otherSize}`)}
+        />
+        <h3>{words.steps}</h3>
+        <ol className="handout-steps">
+          {bench.cards.flatMap(({ piece, steps: own }) =>
+            own.map(({ id, headline }) => <li key={`${piece.id} ${id}`}>{setFractions(headline)}</li>),
+          )}
+        </ol>
+        <Lines head={words.care} lines={content.cautions} />
+        <PrintActs
+          acts={[
+            { label: words.print, tone: 'act', make: (paper) => printer.handout(recipe, paper) },
+            { label: words.page, make: () => printer.handoutPage(recipe) },
+          ]}
+        />
+      </section>
+      <section className="handout-yours" aria-labelledby="handout-yours">
+        <h2 id="handout-yours">{words.yours}</h2>
+        <HandoutForm recipe={recipe} steps={steps} />
+        <Photos recipe={recipe} />
+        <SharePanel recipe={recipe} />
+      </section>
+    </div>
+  );
+}
+
+function Lines({ head, lines }: { head: string; lines: readonly string[] }) {
+  if (lines.length === 0) return null;
+  return (
+    <>
+      <h3>{head}</h3>
+      <ul className="handout-lines">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </>
+  );
 }

@@ -5,6 +5,7 @@ import type { Refusal } from '../../../shared/refusals';
 import type { ImportPlan } from '../../state/import-plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
+import { ImportLook } from '../../ui/import-look';
 import { useWords } from '../../ui/words';
 import { Bin } from './bin';
 import { useSaveFile } from './save-file';
@@ -61,9 +62,9 @@ export function FilesAndBin() {
       </div>
       {looked && (
         <ImportLook
-          looked={looked}
-          onTake={(plan) => {
-            importPlanned(plan);
+          looked={'plan' in looked ? looked.plan : looked}
+          onTake={() => {
+            if ('plan' in looked) importPlanned(looked.plan);
             setLooked(null);
           }}
           onLeave={() => setLooked(null)}
@@ -71,43 +72,5 @@ export function FilesAndBin() {
       )}
       {binOpen && <Bin />}
     </section>
-  );
-}
-
-interface ImportLookProps {
-  readonly looked: Looked;
-  readonly onTake: (plan: ImportPlan) => void;
-  readonly onLeave: () => void;
-}
-
-function ImportLook({ looked, onTake, onLeave }: ImportLookProps) {
-  const words = useWords();
-  if ('refusals' in looked)
-    return (
-      <div className="import-look import-look-refused" role="alert">
-        <p>{words.shelf.fileRefused}</p>
-        <ul>
-          {looked.refusals.slice(0, 8).map((refusal) => (
-            <li key={`${refusal.path} ${refusal.code}`}>
-              {refusal.path !== '' && <code>{refusal.path}: </code>}
-              {words.refusals[refusal.code](refusal.found, refusal.expected)}
-            </li>
-          ))}
-        </ul>
-        <Button onClick={onLeave}>{words.shelf.leaveIt}</Button>
-      </div>
-    );
-  const { plan } = looked;
-  const nothing = plan.counts.new + plan.counts.differs === 0;
-  return (
-    <div className="import-look" role="status">
-      <p>{words.shelf.fileHolds(plan.counts.new, plan.counts.differs, plan.counts.same)}</p>
-      {!nothing && (
-        <Button tone="act" onClick={() => onTake(plan)}>
-          {words.shelf.takeIn}
-        </Button>
-      )}
-      <Button onClick={onLeave}>{words.shelf.leaveIt}</Button>
-    </div>
   );
 }

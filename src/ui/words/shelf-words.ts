@@ -21,6 +21,8 @@ export interface ShelfWords {
     | 'staysHere'
     | 'papers'
     | 'supplies'
+    | 'sentBroken'
+    | 'sentWhy'
     | 'tools'
     | 'noPapers'
     | 'noSupplies'
@@ -39,6 +41,7 @@ export interface ShelfWords {
     | 'leaveIt'
     | 'takeIn'
   > & {
+    readonly sent: Naming;
     readonly add: Texts<'papers' | 'supplies' | 'tools'>;
     readonly copyOf: Naming;
     readonly copyName: Naming;

@@ -1,0 +1,45 @@
+import { encode } from 'uqr';
+import { areaMark } from '../core/draw/marks';
+import type { At, Mark } from '../core/draw/types';
+import type { Block } from './block';
+
+/** Quiet modules round a code. source: ISO/IEC 18004, four modules (from memory). */
+const QUIET = 4;
+
+/** A link as a QR code (ISO/IEC 18004, error correction L so that modules stay large), with its quiet edge, `sizeMm` each way. */
+export function codeBlock(link: string, sizeMm: number): Block {
+  const { data, size } = encode(link, { ecc: 'L', border: 0 });
+  const module = sizeMm / (size + 2 * QUIET);
+  const at = (column: number, row: number): At => [(QUIET + column) * module, -(QUIET + row) * module];
+  const marks: Mark[] = data.flatMap((cells, row) =>
+    runsOf(cells).map(([from, to]) =>
+      areaMark('code', [at(from, row + 1), at(to, row + 1), at(to, row), at(from, row)]),
+    ),
+  );
+  return { heightMm: sizeMm, marks };
+}
+
+/** Most letters a code of this kind holds at level L. source: ISO/IEC 18004, version 40, bytes (from memory). */
+export const MOST_LETTERS_IN_CODE = 2953;
+
+/** The same code for the screen: a square of `size` cells each way, quiet edge included, and the path of its dark cells; null if it is too long. */
+export function codeOf(link: string): { readonly size: number; readonly path: string } | null {
+  if (link.length > MOST_LETTERS_IN_CODE) return null;
+  const { data, size } = encode(link, { ecc: 'L', border: QUIET });
+  const path = data.flatMap((cells, row) =>
+    runsOf(cells).map(([from, to]) => `M${from} ${row}H${to}V${row + 1}H${from}Z`),
+  );
+  return { size, path: path.join('') };
+}
+
+/** Runs of dark cells in a row, so that no seam shows between neighbours. */
+function runsOf(cells: readonly boolean[]): [from: number, to: number][] {
+  const runs: [number, number][] = [];
+  cells.forEach((dark, column) => {
+    const last = runs.at(-1);
+    if (!dark) return;
+    if (last && last[1] === column) last[1] = column + 1;
+    else runs.push([column, column + 1]);
+  });
+  return runs;
+}

@@ -1,0 +1,110 @@
+import type { Caution } from '../../shared/catalogue/cautions';
+import type { Handout, Recipe } from '../../shared/workbook';
+import { CAUTIONS, type CautionCode } from '../core/bench';
+import { sizeWords } from '../core/draw/length-text';
+import { cautionsOf } from '../core/fit';
+import type { BoxNet } from '../core/net/types';
+import type { BoxStyle } from '../core/styles';
+import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
+import type { PrintStamp } from './print-document';
+import type { PieceCard } from './step-rows';
+
+/** Everything a handout is made from. */
+export interface HandoutInput {
+  readonly recipe: Recipe;
+  readonly style: Pick<BoxStyle, 'name' | 'goodFor' | 'watchOut'>;
+  readonly net: BoxNet;
+  readonly cards: readonly PieceCard[];
+  readonly ruler: Ruler;
+  /** Hand work on one box, in seconds. */
+  readonly seconds: number;
+  /** The address that brings the recipe; null where it is too long for one. */
+  readonly link: string | null;
+  readonly stamp: PrintStamp;
+}
+
+/** What a handout says besides its steps, in words; both renderers set the same. */
+export interface HandoutContent {
+  readonly title: string;
+  readonly about: string;
+  readonly effort: string;
+  readonly tools: readonly string[];
+  /** What is cut, in the maker's unit and in the other. */
+  readonly cuts: readonly { readonly what: string; readonly size: string; readonly otherSize: string }[];
+  readonly inside: readonly { readonly name: string; readonly count: number }[];
+  readonly tips: readonly string[];
+  readonly variations: readonly string[];
+  readonly cautions: readonly string[];
+  readonly credits: string;
+}
+
+/** source: our own, by the steps of the card; the maker's own word stands before it. */
+const PATIENCE_STEPS = 22;
+const PRACTICE_STEPS = 14;
+const DIFFICULTY: Readonly<Record<NonNullable<Handout['difficulty']>, string>> = {
+  'first-box': 'a good first box',
+  'some-practice': 'for hands with some practice',
+  patience: 'wants patience',
+};
+
+/** The words of a handout. */
+export function handoutContent(input: HandoutInput): HandoutContent {
+  const { recipe, style, net, cards, ruler, seconds } = input;
+  const steps = cards.flatMap((card) => card.steps);
+  const usual =
+    steps.length >= PATIENCE_STEPS
+      ? 'patience'
+      : steps.length >= PRACTICE_STEPS
+        ? 'some-practice'
+        : 'first-box';
+  const other = otherRuler(ruler);
+  const blades = new Set<CautionCode>(steps.flatMap(({ cautions }) => cautions));
+  return {
+    title: recipe.name,
+    about: `${style.name}. ${style.goodFor} ${style.watchOut}`,
+    effort: `${capital(DIFFICULTY[recipe.handout?.difficulty ?? usual])}; about ${minutes(seconds)} of hand work a box once the card is cut, by usual hand times (common practice; the first box takes longer).`,
+    tools: toolsFor(input),
+    cuts: net.pieces.map(({ label, blank }) => ({
+      what: net.pieces.length > 1 ? label : 'Card',
+      size: sizeWords(blank.across, blank.up, ruler),
+      otherSize: sizeWords(blank.across, blank.up, other),
+    })),
+    inside: recipe.contents?.items.map(({ name, count }) => ({ name, count })) ?? [],
+    tips: (recipe.handout?.tips ?? []).filter(({ step }) => step === null).map(({ says }) => says),
+    variations: [
+      'The same box in another paper: measure ten sheets together and divide by ten. Card much thicker than this one needs its sizes worked out anew.',
+      ...recipe.dressings.map(({ name }) => `Dressed as “${name}”: see the list of what goes on it.`),
+    ],
+    cautions: [
+      ...[...blades].map((code) => CAUTIONS[code]),
+      ...(recipe.contents ? cautionsOf(recipe.contents).map(({ says }: Caution) => says) : []),
+    ],
+    credits: recipe.handout?.credits ?? '',
+  };
+}
+
+/** Tips a maker hung on one step, by its id. */
+export const tipsOfStep = (recipe: Recipe, stepId: string): readonly string[] =>
+  (recipe.handout?.tips ?? []).filter(({ step }) => step === stepId).map(({ says }) => says);
+
+const OTHER_UNIT = { in: 'mm', mm: 'in' } as const satisfies Record<LengthUnit, LengthUnit>;
+const otherRuler = ({ unit }: Ruler): Ruler => ({
+  unit: OTHER_UNIT[unit],
+  finest: USUAL_FINEST[OTHER_UNIT[unit]],
+});
+
+function toolsFor({ cards, recipe }: HandoutInput): string[] {
+  const kinds = new Set(cards.flatMap(({ steps }) => steps.map(({ kind }) => kind)));
+  return [
+    `Card of about ${(recipe.caliperUm / 1000).toFixed(2)} mm thickness`,
+    'A trimmer, or a knife and a ruler on a cutting mat',
+    ...(kinds.has('score') ? ['A scoring tool and a bone folder'] : []),
+    ...(kinds.has('slit') || kinds.has('cut') ? ['Scissors'] : []),
+    ...(kinds.has('glue') ? ['Double-sided tape or glue for paper'] : []),
+    'A pencil',
+  ];
+}
+
+const minutes = (seconds: number): string =>
+  seconds < 90 ? 'a minute' : `${Math.round(seconds / 60)} minutes`;
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,103 @@
+import { CAUTIONS } from '../core/bench';
+import { drawFolded } from '../core/draw/folded-drawing';
+import { lengthText } from '../core/draw/length-text';
+import { drawNetToFit } from '../core/draw/net-drawing';
+import { setFractions } from '../core/draw/set-fractions';
+import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
+import { PRINTED_STYLE } from './handout-style';
+import { TYPE_MM } from './print-document';
+import { stepPicture } from './step-picture';
+import { escapeXml, svgOf } from './svg';
+
+/** A photo for the page, as it is saved. */
+export interface HandoutPhoto {
+  readonly name: string;
+  readonly jpeg: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** The handout as one HTML file that needs nothing else: for a telephone, or to send. No script, no address but the recipe's own link. */
+export function handoutPage(input: HandoutInput & { readonly photos: readonly HandoutPhoto[] }): string {
+  const { recipe, net, cards, ruler, link, photos } = input;
+  const content = handoutContent(input);
+  const first = net.pieces[0];
+  let drawn = 0;
+  /** Names inside a page are used once: every picture brings its own. */
+  const picture = (svg: string) => {
+    drawn += 1;
+    return svg
+      .replace('aria-labelledby="title description"', `aria-labelledby="title-${drawn} description-${drawn}"`)
+      .replace('id="title"', `id="title-${drawn}"`)
+      .replace('id="description"', `id="description-${drawn}"`);
+  };
+  const list = (head: string, lines: readonly string[]) =>
+    lines.length === 0
+      ? ''
+      : `<h2>${escapeXml(head)}</h2><ul>${lines.map((line) => `<li>${escapeXml(line)}</li>`).join('')}</ul>`;
+  return [
+    '<!doctype html><html lang="en"><head><meta charset="utf-8">',
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">`,
+    `<title>${escapeXml(content.title)}</title><style>${PRINTED_STYLE}</style></head><body><main>`,
+    `<h1>${escapeXml(content.title)}</h1>`,
+    first
+      ? picture(svgOf(drawFolded(first, { from: 'standing', space: { widthMm: 120, heightMm: 90 } })))
+      : '',
+    ...photos.map(
+      ({ name, jpeg, widthPx, heightPx }) =>
+        `<img src="data:image/jpeg;base64,${jpeg}" alt="${escapeXml(name)}" width="${widthPx}" height="${heightPx}">`,
+    ),
+    `<p>${escapeXml(content.about)}</p><p>${escapeXml(content.effort)}</p>`,
+    list('You need', content.tools),
+    '<h2>Cut</h2><table><tr><th>What</th><th>Size</th><th>Or</th></tr>',
+    ...content.cuts.map(
+      ({ what, size, otherSize }) =>
+        `<tr><td>${escapeXml(what)}</td><td>${escapeXml(size)}</td><td>${escapeXml(otherSize)}</td></tr>`,
+    ),
+    '</table>',
+    list('Before you begin', content.tips),
+    ...cards.map((card) => {
+      const net = drawNetToFit(
+        card.piece,
+        { widthMm: 180, heightMm: 130 },
+        { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp },
+      );
+      const steps = card.steps.map((step) => {
+        const shown = stepPicture(card, step);
+        const marks = step.marks.map(({ at, reads }) => {
+          const { number, below } = lengthText(at, ruler);
+          return `<li><b>${escapeXml(number)}</b> <small>${escapeXml(below)}, ${escapeXml(reads)}</small></li>`;
+        });
+        const said = (className: string, lines: readonly string[]) =>
+          lines.map((line) => `<p class="${className}">${escapeXml(setFractions(line))}</p>`).join('');
+        const notes = [
+          ...step.tips,
+          ...tipsOfStep(recipe, step.id),
+          ...step.cautions.map((code) => CAUTIONS[code]),
+        ];
+        return [
+          `<li><h3>${escapeXml(setFractions(step.headline))}</h3>`,
+          marks.length > 0 ? `<ul class="marks">${marks.join('')}</ul>` : '',
+          said('detail', step.details),
+          said('note', notes),
+          step.template.length > 0
+            ? `<details><summary>Every point of the curves, for those without the template</summary>${said('point', step.template)}</details>`
+            : '',
+          shown ? picture(svgOf(shown)) : '',
+          '</li>',
+        ].join('');
+      });
+      return `<h2>${escapeXml(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps')}</h2>${picture(svgOf(net))}<ol>${steps.join('')}</ol>`;
+    }),
+    list(
+      'What goes inside',
+      content.inside.map(({ name, count }) => `${count} × ${name}`),
+    ),
+    list('Take care', content.cautions),
+    list('Try it another way', content.variations),
+    content.credits === '' ? '' : `<h2>Thanks to</h2><p>${escapeXml(content.credits)}</p>`,
+    link === null ? '' : `<p><a href="${escapeXml(link)}">The recipe itself, to look at and to keep</a></p>`,
+    '</main></body></html>\n',
+  ].join('\n');
+}

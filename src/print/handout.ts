@@ -1,0 +1,129 @@
+import { drawFolded } from '../core/draw/folded-drawing';
+import { drawLegend, inksIn } from '../core/draw/legend';
+import { drawNetToFit } from '../core/draw/net-drawing';
+import {
+  type Block,
+  besideBlocks,
+  drawingBlock,
+  keepNext,
+  ruleBlock,
+  space,
+  stackBlocks,
+  textBlock,
+} from './block';
+import { codeBlock, MOST_LETTERS_IN_CODE } from './code-block';
+import { dressingBlocks } from './dressing-block';
+import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
+import { columnOf, flowColumns, pagesOf } from './page-flow';
+import { fileStem, type PaperName, type PrintDocument, TYPE_MM } from './print-document';
+import { rowsOfSteps } from './step-rows';
+import { tableBlocks } from './table-block';
+
+const PICTURE_MM = { widthMm: 80, heightMm: 62 }; // the finished box, at the head
+const NET_SHARE = 0.34; // of the column's height
+const CODE_MM = 66; // modules of a long link stay near 0.4 mm; source: our own
+
+/** A tutorial to hand out: what it is, what it needs, what is cut, every step with its picture, what goes on and in, care, and the way back to the recipe. */
+export function printHandout(input: HandoutInput & { readonly paper: PaperName }): PrintDocument {
+  const { recipe, paper, stamp } = input;
+  const title = `${recipe.name}: how it is made`;
+  return {
+    name: `${fileStem(recipe.name, 'box')}-handout`,
+    title,
+    pages: pagesOf(flowColumns(blocksOf(input), paper), paper, { title, code: stamp.code }),
+    stamp,
+  };
+}
+
+function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] {
+  const { recipe, net, cards, ruler, paper, link } = input;
+  const { widthMm, heightMm } = columnOf(paper);
+  const content = handoutContent(input);
+  const first = net.pieces[0];
+  const wordsMm = widthMm - PICTURE_MM.widthMm - 8;
+  const words = (text: string, bold = false) => textBlock(text, { widthMm, sizeMm: TYPE_MM.body, bold });
+  const heading = (text: string) =>
+    keepNext(
+      stackBlocks([space(5), textBlock(text, { widthMm, sizeMm: TYPE_MM.heading, bold: true }), space(1.5)]),
+    );
+  const list = (lines: readonly string[]) => lines.flatMap((line) => [words(`– ${line}`), space(1.5)]);
+  const section = (head: string, lines: readonly string[]) =>
+    lines.length === 0 ? [] : [heading(head), ...list(lines)];
+
+  const head = stackBlocks([
+    textBlock(content.title, { widthMm: wordsMm, sizeMm: TYPE_MM.title, bold: true }),
+    space(3),
+    textBlock(content.about, { widthMm: wordsMm, sizeMm: TYPE_MM.body }),
+    space(2.5),
+    textBlock(content.effort, { widthMm: wordsMm, sizeMm: TYPE_MM.body }),
+  ]);
+  const picture =
+    first && drawingBlock(drawFolded(first, { from: 'standing', space: PICTURE_MM }), PICTURE_MM.widthMm);
+  const cutting = tableBlocks(
+    [
+      { head: 'Cut', widthMm: widthMm * 0.4, bold: true },
+      { head: ruler.unit === 'in' ? 'inches' : 'millimetres', widthMm: widthMm * 0.32 },
+      { head: ruler.unit === 'in' ? 'millimetres' : 'inches', widthMm: widthMm * 0.28 },
+    ],
+    content.cuts.map(({ what, size, otherSize }) => [what, size, otherSize]),
+  );
+  return [
+    picture ? besideBlocks([0, head], [widthMm - PICTURE_MM.widthMm, picture]) : head,
+    ...section('You need', content.tools),
+    heading('Cut'),
+    ...cutting,
+    ...section('Before you begin', content.tips),
+    ...cards.flatMap((card) => {
+      const drawn = drawNetToFit(
+        card.piece,
+        { widthMm, heightMm: heightMm * NET_SHARE },
+        { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp },
+      );
+      return [
+        heading(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps'),
+        keepNext(drawingBlock(drawn, widthMm)),
+        space(3),
+        drawLegend(inksIn([drawn]), widthMm, TYPE_MM.small),
+        space(4),
+        ...rowsOfSteps(card, { ruler, paper, tipsOf: ({ id }) => tipsOfStep(recipe, id) }),
+      ];
+    }),
+    ...(recipe.dressings.length > 0
+      ? [
+          ruleBlock(widthMm),
+          space(4),
+          ...dressingBlocks({ net, dressings: recipe.dressings, mark: ruler.finest }, ruler, widthMm),
+        ]
+      : []),
+    ...section(
+      'What goes inside',
+      content.inside.map(({ name, count }) => `${count} × ${name}`),
+    ),
+    ...section('Take care', content.cautions),
+    ...section('Try it another way', content.variations),
+    ...(content.credits === '' ? [] : [heading('Thanks to'), words(content.credits)]),
+    ...(link !== null && link.length <= MOST_LETTERS_IN_CODE
+      ? [
+          space(6),
+          besideBlocks(
+            [0, codeBlock(link, CODE_MM)],
+            [
+              CODE_MM + 6,
+              stackBlocks([
+                textBlock('The recipe itself', {
+                  widthMm: widthMm - CODE_MM - 6,
+                  sizeMm: TYPE_MM.heading,
+                  bold: true,
+                }),
+                space(2),
+                textBlock(
+                  'Point a telephone’s camera here: it opens this recipe, to look at and to keep. Nothing is sent anywhere; the whole recipe is in the code.',
+                  { widthMm: widthMm - CODE_MM - 6, sizeMm: TYPE_MM.body },
+                ),
+              ]),
+            ],
+          ),
+        ]
+      : []),
+  ];
+}

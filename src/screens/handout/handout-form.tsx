@@ -1,0 +1,121 @@
+import { Plus, Trash2 } from 'lucide-react';
+import { useId } from 'react';
+import type { Handout, Recipe } from '../../../shared/workbook';
+import type { CardStep } from '../../core/bench';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button, IconButton } from '../../ui/button';
+import { SelectField, TextField } from '../../ui/text-field';
+import { usePageWords } from '../../ui/words';
+
+const NOTHING: Handout = { tips: [], credits: '' };
+const WHOLE = 'whole';
+
+/** Tips under steps, how hard it is, whom to thank: each an undo step of its own. */
+export function HandoutForm({ recipe, steps }: { recipe: Recipe; steps: readonly CardStep[] }) {
+  const words = usePageWords().handout;
+  const edit = useWorkbook((state) => state.edit);
+  const { tips, credits, difficulty } = recipe.handout ?? NOTHING;
+  const change = (label: string, of: (old: Handout) => Handout) =>
+    void edit('recipes', recipe.id, label, (old) => ({ ...old, handout: of(old.handout ?? NOTHING) }));
+  const changeTip = (id: string, given: Partial<Handout['tips'][number]>) =>
+    change(words.tip, (old) => ({
+      ...old,
+      tips: old.tips.map((tip) => (tip.id === id ? { ...tip, ...given } : tip)),
+    }));
+  const places = [
+    { id: WHOLE, label: words.wholeBox },
+    ...steps.map(({ id, headline }, index) => ({
+      id,
+      label: words.stepAt(index + 1, headline.slice(0, 60)),
+    })),
+  ];
+  return (
+    <>
+      <h3>{words.tips}</h3>
+      <p className="soft">{words.tipsWhy}</p>
+      {tips.map((tip) => (
+        <div key={tip.id} className="handout-tip">
+          <NoteField label={words.tip} value={tip.says} onChange={(says) => changeTip(tip.id, { says })} />
+          <SelectField
+            label={words.tipAt}
+            value={tip.step ?? WHOLE}
+            choices={places}
+            onChange={(step) => changeTip(tip.id, { step: step === WHOLE ? null : step })}
+          />
+          <IconButton
+            label={words.removeTip}
+            icon={<Trash2 />}
+            onClick={() =>
+              change(words.removeTip, (old) => ({ ...old, tips: old.tips.filter(({ id }) => id !== tip.id) }))
+            }
+          />
+        </div>
+      ))}
+      <Button
+        icon={<Plus aria-hidden="true" />}
+        onClick={() =>
+          change(words.addTip, (old) => ({
+            ...old,
+            tips: [...old.tips, { id: freeId(old.tips), step: null, says: '' }],
+          }))
+        }
+      >
+        {words.addTip}
+      </Button>
+      <SelectField
+        label={words.difficulty}
+        value={difficulty ?? ''}
+        choices={[
+          { id: '', label: words.workedOut },
+          { id: 'first-box', label: words.firstBox },
+          { id: 'some-practice', label: words.somePractice },
+          { id: 'patience', label: words.patience },
+        ]}
+        onChange={(id) =>
+          change(words.difficulty, ({ difficulty: _, ...old }) =>
+            id === '' ? old : { ...old, difficulty: id as NonNullable<Handout['difficulty']> },
+          )
+        }
+      />
+      <TextField
+        label={words.credits}
+        help={words.creditsHelp}
+        value={credits}
+        most={4000}
+        onChange={(text) => change(words.credits, (old) => ({ ...old, credits: text }))}
+      />
+    </>
+  );
+}
+
+/** The first `tip-n` that is not taken. */
+function freeId(tips: Handout['tips']): string {
+  let number = tips.length + 1;
+  while (tips.some(({ id }) => id === `tip-${number}`)) number++;
+  return `tip-${number}`;
+}
+
+interface NoteFieldProps {
+  readonly label: string;
+  readonly value: string;
+  readonly onChange: (text: string) => void;
+}
+
+function NoteField({ label, value, onChange }: NoteFieldProps) {
+  const id = useId();
+  return (
+    <div className="field">
+      <div className="field-head">
+        <label htmlFor={id}>{label}</label>
+      </div>
+      <textarea
+        id={id}
+        className="handout-note"
+        rows={3}
+        maxLength={4000}
+        value={value}
+        onChange={(event) => onChange(event.target.value)}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { panelLabels, readCard } from '../../src/core/bench';
+import { STYLES } from '../../src/core/styles';
+import { handoutPage } from '../../src/print';
+import { expectMakes } from '../core/bench/expect-makes';
+import { inputOf } from './handout-input';
+import { inch, metric, openTop } from './printed-boxes';
+
+const parsed = (html: string) => new DOMParser().parseFromString(html, 'text/html');
+
+/** Set fractions as they are typed: `4½` is `4 1/2`. */
+const asTyped = (text: string | null | undefined): string =>
+  (text ?? '')
+    .replace(/(\d)(?=[½⅓⅔¼¾⅛⅜⅝⅞⁰¹²³⁴⁵⁶⁷⁸⁹])/g, '$1 ')
+    .normalize('NFKD')
+    .replace(/⁄/g, '/');
+
+describe('the handout as a page', () => {
+  it('is one file with every step and picture, and stays text whatever a maker typed', () => {
+    const input = inputOf(openTop);
+    const html = handoutPage({
+      ...input,
+      photos: [{ name: '"On" <it>', jpeg: '/9j/2Q==', widthPx: 64, heightPx: 48 }],
+    });
+    const page = parsed(html);
+    expect(page.querySelector('h1')?.textContent).toBe('Seed <box>');
+    expect(page.querySelectorAll('ol > li')).toHaveLength(input.cards[0]?.steps.length ?? 0);
+    expect(page.querySelector('img')?.alt).toBe('"On" <it>');
+    expect(page.querySelectorAll('script, link, iframe')).toHaveLength(0);
+    const ids = [...page.querySelectorAll('[id]')].map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const svg of page.querySelectorAll('svg')) {
+      const names = (svg.getAttribute('aria-labelledby') ?? '').split(' ');
+      expect(names.map((name) => page.getElementById(name)?.tagName)).toEqual(['title', 'desc']);
+    }
+  });
+
+  // A reader who has only these words makes the same net: they are read back into a bench program.
+  for (const ruler of [inch, metric])
+    it.each(STYLES.map((style) => [style.id, style] as const))(
+      `holds all of %s in ${ruler.unit}`,
+      (_id, style) => {
+        const input = inputOf(style, ruler);
+        const page = parsed(handoutPage({ ...input, photos: [] }));
+        const lists = [...page.querySelectorAll('main > ol')];
+        expect(lists).toHaveLength(input.cards.length);
+        for (const [index, { piece, tool }] of input.cards.entries()) {
+          const steps = [...(lists[index]?.querySelectorAll(':scope > li') ?? [])].map((step) => ({
+            headline: asTyped(step.querySelector('h3')?.textContent),
+            details: [...step.querySelectorAll('.detail')].map((line) => asTyped(line.textContent)),
+            template: [...step.querySelectorAll('.point')].map((line) => asTyped(line.textContent)),
+          }));
+          const read = readCard(steps, { unit: ruler.unit, fence: 'left', labels: panelLabels(piece) });
+          if (!read.ok) throw new Error(read.sentence);
+          if (!tool) throw new Error('no tool');
+          expectMakes(read.ops, piece, tool);
+        }
+      },
+    );
+});
