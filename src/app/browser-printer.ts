@@ -7,6 +7,7 @@ export function browserPrinter(workbook: WorkbookStore, locale: string): Printer
   return {
     benchCard: async (...asked) => (await jobs()).benchCard(...asked),
     template: async (...asked) => (await jobs()).template(...asked),
+    netFile: async (...asked) => (await jobs()).netFile(...asked),
     handout: async (...asked) => (await jobs()).handout(...asked),
     handoutPage: async (...asked) => (await jobs()).handoutPage(...asked),
     decorateMap: async (...asked) => (await jobs()).decorateMap(...asked),

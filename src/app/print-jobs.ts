@@ -1,6 +1,7 @@
 import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
+import type { BoxNet } from '../core/net';
 import { benchToolOf, cuttingToolOf, handSecondsOfBox, listRunSheet } from '../core/plan';
 import {
   calendarOf,
@@ -89,6 +90,11 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     },
     template: async (recipe, paper) =>
       inPdf(printTemplate({ ...shared(recipe), paper, pieces: boxOf(recipe).box.net.pieces })),
+    async netFile(recipe, format) {
+      const { net } = boxOf(recipe).box;
+      const text = await NET_FILES[format](net, recipe.name);
+      return { name: recipe.name, ending: format, content: new Blob([text], { type: NET_KINDS[format] }) };
+    },
     handout: async (recipe, paper) => inPdf(printHandout({ ...handoutOf(recipe), paper })),
     handoutPage: (recipe) => {
       const photos = [...workbook.getState().rows.photos.values()].filter(
@@ -143,6 +149,14 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     }),
   };
 }
+
+const NET_FILES = {
+  fold: async (net: BoxNet, name: string) => (await import('../core/net/fold-format')).foldTextOf(net, name),
+  svg: async (net: BoxNet, name: string) => (await import('../core/net/svg')).svgOf(net, name),
+  dxf: async (net: BoxNet, _name: string) => (await import('../core/net/dxf')).dxfOf(net),
+};
+/** source: SVG is registered by W3C; DXF by IANA as image/vnd.dxf; FOLD is JSON (from memory). */
+const NET_KINDS = { fold: 'application/json', svg: 'image/svg+xml', dxf: 'image/vnd.dxf' };
 
 const stampOf = (id: string) => ({ madeAt: new Date().toISOString(), code: id.slice(0, 8) });
 

@@ -9,7 +9,7 @@ export type PrinterPaper = 'letter' | 'a4';
 /** A file made for the maker: what it is called, how it ends, what is in it. */
 export interface MadeFile {
   readonly name: string;
-  readonly ending: 'pdf' | 'csv' | 'ics' | 'html';
+  readonly ending: 'pdf' | 'csv' | 'ics' | 'html' | 'svg' | 'dxf' | 'fold';
   readonly content: Blob;
 }
 
@@ -17,6 +17,8 @@ export interface MadeFile {
 export interface Printer {
   readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  /** The flat net for other programs: FOLD 1.2, SVG or DXF in millimetres, layers named for what is done. */
+  readonly netFile: (recipe: Recipe, format: 'fold' | 'svg' | 'dxf') => Promise<MadeFile>;
   /** The tutorial to hand out, on paper or as one page for a telephone. */
   readonly handout: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly handoutPage: (recipe: Recipe) => Promise<MadeFile>;

@@ -41,7 +41,7 @@ test('a maker adds a tip and a photo, saves the page for a telephone, and a frie
     await expect(there.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('3 1/2');
     await workbook(there).turnTo('handout');
     await expect(there.getByRole('textbox', { name: 'Tip' })).toHaveValue('Score twice, lightly.');
-    await there.goto(`${link.slice(0, -9)}`);
+    await there.goto(link.slice(0, -9));
     await expect(there.getByRole('heading', { name: 'This link does not hold a recipe' })).toBeVisible();
   } finally {
     await friend.close();

@@ -72,3 +72,23 @@ test('the card goes to the printer on the paper that is in it', async () => {
   await user.click(screen.getByRole('button', { name: 'Print a true-size template' }));
   expect(printer.asked).toEqual(['bench card on a4', 'template on a4']);
 });
+
+test('the net goes to other programs in three formats', async () => {
+  const { printer } = await openApp(BOX);
+  const user = userEvent.setup();
+  await user.click(await screen.findByText('The net for other programs'));
+  for (const name of ['Save as FOLD', 'Save as SVG', 'Save as DXF'])
+    await user.click(screen.getByRole('button', { name }));
+  expect(printer.asked).toEqual(['net as fold', 'net as svg', 'net as dxf']);
+});
+
+test('what is built in another way says what that means, and is one undo step', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  await user.click(await screen.findByText('How it is built'));
+  const before = workbook.getState().history.done.length;
+  const groups = screen.getAllByRole('radiogroup');
+  expect(groups.length).toBeGreaterThan(3);
+  await user.click(screen.getByRole('radio', { name: 'Side first, seam at the back' }));
+  expect(workbook.getState().history.done.length).toBe(before + 1);
+});

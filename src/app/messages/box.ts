@@ -33,4 +33,10 @@ export const boxMessages: MakingWords['box'] = {
   template: 'Print a true-size template',
   sides: { width: 'width', depth: 'depth', height: 'height' },
   gsm: (count) => `${count} g/m²`,
+  otherPrograms: 'The net for other programs',
+  otherProgramsWhy:
+    'Flat, inside up, true size in millimetres. Layers and lines are named for what is done: cut, score, slit, glue.',
+  netFileFailed: 'The file could not be made. Try once more.',
+  netFile: { fold: 'Save as FOLD', svg: 'Save as SVG', dxf: 'Save as DXF' },
+  construction: 'How it is built',
 };

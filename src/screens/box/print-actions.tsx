@@ -1,18 +1,48 @@
+import { Download } from 'lucide-react';
+import { useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
+import { Button } from '../../ui/button';
+import { Opening } from '../../ui/opening';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
+import { saveAs } from '../../ui/save-as';
 import { usePageWords } from '../../ui/words';
 
-/** The bench card, and the net at true size. */
+const FORMATS = ['fold', 'svg', 'dxf'] as const;
+
+/** The bench card, the net at true size, and the net as a file for other programs. */
 export function PrintActions({ recipe }: { recipe: Recipe }) {
   const words = usePageWords().box;
   const printer = usePrinter();
+  const [failed, setFailed] = useState(false);
+  const save = async (format: (typeof FORMATS)[number]) => {
+    try {
+      const { name, ending, content } = await printer.netFile(recipe, format);
+      saveAs(name, ending, content);
+      setFailed(false);
+    } catch {
+      setFailed(true);
+    }
+  };
   return (
-    <PrintActs
-      acts={[
-        { label: words.benchCard, tone: 'act', make: (paper) => printer.benchCard(recipe, paper) },
-        { label: words.template, make: (paper) => printer.template(recipe, paper) },
-      ]}
-    />
+    <>
+      <PrintActs
+        acts={[
+          { label: words.benchCard, tone: 'act', make: (paper) => printer.benchCard(recipe, paper) },
+          { label: words.template, make: (paper) => printer.template(recipe, paper) },
+        ]}
+      />
+      <Opening head={words.otherPrograms}>
+        <p className="soft">{words.otherProgramsWhy}</p>
+        <div className="net-files">
+          {FORMATS.map((format) => (
+            <Button key={format} icon={<Download aria-hidden="true" />} onClick={() => void save(format)}>
+              {words.netFile[format]}
+            </Button>
+          ))}
+        </div>
+        <p role="status">{failed ? words.netFileFailed : ''}</p>
+      </Opening>
+    </>
   );
 }

@@ -20,7 +20,8 @@ export function useRecipeEdits({ id }: Recipe) {
       setOption: (option: string, choice: string, label: string) =>
         change(label, (recipe) => ({ ...recipe, options: { ...recipe.options, [option]: choice } })),
       /** Another style keeps the sizes that it has a name for. */
-      setStyle: (styleId: string) => change(words.style, (recipe) => ({ ...recipe, styleId, options: {} })),
+      setStyle: (styleId: string) =>
+        change(words.style, ({ ownNet: _, ...recipe }) => ({ ...recipe, styleId, options: {} })),
       setPaper: (paperId: string | null, caliperUm: number | null) =>
         change(words.paper, (recipe) => ({ ...recipe, paperId, caliperUm: caliperUm ?? recipe.caliperUm })),
       setCaliper: (caliperUm: number) => change(words.caliper, (recipe) => ({ ...recipe, caliperUm })),

@@ -38,6 +38,7 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
           onChange={(length) => edits.setSize(name, length, symbol.label)}
         />
       ));
+  const options = Object.entries(style.options ?? {});
   const needsAllowances = Object.entries(style.symbols).some(
     ([name, symbol]) => symbol.role === 'allowance' && name === litSize,
   );
@@ -47,19 +48,27 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
       <StyleChoice current={style} recipe={recipe} onChoose={edits.setStyle} />
       {fields('size')}
       <PaperChoice recipe={recipe} edits={edits} />
+      {options.length > 0 && (
+        <Opening head={words.construction}>
+          <div className="recipe-form-inner">
+            {options.map(([name, option]) => (
+              <div key={name} className="recipe-option">
+                <ChoiceStrip
+                  named
+                  label={option.label}
+                  value={recipe.options[name] ?? option.choices[0]?.id ?? ''}
+                  choices={option.choices}
+                  onChange={(choice) => edits.setOption(name, choice, option.label)}
+                />
+                <p className="field-note">{option.help}</p>
+              </div>
+            ))}
+          </div>
+        </Opening>
+      )}
       <Opening head={words.workingDimensions} open={needsAllowances}>
         <div className="recipe-form-inner">
           {fields('allowance')}
-          {Object.entries(style.options ?? {}).map(([name, option]) => (
-            <ChoiceStrip
-              key={name}
-              named
-              label={option.label}
-              value={recipe.options[name] ?? option.choices[0]?.id ?? ''}
-              choices={option.choices}
-              onChange={(choice) => edits.setOption(name, choice, option.label)}
-            />
-          ))}
           <ChoiceStrip
             named
             label={words.faceUp}

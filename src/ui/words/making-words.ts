@@ -52,7 +52,15 @@ export interface MakingWords {
     | 'grainFree'
     | 'benchCard'
     | 'template'
-  > & { readonly gsm: Count; readonly sides: Texts<'width' | 'depth' | 'height'> };
+    | 'otherPrograms'
+    | 'otherProgramsWhy'
+    | 'netFileFailed'
+    | 'construction'
+  > & {
+    readonly gsm: Count;
+    readonly netFile: Texts<'fold' | 'svg' | 'dxf'>;
+    readonly sides: Texts<'width' | 'depth' | 'height'>;
+  };
   readonly event: EventWords;
   readonly sheets: SheetsWords;
   readonly shopping: Texts<
