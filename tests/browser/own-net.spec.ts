@@ -1,0 +1,48 @@
+import { expect, test } from './maker';
+import { workbook } from './pages/workbook';
+
+test('styles are found by what they must do, and the wish is kept when she comes back', async ({ page }) => {
+  await page.goto('./#/new');
+  await expect(page.getByText(/^All \d+ styles\.$/)).toBeVisible();
+  await page.getByRole('checkbox', { name: 'Closes with a lid' }).check();
+  const matching = page.getByText(/^\d+ of \d+ styles match\.$/);
+  await expect(matching).toBeVisible();
+  await expect(page.getByRole('button', { name: /^Open-top box Treats/ })).toHaveCount(0);
+  await page.getByRole('button', { name: /^Box with closing lid/ }).click();
+  await expect(page.getByRole('img', { name: /^Net of / })).toBeVisible();
+  await page.goBack();
+  await expect(page.getByRole('checkbox', { name: 'Closes with a lid' })).toBeChecked();
+  await expect(matching).toBeVisible();
+});
+
+test('a net of her own is asked about its open lines, carded, laid out and counted', async ({ page }) => {
+  await page.goto('./#/');
+  await page.getByRole('button', { name: 'Add a paper' }).click();
+  await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
+  await page.getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('link', { name: 'Start a box of your own' }).click();
+  await page.getByRole('button', { name: 'Bring in a FOLD file' }).waitFor();
+  await page.locator('input[type=file]').setInputFiles('tests/fixtures/own-nets/open-cross.fold');
+  await expect(page.getByText('2 lines still open.')).toBeVisible();
+  const questions = page.getByRole('group').filter({ hasText: /^Line \d+, / });
+  await expect(questions).toHaveCount(2);
+  for (const question of await questions.all()) await question.getByRole('radio', { name: 'valley' }).check();
+  await page.getByRole('button', { name: 'Make this box' }).click();
+  await expect(page.getByRole('img', { name: /^Net of / })).toContainText('3 in');
+
+  for (const name of ['contents', 'marks', 'dressing', 'handout'] as const) {
+    await workbook(page).turnTo(name);
+    await expect(page.getByText('This page could not be drawn')).toHaveCount(0);
+  }
+  await workbook(page).turnTo('bench');
+  await expect(page.getByText(/^Cut the blank 3 × /).first()).toBeVisible();
+  await workbook(page).turnTo('event');
+  await page.getByRole('textbox', { name: 'How many favors' }).fill('12');
+  await page.getByRole('button', { name: 'Plan them' }).click();
+  await page
+    .getByRole('combobox', { name: /^Paper/ })
+    .first()
+    .selectOption('Cream card, letter');
+  await workbook(page).turnTo('sheets');
+  await expect(page.getByRole('heading', { name: /sheets? of Cream card, letter$/ })).toBeVisible();
+});
