@@ -83,6 +83,7 @@ export default defineConfig({
       'Content-Security-Policy': `${csp}; frame-ancestors 'none'`,
       'X-Content-Type-Options': 'nosniff',
       'Referrer-Policy': 'no-referrer',
+      'Permissions-Policy': 'camera=(), microphone=(), geolocation=(), screen-wake-lock=(self)',
     },
   },
   test: {

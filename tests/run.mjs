@@ -122,7 +122,7 @@ const STAGES = [
     name: 'first script',
     needs: 'build',
     tells: true,
-    go: () => run(process.execPath, ['tests/bundle-budget.mjs', 'dist', '180']),
+    go: () => run(process.execPath, ['tests/bundle-budget.mjs', 'dist', '150']),
   },
   { name: 'browser', tells: true, go: () => run(process.execPath, ['tests/browser/find-browser.mjs']) },
   { name: 'browser tests', needs: 'build browser', go: browserTests },

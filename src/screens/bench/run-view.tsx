@@ -9,7 +9,7 @@ import { usePageWords } from '../../ui/words';
 import { FirstBoxView } from './first-box';
 import { RunStepView } from './run-step-view';
 import { useStageClock } from './stage-clock';
-import { StageList } from './stage-list';
+import { isOpen, StageList } from './stage-list';
 import { useRun } from './use-run';
 import './run.css';
 
@@ -73,6 +73,11 @@ export function RunView({ event, plan, onCard }: RunViewProps) {
           <Link to={pageAddress({ kind: 'event', id: event.id }, 'shopping')}>{words.toShopping}</Link>
         </p>
       )}
+      {!screens.some(isOpen) && (
+        <p className="run-again" role="status">
+          <strong>{words.finished}.</strong> {words.finishedWhy}
+        </p>
+      )}
       <StageList screens={screens} place={place} onPlace={go} />
       {screen.first ? (
         <FirstBoxView
@@ -116,10 +121,9 @@ const secondsOf = (screens: readonly RunScreen[], { step }: StepProgress): numbe
 function whereLeftOff(screens: readonly RunScreen[], event: FavorEvent): number {
   const last = event.run?.stages.at(-1)?.stage;
   const at = screens.findIndex(({ ...screen }) => screen.first === null && screen.progress.step.id === last);
-  const open = (screen: RunScreen) => (screen.first ? !screen.right : screen.progress.left > 0);
-  if (at < 0) return Math.max(0, screens.findIndex(open));
-  const next = screens.findIndex((screen, i) => i >= at && open(screen));
+  if (at < 0) return Math.max(0, screens.findIndex(isOpen));
+  const next = screens.findIndex((screen, i) => i >= at && isOpen(screen));
   if (next >= 0) return next;
-  const any = screens.findIndex(open);
+  const any = screens.findIndex(isOpen);
   return any < 0 ? at : any;
 }
