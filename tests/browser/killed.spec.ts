@@ -57,11 +57,11 @@ test('killed in the middle of an upgrade, the database is as it was, and the upg
   const browser = new LivingBrowser();
   let lost = 0;
   try {
+    let page = await browser.start();
     for (let kill = 0; kill < UPGRADE_KILLS; kill++) {
-      let page = await browser.start();
       await page.goto(bare(origin));
       await page.evaluate(layVersionOne, ROWS);
-      // The upgrade is held open for a while, so that the kill lands inside it.
+      // The upgrade is held open for far longer than the kill takes to come, so that it always lands inside.
       await page.addInitScript(() => {
         const create: (name: string) => IDBObjectStore = Reflect.get(
           IDBDatabase.prototype,
@@ -71,7 +71,7 @@ test('killed in the middle of an upgrade, the database is as it was, and the upg
           apply(real, database, given: [string]) {
             const store = Reflect.apply(real, database, given);
             document.title = 'upgrading';
-            const until = performance.now() + 1500;
+            const until = performance.now() + 30_000;
             const hold = () => {
               if (performance.now() < until) store.count().onsuccess = hold;
             };
@@ -95,7 +95,9 @@ test('killed in the middle of an upgrade, the database is as it was, and the upg
       if (after.version <= 10 || after.rows !== ROWS) lost++;
       await page.goto(bare(origin));
       await page.evaluate(clearAll);
-      await browser.stop();
+      const fresh = await page.context().newPage();
+      await page.close();
+      page = fresh;
     }
   } finally {
     await browser.end();
