@@ -28,7 +28,7 @@ import { facesArea, foldedByThree, unionArea } from './second-opinion';
 
 const SIZES = 200;
 /** Sizes for the slower second opinions. */
-const FEWER = 50;
+const FEWER = 200;
 
 interface Tried {
   readonly asked: Asked;
