@@ -1,6 +1,7 @@
 import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
+import { cautionsOf } from '../core/fit';
 import type { BoxNet } from '../core/net';
 import { benchToolOf, cuttingToolOf, handSecondsOfBox, listRunSheet } from '../core/plan';
 import {
@@ -84,6 +85,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
           inside,
           cards,
           notes,
+          cautions: recipe.contents ? cautionsOf(recipe.contents).map(({ says }) => says) : [],
           dressed: { net: box.net, dressings: recipe.dressings, mark: finestMark() },
         }),
       );

@@ -1,3 +1,4 @@
+import { cautionsOf } from '../core/fit';
 import {
   type PaperName,
   type PrintDocument,
@@ -27,6 +28,7 @@ export const benchCardOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): 
     inside: box.net.inside,
     cards: wordPieces(box).map((piece) => ({ ...piece, tool: box.bench })),
     notes: box.recipe?.notes ?? '',
+    cautions: box.recipe?.contents ? cautionsOf(box.recipe.contents).map(({ says }) => says) : [],
     ...(box.recipe && box.recipe.dressings.length > 0
       ? { dressed: { net: box.net, dressings: box.recipe.dressings, mark: box.bench.finestMark } }
       : {}),

@@ -38,6 +38,8 @@ export interface BenchCardInput {
   readonly notes: string;
   /** What goes onto the box, told on the card of its last piece; nothing if left out. */
   readonly dressed?: DressingsOfBox;
+  /** Care with what goes inside, told on the card of its last piece. */
+  readonly cautions?: readonly string[];
   readonly stamp: PrintStamp;
 }
 
@@ -105,8 +107,19 @@ function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
     ...(input.dressed && card === input.cards.at(-1)
       ? [ruleBlock(widthMm), space(4), ...dressingBlocks(input.dressed, ruler, widthMm)]
       : []),
+    ...(card === input.cards.at(-1) ? careBlocks(input.cautions ?? [], widthMm) : []),
     ruleBlock(widthMm),
     notesAndBars(widthMm),
+  ];
+}
+
+/** The usual words of care for what is given. */
+function careBlocks(cautions: readonly string[], widthMm: number): Block[] {
+  if (cautions.length === 0) return [];
+  return [
+    keepNext(textBlock('Take care', { widthMm, sizeMm: TYPE_MM.heading, bold: true })),
+    space(2),
+    ...cautions.flatMap((caution) => [textBlock(caution, { widthMm, sizeMm: TYPE_MM.body }), space(2)]),
   ];
 }
 

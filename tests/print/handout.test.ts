@@ -1,6 +1,6 @@
 import jsQr from 'jsqr';
 import { describe, expect, it } from 'vitest';
-import { codeOf, handoutContent, pdfOf, printHandout } from '../../src/print';
+import { codeOf, handoutContent, pdfOf, printBenchCard, printHandout } from '../../src/print';
 import { inputOf, TIP } from './handout-input';
 import { openTop, PAPERS } from './printed-boxes';
 import { fonts, readPdf } from './read-pdf';
@@ -31,6 +31,31 @@ describe('the handout on paper', () => {
       { what: 'Card', size: '11 × 4½ in', otherSize: 'full 279 × full 114 mm' },
     ]);
     expect(handoutContent(inputOf(openTop)).effort).toContain('5 minutes');
+  });
+});
+
+describe('the bench card', () => {
+  it('tells the care that goes with what is inside, on the card of the last piece', () => {
+    const { cards, net, stamp, ruler } = inputOf(openTop);
+    const given = {
+      recipeName: 'Seed box',
+      styleName: openTop.name,
+      inside: net.inside,
+      cards,
+      faceUp: 'inside',
+      grain: null,
+      ruler,
+      paper: 'a4',
+      notes: '',
+      stamp,
+    } as const;
+    const textOf = (cautions: readonly string[]) =>
+      printBenchCard({ ...given, cautions })
+        .pages.flatMap(({ marks }) => marks)
+        .flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))
+        .join(' ');
+    expect(textOf(['Wrap food first.'])).toContain('Take care Wrap food first.');
+    expect(textOf([])).not.toContain('Take care');
   });
 });
 
