@@ -26,13 +26,13 @@ try {
   const pages = page.getByRole('navigation', { name: 'Pages of this workbook' });
   await pages.waitFor();
   await page.waitForTimeout(12_000); // the notice that the demo was read in goes by itself
-  for (const name of ['Box', 'Sheets', 'Shopping', 'Bench']) {
+  for (const name of ['Box', 'Marks', 'Dressing', 'Sheets', 'Shopping', 'Bench', 'Handout']) {
     await pages.getByRole('link', { name: new RegExp(`^${name}`) }).click();
     await page.waitForTimeout(900);
     await page.screenshot({ path: `${folder}/${name.toLowerCase()}.png` });
   }
   await page.goto('http://127.0.0.1:4175/#/new');
-  await page.waitForTimeout(1500);
+  await page.waitForTimeout(4000);
   await page.screenshot({ path: `${folder}/styles.png` });
 } finally {
   await launched.close();
