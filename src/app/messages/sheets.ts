@@ -75,7 +75,6 @@ export const sheetsMessages: SheetsWords = {
   nestBusy: 'Trying to lay one more',
   nestCancel: 'Stop here',
   noGain: 'No better way was found than the trimmer’s own.',
-  nestPdf: 'Sheet at true size',
   nestCaution:
     'Blades cut fingers: cut away from your hand, on a mat, and keep the guard on a machine’s blade closed.',
   sheetsOf: (sheets, paper) => `${plural(sheets, 'sheet')} of ${paper}`,

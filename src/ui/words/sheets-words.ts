@@ -68,7 +68,6 @@ export type SheetsWords = Texts<
   | 'nestBusy'
   | 'nestCancel'
   | 'noGain'
-  | 'nestPdf'
   | 'nestCaution'
 > & {
   readonly sheetsOf: (sheets: number, paper: string) => string;
