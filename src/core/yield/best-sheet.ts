@@ -2,6 +2,7 @@ import { ticks } from '../units/ticks';
 import { solveFreeKnapsack, solveLimitedKnapsack } from './knapsack/solve-knapsack';
 import { layTree } from './layout';
 import type { CuttingProblem } from './problem/cutting-problem';
+import { holdsNoMore, mostByDiscounts } from './proof/check-best-sheet';
 import { Effort, type EffortLimits } from './stock/effort';
 import type { Layout } from './types';
 
@@ -21,7 +22,10 @@ export interface BestSheetPlan {
   readonly layout: Layout;
 }
 
-/** The most worth of one sheet by edge-to-edge cuts, how to cut it, and a bound: exact where no part is limited. Whole units of any length. */
+/**
+ * The most worth of one sheet by edge-to-edge cuts, how to cut it, and a bound that code which shares nothing with the search has counted
+ * again: the worth itself if that comes out in time. Whole units of any length.
+ */
 export function fillBestSheet(
   sheet: { readonly across: number; readonly up: number },
   parts: readonly WorthPart[],
@@ -40,9 +44,12 @@ export function fillBestSheet(
     longestCut: null,
     stages: 'free',
   };
+  const { seconds = 5, now, shouldStop = () => false } = limits;
+  const deadline = now === undefined ? Number.POSITIVE_INFINITY : now() + seconds * 1000;
+  const isOver = (): boolean => shouldStop() || (now !== undefined && now() > deadline);
   const worths = parts.map(({ worth }) => worth);
   const free = parts.every(({ most }) => most === null);
-  const { value, tree, bound } = free
+  const { value, tree, discounts, bound } = free
     ? solveFreeKnapsack(problem, worths)
     : solveLimitedKnapsack(problem, worths, new Effort(limits));
   const laid = layTree(
@@ -53,5 +60,7 @@ export function fillBestSheet(
       return { part: { id, across: ticks(across), up: ticks(up), count: 1, grain: 'free' }, turned: null };
     },
   );
-  return { worth: value, bound, layout: { sheets: 1, ...laid } };
+  const counted = mostByDiscounts(sheet, parts, turns, discounts);
+  const holds = counted <= value || (bound <= value && holdsNoMore(sheet, parts, turns, value, discounts, isOver)); // biome-ignore format: one line
+  return { worth: value, bound: holds ? value : counted, layout: { sheets: 1, ...laid } };
 }

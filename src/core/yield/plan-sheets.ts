@@ -31,8 +31,9 @@ export function planSheets(
   options: PlanOptions = {},
 ): SheetPlan {
   const sheet = layProblem(parts, paper, tool);
+  const isOver = patienceOf(options);
   const holds = (plan: SheetPlan): boolean =>
-    plan.proof === null || checkBound(plan.proof, parts, paper, tool, plan.unplaced) === null;
+    plan.proof === null || checkBound(plan.proof, parts, paper, tool, plan.unplaced, isOver) === null;
   const write = (plan: StockPlan, lay: LayUse): SheetPlan => {
     const layouts = nameParts(plan.uses, sheet).map(lay);
     const written = writePlan(plan, layouts, writeProof(plan, sheet), sheet, paper);
@@ -48,6 +49,13 @@ export function planSheets(
   const easiest = new EasiestCuts(sheet, paper, tool);
   const handWork = effort.atMost(HAND_STEPS);
   return write(best, (use) => easiest.lay(use, handWork));
+}
+
+/** A proof by cases that takes longer to count than a fifth of the time allowed is let go. */
+function patienceOf({ seconds = 5, now, shouldStop = () => false }: PlanOptions): () => boolean {
+  if (now === undefined) return shouldStop;
+  const end = now() + seconds * 1200;
+  return () => shouldStop() || now() > end;
 }
 
 const withoutBound = (plan: SheetPlan): SheetPlan => ({

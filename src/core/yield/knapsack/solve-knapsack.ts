@@ -14,13 +14,15 @@ export interface BestSheet {
   readonly value: number;
   readonly tree: PatternTree | null;
   readonly bound: number;
+  /** Discounts on scarce items by which a bound is quickest to count. */
+  readonly discounts: readonly number[];
 }
 
 /** The most worth of one sheet when every item may be cut any number of times: exact. */
 export function solveFreeKnapsack(problem: CuttingProblem, values: readonly number[]): BestSheet {
   const table = layTable(layGrid(problem));
   const value = fillTable(table, values);
-  return { value, tree: readSheet(table, values), bound: value };
+  return { value, tree: readSheet(table, values), bound: value, discounts: values.map(() => 0) };
 }
 
 /** The most worth of one sheet with at most the demand of each item. Values are whole numbers. Free stages, any tool length. */
@@ -51,7 +53,7 @@ export function solveLimitedKnapsack(
     return Math.floor(free + 1e-6) <= best.value || effort.isSpent();
   });
   const ceiling = Math.floor(bound + 1e-6);
-  if (ceiling <= best.value) return { ...best, bound: best.value };
+  if (ceiling <= best.value) return { ...best, bound: best.value, discounts };
   const none = values.map(() => 0);
   const question = {
     sizes: layBlockSizes(problem),
@@ -63,7 +65,7 @@ export function solveLimitedKnapsack(
   };
   const answer = buildBlocks(question, effort);
   if (answer.best !== null) best = { value: Math.round(answer.best.value), tree: answer.best.tree };
-  return { ...best, bound: answer.complete ? best.value : ceiling };
+  return { ...best, bound: answer.complete ? best.value : ceiling, discounts };
 }
 
 /** Demands no larger than what one sheet could ever hold by area. */

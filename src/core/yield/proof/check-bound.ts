@@ -1,11 +1,12 @@
 import type { BoundProof, CaseProof, CuttingTool, SheetPaper, SheetPart } from '../types';
 import { checkCases } from './check-cases';
-import { groupParts, listLayouts } from './list-layouts';
+import { groupParts } from './group-parts';
+import { listLayouts } from './list-layouts';
 import { mostPoints } from './most-points';
 
 /**
  * Whether a bound follows from its points, all in whole numbers: no sheet holds more than `most`, and the parts that fit at all are worth
- * more than one sheet less than `sheets` could hold. Answers what is wrong, or null.
+ * more than one sheet less than `sheets` could hold. Answers what is wrong, or null; stopped, a proof by cases does not pass.
  */
 export function checkBound(
   proof: BoundProof,
@@ -13,6 +14,7 @@ export function checkBound(
   paper: SheetPaper,
   tool: CuttingTool,
   unplaced: readonly string[] = [],
+  shouldStop: () => boolean = () => false,
 ): string | null {
   const placed = parts.filter(({ id }) => !unplaced.includes(id));
   const most = mostPoints(proof.points, placed, paper, tool);
@@ -21,7 +23,8 @@ export function checkBound(
     (sum, { id, count }) => sum + BigInt(proof.points[id] ?? 0) * BigInt(count),
     0n,
   );
-  if (proof.cases !== undefined) return checkByCases(proof, proof.cases, placed, paper, tool, total);
+  if (proof.cases !== undefined)
+    return checkByCases(proof, proof.cases, placed, paper, tool, total, shouldStop);
   if (total <= BigInt(proof.most) * BigInt(proof.sheets - 1))
     return `${total} points need no ${proof.sheets} sheets of ${proof.most}`;
   return null;
@@ -35,6 +38,7 @@ function checkByCases(
   paper: SheetPaper,
   tool: CuttingTool,
   total: bigint,
+  shouldStop: () => boolean,
 ): string | null {
   const { left, right, near, far } = paper.squaring;
   const width = paper.across - left - right + tool.kerf;
@@ -45,8 +49,9 @@ function checkByCases(
   const least = total - BigInt(most) * BigInt(sheets - 2);
   if (least !== BigInt(cases.least)) return `a layout needs ${least} points, the proof says ${cases.least}`;
   const groups = groupParts(placed, paper, tool.kerf, points);
-  const layouts = listLayouts(groups, width, height, cases.least);
-  if (layouts === null) return 'more layouts than can be counted';
+  const asked = [{ points: groups.map((group) => group.points), least: cases.least }];
+  const layouts = listLayouts(groups, width, height, asked, shouldStop);
+  if (layouts === null) return 'more layouts than can be counted now';
   if (layouts.length !== cases.layouts) return `${layouts.length} layouts, the proof says ${cases.layouts}`;
   return checkCases(cases, groups, layouts, sheets - 1);
 }

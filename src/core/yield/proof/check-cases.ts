@@ -1,5 +1,6 @@
 import type { CaseProof, CaseTree } from '../types';
-import type { Content, PartGroup } from './list-layouts';
+import type { PartGroup } from './group-parts';
+import type { Content } from './list-layouts';
 
 /** What a case leaves open: parts still to be cut, sheets for them, and layouts that may be used only so often from here on. */
 interface Open {

@@ -1,74 +1,129 @@
-import type { SheetPaper, SheetPart } from '../types';
-
-/** Parts that may stand for one another: equal sizes, equal freedom, equal points. */
-export interface PartGroup {
-  readonly ids: readonly string[];
-  /** Wanted of all of them together. */
-  readonly count: number;
-  readonly points: number;
-  readonly lies: readonly { readonly across: number; readonly up: number }[];
-}
-
-/** Groups of the parts, from the parts and the paper alone; sizes with one kerf added. */
-export function groupParts(
-  parts: readonly SheetPart[],
-  paper: SheetPaper,
-  kerf: number,
-  points: Readonly<Record<string, number>>,
-): PartGroup[] {
-  const groups = new Map<string, PartGroup>();
-  for (const part of parts) {
-    if (part.count <= 0) continue;
-    const [a, b] = [part.across + kerf, part.up + kerf];
-    const free = part.grain === 'free' || paper.grain === 'none';
-    const straight = free || part.grain === paper.grain;
-    const lies = [...(straight ? [[a, b]] : []), ...(free || !straight ? [[b, a]] : [])];
-    const key = `${lies.map(String).sort().join(' ')} for ${points[part.id] ?? 0}`;
-    const known = groups.get(key);
-    groups.set(key, {
-      ids: [...(known?.ids ?? []), part.id],
-      count: (known?.count ?? 0) + part.count,
-      points: points[part.id] ?? 0,
-      lies: lies.map(([across = 0, up = 0]) => ({ across, up })),
-    });
-  }
-  return [...groups.values()];
-}
+import type { PartGroup } from './group-parts';
 
 /** Contents of one sheet by group. */
 export type Content = readonly number[];
 
 const TOO_MANY = 20_000; // Contents of one size of piece; beyond this the checker gives up, and the bound with it.
 
+/** Contents are asked for at least so many of these points by group. */
+export interface Asked {
+  readonly points: readonly number[];
+  readonly least: number;
+}
+
+/** The grid of sizes of piece that matter, and the ways to cut each in two. */
+interface Pieces {
+  readonly columns: number;
+  readonly rows: number;
+  readonly acrossCuts: readonly Cuts[];
+  readonly upCuts: readonly Cuts[];
+  readonly singles: readonly { readonly group: number; readonly column: number; readonly row: number }[];
+}
+
+/** Pairs of places, one after another. */
+type Cuts = Int32Array;
+
 /**
- * Every content of at least `least` points that edge-to-edge cuts get out of one sheet, copies beyond what is wanted not counted, leaving out
- * what is part of another; null: too many. From the whole sheet down it is worked out what each size of piece must hold at least, then from
- * the smallest up what it can hold. Shares no line with the solver.
+ * Every content that meets all that is asked and that edge-to-edge cuts get out of one sheet, copies beyond what is wanted not counted,
+ * leaving out what is part of another; null: too many, or stopped. From the whole sheet down it is worked out what each size of piece must
+ * hold at least, then from the smallest up what it can hold. Points are never below 0. Shares no line with the solver.
  */
 export function listLayouts(
   groups: readonly PartGroup[],
   width: number,
   height: number,
-  least: number,
+  asked: readonly Asked[],
+  shouldStop: () => boolean = () => false,
 ): Content[] | null {
-  const widths = lengthsOf(groups.flatMap(({ lies }) => lies.map(({ across }) => across)), width); // biome-ignore format: one line
-  const heights = lengthsOf(groups.flatMap(({ lies }) => lies.map(({ up }) => up)), height); // biome-ignore format: one line
-  const [columns, rows] = [widths.length, heights.length];
-  const acrossCuts = widths.map((length) => cutsOf(widths, length));
-  const upCuts = heights.map((length) => cutsOf(heights, length));
-  const singles = groups.flatMap(({ lies }, group) =>
-    lies.map((lie) => ({ group, column: firstHolding(widths, lie.across), row: firstHolding(heights, lie.up) })),
-  ); // biome-ignore format: one chain
-  const best = new Float64Array(columns * rows);
+  const pieces = layPieces(groups, width, height);
+  const needs = asked.map((one) => askOfPieces(one, pieces));
+  const { columns, rows, acrossCuts, upCuts, singles } = pieces;
+  const held: (Content[] | undefined)[] = [];
   for (let i = 1; i < columns; i++)
     for (let j = 1; j < rows; j++) {
-      let most = 0;
+      const at = i * rows + j;
+      if (needs.some(({ need, best }) => need[at]! > best[at]!)) continue;
+      if (shouldStop()) return null;
+      const floors = asked.map(({ points }, k) => ({ points, least: needs[k]!.need[at]! }));
+      const gather = new Contents(groups, floors);
       for (const { group, column, row } of singles)
-        if (column <= i && row <= j) most = Math.max(most, groups[group]!.points);
-      for (const [a, b] of acrossCuts[i]!) most = Math.max(most, best[a * rows + j]! + best[b * rows + j]!);
-      for (const [a, b] of upCuts[j]!) most = Math.max(most, best[i * rows + a]! + best[i * rows + b]!);
-      best[i * rows + j] = most;
+        if (column <= i && row <= j) gather.add(groups.map((_, other) => (other === group ? 1 : 0)));
+      const [across, up] = [acrossCuts[i]!, upCuts[j]!];
+      for (let cut = 0; cut < across.length; cut += 2)
+        gather.join(held[across[cut]! * rows + j], held[across[cut + 1]! * rows + j]);
+      for (let cut = 0; cut < up.length; cut += 2)
+        gather.join(held[i * rows + up[cut]!], held[i * rows + up[cut + 1]!]);
+      const contents = gather.largest();
+      if (contents === null) return null;
+      held[at] = contents;
     }
+  return held[columns * rows - 1] ?? [];
+}
+
+/** The most of these points by group that one sheet holds if nothing is scarce. */
+export function mostOfSheet(
+  groups: readonly PartGroup[],
+  width: number,
+  height: number,
+  points: readonly number[],
+): number {
+  return bestOfPieces(points, layPieces(groups, width, height)).at(-1) ?? 0;
+}
+
+function layPieces(groups: readonly PartGroup[], width: number, height: number): Pieces {
+  const lies = groups.flatMap((group, at) => group.lies.map((lie) => ({ ...lie, group: at })));
+  const widths = lengthsOf(lies.map(({ across }) => across), width); // biome-ignore format: one line
+  const heights = lengthsOf(lies.map(({ up }) => up), height); // biome-ignore format: one line
+  return {
+    columns: widths.length,
+    rows: heights.length,
+    acrossCuts: widths.map((length) => cutsOf(widths, length)),
+    upCuts: heights.map((length) => cutsOf(heights, length)),
+    singles: lies
+      .filter(({ across, up }) => across <= width && up <= height)
+      .map(({ group, across, up }) => ({
+        group,
+        column: firstHolding(widths, across),
+        row: firstHolding(heights, up),
+      }))
+      .filter(({ column, row }) => column < widths.length && row < heights.length),
+  };
+}
+
+/** The most of these points that each piece can hold if nothing is scarce. */
+function bestOfPieces(
+  points: readonly number[],
+  { columns, rows, acrossCuts, upCuts, singles }: Pieces,
+): Float64Array {
+  const best = new Float64Array(columns * rows);
+  for (const { group, column, row } of singles)
+    best[column * rows + row] = Math.max(best[column * rows + row]!, points[group]!);
+  for (let i = 1; i < columns; i++) {
+    const [here, before] = [i * rows, (i - 1) * rows];
+    for (let j = 1; j < rows; j++) best[here + j] = Math.max(best[here + j]!, best[before + j]!);
+    const across = acrossCuts[i]!;
+    for (let cut = 0; cut < across.length; cut += 2) {
+      const [a, b] = [across[cut]! * rows, across[cut + 1]! * rows];
+      for (let j = 1; j < rows; j++) best[here + j] = Math.max(best[here + j]!, best[a + j]! + best[b + j]!);
+    }
+    for (let j = 1; j < rows; j++) {
+      let most = Math.max(best[here + j]!, best[here + j - 1]!);
+      const up = upCuts[j]!;
+      for (let cut = 0; cut < up.length; cut += 2)
+        most = Math.max(most, best[here + up[cut]!]! + best[here + up[cut + 1]!]!);
+      best[here + j] = most;
+    }
+  }
+  return best;
+}
+
+/** That, and the least that each piece must hold for the sheet to hold what is asked. */
+function askOfPieces(
+  { points, least }: Asked,
+  pieces: Pieces,
+): { readonly best: Float64Array; readonly need: Float64Array } {
+  const { columns, rows, acrossCuts, upCuts } = pieces;
+  const best = bestOfPieces(points, pieces);
   const need = new Float64Array(columns * rows).fill(Number.POSITIVE_INFINITY);
   need[need.length - 1] = least;
   const ask = (at: number, other: number, wanted: number): void => {
@@ -79,47 +134,37 @@ export function listLayouts(
     for (let j = rows - 1; j > 0; j--) {
       const wanted = need[i * rows + j]!;
       if (wanted > best[i * rows + j]!) continue;
-      for (const [a, b] of acrossCuts[i]!) ask(a * rows + j, b * rows + j, wanted);
-      for (const [a, b] of upCuts[j]!) ask(i * rows + a, i * rows + b, wanted);
+      const [across, up] = [acrossCuts[i]!, upCuts[j]!];
+      for (let cut = 0; cut < across.length; cut += 2)
+        ask(across[cut]! * rows + j, across[cut + 1]! * rows + j, wanted);
+      for (let cut = 0; cut < up.length; cut += 2) ask(i * rows + up[cut]!, i * rows + up[cut + 1]!, wanted);
     }
-  const held: (Content[] | undefined)[] = [];
-  for (let i = 1; i < columns; i++)
-    for (let j = 1; j < rows; j++) {
-      const at = i * rows + j;
-      if (need[at]! > best[at]!) continue;
-      const gather = new Contents(groups, need[at]!);
-      for (const { group, column, row } of singles)
-        if (column <= i && row <= j) gather.add(groups.map((_, other) => (other === group ? 1 : 0)));
-      for (const [a, b] of acrossCuts[i]!) gather.join(held[a * rows + j], held[b * rows + j]);
-      for (const [a, b] of upCuts[j]!) gather.join(held[i * rows + a], held[i * rows + b]);
-      const contents = gather.largest();
-      if (contents === null) return null;
-      held[at] = contents;
-    }
-  return held[columns * rows - 1] ?? [];
+  return { best, need };
 }
 
 /** Contents of one size of piece as they are met. */
 class Contents {
   private readonly met = new Map<string, Content>();
   private readonly groups: readonly PartGroup[];
-  private readonly need: number;
+  private readonly floors: readonly Asked[];
 
-  constructor(groups: readonly PartGroup[], need: number) {
+  constructor(groups: readonly PartGroup[], floors: readonly Asked[]) {
     this.groups = groups;
-    this.need = need;
+    this.floors = floors;
   }
 
   add(content: Content): void {
-    if (this.met.size > TOO_MANY || this.pointsOf(content) < this.need) return;
+    if (this.met.size > TOO_MANY || !this.floors.every((floor) => reaches(content, floor))) return;
     this.met.set(content.join(), content);
   }
 
   join(first: readonly Content[] = [], second: readonly Content[] = []): void {
     for (const a of first) this.add(a);
     for (const b of second) this.add(b);
-    for (const a of first)
+    for (const a of first) {
+      if (this.met.size > TOO_MANY) return;
       for (const b of second) this.add(this.groups.map(({ count }, i) => Math.min(count, a[i]! + b[i]!)));
+    }
   }
 
   /** Without those that are part of another; null if there are too many. */
@@ -132,12 +177,12 @@ class Contents {
       if (!kept.some((other) => content.every((count, i) => count <= other[i]!))) kept.push(content);
     return kept;
   }
+}
 
-  private pointsOf(content: Content): number {
-    let sum = 0;
-    for (const [i, count] of content.entries()) sum += count * this.groups[i]!.points;
-    return sum;
-  }
+function reaches(content: Content, { points, least }: Asked): boolean {
+  let sum = 0;
+  for (const [i, count] of content.entries()) sum += count * points[i]!;
+  return sum >= least;
 }
 
 /** Sums of lengths that matter: what remains, rounded down to a sum, when a sum is taken off the span. */
@@ -167,7 +212,9 @@ const firstHolding = (lengths: readonly number[], size: number): number => {
 };
 
 /** Ways to cut a length in two, each half rounded down, the smaller first. */
-const cutsOf = (lengths: readonly number[], length: number): (readonly [number, number])[] =>
-  lengths.flatMap((first, at) =>
-    at > 0 && 2 * first <= length ? [[at, lastWithin(lengths, length - first)] as const] : [],
-  );
+function cutsOf(lengths: readonly number[], length: number): Cuts {
+  const pairs: number[] = [];
+  for (let at = 1; at < lengths.length && 2 * lengths[at]! <= length; at++)
+    pairs.push(at, lastWithin(lengths, length - lengths[at]!));
+  return Int32Array.from(pairs);
+}

@@ -133,6 +133,8 @@ function sweep(
   const { widths, heights, reach, limited } = search;
   const table: Float64Array[] = [];
   const share = limited ? 1 : 2;
+  // What remains of each height beside each first piece, worked out once.
+  const remains = level ? heights.map((height) => Int32Array.from(heights.filter((first, k) => k > 0 && share * first <= height && first < height), (first) => roundDown(heights, height - first))) : []; // biome-ignore format: one line
   for (const [i, width] of widths.entries()) {
     const column = Float64Array.from(below[i]!);
     table.push(column);
@@ -145,12 +147,10 @@ function sweep(
       }
     }
     if (!level || width > reach) continue;
-    for (const [j, height] of heights.entries()) {
+    for (const [j, others] of remains.entries()) {
       let most = column[j]!;
-      for (let first = 1; first < j && share * heights[first]! <= height; first++) {
-        const other = roundDown(heights, height - heights[first]!);
-        most = Math.max(most, column[first]! + column[other]!);
-      }
+      for (let at = 0; at < others.length; at++)
+        most = Math.max(most, column[at + 1]! + column[others[at]!]!);
       column[j] = most;
     }
   }
