@@ -39,12 +39,20 @@ export function nameParts(uses: readonly PatternUse[], { kinds, problem }: Sheet
       const dealt = pattern.counts.map((count, item) => deal(left[item] ?? [], count));
       const same = Math.min(sheets - done, ...dealt.map(({ repeats }) => repeats));
       for (const { take } of dealt) take(same);
-      named.push({ tree: pattern.tree, sheets: same, names: dealt.map((deal) => deal.names) });
+      const names = dealt.map((deal) => deal.names);
+      const last = named.at(-1);
+      // A deal that runs out of what is wanted goes on with surplus of the same name: the same layout to the hands.
+      if (done > 0 && last !== undefined && sameNames(last.names, names))
+        named[named.length - 1] = { ...last, sheets: last.sheets + same };
+      else named.push({ tree: pattern.tree, sheets: same, names });
       done += same;
     }
   }
   return named;
 }
+
+const sameNames = (a: NamedUse['names'], b: NamedUse['names']): boolean =>
+  a.every((names, item) => names.every(({ part }, i) => part.id === b[item]?.[i]?.part.id));
 
 /** A part and how many of it are still to be named. */
 interface OpenPart {
