@@ -2,15 +2,18 @@
 export const faultsOfUnits = (report) =>
   report.testResults.flatMap((file) => file.assertionResults).flatMap(({ meta }) => meta?.fault ?? []);
 
-/** The faults that a report of the browser tests tells of: notes on its results. */
+/** The faults that a report of the browser tests tells of: notes on its results. A try that lost too much counts, even where the next one did not. */
 export function faultsOfBrowser({ suites = [] }) {
   const specsOf = (suite) => [...(suite.specs ?? []), ...(suite.suites ?? []).flatMap(specsOf)];
   return suites
     .flatMap(specsOf)
     .flatMap(({ tests }) => tests)
-    .flatMap(({ annotations = [] }) => annotations)
-    .filter(({ type }) => type === 'fault')
-    .map(({ description }) => JSON.parse(description));
+    .flatMap(({ results }) => {
+      const tries = results.map(({ annotations = [] }) =>
+        annotations.filter(({ type }) => type === 'fault').map(({ description }) => JSON.parse(description)),
+      );
+      return tries.find((told) => told.some(({ lost, goal }) => lost > goal)) ?? tries.at(-1) ?? [];
+    });
 }
 
 /** Faults as lines of a table: fault, tries, lost, goal; tests of one fault are added up. */
