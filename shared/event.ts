@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { cents, count, handAct, id, name, note, percent, row, whole } from './fields';
+import { cents, count, example, handAct, id, name, note, percent, row, whole } from './fields';
 
 export const eventLine = z.strictObject({
   id,
@@ -100,6 +100,7 @@ export const favorEvent = z.strictObject({
   asking: asking.optional(),
   run: run.optional(),
   bought: z.array(bought).max(2000).optional(),
+  example,
 });
 
 export type EventLine = z.infer<typeof eventLine>;

@@ -35,5 +35,8 @@ export const row = {
   changedAt: z.iso.datetime(),
 };
 
+/** Came with the app to be looked at: stays as it is until the maker makes it hers. */
+export const example = z.literal(true).optional();
+
 /** A whole share of a hundred. */
 export const percent = whole(0, 100);

@@ -9,6 +9,8 @@ export const settings = z.strictObject({
   currency: z.string().regex(/^[A-Z]{3}$/),
   /** An offcut is worth keeping if its shorter side is at least so long. */
   usableOffcutMm: lengthMm.optional(),
+  /** The first hints were read or put away. */
+  hintsSeen: z.literal(true).optional(),
 });
 export type Settings = z.infer<typeof settings>;
 

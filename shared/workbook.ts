@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { contents } from './contents';
 import { dressing } from './dressing';
 import { favorEvent } from './event';
-import { id, name, note, row, symbolName, whole } from './fields';
+import { example, id, name, note, row, symbolName, whole } from './fields';
 import { handout, photo } from './handout';
 import { lengthMm } from './lengths';
 import { paper, supply, tool } from './stock';
@@ -45,6 +45,7 @@ export const recipe = z.strictObject({
   /** A net of the maker's own as FOLD text; the style is then `own-net`. */
   ownNet: z.string().max(1_000_000).optional(),
   handout: handout.optional(),
+  example,
 });
 
 export const workbookFile = z.strictObject({

@@ -29,6 +29,7 @@ function NoticeSlip({ notice }: { notice: Notice }) {
   const words = useWords();
   const dismiss = useWorkbook((state) => state.dismiss);
   const undo = useWorkbook((state) => state.undo);
+  const makeMine = useWorkbook((state) => state.makeMine);
   const passing = notice.code === 'deleted' || notice.code === 'imported';
   useEffect(() => {
     if (!passing) return;
@@ -47,6 +48,11 @@ function NoticeSlip({ notice }: { notice: Notice }) {
           }}
         >
           {words.frame.undo}
+        </Button>
+      )}
+      {notice.code === 'exampleStays' && (
+        <Button tone="act" onClick={makeMine}>
+          {words.frame.makeMine}
         </Button>
       )}
       <IconButton label={words.frame.dismiss} icon={<X />} onClick={() => dismiss(notice.key)} />

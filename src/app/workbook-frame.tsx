@@ -5,6 +5,7 @@ import type { OpenWorkbook } from '../ui/open-workbook';
 import { PageStrip } from '../ui/page-strip';
 import { type PageName, RECIPE_PAGES } from '../ui/pages';
 import { PageWordsProvider, useWords } from '../ui/words';
+import { ExampleBand } from './example-band';
 import { useOpenWorkbook } from './open-workbook';
 import { PageNotFound } from './page-broken';
 import { englishPages } from './page-messages';
@@ -30,6 +31,7 @@ export function WorkbookFrame() {
         {RECIPE_PAGES.includes(page) && <RecipesOfEvent open={open} page={page} />}
         <Suspense fallback={<div className="page-opening" aria-busy="true" />}>
           <PageWordsProvider value={englishPages}>
+            <ExampleBand event={open.event} recipe={open.recipe} />
             <Outlet context={open} />
           </PageWordsProvider>
         </Suspense>

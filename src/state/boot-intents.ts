@@ -44,6 +44,7 @@ export function bootIntents(shop: Workshop): BootIntents {
       else shop.saver.stop(event.fault);
     });
     shop.set({
+      fresh: Object.keys(notes).length === 0 && !loss && isBare(rows) && quarantined.length === 0,
       rows: shelf,
       quarantined,
       settings: readSettings(notes['settings']),
@@ -91,6 +92,9 @@ export function bootIntents(shop: Workshop): BootIntents {
     },
   };
 }
+
+const isBare = (rows: object): boolean =>
+  Object.values(rows).every((table: { length: number }) => table.length === 0);
 
 /** Whether today's schema reads all of a draft; a draft it does not read stays where it is. */
 const isReadable = ({ changes }: Draft): boolean => changes.every(({ table, row }) => readRow(table, row).ok);

@@ -26,11 +26,18 @@ function withAllItNeeds(shelf: Shelf, first: RowKey): Shelf {
     const row: AnyRow | null = rowAt(shelf, key);
     if (!row || seen.has(keyText(key))) continue;
     seen.add(keyText(key));
-    needed = withRow(needed, key, row);
+    needed = withRow(needed, key, handedOn(row));
     waiting.push(...referencesOf(row));
     if (key.table === 'recipes') waiting.push(...photosOf(shelf, key.id));
   }
   return needed;
+}
+
+/** What is an example here is anybody's own where it is read in. */
+function handedOn(row: AnyRow): AnyRow {
+  if (!('example' in row)) return row;
+  const { example: _, ...own } = row;
+  return own;
 }
 
 const photosOf = (shelf: Shelf, recipeId: string): RowKey[] =>

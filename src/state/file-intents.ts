@@ -1,4 +1,4 @@
-import { readRow } from '../../shared/tables';
+import { type AnyRow, readRow, type TableName } from '../../shared/tables';
 import { fileOf } from './export-file';
 import { compareRows } from './field-changes';
 import { planImport } from './import-plan';
@@ -12,6 +12,7 @@ type FileIntents = Pick<
   WorkbookIntents,
   | 'planImport'
   | 'importPlanned'
+  | 'placeExample'
   | 'exportFile'
   | 'noteBackup'
   | 'listBin'
@@ -49,6 +50,16 @@ export function fileIntents(shop: Workshop): FileIntents {
       if (added.length === 0) return;
       const changes = added.map(({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row }));
       if (shop.take('Import', changes)) shop.notify('imported', `${added.length}`);
+      void shop.saver.keepNow();
+    },
+
+    placeExample(plan) {
+      const looked = (row: AnyRow, table: TableName): AnyRow =>
+        table === 'events' || table === 'recipes' ? { ...row, example: true } : row;
+      const added = plan.rows.filter(({ fate }) => fate !== 'same');
+      shop.place(
+        added.map(({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row: looked(row, table) })),
+      );
       void shop.saver.keepNow();
     },
 

@@ -12,6 +12,8 @@ const NOT_THERE: Refusals = [
   { code: 'missing-field', path: 'id', found: 'nothing', expected: 'a row that is there' },
 ];
 
+const isExample = (row: AnyRow): boolean => 'example' in row && row.example === true;
+
 type RowIntents = Pick<
   WorkbookIntents,
   | 'edit'
@@ -21,6 +23,7 @@ type RowIntents = Pick<
   | 'createEvent'
   | 'duplicate'
   | 'remove'
+  | 'makeMine'
   | 'undo'
   | 'redo'
   | 'changeSettings'
@@ -32,7 +35,8 @@ export function rowIntents(shop: Workshop): RowIntents {
   function create<T extends TableName>(table: T, content: Content<T>, label: string): Made {
     const now = isoTime(shop.ports.now());
     const id = shop.ports.newId();
-    const reading = readRow(table, { ...content, id, rev: 0, createdAt: now, changedAt: now });
+    const { example: _, ...own }: Record<string, unknown> = content;
+    const reading = readRow(table, { ...own, id, rev: 0, createdAt: now, changedAt: now });
     if (!reading.ok) return reading;
     shop.take(label, [{ table, id, do: 'add', row: reading.row }]);
     return { ok: true, id };
@@ -46,6 +50,7 @@ export function rowIntents(shop: Workshop): RowIntents {
   ): Refusals {
     const before = shop.state.rows[table].get(id);
     if (!before) return NOT_THERE;
+    if (isExample(before)) return stays(before.name);
     const reading = readRow(table, change(before));
     if (!reading.ok) return reading.refusals;
     const fields = compareRows(before, reading.row);
@@ -58,12 +63,19 @@ export function rowIntents(shop: Workshop): RowIntents {
     for (const { table, id, change } of edits) {
       const before = shop.state.rows[table].get(id);
       if (!before) return NOT_THERE;
+      if (isExample(before)) return stays(before.name);
       const reading = readRow(table, (change as (row: AnyRow) => AnyRow)(before));
       if (!reading.ok) return reading.refusals;
       const fields = compareRows(before, reading.row);
       if (fields.length > 0) changes.push({ table, id, do: 'edit', fields });
     }
     if (changes.length > 0) shop.take(label, changes);
+    return [];
+  }
+
+  /** Nothing is wrong with what was typed; the example just keeps its own. */
+  function stays(name: string): Refusals {
+    shop.notify('exampleStays', name);
     return [];
   }
 
@@ -85,6 +97,22 @@ export function rowIntents(shop: Workshop): RowIntents {
     remove(key) {
       const row = rowAt(shop.state.rows, key);
       if (row && shop.take('Delete', [{ ...key, do: 'remove', row }])) shop.notify('deleted', row.name);
+    },
+
+    makeMine() {
+      const { events, recipes } = shop.state.rows;
+      const freed = (table: 'events' | 'recipes', rows: Iterable<AnyRow>): RowChange[] =>
+        [...rows].filter(isExample).map(({ id }) => ({
+          table,
+          id,
+          do: 'edit',
+          fields: [{ at: ['example'], before: true, after: undefined }],
+        }));
+      shop.take('Make it yours', [
+        ...freed('recipes', recipes.values()),
+        ...freed('events', events.values()),
+      ]);
+      shop.set({ notices: shop.state.notices.filter(({ code }) => code !== 'exampleStays') });
     },
 
     undo: () => shop.move('undo'),

@@ -23,7 +23,15 @@ export type Phase =
 /** Something that happened without being asked for, or that can be undone; shown until dismissed. */
 export interface Notice {
   readonly key: number;
-  readonly code: 'deleted' | 'keptBoth' | 'cameBack' | 'stayed' | 'draftRestored' | 'imported' | 'backupDue';
+  readonly code:
+    | 'deleted'
+    | 'keptBoth'
+    | 'cameBack'
+    | 'stayed'
+    | 'draftRestored'
+    | 'imported'
+    | 'backupDue'
+    | 'exampleStays';
   /** The name of the row it is about, or a count. */
   readonly about: string;
 }
@@ -42,6 +50,8 @@ export interface WorkbookData {
   readonly quarantined: readonly Quarantined[];
   readonly notices: readonly Notice[];
   readonly history: History;
+  /** Nothing was ever kept or made in this browser. */
+  readonly fresh: boolean;
 }
 
 /** Reasons why nothing was done; none if it was. */
@@ -88,6 +98,10 @@ export interface WorkbookIntents {
   /** What reading a file in would do; `importPlanned` does it, as one undo step. */
   readonly planImport: (file: WorkbookFile) => ImportPlan;
   readonly importPlanned: (plan: ImportPlan) => void;
+  /** Puts the example on the shelf: no step to undo, and its event and recipes stay as they are until `makeMine`. */
+  readonly placeExample: (plan: ImportPlan) => void;
+  /** What is there as an example becomes the maker's own, as one undo step. */
+  readonly makeMine: () => void;
   /** A recipe or an event with all it needs, or everything; null if there is no such row. */
   readonly exportFile: (
     what: { readonly kind: 'recipe' | 'event'; readonly id: string } | { readonly kind: 'everything' },

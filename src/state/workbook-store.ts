@@ -27,6 +27,7 @@ export function createWorkbookStore(ports: WorkbookPorts): WorkbookStore {
       quarantined: [],
       notices: [],
       history: NO_HISTORY,
+      fresh: false,
       ...rowIntents(shop),
       ...fileIntents(shop),
       ...bootIntents(shop),

@@ -55,9 +55,19 @@ export class Workshop {
     const before = this.state.rows;
     const rows = takeStep(before, step, 'redo', isoTime(at));
     if (!rows) return false;
-    this.set({ rows, history: recordStep(this.state.history, step) });
+    this.set({ rows, history: recordStep(this.state.history, step), fresh: false });
     this.saver.touch(changes, before);
     return true;
+  }
+
+  /** Puts rows on the shelf without a step that could be taken back. */
+  place(changes: readonly RowChange[]): void {
+    const at = this.ports.now();
+    const before = this.state.rows;
+    const rows = takeStep(before, { label: '', changes, at }, 'redo', isoTime(at));
+    if (!rows) return;
+    this.set({ rows, fresh: false });
+    this.saver.touch(changes, before);
   }
 
   /** Takes back the last step, or does the next one again; steps that no longer fit are passed over. */
@@ -77,6 +87,7 @@ export class Workshop {
   }
 
   notify(code: Notice['code'], about: string): void {
+    if (code === 'exampleStays' && this.state.notices.some((notice) => notice.code === code)) return;
     this.set({ notices: [...this.state.notices, { key: ++this.#noticeKey, code, about }] });
   }
 

@@ -24,7 +24,7 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
   };
 
   await page.goto('./');
-  await press(page.getByRole('button', { name: 'Open the demo' }));
+  await press(page.getByRole('button', { name: 'Make it yours' }));
   await press(page.getByRole('link', { name: /^Box/ }));
   await tabTo(page.getByRole('img', { name: /^Net of/ }));
   await page.keyboard.press('+');

@@ -1,4 +1,5 @@
 import { expect, test } from './maker';
+import { shelf } from './pages/shelf';
 import { workbook } from './pages/workbook';
 
 test('styles are found by what they must do, and the wish is kept when she comes back', async ({ page }) => {
@@ -16,11 +17,12 @@ test('styles are found by what they must do, and the wish is kept when she comes
 });
 
 test('a net of her own is asked about its open lines, carded, laid out and counted', async ({ page }) => {
-  await page.goto('./#/');
+  await shelf(page).lookAtDemo();
+  await page.getByRole('link', { name: 'To the shelf' }).click();
   await page.getByRole('button', { name: 'Add a paper' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
   await page.getByRole('button', { name: 'Done' }).click();
-  await page.getByRole('link', { name: 'Start a box of your own' }).click();
+  await page.getByRole('link', { name: 'New box' }).click();
   await page.getByRole('button', { name: 'Bring in a FOLD file' }).waitFor();
   await page.locator('input[type=file]').setInputFiles('tests/fixtures/own-nets/open-cross.fold');
   await expect(page.getByText('2 lines still open.')).toBeVisible();

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, type Page } from '@playwright/test';
 import { test } from './maker';
+import { shelf } from './pages/shelf';
 import { workbook } from './pages/workbook';
 
 /** What the page makes into a file next, whether a viewer shows it or it is saved: its bytes. */
@@ -25,14 +26,15 @@ const size = (page: Page, label: string) => page.getByRole('textbox', { name: la
 test('a maker goes from a new box to a bench card, forty favors and a shopping list, and finds it all tomorrow', async ({
   page,
 }) => {
-  await page.goto('./');
+  await shelf(page).lookAtDemo();
+  await page.getByRole('link', { name: 'To the shelf' }).click();
   await page.getByRole('button', { name: 'Add a paper' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
   await page.getByRole('button', { name: 'Add a pack' }).click();
   await page.getByRole('textbox', { name: 'Price of a pack' }).fill('7.50');
   await page.getByRole('button', { name: 'Done' }).click();
 
-  await page.getByRole('link', { name: 'Start a box of your own' }).click();
+  await page.getByRole('link', { name: 'New box' }).click();
   await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
   await page.getByRole('textbox', { name: 'Name of this recipe' }).fill('Soap box');
   await page.keyboard.press('Enter');
@@ -75,5 +77,5 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await expect(page.getByRole('row', { name: /Cream card, letter/ })).toContainText('$15.00');
   await page.goto('./#/');
   await expect(page.getByRole('link', { name: /^Soap box Open-top box/ })).toBeVisible();
-  await expect(page.getByRole('link', { name: /40 and 4 spares/ })).toBeVisible();
+  await expect(page.getByRole('link', { name: /^Soap box, a batch.*40 and 4 spares/ })).toBeVisible();
 });

@@ -34,6 +34,7 @@ export const frameMessages: FrameWords = {
     blockedRemedy: 'Close the other tabs of this app; this one goes on by itself.',
     acceptLoss: 'Go on with what is here',
     carryOn: 'Work on without keeping',
+    makeMine: 'Make it yours',
     nameOf: { recipe: 'Name of this recipe', event: 'Name of this event' },
     kindOf: { recipe: 'recipe', event: 'event' },
     lossFound: (count) =>
@@ -93,6 +94,8 @@ export const frameMessages: FrameWords = {
     draftRestored: (name) =>
       `The last thing you typed was not kept when the tab closed. It is back${name === '' ? '' : `, in ${name}`}.`,
     imported: (count) => `${plural(Number(count), 'thing')} read in.`,
+    exampleStays: (name) =>
+      `${name} is an example and stays as it is. Make it yours, and everything in it can be changed.`,
     backupDue: () =>
       'It is time for a copy outside this browser: “Save everything to a file”, at the foot of the shelf.',
   },

@@ -5,6 +5,7 @@ import { buyingMessages } from './buying';
 import { contentsMessages } from './contents';
 import { dressingMessages } from './dressing';
 import { eventMessages } from './event';
+import { exampleMessages } from './example';
 import { handoutMessages } from './handout';
 import { marksMessages } from './marks';
 import { hoursMessages, runMessages } from './run';
@@ -24,4 +25,5 @@ export const makingMessages: MakingWords = {
   run: runMessages,
   hours: hoursMessages,
   handout: handoutMessages,
+  example: exampleMessages,
 };

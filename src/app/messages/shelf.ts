@@ -11,6 +11,7 @@ export const shelfMessages: ShelfWords = {
     newEventName: 'New event',
     events: 'Events',
     recipes: 'Boxes',
+    example: 'example',
     noEvents: 'No event yet. An event says how many favors, of which boxes, and when.',
     noRecipes: 'No box yet.',
     noDate: 'no date yet',

@@ -1,44 +1,45 @@
-import { useState } from 'react';
-import { Link, useNavigate, useOutletContext } from 'react-router';
-import { readWorkbook } from '../../../shared/read-workbook';
+import { useEffect, useState } from 'react';
+import { Link } from 'react-router';
 import { styleById } from '../../core/styles';
 import { useWorkbook } from '../../state/use-workbook';
-import { NEW_RECIPE, pageAddress } from '../../ui/addresses';
+import { NEW_RECIPE } from '../../ui/addresses';
 import { Button } from '../../ui/button';
-import type { ShelfDoors } from '../../ui/shelf-doors';
 import { StylePicture } from '../../ui/style-picture';
 import { useWords } from '../../ui/words';
+import { useOpenExample } from './open-example';
 
-/** A shelf with nothing on it: what this is for, and one button that fills it with a finished example. */
+/** A shelf with nothing on it: what this is for, and one button that fills it with a finished example. The first time, the example opens by itself. */
 export function EmptyShelf() {
   const words = useWords().shelf;
-  const { fetchDemo } = useOutletContext<ShelfDoors>();
-  const planImport = useWorkbook((state) => state.planImport);
-  const importPlanned = useWorkbook((state) => state.importPlanned);
-  const navigate = useNavigate();
+  const openExample = useOpenExample();
+  const fresh = useWorkbook((state) => state.fresh);
+  const [opening, setOpening] = useState(fresh);
   const [failed, setFailed] = useState(false);
   const style = styleById('open-top');
 
-  const openDemo = async () => {
-    const text = await fetchDemo();
-    const reading = text === null ? null : readWorkbook(text);
-    if (!reading?.ok) {
-      setFailed(true);
-      return;
-    }
-    const plan = planImport(reading.file);
-    importPlanned(plan);
-    const event = plan.rows.find(({ table }) => table === 'events');
-    if (event) void navigate(pageAddress({ kind: 'event', id: event.row.id }, 'event'));
-  };
+  const open = async () => setFailed(!(await openExample()));
 
+  useEffect(() => {
+    if (!opening) return;
+    let here = true;
+    void openExample().then((opened) => {
+      if (!here || opened) return;
+      setFailed(true);
+      setOpening(false);
+    });
+    return () => {
+      here = false;
+    };
+  }, [opening, openExample]);
+
+  if (opening) return <div className="page-opening" aria-busy="true" />;
   return (
     <section className="empty-shelf">
       <div className="empty-shelf-words">
         <h1>{words.promise}</h1>
         <p>{words.promiseWhy}</p>
         <p className="empty-shelf-acts">
-          <Button tone="act" onClick={() => void openDemo()}>
+          <Button tone="act" onClick={() => void open()}>
             {words.openDemo}
           </Button>
           <Link className="button button-plain" to={NEW_RECIPE}>

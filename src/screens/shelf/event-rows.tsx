@@ -32,7 +32,7 @@ function EventRow({ event }: { event: FavorEvent }) {
   return (
     <li className="event-row">
       <Link to={pageAddress({ kind: 'event', id: event.id }, 'event')} className="event-row-face">
-        <strong>{event.name}</strong>{' '}
+        <strong>{event.name}</strong> {event.example && <span className="soft">{words.shelf.example} </span>}
         <span>{event.date === null ? words.shelf.noDate : words.shelf.onDate(event.date)}</span>{' '}
         <span>{ordered === 0 ? words.needs.howMany : words.needs.favors(ordered, spares)}</span>
       </Link>

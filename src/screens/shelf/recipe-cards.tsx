@@ -38,6 +38,7 @@ function RecipeCard({ recipe }: { recipe: Recipe }) {
         <RecipePicture recipe={recipe} colour={paper?.colour} />
         <strong>{recipe.name}</strong>{' '}
         <span className="soft">
+          {recipe.example && <>{words.example}: </>}
           {styleById(recipe.styleId)?.name}
           {net && <> · {roughSize([net.inside.width, net.inside.depth, net.inside.height], ruler)}</>}
         </span>

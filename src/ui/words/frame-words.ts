@@ -11,7 +11,8 @@ export type NoticeName =
   | 'stayed'
   | 'draftRestored'
   | 'imported'
-  | 'backupDue';
+  | 'backupDue'
+  | 'exampleStays';
 
 /** Texts round every page. */
 export interface FrameWords {
@@ -46,6 +47,7 @@ export interface FrameWords {
     | 'blockedRemedy'
     | 'acceptLoss'
     | 'carryOn'
+    | 'makeMine'
   > & {
     readonly nameOf: Texts<'recipe' | 'event'>;
     readonly kindOf: Texts<'recipe' | 'event'>;

@@ -8,7 +8,7 @@ import type { HandoutWords } from './handout-words';
 import type { MarksWords } from './marks-words';
 import type { HoursWords, RunPageWords } from './run-words';
 import type { SheetsWords } from './sheets-words';
-import type { Count, Texts } from './texts';
+import type { Count, Naming, Texts } from './texts';
 
 type Unit = ShoppingRow['unit'];
 
@@ -18,6 +18,12 @@ export interface MakingWords {
   readonly marks: MarksWords;
   readonly dressing: DressingWords;
   readonly handout: HandoutWords;
+  readonly example: Texts<'hints' | 'next' | 'noMore' | 'ownBox'> & {
+    readonly says: Naming;
+    /** Read one after the other. */
+    readonly hint: readonly string[];
+    readonly nth: (hint: number, of: number) => string;
+  };
   readonly buying: BuyingWords;
   readonly run: RunPageWords;
   readonly hours: HoursWords;

@@ -10,6 +10,7 @@ export interface ShelfWords {
     | 'newEventName'
     | 'events'
     | 'recipes'
+    | 'example'
     | 'noEvents'
     | 'noRecipes'
     | 'noDate'

@@ -8,9 +8,8 @@ export const keptRecipe = (page: Page) => {
     width,
     status,
     async make(origin: string): Promise<void> {
-      await page.goto(origin);
+      await page.goto(new URL('#/new', origin).href);
       await page.getByRole('radio', { name: 'Millimetres' }).click();
-      await page.getByRole('link', { name: 'Start a box of your own' }).click();
       await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
       await expect(width).toBeVisible();
       await this.saved();

@@ -1,0 +1,24 @@
+import { useCallback } from 'react';
+import { useNavigate, useOutletContext } from 'react-router';
+import { readWorkbook } from '../../../shared/read-workbook';
+import { useWorkbook } from '../../state/use-workbook';
+import { pageAddress } from '../../ui/addresses';
+import type { ShelfDoors } from '../../ui/shelf-doors';
+
+/** Puts the finished example on the shelf and opens it. Answers whether it could be fetched. */
+export function useOpenExample(): () => Promise<boolean> {
+  const { fetchDemo } = useOutletContext<ShelfDoors>();
+  const planImport = useWorkbook((state) => state.planImport);
+  const placeExample = useWorkbook((state) => state.placeExample);
+  const navigate = useNavigate();
+  return useCallback(async () => {
+    const text = await fetchDemo();
+    const reading = text === null ? null : readWorkbook(text);
+    if (!reading?.ok) return false;
+    const plan = planImport(reading.file);
+    placeExample(plan);
+    const event = plan.rows.find(({ table }) => table === 'events');
+    if (event) void navigate(pageAddress({ kind: 'event', id: event.row.id }, 'event'), { replace: true });
+    return true;
+  }, [fetchDemo, planImport, placeExample, navigate]);
+}
