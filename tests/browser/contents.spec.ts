@@ -1,6 +1,32 @@
-import { expect } from '@playwright/test';
-import { test } from './maker';
+import type { Locator } from '@playwright/test';
+import { expect, test } from './maker';
+import { shelf } from './pages/shelf';
 import { workbook } from './pages/workbook';
+
+test('a maker who comes back prints the card of a box she has in three inputs', async ({ page }) => {
+  await shelf(page).openDemo();
+  await page.goto('./#/');
+  let inputs = 0;
+  const press = async (target: Locator) => {
+    inputs++;
+    await target.click();
+  };
+  await press(page.getByRole('link', { name: /^Seed box/ }));
+  await press(workbook(page).tab('bench'));
+  const made = page.evaluate(
+    () =>
+      new Promise<string>((resolve) => {
+        const create = URL.createObjectURL.bind(URL);
+        URL.createObjectURL = (file: Blob) => {
+          void file.text().then((text) => resolve(text.slice(0, 5)));
+          return create(file);
+        };
+      }),
+  );
+  await press(page.getByRole('button', { name: 'Print the card' }));
+  expect(await made).toBe('%PDF-');
+  expect(inputs).toBeLessThanOrEqual(3);
+});
 
 test('twelve truffles of 28 mm in paper cups come to a tray on easy marks and its card, in at most eight inputs', async ({
   page,

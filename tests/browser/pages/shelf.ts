@@ -2,7 +2,6 @@ import type { Page } from '@playwright/test';
 
 /** The first page: what a maker has. */
 export const shelf = (page: Page) => ({
-  open: () => page.goto('./'),
   /** The invented event, as it opens by itself the first time. */
   async lookAtDemo(): Promise<void> {
     await page.goto('./');

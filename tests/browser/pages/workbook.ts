@@ -17,11 +17,13 @@ const TITLES: Readonly<Record<PageName, RegExp>> = {
 
 /** A recipe or an event, open at one of its pages. */
 export const workbook = (page: Page) => ({
+  tab: (name: PageName) =>
+    page
+      .getByRole('navigation', { name: 'Pages of this workbook' })
+      .getByRole('link', { name: TITLES[name] }),
   /** Turns to a page by its tab, and waits until it is the current one. */
   async turnTo(name: PageName): Promise<void> {
-    const tab = page
-      .getByRole('navigation', { name: 'Pages of this workbook' })
-      .getByRole('link', { name: TITLES[name] });
+    const tab = this.tab(name);
     await tab.click();
     await expect(tab).toHaveAttribute('aria-current', 'page');
     await expect(page.getByRole('main')).not.toBeEmpty();
