@@ -24,6 +24,7 @@ export function usePageNeeds({ recipe, event, plan }: OpenWorkbook): Readonly<Re
       ? plain(words.things(recipe.contents.items.reduce((sum, { count }) => sum + count, 0)))
       : plain(words.whatInside),
     box: boxNeed(),
+    fold: plain(words.seeItClose),
     marks: plain(words.easyMarks),
     dressing: recipe?.dressings.length ? plain(words.ways(recipe.dressings.length)) : plain(words.bare),
     event:

@@ -15,6 +15,7 @@ const StockScreen = lazy(async () => ({
 }));
 const WorkbookFrame = lazy(async () => ({ default: (await import('./workbook-frame')).WorkbookFrame }));
 const BoxScreen = lazy(async () => ({ default: (await import('../screens/box/box-screen')).BoxScreen }));
+const FoldScreen = lazy(async () => ({ default: (await import('../screens/fold/fold-screen')).FoldScreen }));
 const EventScreen = lazy(async () => ({
   default: (await import('../screens/event/event-screen')).EventScreen,
 }));
@@ -52,6 +53,7 @@ export function AppRoutes() {
         <Route path="stock/:table/:id" element={<StockScreen />} />
         <Route path=":kind/:id" element={<WorkbookFrame />}>
           <Route path="box" element={<BoxScreen />} />
+          <Route path="fold" element={<FoldScreen />} />
           <Route path="event" element={<EventScreen />} />
           <Route path="sheets" element={<SheetsScreen />} />
           <Route path="shopping" element={<ShoppingScreen />} />

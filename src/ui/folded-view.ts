@@ -1,3 +1,4 @@
+import { layersOf } from '../core/draw/solid-figure';
 import {
   anglesDuring,
   closingStates,
@@ -11,7 +12,6 @@ import {
   type Vector,
 } from '../core/fold';
 import { asItStands, type BoxNet, type PieceNet } from '../core/net';
-import type { Role } from '../core/styles';
 import { toMm } from '../core/units';
 import { type Camera, onPage } from './camera';
 import { orderByDepth } from './depth-order';
@@ -47,7 +47,6 @@ const LAYER = 0.2;
 
 /** How far a lid is closed in a picture of it. */
 const AJAR = 0.62;
-const TUCKED: ReadonlySet<Role> = new Set(['tuck', 'dustFlap', 'lockFlap']);
 
 interface PlacedFace extends FoldedFace {
   readonly lines: readonly (readonly [Vector, Vector])[];
@@ -119,14 +118,6 @@ function edgesByFace(piece: PieceNet, folded: readonly FoldedFace[]) {
 function anglesToShow(piece: PieceNet): number[] {
   if (piece.closing.at(-1)?.do !== 'tuck') return restAngles(piece);
   return anglesDuring(closingStates(piece), piece.closing.length - 1, AJAR, piece.closing);
-}
-
-/** How many layers lie inside each face; what is tucked in lies inside the walls. */
-function layersOf(piece: PieceNet): Map<number, number> {
-  const layers = new Map<number, number>();
-  for (const [at, { role }] of piece.faces.entries()) if (TUCKED.has(role)) layers.set(at, -1);
-  for (const group of piece.overlaps) for (const [at, face] of group.entries()) layers.set(face, at);
-  return layers;
 }
 
 /** A cover turned over and lifted clear of what it covers. */

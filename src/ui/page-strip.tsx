@@ -7,6 +7,7 @@ import {
   LayoutGrid,
   ListChecks,
   type LucideIcon,
+  Origami,
   Ribbon,
   Ruler,
   ShoppingBasket,
@@ -20,6 +21,7 @@ import './page-strip.css';
 const ICONS: Readonly<Record<PageName, LucideIcon>> = {
   contents: Candy,
   box: Box,
+  fold: Origami,
   marks: Ruler,
   dressing: Ribbon,
   event: Gift,

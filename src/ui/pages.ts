@@ -2,6 +2,7 @@
 export const PAGES = [
   'contents',
   'box',
+  'fold',
   'marks',
   'dressing',
   'event',
@@ -13,7 +14,15 @@ export const PAGES = [
 export type PageName = (typeof PAGES)[number];
 
 /** Pages about one box; in an event, about one of its boxes. */
-export const RECIPE_PAGES: readonly PageName[] = ['contents', 'box', 'marks', 'dressing', 'bench', 'handout'];
+export const RECIPE_PAGES: readonly PageName[] = [
+  'contents',
+  'box',
+  'fold',
+  'marks',
+  'dressing',
+  'bench',
+  'handout',
+];
 
 /** What a page says of itself in the strip: its result so far, or what it needs next. */
 export interface PageNeed {

@@ -9,7 +9,7 @@ test('a maker adds a tip and a photo, saves the page for a telephone, and a frie
   await shelf(page).openDemo();
   await workbook(page).turnTo('handout');
   await page.getByRole('button', { name: 'Add a tip' }).click();
-  await page.getByRole('textbox', { name: 'Tip' }).fill('Score twice, lightly.');
+  await page.getByRole('textbox', { name: 'Tip' }).last().fill('Score twice, lightly.');
   const photo = await page.evaluate(async () => {
     const canvas = document.createElement('canvas');
     [canvas.width, canvas.height] = [2400, 1200];
@@ -40,7 +40,7 @@ test('a maker adds a tip and a photo, saves the page for a telephone, and a frie
     await there.getByRole('button', { name: 'Read it in' }).click();
     await expect(there.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('3 1/2');
     await workbook(there).turnTo('handout');
-    await expect(there.getByRole('textbox', { name: 'Tip' })).toHaveValue('Score twice, lightly.');
+    await expect(there.getByRole('textbox', { name: 'Tip' }).last()).toHaveValue('Score twice, lightly.');
     await there.goto(link.slice(0, -9));
     await expect(there.getByRole('heading', { name: 'This link does not hold a recipe' })).toBeVisible();
   } finally {

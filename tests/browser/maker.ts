@@ -11,6 +11,8 @@ export async function watchContext(context: BrowserContext, origin: string): Pro
   context.on('console', (message) => {
     // Printed by the test library itself wherever a spec does without the worker.
     if (message.text() === 'Service Worker registration blocked by Playwright') return;
+    // The graphics driver’s own remark where a test reads a canvas back to take a picture of it.
+    if (message.text().includes('GPU stall due to ReadPixels')) return;
     faults.push(`printed ${message.type()}: ${message.text()}`);
   });
   context.on('weberror', (error) => {

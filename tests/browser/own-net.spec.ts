@@ -5,7 +5,9 @@ import { workbook } from './pages/workbook';
 test('styles are found by what they must do, and the wish is kept when she comes back', async ({ page }) => {
   await page.goto('./#/new');
   await expect(page.getByText(/^All \d+ styles\.$/)).toBeVisible();
-  await page.getByRole('checkbox', { name: 'Closes with a lid' }).check();
+  const lidded = page.getByRole('checkbox', { name: 'Closes with a lid' });
+  await lidded.click();
+  await expect(lidded).toBeChecked();
   const matching = page.getByText(/^\d+ of \d+ styles match\.$/);
   await expect(matching).toBeVisible();
   await expect(page.getByRole('button', { name: /^Open-top box Treats/ })).toHaveCount(0);

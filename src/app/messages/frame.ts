@@ -45,6 +45,7 @@ export const frameMessages: FrameWords = {
   pages: {
     contents: 'Contents',
     box: 'Box',
+    fold: 'Fold',
     marks: 'Marks',
     dressing: 'Dressing',
     event: 'Event',
@@ -60,6 +61,7 @@ export const frameMessages: FrameWords = {
     easyMarks: 'find easy marks',
     bare: 'nothing on it yet',
     ways: (count) => (count === 1 ? 'one way' : `${count} ways`),
+    seeItClose: 'see it close',
     toTeach: 'to teach it',
     howMany: 'how many?',
     needsCount: 'needs a count',

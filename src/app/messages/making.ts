@@ -6,6 +6,7 @@ import { contentsMessages } from './contents';
 import { dressingMessages } from './dressing';
 import { eventMessages } from './event';
 import { exampleMessages } from './example';
+import { foldMessages } from './fold';
 import { handoutMessages } from './handout';
 import { marksMessages } from './marks';
 import { hoursMessages, runMessages } from './run';
@@ -25,5 +26,6 @@ export const makingMessages: MakingWords = {
   run: runMessages,
   hours: hoursMessages,
   handout: handoutMessages,
+  fold: foldMessages,
   example: exampleMessages,
 };

@@ -40,7 +40,7 @@ export function panelWays(piece: PieceNet, upsideDown: boolean): readonly PanelW
 }
 
 /** Up and front of the closed piece: the base or the bottom flaps lie below, and the first wall faces front. */
-function standOf(
+export function standOf(
   { faces }: PieceNet,
   poses: readonly Pose[],
   upsideDown: boolean,

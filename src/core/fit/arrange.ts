@@ -119,7 +119,10 @@ function standCuboids(item: Item, count: number): Arrangement[] {
   if (!('widthMm' in size)) return [];
   const upright = item.thisWayUp || size.shape === 'soft' || item.aboveRimMm > 0;
   const grids = gridCuboids(item.id, cuboidOf(item, size), count, upright);
-  return item.fragile ? grids.filter(({ placed }) => placed.every(({ at }) => at[2] === 0)) : grids;
+  // Nothing stands on what is tender, or on what stands out above the rim.
+  return item.fragile || item.aboveRimMm > 0
+    ? grids.filter(({ placed }) => placed.every(({ at }) => at[2] === 0))
+    : grids;
 }
 
 const cuboidOf = (

@@ -68,6 +68,7 @@ export interface FrameWords {
     | 'easyMarks'
     | 'bare'
     | 'toTeach'
+    | 'seeItClose'
   > & {
     readonly things: Count;
     readonly ways: Count;

@@ -4,6 +4,7 @@ import type { BuyingWords } from './buying-words';
 import type { ContentsWords } from './contents-words';
 import type { DressingWords } from './dressing-words';
 import type { EventWords } from './event-words';
+import type { FoldWords } from './fold-words';
 import type { HandoutWords } from './handout-words';
 import type { MarksWords } from './marks-words';
 import type { HoursWords, RunPageWords } from './run-words';
@@ -18,6 +19,7 @@ export interface MakingWords {
   readonly marks: MarksWords;
   readonly dressing: DressingWords;
   readonly handout: HandoutWords;
+  readonly fold: FoldWords;
   readonly example: Texts<'hints' | 'next' | 'noMore' | 'ownBox'> & {
     readonly says: Naming;
     /** Read one after the other. */

@@ -6,6 +6,7 @@ export { PAGES };
 const TITLES: Readonly<Record<PageName, RegExp>> = {
   contents: /^Contents/,
   box: /^Box/,
+  fold: /^Fold/,
   marks: /^Marks/,
   dressing: /^Dressing/,
   event: /^Event/,

@@ -149,3 +149,14 @@ describe('what goes inside', () => {
     expect(checkArrangement({ ...sound, placed: [{ ...ball, at: [5, 5, 6] }] })).toHaveLength(1);
   });
 });
+
+it('what stands out above the rim has nothing standing on it', () => {
+  // Four packets 114.3 mm tall, 50.8 of it above the rim: one level of them, 63.5 mm of the room.
+  const packet = { shape: 'packet', widthMm: 82.55, depthMm: 6.35, heightMm: 114.3 } as const;
+  const ways = arrangeContents(contentsOf(thing(packet, 4, { aboveRimMm: 50.8, thisWayUp: true })));
+  expect(ways.length).toBeGreaterThan(0);
+  for (const { placed, size } of ways) {
+    expect(placed.every(({ at }) => at[2] === 0)).toBe(true);
+    expect(size[2]).toBeCloseTo(63.5, 9);
+  }
+});

@@ -1,0 +1,168 @@
+import { Maximize, Minus, Plus } from 'lucide-react';
+import { type KeyboardEvent, useCallback, useEffect, useId, useRef, useState } from 'react';
+import { drawFolded } from '../../core/draw/folded-drawing';
+import type { PieceNet } from '../../core/net';
+import { useWorkbook } from '../../state/use-workbook';
+import { IconButton } from '../../ui/button';
+import { DrawingView, type Space } from '../../ui/drawing-view';
+import { lengthWords, useRuler } from '../../ui/measure';
+import type { FoldedThing, FoldScene, RulerLabel, Shown } from '../../ui/space/fold-scene';
+import { usePageWords } from '../../ui/words';
+import { ticksOf } from './sizes-and-angles';
+import { coloursOf, sidesOf } from './stage-colours';
+
+interface FoldStageProps {
+  readonly thing: FoldedThing;
+  readonly piece: PieceNet;
+  readonly done: number;
+  readonly shown: Shown;
+  readonly colour: string | undefined;
+  /** What the picture shows, in words. */
+  readonly name: string;
+}
+
+const NO_LABELS: readonly RulerLabel[] = [];
+
+const drawsInSpace = (): boolean => {
+  try {
+    return document.createElement('canvas').getContext('webgl2') !== null;
+  } catch {
+    return false;
+  }
+};
+
+/** The card in space, turned by mouse, finger or keys; where the browser draws nothing in space, the same state as a line drawing. */
+export function FoldStage(props: FoldStageProps) {
+  const [inSpace, setInSpace] = useState(drawsInSpace);
+  const onLost = useCallback(() => setInSpace(false), []);
+  return inSpace ? <SpaceStage {...props} onLost={onLost} /> : <LineStage {...props} />;
+}
+
+function SpaceStage({
+  thing,
+  done,
+  shown,
+  colour,
+  name,
+  onLost,
+}: FoldStageProps & { readonly onLost: () => void }) {
+  const words = usePageWords().fold;
+  const ruler = useRuler();
+  const theme = useWorkbook((state) => state.settings.theme);
+  const help = useId();
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const [scene, setScene] = useState<FoldScene | null>(null);
+  const [labels, setLabels] = useState(NO_LABELS);
+  const colours = sidesOf(colour);
+
+  useEffect(() => {
+    const target = canvas.current;
+    if (!target) return;
+    let made: FoldScene | null = null;
+    let wanted = true;
+    const watch = new ResizeObserver(() => made?.resize());
+    target.addEventListener('webglcontextlost', onLost);
+    void import('../../ui/space/fold-scene').then(({ makeScene }) => {
+      if (!wanted) return;
+      made = makeScene(target, thing, coloursOf(target, colour), setLabels);
+      watch.observe(target);
+      setScene(made);
+    });
+    return () => {
+      wanted = false;
+      watch.disconnect();
+      target.removeEventListener('webglcontextlost', onLost);
+      made?.dispose();
+      setScene(null);
+    };
+  }, [thing, colour, theme, onLost]);
+
+  useEffect(() => scene?.fold(done), [scene, done]);
+  useEffect(() => scene?.show(shown), [scene, shown]);
+
+  const onKeyDown = (event: KeyboardEvent) => {
+    const act = scene && actOf(scene, event.key);
+    if (!act) return;
+    event.preventDefault();
+    act();
+  };
+  return (
+    <figure className="fold-stage">
+      <canvas
+        ref={canvas}
+        role="img"
+        aria-label={name}
+        aria-describedby={help}
+        tabIndex={0}
+        className="fold-canvas"
+        onKeyDown={onKeyDown}
+      />
+      <svg className="fold-labels" aria-hidden="true">
+        {labels.map(({ of, mm, x, y }) => (
+          <text key={of} x={x} y={y}>
+            {lengthWords(ticksOf(mm), ruler)}
+          </text>
+        ))}
+      </svg>
+      <figcaption className="fold-foot">
+        <span id={help}>{words.turnHelp}</span>
+        <span className="fold-tools screen-only">
+          <IconButton label={words.closer} icon={<Plus />} onClick={() => scene?.closer(1.25)} />
+          <IconButton label={words.farther} icon={<Minus />} onClick={() => scene?.closer(0.8)} />
+          <IconButton label={words.asAtFirst} icon={<Maximize />} onClick={() => scene?.reset()} />
+        </span>
+        <span className="fold-sides">
+          <Side colour={colours.outside} />
+          {words.outsideFace}
+          <Side colour={colours.inside} />
+          {words.insideFace}
+        </span>
+      </figcaption>
+    </figure>
+  );
+}
+
+function Side({ colour }: { colour: string }) {
+  return (
+    <svg className="fold-side" viewBox="0 0 20 20" aria-hidden="true">
+      <rect width="20" height="20" fill={colour} />
+    </svg>
+  );
+}
+
+const TURN_DEG = 15;
+
+const TURNS: Readonly<Record<string, readonly [around: number, up: number]>> = {
+  ArrowLeft: [-TURN_DEG, 0],
+  ArrowRight: [TURN_DEG, 0],
+  ArrowUp: [0, TURN_DEG],
+  ArrowDown: [0, -TURN_DEG],
+};
+const CLOSER: Readonly<Record<string, number>> = { '+': 1.25, '=': 1.25, '-': 0.8 };
+
+function actOf(scene: FoldScene, key: string): (() => void) | null {
+  const [turn, times] = [TURNS[key], CLOSER[key]];
+  if (turn) return () => scene.turn(...turn);
+  if (times !== undefined) return () => scene.closer(times);
+  return key === '0' ? () => scene.reset() : null;
+}
+
+/** The same state as a line drawing with its hidden lines taken out. */
+function LineStage({ piece, done }: FoldStageProps) {
+  const words = usePageWords().fold;
+  const draw = useCallback(
+    (space: Space) => {
+      const acts = Math.min(Math.floor(done), piece.closing.length);
+      const from = done >= piece.closing.length ? 'standing' : 'bench';
+      const drawing = drawFolded(piece, { acts, part: done - acts, from, space });
+      return { ...drawing, scale: 1, origin: [0, 0] as const };
+    },
+    [piece, done],
+  );
+  return (
+    <figure className="fold-stage fold-stage-lines">
+      <DrawingView draw={draw} still />
+      <figcaption className="fold-foot">{words.drawnInstead}</figcaption>
+    </figure>
+  );
+}

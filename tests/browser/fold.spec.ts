@@ -1,0 +1,88 @@
+import type { Page } from '@playwright/test';
+import { expect, test } from './maker';
+import { shelf } from './pages/shelf';
+import { workbook } from './pages/workbook';
+
+const stage = (page: Page) => page.getByRole('img', { name: / in space\. / });
+const picture = async (page: Page) => (await stage(page).screenshot()).toString('base64');
+
+async function openFold(page: Page) {
+  await shelf(page).openDemo();
+  await workbook(page).turnTo('fold');
+  await expect(stage(page)).toBeVisible();
+  // The first picture is drawn: the rulers’ numbers stand on it.
+  await expect(page.locator('.fold-labels text')).toHaveCount(3);
+}
+
+test('the box is folded by mouse and by keyboard, turned, cut open, and every state says itself in words', async ({
+  page,
+}) => {
+  await openFold(page);
+  const closed = await picture(page);
+  await page.getByRole('button', { name: 'Glue the tab to the inside of the front wall.' }).click();
+  await expect(page.getByText('Step 3 of 10 is done.').first()).toBeVisible();
+  await expect.poll(() => picture(page)).not.toBe(closed);
+
+  const slider = page.getByRole('slider', { name: 'How far it is closed' });
+  await slider.focus();
+  await page.keyboard.press('Home');
+  await expect(page.getByText('The card lies flat, scored and cut.').first()).toBeVisible();
+  await expect(page.getByRole('button', { name: 'A step back' })).toBeDisabled();
+  const flat = await picture(page);
+  await page.keyboard.press('ArrowRight');
+  await expect(slider).toHaveAttribute('aria-valuetext', 'Step 1 of 10, 5 % of the way.');
+  await page.keyboard.press('End');
+  await expect(slider).toHaveAttribute('aria-valuetext', 'Closed, after 10 steps.');
+
+  await stage(page).focus();
+  const before = await picture(page);
+  expect(before).not.toBe(flat);
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(() => picture(page)).not.toBe(before);
+  await page.keyboard.press('0');
+
+  const box = (await stage(page).boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+  const middle = [box.x + box.width / 2, box.y + box.height / 2] as const;
+  const still = await picture(page);
+  await page.mouse.move(...middle);
+  await page.mouse.down();
+  await page.mouse.move(middle[0] + 120, middle[1], { steps: 4 });
+  await page.mouse.up();
+  await expect.poll(() => picture(page)).not.toBe(still);
+  const whole = await picture(page);
+  await page.getByRole('checkbox', { name: 'Cut open through the middle' }).click();
+  await expect.poll(() => picture(page)).not.toBe(whole);
+
+  await page.getByText('Every panel’s angle now').click();
+  await expect(page.getByRole('row', { name: /^front flap/ })).toContainText('90°');
+});
+
+test('the box is folded by touch', { tag: ['@phone'] }, async ({ page, isMobile }) => {
+  test.skip(!isMobile, 'by touch only');
+  await openFold(page);
+  const closed = await picture(page);
+  await page.getByRole('button', { name: 'A step back' }).tap();
+  await expect(page.getByText('Step 9 of 10 is done.').first()).toBeVisible();
+  await expect.poll(() => picture(page)).not.toBe(closed);
+});
+
+test('where the browser draws nothing in space, a line drawing folds in its place', async ({ page }) => {
+  await page.addInitScript(() => {
+    const real: (this: HTMLCanvasElement, kind: string, ...more: unknown[]) => unknown = Reflect.get(
+      HTMLCanvasElement.prototype,
+      'getContext',
+    );
+    Reflect.set(
+      HTMLCanvasElement.prototype,
+      'getContext',
+      function (this: HTMLCanvasElement, kind: string, ...more: unknown[]) {
+        return kind.startsWith('webgl') ? null : real.call(this, kind, ...more);
+      },
+    );
+  });
+  await shelf(page).openDemo();
+  await workbook(page).turnTo('fold');
+  await expect(page.getByRole('img', { name: 'Box, closed' })).toBeVisible();
+  await page.getByRole('button', { name: 'The card lies flat, scored and cut.' }).click();
+  await expect(page.getByRole('img', { name: 'Box, flat' })).toBeVisible();
+});
