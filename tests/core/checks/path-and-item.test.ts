@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { checkClosingPath, closingNotFollowed } from '../../../src/core/checks';
+import { checkItemRoom } from '../../../src/core/checks/check-item-room';
+import { leastSquares } from '../../../src/core/checks/least-squares';
+import type { BoxStyle } from '../../../src/core/styles';
+import { gableTop } from '../../../src/core/styles/gable-top';
+import { openTop } from '../../../src/core/styles/open-top';
+import { pillowPack } from '../../../src/core/styles/pillow-pack';
+import { reverseTuck } from '../../../src/core/styles/reverse-tuck';
+import { straightTuck } from '../../../src/core/styles/straight-tuck';
+import { boxOf, withPanel } from './variant';
+
+const hits = (style: BoxStyle, sizes: Readonly<Record<string, string>> = {}) =>
+  checkClosingPath(boxOf(style, sizes)).map(({ says }) => says);
+
+describe('the path of a tuck', () => {
+  it('slips in behind the front where the lid is one caliper short', () => {
+    expect(hits(straightTuck)).toEqual([]);
+    expect(closingNotFollowed(boxOf(straightTuck))).toEqual([]);
+  });
+
+  it('meets the dust flaps where the lid ends 1/4 in before the front', () => {
+    const short = withPanel(straightTuck, 'box', 'topLid', { size: ['lidWidth', 'lidDepth - 1/4 in'] });
+    const long = withPanel(short, 'box', 'topTuck', { size: ['lidWidth', 'depth'] });
+    expect(hits(long).join()).toMatch(/dust and the top tuck run into each other/);
+  });
+
+  it('meets the wall where the lid is 1/2 in wider than the box', () => {
+    const wide = withPanel(straightTuck, 'box', 'topLid', { size: ['width + 1/2 in', 'lidDepth'] });
+    expect(hits(wide).join()).toMatch(/the right and the top lid run into each other/);
+  });
+});
+
+describe('the path of a loop', () => {
+  it('gussets of a gable deeper than wide run into each other on the way', () => {
+    expect(hits(gableTop)).toEqual([]);
+    expect(hits(gableTop, { width: '1 1/2 in', depth: '2 1/4 in' }).join()).toMatch(/run into each other/);
+  });
+
+  it('says which acts it cannot follow: the walls and ends of a pillow bend', () => {
+    expect(closingNotFollowed(boxOf(pillowPack))).toHaveLength(3);
+    expect(closingNotFollowed(boxOf(gableTop))).toEqual([]);
+  });
+
+  it('finds where two circles meet: (3, 4) on radius 5 about the origin and radius √20 about (5, 0)', () => {
+    const [x = 0, y = 0] = leastSquares([2, 2], ([u = 0, v = 0]) => [
+      Math.hypot(u, v) - 5,
+      Math.hypot(u - 5, v) - Math.sqrt(20),
+    ]);
+    expect([x, y].map((n) => Number(n.toFixed(6)))).toEqual([3, 4]);
+  });
+});
+
+describe('an item in thick card', () => {
+  it('lies in the trade box as large as it says, and not 1/16 in wider', () => {
+    expect(checkItemRoom(boxOf(openTop))).toEqual([]);
+    const boast: BoxStyle = { ...openTop, inside: ['width + 1/16 in', 'depth - t', 'height - 7/2 t'] };
+    expect(checkItemRoom(boxOf(boast)).map(({ code }) => code)).toEqual(['inside-less-than-told']);
+  });
+
+  it('needs the layers of the floor taken off: as high as the wall it does not fit in card .5 mm thick', () => {
+    const boast: BoxStyle = { ...straightTuck, inside: ['width - t', 'depth - lidShort - t', 'height'] };
+    expect(checkItemRoom(boxOf(boast, {}, 500)).map(({ code }) => code)).toEqual(['inside-less-than-told']);
+  });
+
+  it('between two tucks on opposite walls has one caliper’s mark less than between two on one wall', () => {
+    const [straight, reverse] = [boxOf(straightTuck), boxOf(reverseTuck)];
+    expect(straight.inside.depth - reverse.inside.depth).toBe(reverse.values['lidShort']);
+    const boast: BoxStyle = { ...reverseTuck, inside: straightTuck.inside };
+    // lidShort comes up to a whole 1/16 in, far more than two calipers of light card give back
+    expect(checkItemRoom(boxOf(boast, {}, 200)).map(({ code }) => code)).toEqual(['inside-less-than-told']);
+  });
+});
