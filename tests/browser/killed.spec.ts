@@ -1,5 +1,6 @@
 import { expect, test } from '@playwright/test';
 import { recordFault } from './fault-record';
+import { bare, clearAll, layVersionOne, readBack } from './laid-database';
 import { canKill, LivingBrowser } from './living-browser';
 import { keptRecipe } from './pages/kept-recipe';
 
@@ -44,8 +45,6 @@ for (const half of HALVES)
     recordFault(info, { fault: 'the browser killed during a save', tries: KILLS, lost, goal: 0 });
   });
 
-/** A page of the same address without the app, to lay a database there as an earlier version left it. */
-const bare = (origin: string) => new URL('mark.svg', origin).href;
 const UPGRADE_KILLS = 20;
 const ROWS = 50;
 
@@ -104,61 +103,3 @@ test('killed in the middle of an upgrade, the database is as it was, and the upg
   }
   recordFault(info, { fault: 'the browser killed during an upgrade', tries: UPGRADE_KILLS, lost, goal: 0 });
 });
-
-async function layVersionOne(rows: number): Promise<void> {
-  const db = await new Promise<IDBDatabase>((resolve, reject) => {
-    const asked = indexedDB.open('crease-and-count', 10);
-    asked.onupgradeneeded = () => {
-      for (const name of ['recipes', 'events', 'papers', 'supplies', 'tools', 'bin', 'notes'])
-        asked.result.createObjectStore(name, { keyPath: 'id' });
-      asked.result.createObjectStore('snapshots', { keyPath: 'id' }).createIndex('of', 'of');
-    };
-    asked.onsuccess = () => resolve(asked.result);
-    asked.onerror = () => reject(asked.error ?? new Error('not opened'));
-  });
-  const tx = db.transaction(['recipes', 'notes'], 'readwrite');
-  for (let index = 0; index < rows; index++)
-    tx.objectStore('recipes').put({
-      id: `r-${index}`,
-      rev: 1,
-      createdAt: '2026-01-10T09:00:00.000Z',
-      changedAt: '2026-01-12T18:30:00.000Z',
-      name: `Kept ${index}`,
-      styleId: 'open-top',
-      sizesMm: {},
-      options: {},
-      caliperUm: 300,
-      paperId: null,
-      faceUp: 'inside',
-      grain: 'upright',
-      dressings: [],
-      notes: '',
-    });
-  tx.objectStore('notes').put({ id: 'census', value: { generation: 1, rows, revSum: rows } });
-  await new Promise<void>((resolve) => {
-    tx.oncomplete = () => resolve();
-  });
-  db.close();
-}
-
-async function readBack(): Promise<{ version: number; rows: number }> {
-  const db = await new Promise<IDBDatabase>((resolve, reject) => {
-    const asked = indexedDB.open('crease-and-count');
-    asked.onsuccess = () => resolve(asked.result);
-    asked.onerror = () => reject(asked.error ?? new Error('not opened'));
-  });
-  const rows = await new Promise<number>((resolve) => {
-    const asked = db.transaction('recipes').objectStore('recipes').count();
-    asked.onsuccess = () => resolve(asked.result);
-  });
-  const { version } = db;
-  db.close();
-  return { version, rows };
-}
-
-async function clearAll(): Promise<void> {
-  localStorage.clear();
-  await new Promise<void>((resolve) => {
-    indexedDB.deleteDatabase('crease-and-count').onsuccess = () => resolve();
-  });
-}

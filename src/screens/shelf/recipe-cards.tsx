@@ -1,4 +1,5 @@
 import { Copy, Download, Trash2 } from 'lucide-react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Link } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { netOfRecipe } from '../../core/plan/event-boxes';
@@ -15,14 +16,35 @@ import { useSaveFile } from './save-file';
 export function RecipeCards({ recipes }: { recipes: readonly Recipe[] }) {
   return (
     <ul className="recipe-cards">
-      {recipes.map((recipe) => (
-        <RecipeCard key={recipe.id} recipe={recipe} />
+      {recipes.map((recipe, at) => (
+        <RecipeCard key={recipe.id} recipe={recipe} atOnce={at < DRAWN_AT_ONCE} />
       ))}
     </ul>
   );
 }
 
-function RecipeCard({ recipe }: { recipe: Recipe }) {
+/** Cards that are drawn with the page; a thousand boxes are folded only as they come into sight. source: our own, two screens of them */
+const DRAWN_AT_ONCE = 24;
+
+/** Whether an element is in sight or nearly so; once it was, it stays so. */
+function useNearSight(atOnce: boolean) {
+  const [near, setNear] = useState(atOnce || typeof IntersectionObserver === 'undefined');
+  const element = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (near || !element.current) return;
+    const watch = new IntersectionObserver(
+      (seen) => {
+        if (seen.some(({ isIntersecting }) => isIntersecting)) setNear(true);
+      },
+      { rootMargin: '600px' },
+    );
+    watch.observe(element.current);
+    return () => watch.disconnect();
+  }, [near]);
+  return { near, element };
+}
+
+function RecipeCard({ recipe, atOnce }: { recipe: Recipe; atOnce: boolean }) {
   const words = useWords().shelf;
   const ruler = useRuler();
   const papers = useWorkbook((state) => state.rows.papers);
@@ -30,12 +52,13 @@ function RecipeCard({ recipe }: { recipe: Recipe }) {
   const duplicate = useWorkbook((state) => state.duplicate);
   const saveFile = useSaveFile();
   const paper = recipe.paperId === null ? undefined : papers.get(recipe.paperId);
-  const net = netOfRecipe(recipe);
+  const { near, element } = useNearSight(atOnce);
+  const net = useMemo(() => (near ? netOfRecipe(recipe) : null), [near, recipe]);
   const key = { table: 'recipes', id: recipe.id } as const;
   return (
-    <li className="recipe-card">
+    <li ref={element} className="recipe-card">
       <Link to={pageAddress({ kind: 'recipe', id: recipe.id }, 'box')} className="recipe-card-face">
-        <RecipePicture recipe={recipe} colour={paper?.colour} />
+        {near ? <RecipePicture recipe={recipe} colour={paper?.colour} /> : <span className="style-picture" />}
         <strong>{recipe.name}</strong>{' '}
         <span className="soft">
           {recipe.example && <>{words.example}: </>}
