@@ -25,7 +25,7 @@ try {
   const pages = page.getByRole('navigation', { name: 'Pages of this workbook' });
   await pages.waitFor();
   await page.getByRole('button', { name: 'No more hints' }).click();
-  for (const name of ['Box', 'Marks', 'Dressing', 'Sheets', 'Shopping', 'Bench', 'Handout']) {
+  for (const name of ['Box', 'Fold', 'Marks', 'Dressing', 'Sheets', 'Shopping', 'Bench', 'Handout']) {
     await pages.getByRole('link', { name: new RegExp(`^${name}`) }).click();
     await page.waitForTimeout(900);
     await page.screenshot({ path: `${folder}/${name.toLowerCase()}.png` });
