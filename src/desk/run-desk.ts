@@ -8,6 +8,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly verb: Verb }>>> = 
   styles: () => import('./styles'),
   net: () => import('./net'),
   card: () => import('./card'),
+  handout: () => import('./handout'),
   fit: () => import('./fit'),
   plan: () => import('./plan'),
   yield: () => import('./yield'),

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { type ReadPage, readPdf } from '../print/read-pdf';
 import { callDesk } from './call-desk';
@@ -79,4 +80,19 @@ test.each(['net', 'card'])('%s --format pdf is a PDF of the paper that --paper n
 test('a paper that no printer here takes is refused', async () => {
   const { codes } = await callDesk(['plan', 'event.json', '--paper', 'a5'], files);
   expect(codes).toEqual(['unknown-paper']);
+});
+
+test('a handout is set on paper and as a page from a saved recipe, and from nothing else', async () => {
+  const saved = { 'tray.json': readFileSync('demo-data/bulb-tray.json', 'utf8') };
+  const page = await callDesk(['handout', 'tray.json', '--format', 'html'], saved);
+  expect(page.refused).toEqual([]);
+  const paper = await callDesk(['handout', 'tray.json', '--paper', 'a4', '--out', 'tray.pdf'], saved);
+  const pages = await readPdf(paper.written.get('tray.pdf') as Uint8Array);
+  const words = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
+  for (const said of ['Bulb tray', 'You need']) {
+    expect(words).toContain(said);
+    expect(String(page.printed)).toContain(said);
+  }
+  const bare = await callDesk(['handout', '--style', 'tray'], {});
+  expect(bare.refused.map(({ code }) => code)).toEqual(['missing-recipe']);
 });

@@ -33,9 +33,7 @@ export function factsOfStyle(
 ): StyleFacts {
   const known = Object.fromEntries(Object.entries(sizes).filter(([symbol]) => symbol in style.symbols));
   const { pieces } = layNet(style, { sizes: known, caliperUm });
-  const merits = new Set<StyleMerit>(
-    style.traits.filter((trait) => trait !== 'no-glue' && trait !== 'trimmer-only'),
-  );
+  const merits = new Set<StyleMerit>(style.traits);
   const isGlued = pieces.some(
     ({ joints, faces }) => joints.length > 0 || faces.some(({ role }) => role === 'glueTab'),
   );

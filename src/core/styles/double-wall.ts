@@ -161,5 +161,5 @@ export const doubleWall = defineStyle({
     },
   ],
   promises: [{ claim: 'covers', piece: 'tray', panels: ['base'], area: ['width', 'depth'] }],
-  traits: ['no-glue'],
+  traits: [],
 });

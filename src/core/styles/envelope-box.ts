@@ -116,5 +116,5 @@ export const envelopeBox = defineStyle({
   promises: [
     { claim: 'covers', piece: 'envelope', panels: ['downFlap', 'upFlap'], area: ['width', 'height'] },
   ],
-  traits: ['lid', 'flat-packet', 'no-glue', 'trimmer-only'],
+  traits: ['lid', 'flat-packet'],
 });

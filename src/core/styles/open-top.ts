@@ -48,5 +48,5 @@ export const openTop = defineStyle({
   },
   constraints: [...BOTTOM_LIMITS, ...TUBE_LIMITS],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
-  traits: ['tall', 'trimmer-only'],
+  traits: ['tall'],
 });

@@ -99,5 +99,5 @@ export const sleeveDrawer = defineStyle({
     },
   ],
   promises: [{ claim: 'nests', inner: 'drawer', outer: 'sleeve', gap: 'growth', slides: true }],
-  traits: ['lid', 'trimmer-only'],
+  traits: ['lid'],
 });

@@ -114,5 +114,5 @@ export const trayLid = defineStyle({
     { claim: 'covers', piece: 'tray', panels: ['base'], area: ['width', 'depth'] },
     { claim: 'nests', inner: 'tray', outer: 'lid', gap: 'growth' },
   ],
-  traits: ['lid', 'trimmer-only'],
+  traits: ['lid'],
 });

@@ -67,5 +67,5 @@ export const tray = defineStyle({
     },
   ],
   promises: [{ claim: 'covers', piece: 'tray', panels: ['base'], area: ['width', 'depth'] }],
-  traits: ['trimmer-only'],
+  traits: [],
 });

@@ -145,5 +145,5 @@ export const twoPartBox = defineStyle({
   promises: [
     { claim: 'covers', piece: 'whole', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] },
   ],
-  traits: ['tall', 'trimmer-only'],
+  traits: ['tall'],
 });

@@ -269,5 +269,5 @@ export interface BoxStyle {
   readonly constraints: readonly ConstraintSpec[];
   readonly promises: readonly PromiseSpec[];
   /** For the picker's filters. */
-  readonly traits: readonly ('lid' | 'tall' | 'flat-packet' | 'no-glue' | 'trimmer-only')[];
+  readonly traits: readonly ('lid' | 'tall' | 'flat-packet')[];
 }

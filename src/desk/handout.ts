@@ -1,0 +1,63 @@
+import { handSecondsOfBox } from '../core/plan';
+import { type HandoutInput, handoutPage, printHandout } from '../print';
+import { DOCUMENT_OPTIONS, deliver, documentUsage, readFormat } from './deliver';
+import { describeFinding } from './describe-finding';
+import { findingsOf, makeBox, wordPieces } from './made-box';
+import { printPdf, readPaper } from './paper';
+import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
+import { refuse } from './refuse';
+import { stampOf } from './stamp';
+import type { Verb } from './verb';
+
+const FORMATS = ['pdf', 'html'] as const;
+
+export const verb: Verb = {
+  usage: `${BOX_USAGE} ${documentUsage(FORMATS)}`,
+  answers: 'The handout of a saved recipe: how its box is made, in words and pictures, to teach it.',
+  words: { least: 0, most: 1 },
+  options: { ...BOX_OPTIONS, ...DOCUMENT_OPTIONS },
+  run: async (given, desk) => {
+    const asked = readBox(given, desk);
+    if (!('style' in asked)) return asked;
+    const format = readFormat(given, FORMATS);
+    if (typeof format !== 'string') return [format];
+    const paper = readPaper(given, asked.unit);
+    if (typeof paper !== 'string') return [paper];
+    const { recipe, style } = asked;
+    if (!recipe)
+      return [
+        refuse(
+          'missing-recipe',
+          'FILE',
+          style.id,
+          'a recipe file',
+          'A handout tells what its maker wrote into a recipe. Name a saved recipe file.',
+        ),
+      ];
+    const box = makeBox(asked);
+    const stops = findingsOf(asked, box).filter(({ severity }) => severity === 'stop');
+    const [stop] = stops.map((finding) => describeFinding(finding, box.ruler));
+    if (stop)
+      return [
+        refuse('mend-first', stop.where, recipe.name, 'a box that closes', `${stop.says} ${stop.remedy}`),
+      ];
+    const input: HandoutInput = {
+      recipe,
+      style,
+      net: box.net,
+      cards: wordPieces(box).map((piece) => ({ ...piece, tool: box.bench })),
+      ruler: box.ruler,
+      seconds: handSecondsOfBox(box.net, box.bench),
+      // The desk stands at no address that a link could lead back to.
+      link: null,
+      stamp: stampOf(recipe, desk),
+    };
+    return deliver(
+      format === 'html'
+        ? handoutPage({ ...input, photos: [] })
+        : await printPdf(printHandout({ ...input, paper }), desk),
+      given,
+      desk,
+    );
+  },
+};
