@@ -91,7 +91,7 @@ test('a handout is set on paper and as a page from a saved recipe, and from noth
   const words = pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ');
   for (const said of ['Bulb tray', 'You need']) {
     expect(words).toContain(said);
-    expect(String(page.printed)).toContain(said);
+    expect(page.printed).toContain(said);
   }
   const bare = await callDesk(['handout', '--style', 'tray'], {});
   expect(bare.refused.map(({ code }) => code)).toEqual(['missing-recipe']);
