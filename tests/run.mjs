@@ -23,7 +23,7 @@ function run(program, words, env = {}) {
     const options = {
       cwd: root,
       env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0', ...env },
-      timeout: 600_000,
+      timeout: 1_200_000,
     };
     const child = spawn(program, words, options);
     let said = '';
