@@ -40,7 +40,9 @@ test('an old tab stops when a newer version takes the database over, and writes 
   const origin = baseURL ?? '';
   const recipe = keptRecipe(page);
   await recipe.make(origin);
-  await recipe.keep(70);
+  await recipe.width.fill('70');
+  // What is on the screen says so a moment late: the database itself is asked.
+  await expect.poll(() => page.evaluate(keptWidths)).toMatchObject([{ width: 70 }]);
   const newer = await context.newPage();
   await newer.goto(bare(origin));
   await newer.evaluate(raiseVersion, 1000);
@@ -65,7 +67,9 @@ test('old code on a newer database shows what is there, says so, and writes noth
   const origin = baseURL ?? '';
   const recipe = keptRecipe(page);
   await recipe.make(origin);
-  await recipe.keep(70);
+  await recipe.width.fill('70');
+  // What is on the screen says so a moment late: the database itself is asked.
+  await expect.poll(() => page.evaluate(keptWidths)).toMatchObject([{ width: 70 }]);
   const address = page.url();
   await page.goto(bare(origin));
   await page.evaluate(raiseVersion, 1000);

@@ -9,8 +9,13 @@ export const keptRecipe = (page: Page) => {
     status,
     async make(origin: string): Promise<void> {
       await page.goto(new URL('#/new', origin).href);
-      await page.getByRole('radio', { name: 'Millimetres' }).click();
-      await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
+      const openTop = page.getByRole('button', { name: /^Open-top box Treats/ });
+      // Settings are read while the page opens; a unit chosen before that would be overtaken.
+      await openTop.waitFor();
+      const millimetres = page.getByRole('radio', { name: 'Millimetres' });
+      await millimetres.click();
+      await expect(millimetres).toBeChecked();
+      await openTop.click();
       await expect(width).toBeVisible();
       await this.saved();
     },
