@@ -25,8 +25,6 @@ export function createWorkbookStore(ports: WorkbookPorts): WorkbookStore {
       persisted: null,
       backup: NO_BACKUP,
       quarantined: [],
-      salvaged: null,
-      folder: null,
       notices: [],
       history: NO_HISTORY,
       fresh: false,
