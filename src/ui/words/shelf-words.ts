@@ -1,4 +1,3 @@
-import type { TableName } from '../../../shared/tables';
 import type { Supply } from '../../../shared/workbook';
 import type { Count, Naming, Texts } from './texts';
 
@@ -34,6 +33,7 @@ export interface ShelfWords {
     | 'newTool'
     | 'files'
     | 'saveEverything'
+    | 'everythingName'
     | 'openFile'
     | 'bin'
     | 'binEmpty'
@@ -41,11 +41,7 @@ export interface ShelfWords {
     | 'fileRefused'
     | 'leaveIt'
     | 'takeIn'
-    | 'safeKeeping'
-    | 'lookAtIt'
   > & {
-    readonly setAside: (things: readonly { readonly table: TableName; readonly name: string }[]) => string;
-    readonly folderWaits: Naming;
     readonly sent: Naming;
     readonly add: Texts<'papers' | 'supplies' | 'tools'>;
     readonly copyOf: Naming;

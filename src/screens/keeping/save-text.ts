@@ -1,5 +1,0 @@
-import { saveAs } from '../../ui/save-as';
-
-/** A text to the maker's downloads. */
-export const saveText = (name: string, text: string): void =>
-  saveAs(name, 'json', new Blob([text], { type: 'application/json' }));
