@@ -13,6 +13,7 @@ const NewRecipeScreen = lazy(async () => ({
 const StockScreen = lazy(async () => ({
   default: (await import('../screens/stock/stock-screen')).StockScreen,
 }));
+const KeepingPage = lazy(async () => ({ default: (await import('./keeping-page')).KeepingPage }));
 const WorkbookFrame = lazy(async () => ({ default: (await import('./workbook-frame')).WorkbookFrame }));
 const BoxScreen = lazy(async () => ({ default: (await import('../screens/box/box-screen')).BoxScreen }));
 const FoldScreen = lazy(async () => ({ default: (await import('../screens/fold/fold-screen')).FoldScreen }));
@@ -50,6 +51,7 @@ export function AppRoutes() {
       <Route element={<Frame />}>
         <Route index element={<ShelfScreen />} />
         <Route path="new" element={<NewRecipeScreen />} />
+        <Route path="keeping" element={<KeepingPage />} />
         <Route path="stock/:table/:id" element={<StockScreen />} />
         <Route path=":kind/:id" element={<WorkbookFrame />}>
           <Route path="box" element={<BoxScreen />} />

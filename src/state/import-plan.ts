@@ -1,6 +1,6 @@
 import type { AnyRow, TableName } from '../../shared/tables';
 import type { WorkbookFile } from '../../shared/workbook';
-import { contentIsSame } from './field-changes';
+import { compareRows, contentIsSame } from './field-changes';
 import { pointElsewhere } from './references';
 import { keyText, rowAt, type Shelf } from './shelf';
 
@@ -12,6 +12,8 @@ export interface ImportRow {
   readonly table: TableName;
   readonly fate: 'new' | 'same' | 'differs';
   readonly name: string;
+  /** The fields in which it differs from what is here; null where it does not. */
+  readonly differs: readonly string[] | null;
   /** As it will stand on the shelf, its references pointing at what came with it. */
   readonly row: AnyRow;
 }
@@ -54,7 +56,9 @@ export function planImport(
       if (twin) renamed.set(keyText(key), twin.id);
       else if (here || taken.has(keyText(key))) renamed.set(keyText(key), newId());
       counts[fate]++;
-      return { table, fate, name: row.name, row: { ...row, id: point(table, raw.id), rev: 0 } };
+      const differs =
+        here && fate === 'differs' ? [...new Set(compareRows(here, row).map(({ at }) => at[0]))] : null;
+      return { table, fate, name: row.name, differs, row: { ...row, id: point(table, raw.id), rev: 0 } };
     });
   });
   return { rows, counts };

@@ -47,5 +47,9 @@ for (const colorScheme of ['light', 'dark'] as const)
     await page.getByRole('link', { name: /To the shelf/ }).click();
     await expect(page.getByRole('heading', { name: 'Shelf' })).toBeVisible();
     barriers['shelf'] = await findBarriers(page);
+    await page.getByRole('link', { name: 'Safe keeping' }).click();
+    await expect(page.getByRole('heading', { name: 'Earlier states' })).toBeVisible();
+    barriers['keeping'] = await findBarriers(page);
+    expect(await overflow(page), 'safe keeping is wider than the window').toBeLessThanOrEqual(0);
     expect(Object.fromEntries(Object.entries(barriers).filter(([, found]) => found.length > 0))).toEqual({});
   });

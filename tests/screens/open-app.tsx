@@ -10,6 +10,7 @@ import type { MadeFile, Printer } from '../../src/ui/printer';
 import { openTab, World } from '../state/open-tab';
 
 // Pages are fetched when they are opened; here they are at hand, so that no test waits for one to be compiled.
+import '../../src/app/keeping-page';
 import '../../src/app/workbook-frame';
 import '../../src/screens/bench/bench-screen';
 import '../../src/screens/box/box-screen';

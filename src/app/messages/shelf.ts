@@ -3,6 +3,15 @@ import { plural } from './plural';
 
 const longDate = new Intl.DateTimeFormat('en-US', { dateStyle: 'long', timeZone: 'UTC' });
 
+const KINDS = {
+  recipes: 'box',
+  events: 'event',
+  papers: 'paper',
+  supplies: 'supply',
+  tools: 'tool',
+  photos: 'photo',
+} as const;
+
 export const shelfMessages: ShelfWords = {
   shelf: {
     title: 'Shelf',
@@ -36,7 +45,6 @@ export const shelfMessages: ShelfWords = {
     newTool: 'New tool',
     files: 'Files',
     saveEverything: 'Save everything to a file',
-    everythingName: 'everything',
     openFile: 'Open a file',
     bin: 'Bin',
     binEmpty: 'The bin is empty. Deleted things lie here for 30 days.',
@@ -44,6 +52,16 @@ export const shelfMessages: ShelfWords = {
     fileRefused: 'This file was not read in, and nothing here has changed.',
     leaveIt: 'Leave it',
     takeIn: 'Read it in',
+    safeKeeping: 'Safe keeping',
+    lookAtIt: 'Look at it',
+    setAside: (things) => {
+      const named = things.slice(0, 3).map(({ table, name }) => `${KINDS[table]} “${name}”`);
+      const more = things.length - named.length;
+      return `${plural(things.length, 'thing')} here cannot be read and ${
+        things.length === 1 ? 'is' : 'are'
+      } set aside, as found: ${named.join(', ')}${more > 0 ? ` and ${more} more` : ''}. Nothing of it is lost.`;
+    },
+    folderWaits: (name) => `The copy into the folder “${name}” waits for you.`,
     add: { papers: 'Add a paper', supplies: 'Add tape or ribbon', tools: 'Add a tool' },
     copyOf: (name) => `Copy ${name}`,
     copyName: (name) => `${name}, copy`,

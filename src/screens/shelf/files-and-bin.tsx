@@ -1,9 +1,11 @@
-import { Download, FileUp, Trash2 } from 'lucide-react';
+import { Download, FileUp, ShieldCheck, Trash2 } from 'lucide-react';
 import { type ChangeEvent, useRef, useState } from 'react';
+import { Link } from 'react-router';
 import { readWorkbook } from '../../../shared/read-workbook';
 import type { Refusal } from '../../../shared/refusals';
 import type { ImportPlan } from '../../state/import-plan';
 import { useWorkbook } from '../../state/use-workbook';
+import { KEEPING } from '../../ui/addresses';
 import { Button } from '../../ui/button';
 import { ImportLook } from '../../ui/import-look';
 import { useWords } from '../../ui/words';
@@ -34,10 +36,7 @@ export function FilesAndBin() {
     <section className="files" aria-labelledby="shelf-files">
       <h2 id="shelf-files">{words.files}</h2>
       <div className="files-acts">
-        <Button
-          icon={<Download aria-hidden="true" />}
-          onClick={() => saveFile({ kind: 'everything' }, words.everythingName)}
-        >
+        <Button icon={<Download aria-hidden="true" />} onClick={() => saveFile({ kind: 'everything' })}>
           {words.saveEverything}
         </Button>
         <Button icon={<FileUp aria-hidden="true" />} onClick={() => chooser.current?.click()}>
@@ -59,6 +58,10 @@ export function FilesAndBin() {
         >
           {words.bin}
         </Button>
+        <Link className="button button-quiet" to={KEEPING}>
+          <ShieldCheck aria-hidden="true" />
+          {words.safeKeeping}
+        </Link>
       </div>
       {looked && (
         <ImportLook

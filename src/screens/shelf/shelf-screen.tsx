@@ -8,6 +8,7 @@ import { Cupboard } from './cupboard';
 import { EmptyShelf } from './empty-shelf';
 import { EventRows } from './event-rows';
 import { FilesAndBin } from './files-and-bin';
+import { KeepingNotice } from './keeping-notice';
 import { RecipeCards } from './recipe-cards';
 import './shelf.css';
 
@@ -26,6 +27,7 @@ export function ShelfScreen() {
   if (recipes.size === 0 && events.size === 0)
     return (
       <main id="page" className="page page-sheet shelf" tabIndex={-1}>
+        <KeepingNotice />
         <EmptyShelf />
         <Cupboard />
         <FilesAndBin />
@@ -33,6 +35,7 @@ export function ShelfScreen() {
     );
   return (
     <main id="page" className="page page-sheet shelf" tabIndex={-1}>
+      <KeepingNotice />
       <header className="shelf-head">
         <h1>{words.title}</h1>
         <Link className="button button-act" to={NEW_RECIPE}>

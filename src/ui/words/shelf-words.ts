@@ -1,3 +1,4 @@
+import type { TableName } from '../../../shared/tables';
 import type { Supply } from '../../../shared/workbook';
 import type { Count, Naming, Texts } from './texts';
 
@@ -33,7 +34,6 @@ export interface ShelfWords {
     | 'newTool'
     | 'files'
     | 'saveEverything'
-    | 'everythingName'
     | 'openFile'
     | 'bin'
     | 'binEmpty'
@@ -41,7 +41,11 @@ export interface ShelfWords {
     | 'fileRefused'
     | 'leaveIt'
     | 'takeIn'
+    | 'safeKeeping'
+    | 'lookAtIt'
   > & {
+    readonly setAside: (things: readonly { readonly table: TableName; readonly name: string }[]) => string;
+    readonly folderWaits: Naming;
     readonly sent: Naming;
     readonly add: Texts<'papers' | 'supplies' | 'tools'>;
     readonly copyOf: Naming;

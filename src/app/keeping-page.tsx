@@ -1,0 +1,12 @@
+import { KeepingScreen } from '../screens/keeping/keeping-screen';
+import { KeepingWordsProvider } from '../ui/words/keeping-words';
+import { keepingMessages } from './messages/keeping';
+
+/** The page of safe keeping, with its texts. */
+export function KeepingPage() {
+  return (
+    <KeepingWordsProvider value={keepingMessages}>
+      <KeepingScreen />
+    </KeepingWordsProvider>
+  );
+}

@@ -1,0 +1,44 @@
+import { Link } from 'react-router';
+import { useWorkbook } from '../../state/use-workbook';
+import { SHELF } from '../../ui/addresses';
+import { useKeepingWords } from '../../ui/words/keeping-words';
+import { Copies } from './copies';
+import { EarlierStates } from './earlier-states';
+import { EraseAll } from './erase-all';
+import { FolderCopies } from './folder-copies';
+import { KeptBin } from './kept-bin';
+import { SetAside } from './set-aside';
+import { useKeeping } from './use-keeping';
+import { WhereKept } from './where-kept';
+import './keeping.css';
+
+/** Where the work is kept, which copies there are, and the way back to what was there before. */
+export function KeepingScreen() {
+  const words = useKeepingWords();
+  const keeping = useKeeping();
+  const aside = useWorkbook((state) => state.quarantined.length > 0 || state.salvaged !== null);
+  return (
+    <main id="page" className="page page-sheet keeping" tabIndex={-1} aria-busy={keeping === null}>
+      <header className="keeping-head">
+        <h1>{words.title}</h1>
+        <Link className="button button-plain" to={SHELF}>
+          {words.toShelf}
+        </Link>
+        <p>{words.why}</p>
+      </header>
+      {keeping && (
+        <>
+          {aside && <SetAside keeping={keeping} />}
+          <div className="keeping-pair">
+            <WhereKept keeping={keeping} />
+            <Copies keeping={keeping} />
+          </div>
+          <FolderCopies keeping={keeping} />
+          <EarlierStates keeping={keeping} />
+          <KeptBin keeping={keeping} />
+          <EraseAll keeping={keeping} />
+        </>
+      )}
+    </main>
+  );
+}

@@ -1,0 +1,77 @@
+import { FileUp } from 'lucide-react';
+import { type ChangeEvent, useRef, useState } from 'react';
+import type { Refusal } from '../../../shared/refusals';
+import type { ImportPlan } from '../../state/import-plan';
+import { readPickedFile } from '../../state/read-picked-file';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button } from '../../ui/button';
+import { useKeepingWords } from '../../ui/words/keeping-words';
+import { RestoreLook } from './restore-look';
+
+interface Looked {
+  readonly files: readonly File[];
+  /** Which of them is looked at. */
+  readonly at: number;
+  readonly reading: { readonly plan: ImportPlan } | { readonly refusals: readonly Refusal[] };
+}
+
+/** Files of a backup, looked through one after the other before anything of them is read in. */
+export function Restore() {
+  const words = useKeepingWords();
+  const planImport = useWorkbook((state) => state.planImport);
+  const importPlanned = useWorkbook((state) => state.importPlanned);
+  const chooser = useRef<HTMLInputElement>(null);
+  const [looked, setLooked] = useState<Looked | null>(null);
+
+  const look = async (files: readonly File[], at: number) => {
+    const file = files[at];
+    if (!file) {
+      setLooked(null);
+      return;
+    }
+    const reading = await readPickedFile(file);
+    setLooked({
+      files,
+      at,
+      reading: reading.ok ? { plan: planImport(reading.file) } : { refusals: reading.refusals },
+    });
+  };
+  const pick = (event: ChangeEvent<HTMLInputElement>) => {
+    const files = [...(event.target.files ?? [])];
+    event.target.value = '';
+    void look(files, 0);
+  };
+
+  return (
+    <>
+      <p className="soft">
+        {words.restoreWhy} {words.inParts}
+      </p>
+      <div className="keeping-acts">
+        <Button icon={<FileUp aria-hidden="true" />} onClick={() => chooser.current?.click()}>
+          {words.restore}
+        </Button>
+        <input
+          ref={chooser}
+          type="file"
+          accept=".json,application/json"
+          multiple
+          hidden
+          aria-label={words.restore}
+          onChange={pick}
+        />
+      </div>
+      {looked && (
+        <RestoreLook
+          title={words.file(looked.at + 1, looked.files.length, looked.files[looked.at]?.name ?? '')}
+          looked={looked.reading}
+          onTake={() => {
+            if ('plan' in looked.reading) importPlanned(looked.reading.plan);
+            void look(looked.files, looked.at + 1);
+          }}
+          onLeave={() => void look(looked.files, looked.at + 1)}
+        />
+      )}
+    </>
+  );
+}

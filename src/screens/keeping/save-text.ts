@@ -1,0 +1,5 @@
+import { saveAs } from '../../ui/save-as';
+
+/** A text to the maker's downloads. */
+export const saveText = (name: string, text: string): void =>
+  saveAs(name, 'json', new Blob([text], { type: 'application/json' }));

@@ -1,0 +1,198 @@
+import { screen, within } from '@testing-library/react';
+import { userEvent } from '@testing-library/user-event';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { workbookOf, writeWorkbook } from '../../shared/write-workbook';
+import type { WorkbookPorts } from '../../src/state/ports';
+import { FolderDouble } from '../state/folder-double';
+import { openTab, World } from '../state/open-tab';
+import { paperRow, recipeRow } from '../storage/sample-rows';
+import { openApp } from './open-app';
+
+const saved: Blob[] = [];
+beforeEach(() => {
+  saved.length = 0;
+  const createObjectURL = (blob: Blob) => {
+    saved.push(blob);
+    return 'blob:made';
+  };
+  vi.stubGlobal('URL', Object.assign(URL, { createObjectURL, revokeObjectURL: () => undefined }));
+});
+
+/** Two boxes and a paper; with `bad`, one more box that cannot be read. */
+async function openKeeping(address: string, ports: Partial<WorkbookPorts> = {}, bad = false) {
+  const world = new World();
+  const first = await openTab(world, 'first');
+  const rows = { recipes: [recipeRow('snow', { name: 'Snow' }), recipeRow('rain')], papers: [paperRow('p')] };
+  first.getState().importPlanned(first.getState().planImport(workbookOf('everything', rows)));
+  await first.getState().keepNow();
+  if (bad) {
+    const row = world.disk.contents.recipes.get('rain') as object;
+    world.disk.contents.recipes.set('rain', { ...row, name: 'Rain', caliperUm: 'thick' });
+  }
+  const workbook = await openTab(world, 'a', undefined, ports);
+  await openApp(address, workbook);
+  return { world, workbook, user: userEvent.setup() };
+}
+const press = async (user: ReturnType<typeof userEvent.setup>, name: string | RegExp) =>
+  user.click(await screen.findByRole('button', { name }));
+
+describe('what was set aside', () => {
+  test('is said on the shelf, and looked at, kept, tried, binned and taken out on its page', async () => {
+    const { workbook, user } = await openKeeping('/', {}, true);
+    expect(await screen.findByText(/1 thing here cannot be read and is set aside.*box “Rain”/)).toBeVisible();
+    await user.click(screen.getByRole('link', { name: 'Look at it' }));
+    expect(await screen.findByText('"thick" stands where number should be.')).toBeVisible();
+
+    await press(user, 'Save as it is, Rain (box)');
+    expect(JSON.parse(await saved[0]!.text())).toMatchObject({
+      rows: [{ table: 'recipes', id: 'rain', row: { name: 'Rain', caliperUm: 'thick' } }],
+    });
+    await press(user, 'Try again, Rain (box)');
+    expect(await screen.findByText('Rain (box) still cannot be read. It lies where it lay.')).toBeVisible();
+    await press(user, 'Into the bin, Rain (box)');
+    expect(await screen.findByText(/^This version of the app cannot read it. deleted today/)).toBeVisible();
+    expect(screen.queryByRole('heading', { name: 'Set aside' })).toBeNull();
+    await press(user, 'Take out, Rain (box)');
+    expect(await screen.findByRole('heading', { name: 'Set aside' })).toBeVisible();
+    expect(workbook.getState().quarantined).toHaveLength(1);
+  });
+
+  test('of a database that did not open is saved with all that was found, and cannot be moved', async () => {
+    const salvaged = { recipes: [recipeRow('snow'), { id: 'rain', pleats: 4 }], ribbons: [{ id: 'r' }] };
+    await openKeeping('/keeping', {
+      openStorage: () =>
+        Promise.resolve({ ok: false, fault: { kind: 'newer', detail: 'as told', salvaged } } as const),
+    });
+    const user = userEvent.setup();
+    expect(await screen.findByText('One thing could not be read.')).toBeVisible();
+    expect(screen.queryByRole('button', { name: /Into the bin/ })).toBeNull();
+    await press(user, 'Save as it is');
+    expect(JSON.parse(await saved[0]!.text())).toMatchObject({ stores: salvaged });
+  });
+});
+
+describe('where it is kept', () => {
+  test('says what the browser promised, and asks it when told to', async () => {
+    let persisted = false;
+    const { user } = await openKeeping('/keeping', {
+      storageFacts: () => Promise.resolve({ persisted, usedBytes: 3_200_000, roomBytes: 12e9 }),
+      askToPersist: () => {
+        persisted = true;
+        return Promise.resolve(true);
+      },
+    });
+    expect(await screen.findByText(/It has not promised to keep your work/)).toBeVisible();
+    expect(screen.getByText('About 3.2 MB of the 12 GB the browser allows.')).toBeVisible();
+    expect(screen.getByText('2 boxes and 1 paper.')).toBeVisible();
+    await press(user, 'Ask it to keep my work');
+    expect(await screen.findByText('It has promised not to clear your work by itself.')).toBeVisible();
+    expect(screen.queryByRole('button', { name: 'Ask it to keep my work' })).toBeNull();
+  });
+
+  test('says so where the browser says nothing, and offers no folder where it has none', async () => {
+    await openKeeping('/keeping');
+    expect(await screen.findByText(/It does not say whether/)).toBeVisible();
+    expect(await screen.findByText(/does not let a page write into a folder of yours/)).toBeVisible();
+    expect(screen.queryByRole('button', { name: /folder/i })).toBeNull();
+  });
+});
+
+describe('copies outside', () => {
+  test('a backup is made, its day and place are said', async () => {
+    const { user } = await openKeeping('/keeping');
+    expect(await screen.findByText('There is no copy outside this browser yet.')).toBeVisible();
+    await press(user, 'Make a backup of everything');
+    expect(
+      await screen.findByText(/^The last copy was made today at .* as the file “crease-and-count-/),
+    ).toBeVisible();
+    expect(await saved[0]!.text()).toContain('"kind": "everything"');
+  });
+
+  test('a backup is looked at before it is read in, and replaces nothing', async () => {
+    const { workbook, user } = await openKeeping('/keeping');
+    const backup = workbookOf('everything', {
+      recipes: [recipeRow('snow', { name: 'Snow of last year' }), recipeRow('hail', { name: 'Hail' })],
+      papers: [paperRow('p')],
+    });
+    await screen.findByRole('button', { name: 'Restore from a backup' });
+    const chooser = document.querySelector<HTMLInputElement>('input[type=file]')!;
+    await user.upload(chooser, [
+      new File([writeWorkbook(backup)], 'old.json'),
+      new File(['{"format":"elsewhere"}'], 'other.json'),
+    ]);
+    expect(await screen.findByRole('heading', { name: 'File 1 of 2, “old.json”' })).toBeVisible();
+    expect(screen.getByText(/^1 differs: yours stay/)).toBeVisible();
+    expect(screen.getByText('Snow of last year (box)')).toHaveTextContent('differs in name');
+    expect(screen.getByText('Hail (box)')).toBeInTheDocument();
+    expect(screen.getByText('1 the same as here')).toBeVisible();
+    expect(workbook.getState().rows.recipes.size).toBe(2);
+    await press(user, 'Read it in');
+    const names = [...workbook.getState().rows.recipes.values()].map(({ name }) => name);
+    expect(names.sort()).toEqual(['Hail', 'Recipe rain', 'Snow', 'Snow of last year']);
+    expect(workbook.getState().rows.recipes.get('snow')?.name).toBe('Snow');
+
+    expect(await screen.findByRole('heading', { name: 'File 2 of 2, “other.json”' })).toBeVisible();
+    expect(screen.getByText(/was not read in, and nothing here has changed/)).toBeVisible();
+    await press(user, 'Leave it');
+    expect(screen.queryByRole('heading', { name: /File 2/ })).toBeNull();
+  });
+
+  test('a folder gets a copy by itself; trouble is said here and on the shelf', async () => {
+    const door = new FolderDouble();
+    const { user } = await openKeeping('/keeping', { folderDoor: () => Promise.resolve(door) });
+    await press(user, 'Pick a folder');
+    expect(await screen.findByText('Copies go into the folder “Boxes”.')).toBeVisible();
+    expect(await screen.findByText(/^The last one was written today at/)).toBeVisible();
+    door.allowed = false;
+    door.answer = false;
+    await press(user, 'Write a copy now');
+    expect(await screen.findByText(/asks you once more before a page may write into “Boxes”/)).toBeVisible();
+    await user.click(screen.getByRole('link', { name: 'To the shelf' }));
+    expect(await screen.findByText('The copy into the folder “Boxes” waits for you.')).toBeVisible();
+    await user.click(screen.getByRole('link', { name: 'Look at it' }));
+    door.answer = true;
+    await press(user, 'Let it write there again');
+    expect(await screen.findByRole('button', { name: 'Write a copy now' })).toBeVisible();
+    expect(door.written).toHaveLength(2);
+    await press(user, 'Stop writing there');
+    expect(await screen.findByRole('button', { name: 'Pick a folder' })).toBeVisible();
+  });
+});
+
+test('an earlier state is looked at and brought back beside the present', async () => {
+  const { workbook, user } = await openKeeping('/keeping');
+  expect(await screen.findByText('None yet. They come as you change things.')).toBeVisible();
+  workbook.getState().edit('recipes', 'snow', 'Name', (row) => ({ ...row, name: 'Sleet' }));
+  await workbook.getState().keepNow();
+  await user.click(await screen.findByText('Sleet (box)'));
+  const look = (await screen.findByText('Snow')).closest('li')!;
+  expect(within(look).getByText('differs in name')).toBeVisible();
+  await user.click(within(look).getByRole('button', { name: /^Bring back beside it, Snow, as of/ }));
+  expect(await screen.findByText(/^“Snow, as of .*” is on the shelf.$/)).toBeVisible();
+  const names = [...workbook.getState().rows.recipes.values()].map(({ name }) => name);
+  expect(names).toContain('Sleet');
+  expect(names.filter((name) => name.startsWith('Snow, as of'))).toHaveLength(1);
+});
+
+test('what lies in the bin goes back to the shelf', async () => {
+  const { workbook, user } = await openKeeping('/keeping');
+  workbook.getState().remove({ table: 'recipes', id: 'snow' });
+  await workbook.getState().keepNow();
+  await press(user, 'Take out, Snow (box)');
+  expect(workbook.getState().rows.recipes.has('snow')).toBe(true);
+});
+
+test('everything is erased only when the words are typed; a backup is offered first', async () => {
+  const { world, workbook, user } = await openKeeping('/keeping');
+  await press(user, 'Erase everything in this browser');
+  const erase = screen.getByRole('button', { name: 'Erase it all' });
+  expect(erase).toBeDisabled();
+  expect(screen.getAllByRole('button', { name: 'Make a backup of everything' })).toHaveLength(2);
+  await user.type(screen.getByRole('textbox', { name: /^Type “erase everything”/ }), 'erase{Enter}');
+  expect(workbook.getState().rows.recipes.size).toBe(2);
+  await user.type(screen.getByRole('textbox', { name: /^Type “erase everything”/ }), ' Everything');
+  await user.click(erase);
+  expect(await screen.findByText('Everything in this browser is erased.')).toBeVisible();
+  expect(workbook.getState().rows.recipes.size).toBe(0);
+  expect(world.disk.contents.recipes.size).toBe(0);
+});
