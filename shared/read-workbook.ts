@@ -12,7 +12,10 @@ declare const TextDecoder: new (
 ) => { decode(bytes: Uint8Array): string };
 
 const MEGABYTE = 1_048_576;
-/** Limits on size in bytes (letters, where text is given) and on nesting. Source: our own, twenty times a season's workbook. */
+/**
+ * Limits on size in bytes (letters, where text is given) and on nesting: `bytes` for a file of one thing without its photos, `backupBytes`
+ * for any file whole. Source: our own, twenty times a season's workbook.
+ */
 export const FILE_LIMITS = { bytes: 5 * MEGABYTE, backupBytes: 20 * MEGABYTE, depth: 64 };
 
 export type WorkbookReading =
@@ -51,8 +54,9 @@ export function passGates(original: string | Uint8Array, limits = FILE_LIMITS): 
   if (typeof schema !== 'number' || !Number.isSafeInteger(schema) || schema < 1)
     return refuse('not-a-workbook', 'schema', describeValue(schema), `a whole number from 1 to ${SCHEMA}`);
   if (schema > SCHEMA) return refuse('newer-schema', 'schema', `${schema}`, `at most ${SCHEMA}`);
-  if (data['kind'] !== 'everything' && size > limits.bytes)
-    return refuse('too-large', '', `${size} bytes`, `at most ${limits.bytes} bytes`);
+  const bare = size - lettersOfPhotos(data['photos']);
+  if (data['kind'] !== 'everything' && bare > limits.bytes)
+    return refuse('too-large', '', `${bare} bytes without photos`, `at most ${limits.bytes} bytes`);
   return { ok: true, data, schema };
 }
 
@@ -73,6 +77,15 @@ export function readWorkbook(original: string | Uint8Array, limits = FILE_LIMITS
 
 const isObject = (data: unknown): data is Readonly<Record<string, unknown>> =>
   typeof data === 'object' && data !== null && !Array.isArray(data);
+
+/** How much of a file its photos are: each was made small when it was taken, and the list itself is bounded. */
+const lettersOfPhotos = (photos: unknown): number =>
+  Array.isArray(photos)
+    ? photos.reduce<number>((sum, photo) => {
+        const jpeg = isObject(photo) ? photo['jpeg'] : null;
+        return sum + (typeof jpeg === 'string' ? jpeg.length : 0);
+      }, 0)
+    : 0;
 
 function decode(bytes: Uint8Array): string | null {
   try {

@@ -1,6 +1,5 @@
 import type { WorkbookPorts } from '../state/ports';
 import { browserJournal } from '../storage/journal';
-import { openMemory } from '../storage/memory';
 
 /** The browser as the workbook sees it. The database and its code are fetched while the frame is already drawn. */
 export function browserPorts(): WorkbookPorts {
@@ -10,11 +9,13 @@ export function browserPorts(): WorkbookPorts {
       const { openDexie } = await import('../storage/dexie');
       return openDexie({ outside: store, onBlocked });
     },
-    openMemory: () => openMemory(),
+    openMemory: async () => (await import('../storage/memory')).openMemory(),
     journal: browserJournal(store),
     now: () => Date.now(),
     newId: () => crypto.randomUUID(),
     askToPersist: async () => ('storage' in navigator ? navigator.storage.persist() : null),
+    storageFacts: async () => (await import('./browser-facts')).storageFacts(),
+    folderDoor: async () => (await import('./browser-folder')).browserFolder(),
   };
 }
 

@@ -1,5 +1,6 @@
-import { readRow, sortRows } from '../../shared/tables';
-import type { Draft, WorkbookStorage } from '../storage/port';
+import { readRow, sortRows, TABLES } from '../../shared/tables';
+import type { Change, Draft, WorkbookStorage } from '../storage/port';
+import type { Keeping } from './keeping';
 import { readHistory } from './kept-history';
 import { readBackupNote, readSettings } from './notes';
 import { isoTime } from './ports';
@@ -9,7 +10,7 @@ import type { Workshop } from './workshop';
 
 type BootIntents = Pick<
   WorkbookIntents,
-  'boot' | 'keepNow' | 'acceptLoss' | 'carryOnInMemory' | 'eraseEverything'
+  'boot' | 'keepNow' | 'acceptLoss' | 'carryOnInMemory' | 'eraseEverything' | 'keeping'
 >;
 
 const BIN_DAYS = 30;
@@ -25,7 +26,7 @@ export function bootIntents(shop: Workshop): BootIntents {
       return;
     }
     const { rows, quarantined } = sortRows(opened.fault.salvaged ?? {});
-    shop.set({ rows: shelfOf(rows), quarantined });
+    shop.set({ rows: shelfOf(rows), quarantined, salvaged: opened.fault.salvaged ?? null });
     shop.saver.stop(opened.fault);
   }
 
@@ -54,6 +55,7 @@ export function bootIntents(shop: Workshop): BootIntents {
       save: { state: 'saved' },
       phase: loss ? { phase: 'lossFound', loss } : { phase: 'ready' },
     });
+    if (notes['folder']) void keeping().then(({ folder }) => folder.start(notes['folder']));
     await takeOverDrafts();
     if (!loss) await storage.purgeBin(isoTime(shop.ports.now() - BIN_DAYS * DAY_MS));
   }
@@ -71,11 +73,23 @@ export function bootIntents(shop: Workshop): BootIntents {
   }
 
   function carryOnInMemory(): void {
-    void loadFrom(shop.ports.openMemory());
+    void (async () => {
+      const memory = await shop.ports.openMemory();
+      const { salvaged, quarantined } = shop.state;
+      if (!salvaged) return loadFrom(memory);
+      // What could be read of the old database stays at hand; the database itself is left as it is.
+      await memory.write(salvagedChanges(salvaged), isoTime(shop.ports.now()));
+      await loadFrom(memory);
+      shop.set({ salvaged, quarantined });
+    })();
   }
+
+  let kept: Promise<Keeping> | null = null;
+  const keeping = () => (kept ??= import('./keeping').then(({ keepingOf }) => keepingOf(shop)));
 
   return {
     boot,
+    keeping,
     carryOnInMemory,
     keepNow: () => shop.saver.keepNow(),
 
@@ -86,12 +100,24 @@ export function bootIntents(shop: Workshop): BootIntents {
 
     async eraseEverything() {
       if (!shop.storage) return { ok: false, fault: { kind: 'absent', detail: 'storage is not open' } };
+      await (await kept)?.folder.forget();
       const erased = await shop.storage.eraseAll();
-      if (erased.ok) await loadFrom(shop.storage);
+      if (!erased.ok) return erased;
+      shop.ports.journal.clear();
+      await loadFrom(shop.storage);
+      // She has just cleared the table herself; no example is put on it unasked.
+      shop.set({ fresh: false });
       return erased;
     },
   };
 }
+
+const salvagedChanges = (salvaged: Readonly<Record<string, readonly unknown[]>>): Change[] => {
+  const { rows } = sortRows(salvaged);
+  return TABLES.flatMap((table) =>
+    rows[table].map((row): Change => ({ table, id: row.id, row, deleted: false, basedOn: null })),
+  );
+};
 
 const isBare = (rows: object): boolean =>
   Object.values(rows).every((table: { length: number }) => table.length === 0);

@@ -2,7 +2,6 @@ import { type AnyRow, readRow, type TableName } from '../../shared/tables';
 import { fileOf } from './export-file';
 import { compareRows } from './field-changes';
 import { planImport } from './import-plan';
-import { isoTime } from './ports';
 import { keyText, type RowKey, rowAt } from './shelf';
 import type { RowChange } from './steps';
 import type { Refusals, WorkbookIntents } from './workbook-state';
@@ -65,10 +64,7 @@ export function fileIntents(shop: Workshop): FileIntents {
 
     exportFile: (what) => fileOf(shop.state.rows, what),
 
-    noteBackup() {
-      shop.set({ backup: { at: isoTime(shop.ports.now()), savesSince: 0 } });
-      shop.saver.touchNotes();
-    },
+    noteBackup: (where) => shop.noteBackup(where),
 
     listBin: async () => shop.storage?.listBin() ?? OPENING,
     restoreFromBin: ({ table, row }) => putBack({ table, id: row.id }, row, 'Restore'),

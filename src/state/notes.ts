@@ -1,10 +1,17 @@
 import { type Refusal, refusalsOf } from '../../shared/refusals';
 import { FIRST_SETTINGS, type Settings, settings } from '../../shared/settings';
 
-/** When everything was last put in a file, and how often something was kept since. */
+/** When everything was last put in a file and where, and how often something was kept since. */
 export interface BackupNote {
   readonly at: string | null;
   readonly savesSince: number;
+  readonly where?: BackupPlace | undefined;
+}
+
+/** Handed to the browser as a download of this name, or written into the folder of this name. */
+export interface BackupPlace {
+  readonly how: 'download' | 'folder';
+  readonly name: string;
 }
 
 export const NO_BACKUP: BackupNote = { at: null, savesSince: 0 };
@@ -25,12 +32,19 @@ export function readSettings(raw: unknown): Settings {
 
 export function readBackupNote(raw: unknown): BackupNote {
   if (typeof raw !== 'object' || raw === null) return NO_BACKUP;
-  const { at, savesSince } = raw as Partial<Record<keyof BackupNote, unknown>>;
+  const { at, savesSince, where } = raw as Partial<Record<keyof BackupNote, unknown>>;
   const known = typeof at === 'string' && Number.isFinite(Date.parse(at));
   return {
     at: known ? at : null,
     savesSince: typeof savesSince === 'number' && savesSince >= 0 ? savesSince : 0,
+    ...(isPlace(where) && { where }),
   };
+}
+
+function isPlace(raw: unknown): raw is BackupPlace {
+  if (typeof raw !== 'object' || raw === null) return false;
+  const { how, name } = raw as Partial<Record<keyof BackupPlace, unknown>>;
+  return (how === 'download' || how === 'folder') && typeof name === 'string';
 }
 
 const OVERDUE_DAYS = 7;

@@ -1,11 +1,35 @@
 import type { Journal, Result, WorkbookStorage } from '../storage/port';
 
+/** What the browser says of the place our work is kept in; null wherever it does not tell. */
+export interface StorageFacts {
+  /** Whether it promised not to clear it by itself. */
+  readonly persisted: boolean | null;
+  readonly usedBytes: number | null;
+  readonly roomBytes: number | null;
+}
+
+/** Why a folder did not take a file. `forbidden`: the maker must allow it once more; `gone`: moved or deleted; `full`: no room on the disk. */
+export type FolderTrouble = 'forbidden' | 'gone' | 'full' | 'failed';
+
+/** What the browser gives for a folder: kept in the database as it is, never looked into. */
+export type FolderHandle = object;
+
+/** The way into folders of the maker's own, outside the browser's storage. */
+export interface FolderDoor {
+  /** Lets her choose one, which must follow a press; null if she changed her mind. */
+  pick(): Promise<{ readonly handle: FolderHandle; readonly name: string } | null>;
+  /** Whether files may be written there; asks her if `ask`, which must follow a press. */
+  mayWrite(handle: FolderHandle, ask: boolean): Promise<boolean>;
+  /** Puts a file there, in the place of one of that name, whole or not at all; null: done. */
+  write(handle: FolderHandle, name: string, text: string): Promise<FolderTrouble | null>;
+}
+
 /** What the state needs of the world around it; the app wires the browser's, tests wire their own. */
 export interface WorkbookPorts {
   /** Opens what the workbook is kept in; `onBlocked` is called while another tab with an older version holds it. */
   openStorage(onBlocked: () => void): Promise<Result<WorkbookStorage>>;
   /** Where there is nothing else: kept until the tab closes. */
-  openMemory(): WorkbookStorage;
+  openMemory(): WorkbookStorage | Promise<WorkbookStorage>;
   readonly journal: Journal;
   /** Milliseconds since 1970. */
   now(): number;
@@ -13,6 +37,9 @@ export interface WorkbookPorts {
   newId(): string;
   /** Asks the browser not to clear our storage by itself; null where it cannot be asked. */
   askToPersist(): Promise<boolean | null>;
+  readonly storageFacts?: () => Promise<StorageFacts>;
+  /** Fetched when it is first wanted; null where the browser has no such door. */
+  readonly folderDoor?: () => Promise<FolderDoor | null>;
 }
 
 export const isoTime = (milliseconds: number): string => new Date(milliseconds).toISOString();

@@ -85,6 +85,11 @@ export class Saver {
     return this.#running;
   }
 
+  /** A stored row that could not be read before can be read now, and stands on the shelf. */
+  found(key: RowKey, rev: number): void {
+    this.#ledger.setRev(key, rev);
+  }
+
   /** Another tab kept these rows: shows what it kept, unless there is unsaved work in them here (which then meets it when kept). */
   async refresh(keys: readonly RowKey[]): Promise<void> {
     for (const key of keys) {

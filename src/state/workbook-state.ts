@@ -4,9 +4,11 @@ import type { Rows, TableName } from '../../shared/tables';
 import type { WorkbookFile } from '../../shared/workbook';
 import type { Binned, Loss, Quarantined, Result, Snapshot, StorageFault } from '../storage/port';
 import type { Content } from './first-rows';
+import type { BackupFolder } from './folder-backup';
 import type { History } from './history';
 import type { ImportPlan } from './import-plan';
-import type { BackupNote } from './notes';
+import type { Keeping } from './keeping';
+import type { BackupNote, BackupPlace } from './notes';
 import type { SaveState } from './saver';
 import type { RowKey, Shelf } from './shelf';
 
@@ -47,7 +49,12 @@ export interface WorkbookData {
   /** Whether the browser promised not to clear our storage by itself; null: not asked yet, or it does not tell. */
   readonly persisted: boolean | null;
   readonly backup: BackupNote;
+  /** Rows that today's schema cannot read, as they lie. */
   readonly quarantined: readonly Quarantined[];
+  /** Everything that could be read of a database that did not open as ours, by table, as it lies there; else null. */
+  readonly salvaged: Readonly<Record<string, readonly unknown[]>> | null;
+  /** The folder that gets a copy of everything by itself; null: none was picked. */
+  readonly folder: BackupFolder | null;
   readonly notices: readonly Notice[];
   readonly history: History;
   /** Nothing was ever kept or made in this browser. */
@@ -107,7 +114,7 @@ export interface WorkbookIntents {
     what: { readonly kind: 'recipe' | 'event'; readonly id: string } | { readonly kind: 'everything' },
   ) => WorkbookFile | null;
   /** A file with everything has been put outside the browser. */
-  readonly noteBackup: () => void;
+  readonly noteBackup: (where?: BackupPlace) => void;
 
   readonly listBin: () => Promise<Result<readonly Binned[]>>;
   readonly restoreFromBin: (binned: Binned) => Refusals;
@@ -120,6 +127,8 @@ export interface WorkbookIntents {
   /** After a fault at the start: work in memory, with the warning that goes with it. */
   readonly carryOnInMemory: () => void;
   readonly eraseEverything: () => Promise<Result<null>>;
+  /** What only the page of safe keeping needs, fetched with it. */
+  readonly keeping: () => Promise<Keeping>;
 }
 
 export type WorkbookState = WorkbookData & WorkbookIntents;

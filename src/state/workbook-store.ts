@@ -25,6 +25,8 @@ export function createWorkbookStore(ports: WorkbookPorts): WorkbookStore {
       persisted: null,
       backup: NO_BACKUP,
       quarantined: [],
+      salvaged: null,
+      folder: null,
       notices: [],
       history: NO_HISTORY,
       fresh: false,

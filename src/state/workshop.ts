@@ -1,7 +1,7 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Change, WorkbookStorage } from '../storage/port';
 import { dropStep, moveStep, nextStep, recordStep, renameRow } from './history';
-import { backupIsDue } from './notes';
+import { type BackupPlace, backupIsDue } from './notes';
 import { isoTime, type WorkbookPorts } from './ports';
 import { Saver } from './saver';
 import type { Settlement } from './settle-conflicts';
@@ -19,7 +19,10 @@ export class Workshop {
   readonly saver: Saver;
   readonly #store: Pick<StoreApi<WorkbookState>, 'getState' | 'setState'>;
   storage: WorkbookStorage | null = null;
+  /** Hears of every save of rows. */
+  afterKept: () => void = () => undefined;
   #noticeKey = 0;
+  #madeSomething = false;
   #askedToPersist = false;
   #nudged = false;
 
@@ -56,6 +59,7 @@ export class Workshop {
     const rows = takeStep(before, step, 'redo', isoTime(at));
     if (!rows) return false;
     this.set({ rows, history: recordStep(this.state.history, step), fresh: false });
+    this.#madeSomething = true;
     this.saver.touch(changes, before);
     return true;
   }
@@ -86,6 +90,12 @@ export class Workshop {
     }
   }
 
+  /** Everything is in a file outside the browser now. */
+  noteBackup(where?: BackupPlace): void {
+    this.set({ backup: { at: isoTime(this.ports.now()), savesSince: 0, ...(where && { where }) } });
+    this.saver.touchNotes();
+  }
+
   notify(code: Notice['code'], about: string): void {
     if (code === 'exampleStays' && this.state.notices.some((notice) => notice.code === code)) return;
     this.set({ notices: [...this.state.notices, { key: ++this.#noticeKey, code, about }] });
@@ -106,11 +116,13 @@ export class Workshop {
     const { backup } = this.state;
     const counted = { ...backup, savesSince: backup.savesSince + 1 };
     this.set({ backup: counted });
+    this.afterKept();
     if (!this.#nudged && backupIsDue(counted, this.ports.now())) {
       this.#nudged = true;
       this.notify('backupDue', `${counted.savesSince}`);
     }
-    if (this.#askedToPersist) return;
+    // An example that was put there unasked is nothing to ask a promise for.
+    if (this.#askedToPersist || !this.#madeSomething) return;
     this.#askedToPersist = true;
     void this.ports.askToPersist().then((persisted) => this.set({ persisted }));
   }

@@ -43,10 +43,17 @@ export async function applyChanges(
     revs.push(rev);
   }
   generation++;
-  const census = { generation, rows, revSum };
+  // Rows that were never counted may go as well; a count below none would be no count at all.
+  const census = { generation, rows: Math.max(0, rows), revSum: Math.max(0, revSum) };
   for (const note of [...notes, { id: CENSUS_NOTE, value: census }]) await tx.put('notes', note);
   return { written: { outcome: 'kept', revs }, census };
 }
+
+/** The revision a stored row says it has; 0 where it does not say. */
+export const revOf = (raw: unknown): number => {
+  const rev = typeof raw === 'object' && raw !== null ? (raw as { rev?: unknown }).rev : 0;
+  return Number.isSafeInteger(rev) ? Math.max(0, rev as number) : 0;
+};
 
 export const noteValue = (raw: unknown): unknown =>
   typeof raw === 'object' && raw !== null ? (raw as { value?: unknown }).value : undefined;
@@ -72,11 +79,11 @@ async function keep(
   const binned = (await tx.get('bin', of)) as Binned | undefined;
   const replaced = binned?.row ?? (deleted ? null : stored);
   if (replaced) {
-    const { rev } = replaced;
+    const rev = revOf(replaced);
     const snapshot: Snapshot = { id: `${of}@${rev}`, of, table, rev, takenAt: at, row: replaced };
     await takeSnapshot(tx, snapshot, binned !== undefined);
   }
-  const rev = Math.max(stored?.rev ?? 0, binned?.row.rev ?? 0, row.rev) + 1;
+  const rev = Math.max(stored?.rev ?? 0, revOf(binned?.row), row.rev) + 1;
   if (deleted) {
     await tx.put('bin', { id: of, table, row: { ...row, rev }, deletedAt: at });
     await tx.drop(table, id);

@@ -51,7 +51,7 @@ async function copyRows(tx: DexieTransaction): Promise<void> {
     const copies = rows.map(({ ...row }): Snapshot => {
       const of = `${table}/${row.id}`;
       const rev = typeof row.rev === 'number' ? row.rev : 0;
-      return { id: `${of}@${rev}`, of, table, rev, takenAt: String(row.changedAt), row };
+      return { id: `${of}@${rev}`, of, table, rev, takenAt: String(row.changedAt), row, before: 'upgrade' };
     });
     await tx.table<Snapshot, string>('snapshots').bulkPut(copies);
   }

@@ -64,7 +64,20 @@ export interface Snapshot {
   readonly takenAt: string;
   /** As it was stored: what a migration copies may be older than today's schema. */
   readonly row: unknown;
+  /** Kept because an update of the app was about to move the row, not because it was edited. */
+  readonly before?: 'upgrade';
 }
+
+/** A row in the bin that today's schema cannot read: as it was stored. `id` is `table/row id`. */
+export interface BinnedAside {
+  readonly id: string;
+  readonly table: TableName;
+  readonly raw: unknown;
+  readonly deletedAt: string;
+}
+
+/** A stored row as it is read now, or why it is still not read. */
+export type ReadAgain = AnyRow | 'gone' | Quarantined;
 
 /** What was counted when something was last kept, noted in two places: a difference at the next start is loss. */
 export interface Census {
@@ -111,11 +124,22 @@ export interface WorkbookStorage {
   ): Promise<Result<Written>>;
   /** One row as it stands now; `gone` if it is not there. */
   readRow(table: TableName, id: string): Promise<Result<AnyRow | 'gone' | 'unreadable'>>;
+  /** What lies in the bin and can be read, newest first. */
   listBin(): Promise<Result<readonly Binned[]>>;
   /** Empties the bin of everything deleted before this moment; returns how many. */
   purgeBin(before: string): Promise<Result<number>>;
   /** Earlier states of a row, newest first; at most 20. */
   listSnapshots(table: TableName, id: string): Promise<Result<readonly Snapshot[]>>;
+  /** Earlier states of every row there ever was, newest first. */
+  listAllSnapshots(): Promise<Result<readonly Snapshot[]>>;
+  /** Reads a row that was set aside once more. */
+  readAgain(table: TableName, id: string): Promise<Result<ReadAgain>>;
+  /** Moves a row that cannot be read to the bin as it is; false if there is none, or if it can be read. */
+  binAside(table: TableName, id: string, at: string): Promise<Result<boolean>>;
+  /** Rows in the bin that cannot be read, newest first. */
+  listBinAside(): Promise<Result<readonly BinnedAside[]>>;
+  /** Puts a row that cannot be read back where it lay; false if it is not in the bin, or another stands in its place. */
+  unbinAside(table: TableName, id: string): Promise<Result<boolean>>;
   /** Takes what is there as the truth after a loss was shown. */
   acceptLoss(): Promise<Result<null>>;
   /** Forgets everything: rows, bin, snapshots, notes. */

@@ -1,7 +1,8 @@
 import { readRow, sortRows, TABLES, type TableName } from '../../shared/tables';
-import { applyChanges, CENSUS_NOTE, noteValue } from './apply-changes';
+import { applyChanges, CENSUS_NOTE, noteValue, revOf } from './apply-changes';
+import { asideKeeping, readableBinned } from './aside';
 import { lossOf, NOTHING_COUNTED, readCensus } from './census';
-import type { Binned, Census, Result, StorageEvent, Stored, WorkbookStorage } from './port';
+import type { Binned, Census, Result, Snapshot, StorageEvent, Stored, WorkbookStorage } from './port';
 import { STORES, type Transaction } from './transaction';
 
 /** What differs between one place to keep a workbook and another; everything else is written once, here. */
@@ -73,7 +74,7 @@ export function keepWorkbook(database: Database): WorkbookStorage {
       }),
 
     listBin: () =>
-      database.run('read', async (tx) => ((await tx.all('bin')) as Binned[]).toSorted(newestFirst)),
+      database.run('read', async (tx) => readableBinned(await tx.all('bin')).toSorted(newestFirst)),
 
     purgeBin: (before) =>
       database.run('write', async (tx) => {
@@ -86,6 +87,16 @@ export function keepWorkbook(database: Database): WorkbookStorage {
       }),
 
     listSnapshots: (table, id) => database.run('read', (tx) => tx.snapshotsOf(`${table}/${id}`)),
+
+    listAllSnapshots: () =>
+      database.run('read', async (tx) =>
+        ((await tx.all('snapshots')) as Snapshot[]).toSorted((a, b) => (a.takenAt < b.takenAt ? 1 : -1)),
+      ),
+
+    ...asideKeeping(database, (census) => {
+      see(census);
+      noteOutside(census);
+    }),
 
     async acceptLoss() {
       const result = await database.run('write', async (tx) => {
@@ -127,11 +138,8 @@ async function rawRows(tx: Transaction): Promise<RawRows> {
 }
 
 function count(raw: RawRows): Omit<Census, 'generation'> {
-  const revs = TABLES.flatMap((table) => raw[table].map((row) => (row as { rev?: unknown }).rev));
-  return {
-    rows: revs.length,
-    revSum: revs.reduce<number>((sum, rev) => sum + (typeof rev === 'number' ? rev : 0), 0),
-  };
+  const revs = TABLES.flatMap((table) => raw[table].map(revOf));
+  return { rows: revs.length, revSum: revs.reduce((sum, rev) => sum + rev, 0) };
 }
 
 async function readEverything(tx: Transaction, outside: Census | null) {

@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { workbookOf } from '../../shared/write-workbook';
 import type { WorkbookStore } from '../../src/state/workbook-store';
+import { paperRow } from '../storage/sample-rows';
 import { faultyStorage } from './faulty-storage';
 import { letRun, openTab, World } from './open-tab';
 
@@ -147,6 +149,11 @@ test('the browser is asked to keep our storage at the first real save, and only 
   };
   const store = await openTab(new World(), 'a', undefined, { askToPersist });
   store.getState().changeSettings({ unit: 'mm' });
+  await letRun(300);
+  expect(asked).toBe(0);
+  // The example that opens by itself is none of hers.
+  const { planImport, placeExample } = store.getState();
+  placeExample(planImport(workbookOf('everything', { papers: [paperRow('p')] })));
   await letRun(300);
   expect(asked).toBe(0);
   const id = await withRecipe(store);

@@ -208,6 +208,19 @@ describe('where there is no storage', () => {
     expect(store.getState()).toMatchObject({ phase: { phase: 'ready' }, keeps: 'memory' });
   });
 
+  test('that can be written to, what could be read of it stays at hand while she carries on', async () => {
+    const rows = { recipes: [recipeRow('a'), { id: 'b', pleats: 4 }], notes: [{ id: 'settings', value: 1 }] };
+    const store = await openTab(new World(), 'a', undefined, fault('broken', rows));
+    store.getState().carryOnInMemory();
+    await letRun(0);
+    expect(store.getState()).toMatchObject({ phase: { phase: 'ready' }, keeps: 'memory', salvaged: rows });
+    expect(names(store)).toEqual(['Recipe a']);
+    expect(store.getState().quarantined.map(({ id }) => id)).toEqual(['b']);
+    store.getState().edit('recipes', 'a', 'Name', (row) => ({ ...row, name: 'Snow' }));
+    await letRun(300);
+    expect(store.getState().save).toEqual({ state: 'saved' });
+  });
+
   test('because another tab must close first, the page says so and goes on by itself', async () => {
     const opening = new EventTarget();
     const store = newTab(new World(), 'a', undefined, {
@@ -287,7 +300,10 @@ test('everything can be forgotten, and is', async () => {
     phase: { phase: 'ready' },
     settings: { unit: 'in' },
     history: { done: [] },
+    // What she cleared herself is not filled with the example again.
+    fresh: false,
   });
+  expect(world.drafts.size).toBe(0);
   expect(names(store)).toEqual([]);
   const next = await openTab(world, 'next');
   expect(names(next)).toEqual([]);

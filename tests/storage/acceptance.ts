@@ -230,6 +230,45 @@ export function describeStorage(name: string, newPlace: () => Place): void {
       expect((await load(storage)).quarantined).toHaveLength(1);
     });
 
+    test('moves a row it cannot read to the bin as it is, and back, without calling either a loss', async () => {
+      const { place, storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null), put(recipeRow('bad'), null)]);
+      const bad = { ...recipeRow('bad', { rev: 1 }), caliperUm: 'thick' };
+      await place.plant('recipes', bad);
+      expect((await load(storage)).quarantined.map(({ id }) => id)).toEqual(['bad']);
+      expect(await value(storage.readAgain('recipes', 'bad'))).toMatchObject({ id: 'bad', raw: bad });
+      expect(await value(storage.binAside('recipes', 'a', AT))).toBe(false);
+      expect(await value(storage.binAside('recipes', 'nowhere', AT))).toBe(false);
+
+      expect(await value(storage.binAside('recipes', 'bad', AT))).toBe(true);
+      expect(await value(storage.listBinAside())).toEqual([
+        { id: 'recipes/bad', table: 'recipes', raw: bad, deletedAt: AT },
+      ]);
+      expect(await value(storage.listBin())).toEqual([]);
+      expect(await load(await open(place))).toMatchObject({ quarantined: [], loss: null });
+
+      expect(await value(storage.unbinAside('recipes', 'bad'))).toBe(true);
+      expect(await value(storage.unbinAside('recipes', 'bad'))).toBe(false);
+      const stored = await load(await open(place));
+      expect(stored.quarantined.map(({ raw }) => raw)).toEqual([bad]);
+      expect(stored.loss).toBeNull();
+    });
+
+    test('keeps a row it cannot read among the earlier states when another takes its name, and lets the bin forget it', async () => {
+      const { place, storage } = await openNew();
+      const bad = { id: 'bad', rev: 'many', name: 'Snow' };
+      await place.plant('recipes', bad);
+      await value(storage.binAside('recipes', 'bad', AT));
+      await write(storage, [put(recipeRow('bad'), null)]);
+      expect((await value(storage.listSnapshots('recipes', 'bad'))).map(({ row }) => row)).toEqual([bad]);
+      expect((await value(storage.listAllSnapshots())).map(({ of }) => of)).toEqual(['recipes/bad']);
+
+      await place.plant('papers', { id: 'old' });
+      await value(storage.binAside('papers', 'old', AT));
+      expect(await value(storage.purgeBin(later(1)))).toBe(1);
+      expect(await value(storage.listBinAside())).toEqual([]);
+    });
+
     test('notices rows that are gone without having been deleted', async () => {
       const { place, storage } = await openNew();
       await write(storage, [put(recipeRow('a'), null), put(recipeRow('b'), null)]);

@@ -73,6 +73,7 @@ describe('a newer version of the database', () => {
     expect(recipes.ok && recipes.value.map(({ row }) => row)).toEqual([
       recipeRow('a', { name: 'Snow two', rev: 1 }),
     ]);
+    expect(recipes.ok && recipes.value.map(({ before }) => before)).toEqual(['upgrade']);
     const events = await storage.listSnapshots('events', 'e');
     expect(events.ok && events.value).toHaveLength(1);
   });
