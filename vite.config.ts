@@ -95,6 +95,8 @@ export default defineConfig({
         test: {
           name: 'core',
           environment: 'node',
+          // The core is pure: its modules are read once and run warm, which halves the time of the run.
+          isolate: false,
           include: ['tests/**/*.test.ts'],
           setupFiles: ['tests/setup/console-is-failure.ts'],
         },

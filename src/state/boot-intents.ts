@@ -57,6 +57,10 @@ export function bootIntents(shop: Workshop): BootIntents {
     });
     if (notes['folder']) void keeping().then(({ folder }) => folder.start(notes['folder']));
     await takeOverDrafts();
+    if (shop.ports.exchange && !loss) {
+      const [exchange, { joinExchange }] = await Promise.all([shop.ports.exchange(), import('./exchange')]);
+      joinExchange(shop, exchange);
+    }
     if (!loss) await storage.purgeBin(isoTime(shop.ports.now() - BIN_DAYS * DAY_MS));
   }
 

@@ -121,8 +121,10 @@ export class FolderBackup {
   }
 
   #listen(): void {
-    this.#shop.afterKept = () => this.#writeIn(FOLDER_WAIT_MS);
+    this.#shop.afterKept.add(this.#heardOfSave);
   }
+
+  readonly #heardOfSave = () => this.#writeIn(FOLDER_WAIT_MS);
 
   #writeIn(milliseconds: number): void {
     if (!this.#handle) return;

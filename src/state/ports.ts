@@ -1,4 +1,6 @@
 import type { Journal, Result, WorkbookStorage } from '../storage/port';
+import type { RowKey } from './shelf';
+import type { RowChange } from './steps';
 
 /** What the browser says of the place our work is kept in; null wherever it does not tell. */
 export interface StorageFacts {
@@ -24,6 +26,26 @@ export interface FolderDoor {
   write(handle: FolderHandle, name: string, text: string): Promise<FolderTrouble | null>;
 }
 
+/** A row as it stands now that another device changed it; null: deleted there. Not read yet. */
+export interface ComingRow extends RowKey {
+  readonly row: unknown;
+}
+
+/**
+ * Whatever carries rows between devices of hers. The app comes without one; a library that merges fields can stand behind it, with a server
+ * of the maker's own or none. It holds every row as one map of fields, and a named size or option as a field of its own.
+ */
+export interface Exchange {
+  /** What was changed here, once it is kept. */
+  tell(changes: readonly RowChange[]): void;
+  /** Hears of rows that others changed. Returns a function that stops it. */
+  watch(listener: (rows: readonly ComingRow[]) => void): () => void;
+  /** Everything it holds, at the start. */
+  all(): readonly ComingRow[];
+  /** One row as it holds it now; null if it holds none. */
+  now(key: RowKey): ComingRow | null;
+}
+
 /** What the state needs of the world around it; the app wires the browser's, tests wire their own. */
 export interface WorkbookPorts {
   /** Opens what the workbook is kept in; `onBlocked` is called while another tab with an older version holds it. */
@@ -40,6 +62,8 @@ export interface WorkbookPorts {
   readonly storageFacts?: () => Promise<StorageFacts>;
   /** Fetched when it is first wanted; null where the browser has no such door. */
   readonly folderDoor?: () => Promise<FolderDoor | null>;
+  /** Fetched after the start; absent: rows stay on this device. */
+  readonly exchange?: () => Promise<Exchange>;
 }
 
 export const isoTime = (milliseconds: number): string => new Date(milliseconds).toISOString();

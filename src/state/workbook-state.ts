@@ -33,7 +33,9 @@ export interface Notice {
     | 'draftRestored'
     | 'imported'
     | 'backupDue'
-    | 'exampleStays';
+    | 'exampleStays'
+    | 'heldApart'
+    | 'exchangeStopped';
   /** The name of the row it is about, or a count. */
   readonly about: string;
 }

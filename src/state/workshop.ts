@@ -19,8 +19,8 @@ export class Workshop {
   readonly saver: Saver;
   readonly #store: Pick<StoreApi<WorkbookState>, 'getState' | 'setState'>;
   storage: WorkbookStorage | null = null;
-  /** Hears of every save of rows. */
-  afterKept: () => void = () => undefined;
+  /** Who hears of every save of rows. */
+  readonly afterKept = new Set<(keys: readonly RowKey[]) => void>();
   #noticeKey = 0;
   #madeSomething = false;
   #askedToPersist = false;
@@ -116,7 +116,7 @@ export class Workshop {
     const { backup } = this.state;
     const counted = { ...backup, savesSince: backup.savesSince + 1 };
     this.set({ backup: counted });
-    this.afterKept();
+    for (const hear of this.afterKept) hear(changes);
     if (!this.#nudged && backupIsDue(counted, this.ports.now())) {
       this.#nudged = true;
       this.notify('backupDue', `${counted.savesSince}`);

@@ -98,6 +98,10 @@ export const frameMessages: FrameWords = {
     imported: (count) => `${plural(Number(count), 'thing')} read in.`,
     exampleStays: (name) =>
       `${name} is an example and stays as it is. Make it yours, and everything in it can be changed.`,
+    heldApart: (name) =>
+      `${name} was changed on another device in a way that does not go with yours. Yours stays as it is here.`,
+    exchangeStopped: (count) =>
+      `Another device would have taken ${plural(Number(count), 'thing')} off the shelf at once. Nothing was taken, and nothing goes to and fro now.`,
     backupDue: () =>
       'It is time for a copy outside this browser: “Save everything to a file”, at the foot of the shelf.',
   },

@@ -12,7 +12,9 @@ export type NoticeName =
   | 'draftRestored'
   | 'imported'
   | 'backupDue'
-  | 'exampleStays';
+  | 'exampleStays'
+  | 'heldApart'
+  | 'exchangeStopped';
 
 /** Texts round every page. */
 export interface FrameWords {
