@@ -8,6 +8,7 @@ import {
   type LockedPackages,
   loosePins,
   type Manifest,
+  RUNTIME,
   unsafeLocks,
 } from './house/packages';
 import { unsourcedNumbers } from './house/sources';
@@ -114,6 +115,10 @@ describe('what the house is built of', () => {
   test('every package is pinned to one version', () => {
     expect(loosePins(manifest)).toEqual([]);
     expect(loosePins({ dependencies: { a: '^1.2.3' }, devDependencies: { b: 'latest' } })).toHaveLength(2);
+  });
+
+  test('nothing goes to a maker that was not decided on', () => {
+    expect(Object.keys(manifest.dependencies ?? {})).toEqual(Object.keys(RUNTIME));
   });
 
   test('the lock file names no host, and every package can be verified', () => {

@@ -35,6 +35,23 @@ const READ_BY_HAND: readonly (readonly [name: RegExp, reason: string])[] = [
   [/^node_modules\/splaytree-ts$/, 'BSD-3-Clause, misspelt in its manifest'],
 ];
 
+/** What goes to a maker's browser, or runs at her desk, and why it is not our own. A new one is a decision: it is written down here. */
+export const RUNTIME: Readonly<Record<string, string>> = {
+  dexie: 'rows in the browser',
+  fflate: 'links and embedded streams made small',
+  ics: 'the timetable for a calendar',
+  jspdf: 'true-size PDF',
+  'lucide-react': 'the signs on buttons',
+  react: 'the pages',
+  'react-dom': 'the pages',
+  'react-router': 'which page is open',
+  three: 'the box in space',
+  uqr: 'the square code of a link',
+  'workbox-window': 'the app without a network',
+  zod: 'reading what comes from outside',
+  zustand: 'the state between the pages',
+};
+
 /** Versions that are not one exact version. */
 export const loosePins = (manifest: Manifest): string[] =>
   Object.entries({ ...manifest.dependencies, ...manifest.devDependencies })

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { REFUSAL_CODES } from '../../shared/refusals';
 import { LINK_LIMITS, readLink, writeLink } from '../../shared/share-link';
 import { inOrder, workbookOf } from '../../shared/write-workbook';
+import { FUZZ_SEED, FUZZ_TRIES } from '../fuzz';
 import { SEED } from '../seed';
 import { recordFault } from '../setup/fault-record';
 import { photoRow, recipeRow } from '../storage/sample-rows';
@@ -78,13 +79,14 @@ describe('a recipe in a link', () => {
     expect(!reading.ok && reading.original).toBe(fragment);
   });
 
-  const TRIES = 10_000;
-  test(`changed, cut and mixed, is read as it says or refused for a reason: ${TRIES} of them`, ({ task }) => {
+  test(`changed, cut and mixed, is read as it says or refused for a reason: ${FUZZ_TRIES} of them`, {
+    timeout: 60_000 + FUZZ_TRIES * 20,
+  }, ({ task }) => {
     const whole = fc.sample(anyRecipe, { seed: SEED, numRuns: 40 }).flatMap((recipe) => {
       const link = writeLink(file(recipe));
       return link.ok ? [link.fragment] : [];
     });
-    let state = SEED;
+    let state = FUZZ_SEED;
     const roll = (below: number) => {
       state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
       return Math.floor((state / 2 ** 32) * below);
@@ -92,7 +94,7 @@ describe('a recipe in a link', () => {
     const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_%=.# ';
     let lost = 0;
     let read = 0;
-    for (let number = 0; number < TRIES; number++) {
+    for (let number = 0; number < FUZZ_TRIES; number++) {
       const from = whole[roll(whole.length)] ?? '';
       const other = whole[roll(whole.length)] ?? '';
       const at = roll(from.length);
@@ -116,8 +118,8 @@ describe('a recipe in a link', () => {
       )
         lost++;
     }
-    expect(read).toBeGreaterThan(TRIES / 10);
-    expect(read).toBeLessThan(TRIES / 2);
-    recordFault({ task }, { fault: 'a damaged or forged link', tries: TRIES, lost, goal: 0 });
+    expect(read).toBeGreaterThan(FUZZ_TRIES / 10);
+    expect(read).toBeLessThan(FUZZ_TRIES / 2);
+    recordFault({ task }, { fault: 'a damaged or forged link', tries: FUZZ_TRIES, lost, goal: 0 });
   });
 });

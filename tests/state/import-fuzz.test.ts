@@ -8,12 +8,10 @@ import { writeWorkbook } from '../../shared/write-workbook';
 import { planImport } from '../../src/state/import-plan';
 import { rowAt, type Shelf, shelfOf } from '../../src/state/shelf';
 import { type Step, takeStep } from '../../src/state/steps';
+import { FUZZ_SEED, FUZZ_TRIES } from '../fuzz';
 import { SEED } from '../seed';
 import { recordFault } from '../setup/fault-record';
 import { anyWorkbook } from '../shared/any-workbook';
-
-/** How many mutated files a run tries; the nightly run sets a million. */
-const TRIES = Number(process.env['FUZZ_TRIES'] ?? 10_000);
 
 /** A small generator of our own, so that a run is the same everywhere. Source: Marsaglia, Xorshift RNGs, 2003 (13, 17, 5). */
 function seeded(seed: number): (below: number) => number {
@@ -181,12 +179,12 @@ const refused = readdirSync(REFUSED).map((file) => readFileSync(REFUSED + file))
 const corpus = [...whole, ...refused];
 
 describe('files that were damaged, cut, mixed and forged', () => {
-  test(`are each imported as they read or refused for a reason: ${TRIES} of them`, {
-    timeout: 60_000 + TRIES * 20,
+  test(`are each imported as they read or refused for a reason: ${FUZZ_TRIES} of them`, {
+    timeout: 60_000 + FUZZ_TRIES * 20,
   }, ({ task }) => {
-    const roll = seeded(SEED);
+    const roll = seeded(FUZZ_SEED);
     const count = { imported: 0, refused: 0 };
-    for (let number = 0; number < TRIES; number++) {
+    for (let number = 0; number < FUZZ_TRIES; number++) {
       let bytes: Buffer = corpus[roll(corpus.length)] ?? Buffer.of();
       for (let n = 1 + roll(3); n > 0 && bytes.length > 0; n--)
         bytes = (roll(2) === 0 ? swapValue : (MUTATIONS[roll(MUTATIONS.length)] ?? swapValue))(
@@ -200,11 +198,11 @@ describe('files that were damaged, cut, mixed and forged', () => {
         throw new Error(`file ${number}, in base64: ${bytes.toString('base64')}`, { cause: error });
       }
     }
-    const lost = TRIES - count.imported - count.refused;
-    recordFault({ task }, { fault: 'a damaged or forged file', tries: TRIES, lost, goal: 0 });
+    const lost = FUZZ_TRIES - count.imported - count.refused;
+    recordFault({ task }, { fault: 'a damaged or forged file', tries: FUZZ_TRIES, lost, goal: 0 });
     // Both ends of the reader were reached, or the files were too tame or too wild to tell anything.
-    expect(count.imported).toBeGreaterThan(TRIES / 50);
-    expect(count.refused).toBeGreaterThan(TRIES / 2);
+    expect(count.imported).toBeGreaterThan(FUZZ_TRIES / 50);
+    expect(count.refused).toBeGreaterThan(FUZZ_TRIES / 2);
   });
 
   test('a careless reader would be found: one that changes a value, names no reason, throws, or loses the original', () => {
