@@ -16,6 +16,20 @@ export function faultsOfBrowser({ suites = [] }) {
     });
 }
 
+/** What a report of the browser tests measured, a line each. */
+export function measuredBy({ suites = [] }) {
+  const specsOf = (suite) => [...(suite.specs ?? []), ...(suite.suites ?? []).flatMap(specsOf)];
+  return suites
+    .flatMap(specsOf)
+    .flatMap(({ title, tests }) =>
+      tests.flatMap(({ projectName, results }) =>
+        (results.at(-1)?.annotations ?? [])
+          .filter(({ type }) => type === 'measured')
+          .map(({ description }) => `measured (${projectName}) ${title}: ${description}`),
+      ),
+    );
+}
+
 /** Faults as lines of a table: fault, tries, lost, goal; tests of one fault are added up. */
 export function faultTable(faults) {
   const sums = new Map();

