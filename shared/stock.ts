@@ -79,6 +79,10 @@ export const tool = z.strictObject({
   groovesMm: z.array(lengthMm).max(200).optional(),
   /** How far the scoring stylus stands from the blade or the next stylus, where a tool carries both. */
   stylusMm: lengthMm.optional(),
+  /** What one cut turns to dust: a saw or a laser; a blade takes nothing. */
+  kerfMm: lengthMm.optional(),
+  /** Each piece may be turned a quarter so often between its cuts (trimming one part aside); as often as it takes if not said. */
+  quarterTurns: z.union([z.literal(1), z.literal(2)]).optional(),
   /** The card shows the fence at the other hand. */
   leftHanded: z.boolean().optional(),
 });

@@ -25,9 +25,9 @@ export const isRolled = (supply: Supply): supply is RollSupply => 'rollMm' in su
 /** A saved tool as a trimmer; without one, a ruler and a knife that cut any length. */
 export const cuttingToolOf = (tool: Tool | undefined): CuttingTool => ({
   longestCut: tool ? ticksOfMm(tool.longestCutMm) : null,
-  kerf: ticksOfMm(0),
+  kerf: ticksOfMm(tool?.kerfMm ?? 0),
   stack: tool?.stack ?? 1,
-  stages: 'free',
+  stages: tool?.quarterTurns === undefined ? 'free' : tool.quarterTurns === 1 ? 2 : 3,
 });
 
 /** A saved tool as the bench it scores on; without one, a ruler of sixteenths. */

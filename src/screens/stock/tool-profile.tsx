@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Tool } from '../../../shared/workbook';
-import { readLength, spellLength, type Ticks, ticks } from '../../core/units';
+import { millimetres, readLength, spellLength, type Ticks, ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/choice-strip';
 import { LengthField } from '../../ui/length-field';
-import { TextField } from '../../ui/text-field';
+import { SelectField, TextField } from '../../ui/text-field';
 import { useWords } from '../../ui/words';
 
 interface ToolProfileProps {
@@ -13,8 +13,9 @@ interface ToolProfileProps {
 }
 
 const MOST_GROOVES = 200;
+const MOST_KERF = millimetres(5); // source: our own; a saw takes 3 mm
 
-/** What the search for easy marks and the card ask of a tool beyond its marks: fixed grooves, a second scoring point, the hand. */
+/** What the cards and the sheets ask of a tool beyond its marks: fixed grooves, a second scoring point, kerf, turns between cuts, the hand. */
 export function ToolProfile({ tool, onChange }: ToolProfileProps) {
   const words = useWords().stock;
   return (
@@ -27,6 +28,27 @@ export function ToolProfile({ tool, onChange }: ToolProfileProps) {
         least={ticks(0)}
         onChange={(length) =>
           onChange(words.stylus, { stylusMm: length === 0 ? undefined : mmOfTicks(length) })
+        }
+      />
+      <LengthField
+        label={words.kerf}
+        help={words.kerfHelp}
+        value={ticksOfMm(tool.kerfMm ?? 0)}
+        least={ticks(0)}
+        most={MOST_KERF}
+        onChange={(length) => onChange(words.kerf, { kerfMm: length === 0 ? undefined : mmOfTicks(length) })}
+      />
+      <SelectField
+        label={words.turns}
+        help={words.turnsHelp}
+        value={`${tool.quarterTurns ?? 'any'}`}
+        choices={[
+          { id: 'any', label: words.turnsAny },
+          { id: '2', label: words.turnsTwo },
+          { id: '1', label: words.turnsOne },
+        ]}
+        onChange={(turns) =>
+          onChange(words.turns, { quarterTurns: turns === 'any' ? undefined : turns === '1' ? 1 : 2 })
         }
       />
       <ChoiceStrip

@@ -74,6 +74,21 @@ describe('odd orders', () => {
   });
 });
 
+// Worked by hand: 11 in hold three strips of 3 1/2 in; with 1/4 in lost at each cut
+// 3 1/2 + 1/4 + 3 1/2 + 1/4 + 3 1/2 = 11 in fit to the last mark, and with 5/16 in only two do.
+test.each([
+  [0, 3],
+  [1, 3],
+  [2, 2],
+])('kerf of %i steps leaves %i strips of a letter sheet', (steps, strips) => {
+  const kerf = [ticks(0), inches(0, 1, 4), inches(0, 5, 16)][steps] ?? ticks(0);
+  const strip = partOf('strip', inches(3, 1, 2), inches(8, 1, 2), 6, { grain: 'free' });
+  const tool = toolOf({ kerf });
+  const plan = planSheets([strip], LETTER, tool);
+  expect(plan.sheets).toBe(6 / strips);
+  expect(checkPlan(plan, [strip], LETTER, tool)).toEqual([]);
+});
+
 test('200 random orders, with grain, kerf, squaring, stages and reach, can all be cut and are never below their bound', () => {
   const sway = swayFrom(SEED);
   const whole = (least: number, most: number): number => least + Math.floor(sway() * (most - least + 1));
