@@ -1,4 +1,4 @@
-import { createContext, use, useEffect, useMemo, useState } from 'react';
+import { createContext, use, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { FavorEvent } from '../../shared/workbook';
 import type { EventPlan, EventRows } from '../core/plan';
 import { sameValue } from './same-value';
@@ -8,8 +8,22 @@ import { useWorkbook } from './use-workbook';
 /** Who asks: what an event comes to must not wait for, or be overtaken by, what it might come to. */
 export type Asker = 'plan' | 'comparison' | 'what-if';
 
-/** Works an event out, elsewhere if it can. Resolves to null where there is no such event, or a newer question of the same asker overtook this one. */
-export type Planner = (rows: EventRows, eventId: string, asker?: Asker) => Promise<EventPlan | null>;
+/** How one who asks is told of plans on the way to the last, and how she withdraws. */
+export interface Heed {
+  readonly tell?: (plan: EventPlan) => void;
+  readonly signal?: AbortSignal;
+}
+
+/**
+ * Works an event out, elsewhere if it can. Resolves to null where there is no such event, where the question was withdrawn, or a newer one of
+ * the same asker overtook it.
+ */
+export type Planner = (
+  rows: EventRows,
+  eventId: string,
+  asker?: Asker,
+  heed?: Heed,
+) => Promise<EventPlan | null>;
 
 /** Without a worker: here and now. */
 export const planHere: Planner = async (rows, eventId) =>
@@ -22,10 +36,20 @@ export interface PlanInSight {
   readonly plan: EventPlan | null;
   /** A newer one is being worked out. */
   readonly stale: boolean;
+  /** The plan can be worked by; one with fewer sheets is still looked for, until `settle`. */
+  readonly bettering: boolean;
+  /** Looks no further: the plan there is, is the plan. */
+  readonly settle: () => void;
 }
 
 /** Changes in one burst of typing are planned once. */
 const PAUSE_MS = 120;
+
+interface Found {
+  readonly plan: EventPlan;
+  readonly rows: EventRows;
+  readonly bettering: boolean;
+}
 
 /** What an event comes to. Keeps the plan before in sight, marked stale, until the new one is there. */
 export function useEventPlan(eventId: string | null): PlanInSight {
@@ -35,24 +59,33 @@ export function useEventPlan(eventId: string | null): PlanInSight {
   // A tick or a count at the bench changes the event, but not what is planned from it.
   const [rows, setRows] = useState(read);
   if (!readsTheSame(rows, read)) setRows(read);
-  const [found, setFound] = useState<{ readonly plan: EventPlan; readonly rows: EventRows } | null>(null);
+  const [found, setFound] = useState<Found | null>(null);
+  const asking = useRef<AbortController | null>(null);
 
   useEffect(() => {
     if (!rows || eventId === null) return;
-    let wanted = true;
+    const mine = new AbortController();
+    asking.current = mine;
     const timer = setTimeout(() => {
-      void planner(rows, eventId).then((plan) => {
-        if (wanted && plan) setFound({ plan, rows });
+      const { signal } = mine;
+      const tell = (plan: EventPlan) => !signal.aborted && setFound({ plan, rows, bettering: true });
+      void planner(rows, eventId, 'plan', { tell, signal }).then((plan) => {
+        if (!signal.aborted && plan) setFound({ plan, rows, bettering: false });
       });
     }, PAUSE_MS);
     return () => {
-      wanted = false;
+      mine.abort();
       clearTimeout(timer);
     };
   }, [planner, rows, eventId]);
 
+  const settle = useCallback(() => {
+    asking.current?.abort();
+    setFound((now) => now && { ...now, bettering: false });
+  }, []);
   const plan = found?.plan.eventId === eventId ? found.plan : null;
-  return { plan, stale: rows !== null && found?.rows !== rows };
+  const stale = rows !== null && found?.rows !== rows;
+  return { plan, stale, bettering: plan !== null && !stale && found?.bettering === true, settle };
 }
 
 /** Everything that planning one event may read; of its run, only what was spoiled. */

@@ -16,7 +16,7 @@ export interface PaperOutcome {
   readonly priceMinor: number | null;
 }
 
-/** The event on every paper of the shelf, one after the other, fewest sheets by area of card first as they come in. */
+/** The event on every paper of the shelf, each shown as soon as it is known, and better if better is found. */
 export function usePaperComparison(eventId: string): readonly PaperOutcome[] {
   const shelf = useWorkbook((state) => state.rows);
   const planner = use(PlannerContext);
@@ -24,9 +24,9 @@ export function usePaperComparison(eventId: string): readonly PaperOutcome[] {
 
   useEffect(() => {
     const asking = new AbortController();
-    void compare(shelf, eventId, planner, asking.signal).then((outcomes) => {
-      if (!asking.signal.aborted) setFound(outcomes);
-    });
+    void compare(shelf, eventId, planner, asking.signal, (outcome) =>
+      setFound((before) => withOutcome(before, outcome, shelf)),
+    );
     return () => asking.abort();
   }, [planner, shelf, eventId]);
   return found;
@@ -36,19 +36,28 @@ async function compare(
   shelf: Shelf,
   eventId: string,
   planner: Planner,
-  asking: AbortSignal,
-): Promise<PaperOutcome[]> {
+  signal: AbortSignal,
+  tell: (outcome: PaperOutcome) => void,
+): Promise<void> {
   const rows = rowsForPlan(shelf, eventId);
-  const outcomes: PaperOutcome[] = [];
   for (const paper of shelf.papers.values()) {
     if (paper.offcutOfId !== undefined) continue;
-    if (asking.aborted) break;
     const events = rows.events.map((event) => onPaper(event, paper.id));
-    const plan = await planner({ ...rows, events }, eventId, 'comparison');
-    if (plan) outcomes.push(outcomeOf(plan, paper));
+    const hear = (plan: EventPlan | null) => plan && !signal.aborted && tell(outcomeOf(plan, paper));
+    hear(await planner({ ...rows, events }, eventId, 'comparison', { tell: hear, signal }));
+    if (signal.aborted) return;
   }
-  return outcomes;
 }
+
+/** In the order of the shelf; a paper that is gone is left out, and one not yet asked anew stays as it was. */
+const withOutcome = (
+  before: readonly PaperOutcome[],
+  outcome: PaperOutcome,
+  { papers }: Shelf,
+): readonly PaperOutcome[] =>
+  [...papers.keys()].flatMap((id) =>
+    id === outcome.paper.id ? outcome : before.filter(({ paper }) => paper.id === id),
+  );
 
 const onPaper = <Event extends { readonly lines: readonly object[] }>(
   event: Event,

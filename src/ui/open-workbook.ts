@@ -17,4 +17,7 @@ export interface OpenWorkbook {
   readonly mendOf: MendOf;
   /** A newer plan is being worked out. */
   readonly stale: boolean;
+  /** The plan stands; one with fewer sheets is still looked for, until `settle`. */
+  readonly bettering: boolean;
+  readonly settle: () => void;
 }

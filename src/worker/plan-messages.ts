@@ -10,4 +10,6 @@ export interface PlanQuestion {
 export interface PlanAnswer {
   readonly number: number;
   readonly plan: EventPlan | null;
+  /** False: it is shown, and a better one is looked for. */
+  readonly done: boolean;
 }

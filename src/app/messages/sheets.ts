@@ -11,6 +11,8 @@ export const sheetsMessages: SheetsWords = {
   needsCountWhy: 'Once the Event page has a box on its list, this page shows how its sheets are cut.',
   toEvent: 'Open the Event page',
   working: 'Working out the sheets',
+  bettering: 'Looking for a plan with fewer sheets. This one can be cut as it is.',
+  settle: 'Take this plan',
   proven: 'No plan uses fewer sheets of this paper.',
   provenShort: 'fewer will not do',
   letter: 'Mark',

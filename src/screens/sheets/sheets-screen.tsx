@@ -4,6 +4,7 @@ import { cuttingToolOf } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
+import { Button } from '../../ui/button';
 import { classNames } from '../../ui/class-names';
 import { EventFindings } from '../../ui/event-findings';
 import type { OpenWorkbook } from '../../ui/open-workbook';
@@ -18,7 +19,8 @@ import './sheets.css';
 
 /** How many sheets, cut how? Each paper's layouts with the proof of their count; for a recipe alone, what one sheet gives. */
 export function SheetsScreen() {
-  const { workbook, recipe, event, plan, stale, mendOf } = useOutletContext<OpenWorkbook>();
+  const { workbook, recipe, event, plan, stale, bettering, settle, mendOf } =
+    useOutletContext<OpenWorkbook>();
   const words = usePageWords().sheets;
   const printer = usePrinter();
   const tools = useWorkbook((state) => state.rows.tools);
@@ -47,6 +49,14 @@ export function SheetsScreen() {
         mendOf={mendOf}
         findings={plan.findings.filter(({ code }) => code.startsWith('part-') || code === 'paper-missing')}
       />
+      <div className="bettering" role="status">
+        {bettering && (
+          <>
+            <p>{words.bettering}</p>
+            <Button onClick={settle}>{words.settle}</Button>
+          </>
+        )}
+      </div>
       {plan.papers.map((planned) => (
         <PlannedPaperView key={planned.paperId} planned={planned} tool={tool} eventId={event.id} />
       ))}

@@ -6,6 +6,8 @@ export type SheetsWords = Texts<
   | 'needsCountWhy'
   | 'toEvent'
   | 'working'
+  | 'bettering'
+  | 'settle'
   | 'proven'
   | 'provenShort'
   | 'letter'

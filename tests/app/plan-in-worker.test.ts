@@ -1,0 +1,81 @@
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { planInWorker } from '../../src/app/plan-in-worker';
+import type { EventPlan } from '../../src/core/plan';
+import type { PlanAnswer, PlanQuestion } from '../../src/worker/plan-messages';
+
+/** A worker that answers when the test lets it. */
+class HeldWorker extends EventTarget {
+  static all: HeldWorker[] = [];
+  readonly asked: PlanQuestion[] = [];
+  ended = false;
+
+  constructor() {
+    super();
+    HeldWorker.all.push(this);
+  }
+  postMessage(question: PlanQuestion): void {
+    this.asked.push(question);
+  }
+  terminate(): void {
+    this.ended = true;
+  }
+  say(sheets: number, done: boolean): void {
+    const { number = 0 } = this.asked.at(-1) ?? {};
+    const data: PlanAnswer = { number, plan: planOf(sheets), done };
+    if (!this.ended) this.dispatchEvent(new MessageEvent('message', { data }));
+  }
+}
+
+const planOf = (sheets: number) => ({ ordered: sheets }) as EventPlan;
+const ROWS = { recipes: [], events: [], papers: [], supplies: [], tools: [] };
+const worker = () => {
+  const last = HeldWorker.all.at(-1);
+  if (!last) throw new Error('no worker was begun');
+  return last;
+};
+
+beforeEach(() => {
+  HeldWorker.all = [];
+  vi.stubGlobal('Worker', HeldWorker);
+});
+afterEach(() => void vi.unstubAllGlobals());
+
+test('the first plan is told at once, and the better one ends the question', async () => {
+  const told: EventPlan[] = [];
+  const answer = planInWorker()(ROWS, 'e', 'plan', { tell: (plan) => void told.push(plan) });
+  worker().say(12, false);
+  expect(told).toEqual([planOf(12)]);
+  worker().say(11, true);
+  expect(await answer).toEqual(planOf(11));
+  expect(HeldWorker.all).toHaveLength(1);
+});
+
+test('withdrawn, the search ends with its worker at once, and the next question is asked of a new one', async () => {
+  const plan = planInWorker();
+  const asking = new AbortController();
+  const answer = plan(ROWS, 'e', 'plan', { signal: asking.signal });
+  worker().say(12, false);
+  asking.abort();
+  expect(await answer).toBeNull();
+  expect(HeldWorker.all[0]?.ended).toBe(true);
+  const next = plan(ROWS, 'e');
+  worker().say(10, true);
+  expect(await next).toEqual(planOf(10));
+});
+
+test('a newer question of the same asker does not wait for a search, nor does it cut the first plan of another short', async () => {
+  const plan = planInWorker();
+  const old = plan(ROWS, 'old');
+  worker().say(12, false);
+  const newer = plan(ROWS, 'new');
+  expect(await old).toBeNull();
+  expect(worker().asked.map(({ eventId }) => eventId)).toEqual(['new']);
+  // Not yet told of anything: it is let finish, and only the newest of those that wait is asked.
+  const [passed, last] = [plan(ROWS, 'passed'), plan(ROWS, 'last')];
+  expect(await passed).toBeNull();
+  worker().say(9, false);
+  expect(await newer).toBeNull();
+  expect(worker().asked.map(({ eventId }) => eventId)).toEqual(['last']);
+  worker().say(8, true);
+  expect(await last).toEqual(planOf(8));
+});
