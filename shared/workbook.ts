@@ -6,6 +6,7 @@ import { example, id, name, note, row, symbolName, whole } from './fields';
 import { handout, photo } from './handout';
 import { lengthMm } from './lengths';
 import { paper, supply, tool } from './stock';
+import { cleanNote } from './text';
 
 export type { CareFlag, Contents, Item, ItemShape } from './contents';
 export * from './dressing';
@@ -43,7 +44,7 @@ export const recipe = z.strictObject({
   /** The marks that working allowances are rounded up to; 1/16 in where none is named. */
   markMm: lengthMm.optional(),
   /** A net of the maker's own as FOLD text; the style is then `own-net`. */
-  ownNet: z.string().max(1_000_000).optional(),
+  ownNet: z.string().overwrite(cleanNote).max(1_000_000).optional(),
   handout: handout.optional(),
   example,
 });

@@ -176,7 +176,10 @@ const whole = fc
   .map((file) => Buffer.from(writeWorkbook(file)));
 const REFUSED = 'tests/fixtures/refused/';
 const refused = readdirSync(REFUSED).map((file) => readFileSync(REFUSED + file));
-const corpus = [...whole, ...refused];
+/** Files that an earlier run found, and that broke a promise then. */
+const ONCE_BROKE = 'tests/fixtures/once-broke/';
+const onceBroke = readdirSync(ONCE_BROKE).map((file) => ({ file, bytes: readFileSync(ONCE_BROKE + file) }));
+const corpus = [...whole, ...refused, ...onceBroke.map(({ bytes }) => bytes)];
 
 describe('files that were damaged, cut, mixed and forged', () => {
   test(`are each imported as they read or refused for a reason: ${FUZZ_TRIES} of them`, {
@@ -203,6 +206,10 @@ describe('files that were damaged, cut, mixed and forged', () => {
     // Both ends of the reader were reached, or the files were too tame or too wild to tell anything.
     expect(count.imported).toBeGreaterThan(FUZZ_TRIES / 50);
     expect(count.refused).toBeGreaterThan(FUZZ_TRIES / 2);
+  });
+
+  test.each(onceBroke)('$file, which once broke a promise, keeps it now', ({ bytes }) => {
+    expect(['imported', 'refused']).toContain(tryFile(bytes));
   });
 
   test('a careless reader would be found: one that changes a value, names no reason, throws, or loses the original', () => {
