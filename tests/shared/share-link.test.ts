@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -111,7 +112,8 @@ describe('a recipe in a link', () => {
       if (reading.ok) {
         read++;
         const again = writeLink(reading.file);
-        if (!again.ok || JSON.stringify(readLink(again.fragment)) !== JSON.stringify(reading)) lost++;
+        // Equal by value: a forged link may name its sizes in another order.
+        if (!again.ok || !isDeepStrictEqual(readLink(again.fragment), reading)) lost++;
       } else if (
         reading.refusals.length === 0 ||
         reading.refusals.some(({ code }) => !REFUSAL_CODES.includes(code))
