@@ -49,6 +49,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     return tools.get(events.get(eventId)?.toolId ?? '');
   };
   const finestMark = () => benchToolOf(toolInHand(workbook.getState().rows.tools, ruler().unit)).finestMark;
+  const linkOf = (recipe: Recipe) => addressOfRecipe(workbook.getState().rows, recipe.id, location.href);
   const handoutOf = (recipe: Recipe): HandoutInput => {
     const { box, cards } = boxOf(recipe);
     const { rows } = workbook.getState();
@@ -60,7 +61,8 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
       cards,
       ruler: ruler(),
       seconds: handSecondsOfBox(box.net, tool),
-      link: addressOfRecipe(rows, recipe.id, location.href),
+      link: linkOf(recipe),
+      photos: [...rows.photos.values()].filter(({ recipeId }) => recipeId === recipe.id),
       stamp: stampOf(recipe.id),
     };
   };
@@ -85,6 +87,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
           inside,
           cards,
           notes,
+          link: linkOf(recipe),
           cautions: recipe.contents ? cautionsOf(recipe.contents).map(({ says }) => says) : [],
           dressed: { net: box.net, dressings: recipe.dressings, mark: finestMark() },
         }),
@@ -99,10 +102,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     },
     handout: async (recipe, paper) => inPdf(printHandout({ ...handoutOf(recipe), paper })),
     handoutPage: (recipe) => {
-      const photos = [...workbook.getState().rows.photos.values()].filter(
-        ({ recipeId }) => recipeId === recipe.id,
-      );
-      const page = handoutPage({ ...handoutOf(recipe), photos });
+      const page = handoutPage(handoutOf(recipe));
       return Promise.resolve({
         name: `${recipe.name} handout`,
         ending: 'html',

@@ -49,13 +49,11 @@ export const verb: Verb = {
       ruler: box.ruler,
       seconds: handSecondsOfBox(box.net, box.bench),
       // The desk stands at no address that a link could lead back to.
-      link: null,
+      photos: asked.photos,
       stamp: stampOf(recipe, desk),
     };
     return deliver(
-      format === 'html'
-        ? handoutPage({ ...input, photos: [] })
-        : await printPdf(printHandout({ ...input, paper }), desk),
+      format === 'html' ? handoutPage(input) : await printPdf(printHandout({ ...input, paper }), desk),
       given,
       desk,
     );

@@ -1,4 +1,4 @@
-import type { Recipe, Tool } from '../../shared/workbook';
+import type { Photo, Recipe, Tool } from '../../shared/workbook';
 import { defaultChoices } from '../core/styles/define';
 import { OWN_NET } from '../core/styles/own-net';
 import { STYLES, styleById } from '../core/styles/registry';
@@ -20,6 +20,7 @@ export interface AskedBox {
   readonly unit: LengthUnit;
   /** What it was read from, if from a file. */
   readonly recipe: Recipe | null;
+  readonly photos: readonly Photo[];
   readonly tool: Tool | undefined;
   /** A net of the maker's own, in place of a style's. */
   readonly own: OwnFile | null;
@@ -65,7 +66,8 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   const caliper = given.one['caliper'];
   const caliperUm =
     caliper === undefined ? (recipe?.caliperUm ?? USUAL_CALIPER_UM) : readCaliper(caliper, unit, refused);
-  return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe, tool, own };
+  const photos = workbook?.photos.filter(({ recipeId }) => recipeId === recipe?.id) ?? [];
+  return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe, photos, tool, own };
 }
 
 function readStyle(id: string | undefined, refused: DeskRefusal[]): BoxStyle | undefined {

@@ -17,6 +17,7 @@ import {
   stackBlocks,
   textBlock,
 } from './block';
+import { linkBlock } from './code-block';
 import { type DressingsOfBox, dressingBlocks } from './dressing-block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
@@ -40,6 +41,8 @@ export interface BenchCardInput {
   readonly dressed?: DressingsOfBox;
   /** Care with what goes inside, told on the card of its last piece. */
   readonly cautions?: readonly string[];
+  /** The address that brings the recipe, told on the card of its last piece; null where it is too long. No place for it if left out. */
+  readonly link?: string | null;
   readonly stamp: PrintStamp;
 }
 
@@ -108,6 +111,9 @@ function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
       ? [ruleBlock(widthMm), space(4), ...dressingBlocks(input.dressed, ruler, widthMm)]
       : []),
     ...(card === input.cards.at(-1) ? careBlocks(input.cautions ?? [], widthMm) : []),
+    ...(input.link !== undefined && card === input.cards.at(-1)
+      ? [space(4), linkBlock(input.link, widthMm), space(4)]
+      : []),
     ruleBlock(widthMm),
     notesAndBars(widthMm),
   ];

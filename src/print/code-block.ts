@@ -1,7 +1,8 @@
 import { encode } from 'uqr';
 import { areaMark } from '../core/draw/marks';
 import type { At, Mark } from '../core/draw/types';
-import type { Block } from './block';
+import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
+import { TYPE_MM } from './print-document';
 
 /** Quiet modules round a code. source: ISO/IEC 18004, four modules (from memory). */
 const QUIET = 4;
@@ -17,6 +18,35 @@ export function codeBlock(link: string, sizeMm: number): Block {
     ),
   );
   return { heightMm: sizeMm, marks };
+}
+
+const MODULE_MM = 0.4; // a telephone reads it at a hand's breadth. source: our own, tried out
+const LEAST_MM = 34;
+const BESIDE_MM = 6;
+
+/** The recipe's own link as a code with what it is for beside it; where it is too long for a code, what to do instead. */
+export function linkBlock(link: string | null, widthMm: number): Block {
+  const words = (text: string, roomMm: number, bold = false) =>
+    textBlock(text, { widthMm: roomMm, sizeMm: bold ? TYPE_MM.heading : TYPE_MM.body, bold });
+  if (link === null || link.length > MOST_LETTERS_IN_CODE)
+    return words('This recipe is too long for a code: keep its file, from the Handout page.', widthMm);
+  const modules = encode(link, { ecc: 'L', border: 0 }).size + 2 * QUIET;
+  const sizeMm = Math.max(LEAST_MM, modules * MODULE_MM);
+  const roomMm = widthMm - sizeMm - BESIDE_MM;
+  return besideBlocks(
+    [0, codeBlock(link, sizeMm)],
+    [
+      sizeMm + BESIDE_MM,
+      stackBlocks([
+        words('The recipe itself', roomMm, true),
+        space(2),
+        words(
+          'Point a telephone’s camera here: it opens this recipe, to look at and to keep. Nothing is sent anywhere; the whole recipe is in the code.',
+          roomMm,
+        ),
+      ]),
+    ],
+  );
 }
 
 /** Most letters a code of this kind holds at level L. source: ISO/IEC 18004, version 40, bytes (from memory). */

@@ -9,6 +9,14 @@ import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
 import type { PrintStamp } from './print-document';
 import type { PieceCard } from './step-rows';
 
+/** A photo of the maker's, as it is saved: JPEG in base64. */
+export interface HandoutPhoto {
+  readonly name: string;
+  readonly jpeg: string;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
 /** Everything a handout is made from. */
 export interface HandoutInput {
   readonly recipe: Recipe;
@@ -18,8 +26,9 @@ export interface HandoutInput {
   readonly ruler: Ruler;
   /** Hand work on one box, in seconds. */
   readonly seconds: number;
-  /** The address that brings the recipe; null where it is too long for one. */
-  readonly link: string | null;
+  /** The address that brings the recipe; null where it is too long for one, left out where there is no address. */
+  readonly link?: string | null;
+  readonly photos: readonly HandoutPhoto[];
   readonly stamp: PrintStamp;
 }
 

@@ -9,16 +9,8 @@ import { TYPE_MM } from './print-document';
 import { stepPicture } from './step-picture';
 import { escapeXml, svgOf } from './svg';
 
-/** A photo for the page, as it is saved. */
-export interface HandoutPhoto {
-  readonly name: string;
-  readonly jpeg: string;
-  readonly widthPx: number;
-  readonly heightPx: number;
-}
-
 /** The handout as one HTML file that needs nothing else: for a telephone, or to send. No script, no address but the recipe's own link. */
-export function handoutPage(input: HandoutInput & { readonly photos: readonly HandoutPhoto[] }): string {
+export function handoutPage(input: HandoutInput): string {
   const { recipe, net, cards, ruler, link, photos } = input;
   const content = handoutContent(input);
   const first = net.pieces[0];
@@ -97,7 +89,7 @@ export function handoutPage(input: HandoutInput & { readonly photos: readonly Ha
     list('Take care', content.cautions),
     list('Try it another way', content.variations),
     content.credits === '' ? '' : `<h2>Thanks to</h2><p>${escapeXml(content.credits)}</p>`,
-    link === null ? '' : `<p><a href="${escapeXml(link)}">The recipe itself, to look at and to keep</a></p>`,
+    !link ? '' : `<p><a href="${escapeXml(link)}">The recipe itself, to look at and to keep</a></p>`,
     '</main></body></html>\n',
   ].join('\n');
 }

@@ -11,26 +11,29 @@ import {
   stackBlocks,
   textBlock,
 } from './block';
-import { codeBlock, MOST_LETTERS_IN_CODE } from './code-block';
+import { linkBlock } from './code-block';
 import { dressingBlocks } from './dressing-block';
 import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
+import { photoColumns } from './photo-columns';
 import { fileStem, type PaperName, type PrintDocument, TYPE_MM } from './print-document';
 import { rowsOfSteps } from './step-rows';
 import { tableBlocks } from './table-block';
 
 const PICTURE_MM = { widthMm: 80, heightMm: 62 }; // the finished box, at the head
 const NET_SHARE = 0.34; // of the column's height
-const CODE_MM = 66; // modules of a long link stay near 0.4 mm; source: our own
 
 /** A tutorial to hand out: what it is, what it needs, what is cut, every step with its picture, what goes on and in, care, and the way back to the recipe. */
 export function printHandout(input: HandoutInput & { readonly paper: PaperName }): PrintDocument {
-  const { recipe, paper, stamp } = input;
+  const { recipe, paper, photos, stamp } = input;
   const title = `${recipe.name}: how it is made`;
   return {
     name: `${fileStem(recipe.name, 'box')}-handout`,
     title,
-    pages: pagesOf(flowColumns(blocksOf(input), paper), paper, { title, code: stamp.code }),
+    pages: pagesOf([...flowColumns(blocksOf(input), paper), ...photoColumns(photos, paper)], paper, {
+      title,
+      code: stamp.code,
+    }),
     stamp,
   };
 }
@@ -102,28 +105,6 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     ...section('Take care', content.cautions),
     ...section('Try it another way', content.variations),
     ...(content.credits === '' ? [] : [heading('Thanks to'), words(content.credits)]),
-    ...(link !== null && link.length <= MOST_LETTERS_IN_CODE
-      ? [
-          space(6),
-          besideBlocks(
-            [0, codeBlock(link, CODE_MM)],
-            [
-              CODE_MM + 6,
-              stackBlocks([
-                textBlock('The recipe itself', {
-                  widthMm: widthMm - CODE_MM - 6,
-                  sizeMm: TYPE_MM.heading,
-                  bold: true,
-                }),
-                space(2),
-                textBlock(
-                  'Point a telephone’s camera here: it opens this recipe, to look at and to keep. Nothing is sent anywhere; the whole recipe is in the code.',
-                  { widthMm: widthMm - CODE_MM - 6, sizeMm: TYPE_MM.body },
-                ),
-              ]),
-            ],
-          ),
-        ]
-      : []),
+    ...(link === undefined ? [] : [space(6), linkBlock(link, widthMm)]),
   ];
 }

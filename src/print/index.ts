@@ -7,8 +7,13 @@ export { codeOf } from './code-block';
 export { type CuttingSheetsInput, cutName, letterParts, printCuttingSheets } from './cutting-sheet';
 export { type DecorateMapInput, printDecorateMap } from './decorate-map';
 export { printHandout } from './handout';
-export { type HandoutContent, type HandoutInput, handoutContent } from './handout-content';
-export { type HandoutPhoto, handoutPage } from './handout-page';
+export {
+  type HandoutContent,
+  type HandoutInput,
+  type HandoutPhoto,
+  handoutContent,
+} from './handout-content';
+export { handoutPage } from './handout-page';
 export { type KitLabelsInput, kitLines, printKitLabels } from './kit-labels';
 export { nestedDxf, nestedSvg, printNestedSheet } from './nested-sheet';
 export type { PdfFonts } from './pdf';

@@ -1,7 +1,7 @@
 import { moveMarks, textMark } from '../core/draw/marks';
 import type { Mark } from '../core/draw/types';
 import type { Block } from './block';
-import { MARGIN_MM, PAPER_MM, type Page, type PaperName, TYPE_MM } from './print-document';
+import { MARGIN_MM, PAPER_MM, type Page, type PaperName, type PlacedPhoto, TYPE_MM } from './print-document';
 
 /** What every page of a document carries in its foot. */
 export interface PageFoot {
@@ -70,6 +70,7 @@ function placeBlocks(blocks: readonly Block[]): Mark[] {
 /** What stands on one page: marks that hang from the top left corner inside its margins. */
 export interface PageColumn {
   readonly marks: readonly Mark[];
+  readonly photos?: readonly PlacedPhoto[];
   /** The paper lies on its long side. */
   readonly sideways?: boolean;
 }
@@ -80,7 +81,7 @@ export const pagesOf = (
   paper: PaperName,
   { title, code }: PageFoot,
 ): Page[] =>
-  columns.map(({ marks, sideways = false }, i) => {
+  columns.map(({ marks, photos = [], sideways = false }, i) => {
     const sheet = PAPER_MM[paper];
     const [widthMm, heightMm] = sideways ? [sheet.heightMm, sheet.widthMm] : [sheet.widthMm, sheet.heightMm];
     const number = `page ${i + 1} of ${columns.length}`;
@@ -95,5 +96,11 @@ export const pagesOf = (
         textMark(number, [widthMm / 2, MARGIN_MM], TYPE_MM.small, { anchor: 'middle' }),
         textMark(code, [widthMm - MARGIN_MM, MARGIN_MM], TYPE_MM.small, { anchor: 'end' }),
       ],
+      ...(photos.length > 0 && {
+        photos: photos.map(({ at: [x, y], ...photo }) => ({
+          ...photo,
+          at: [x + MARGIN_MM, y + heightMm - MARGIN_MM] as const,
+        })),
+      }),
     };
   });

@@ -12,7 +12,7 @@ export interface PdfFonts {
   readonly bold: Uint8Array;
 }
 
-/** A document as vector PDF at true size: selectable text, black only, no scaling by the viewer; the same bytes every time. */
+/** A document as vector PDF at true size: selectable text, black only but for photographs, no scaling by the viewer; the same bytes every time. */
 export function writePdf(document: PrintDocument, fonts: PdfFonts): Uint8Array {
   const [first] = document.pages;
   if (!first) throw new RangeError('a document without pages');
@@ -26,6 +26,11 @@ export function writePdf(document: PrintDocument, fonts: PdfFonts): Uint8Array {
   embedFace(pdf, fonts.bold, 'bold');
   document.pages.forEach((page, index) => {
     if (index > 0) pdf.addPage(sheetOf(page), orientationOf(page));
+    for (const { at, widthMm, heightMm, jpeg } of page.photos ?? []) {
+      const [x, y] = at;
+      const data = `data:image/jpeg;base64,${jpeg}`;
+      pdf.addImage(data, 'JPEG', x, page.heightMm - y - heightMm, widthMm, heightMm);
+    }
     for (const mark of page.marks) drawMark(pdf, mark, page.heightMm);
   });
   return new Uint8Array(pdf.output('arraybuffer'));

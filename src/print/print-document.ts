@@ -1,4 +1,4 @@
-import type { Drawing } from '../core/draw/types';
+import type { At, Drawing } from '../core/draw/types';
 
 /** The paper in the printer. */
 export type PaperName = 'letter' | 'a4';
@@ -24,8 +24,18 @@ export const TYPE_MM = {
   small: 3.2,
 } as const;
 
-/** One printed page: a drawing as large as the paper, at true size. */
-export type Page = Drawing;
+/** A photograph on a page: its lower left corner and its size, mm; JPEG in base64. */
+export interface PlacedPhoto {
+  readonly at: At;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly jpeg: string;
+}
+
+/** One printed page: a drawing as large as the paper, at true size. Photographs are the one thing on it that is no drawing. */
+export interface Page extends Drawing {
+  readonly photos?: readonly PlacedPhoto[];
+}
 
 /** Something to print: pages, a name for the file, and what makes the same pages the same bytes. */
 export interface PrintDocument {

@@ -61,6 +61,7 @@ export function inputOf(style: BoxStyle, ruler: typeof inch | typeof metric = in
     cards,
     ruler,
     seconds: 275,
+    photos: [],
     link: link.ok ? `https://box.example/#${link.fragment}` : null,
     stamp,
   };

@@ -1,9 +1,14 @@
 import jsQr from 'jsqr';
 import { describe, expect, it } from 'vitest';
+import type { At } from '../../src/core/draw/types';
 import { codeOf, handoutContent, pdfOf, printBenchCard, printHandout } from '../../src/print';
 import { inputOf, TIP } from './handout-input';
 import { openTop, PAPERS } from './printed-boxes';
 import { fonts, readPdf } from './read-pdf';
+
+/** Eight by six grey pixels. */
+const JPEG =
+  '/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDABQODxIPDRQSEBIXFRQYHjIhHhwcHj0sLiQySUBMS0dARkVQWnNiUFVtVkVGZIhlbXd7gYKBTmCNl4x9lnN+gXz/wAALCAAGAAgBAREA/8QAFAABAAAAAAAAAAAAAAAAAAAABf/EABcQAAMBAAAAAAAAAAAAAAAAAAADFWH/2gAIAQEAAD8AfjLw/9k=';
 
 describe('the handout on paper', () => {
   it.each(PAPERS)('on %s says all there is to know, as text that another reader reads', async (paper) => {
@@ -24,6 +29,31 @@ describe('the handout on paper', () => {
       expect(text).toContain(words);
     expect(pages).toHaveLength(document.pages.length);
     expect(document.pages.length).toBeLessThan(8);
+  });
+
+  it('ends with the maker’s photos, two to a page, in their own proportions and inside the margins', async () => {
+    const photos = ['On the table', 'In the hand', 'From below'].map((name) => ({
+      name,
+      jpeg: JPEG,
+      widthPx: 800,
+      heightPx: 600,
+    }));
+    const bare = printHandout({ ...inputOf(openTop), paper: 'letter' });
+    const document = printHandout({ ...inputOf(openTop), paper: 'letter', photos });
+    const pages = await readPdf(await pdfOf(document, fonts));
+    expect(pages).toHaveLength(bare.pages.length + 2);
+    const [before, two, one] = pages.slice(-3);
+    expect(before?.operators.has('paintImageXObject')).toBe(false);
+    expect(two?.texts.map(({ text }) => text)).toEqual(
+      expect.arrayContaining(['On the table', 'In the hand']),
+    );
+    expect(one?.operators.has('paintImageXObject')).toBe(true);
+    for (const { at, widthMm, heightMm } of document.pages.flatMap((page) => page.photos ?? [])) {
+      expect(widthMm / heightMm).toBeCloseTo(800 / 600, 9);
+      expect(Math.min(...at)).toBeGreaterThanOrEqual(10);
+      expect(at[0] + widthMm).toBeLessThanOrEqual(215.9 - 10 + 1e-9);
+      expect(at[1] + heightMm).toBeLessThanOrEqual(279.4 - 10 + 1e-9);
+    }
   });
 
   it('gives both units of the card it cuts', () => {
@@ -73,6 +103,38 @@ describe('the link as a code', () => {
         for (let x = Number(x0) * SCALE; x < Number(x1) * SCALE; x++)
           pixels.fill(0, (y * side + x) * 4, (y * side + x) * 4 + 3);
     expect(jsQr(pixels, side, side)?.data).toBe(link);
+  });
+
+  it('is read from the bench card as it is read from the screen; too long, the card says what to do instead', () => {
+    const { cards, net, stamp, ruler, link = null } = inputOf(openTop);
+    const cardWith = (given: string | null) =>
+      printBenchCard({
+        recipeName: 'Seed box',
+        styleName: openTop.name,
+        inside: net.inside,
+        cards,
+        faceUp: 'inside',
+        grain: null,
+        ruler,
+        paper: 'a4',
+        notes: '',
+        link: given,
+        stamp,
+      }).pages.flatMap(({ marks }) => marks);
+    const cells = cardWith(link).flatMap((mark) =>
+      mark.kind === 'area' && mark.ink === 'code' ? [mark.ring] : [],
+    );
+    const PER_MM = 10;
+    const [left, bottom] = [0, 1].map((axis) => Math.min(...cells.flat().map((at) => at[axis] ?? 0)) - 3);
+    const side = 10 + Math.ceil((Math.max(...cells.flat().map(([x]) => x)) - left! + 3) * PER_MM);
+    const pixels = new Uint8ClampedArray(side * side * 4).fill(255);
+    for (const [[x0, y0], , [x1, y1]] of cells as unknown as [At, At, At][])
+      for (let y = Math.round((y0 - bottom!) * PER_MM); y < Math.round((y1 - bottom!) * PER_MM); y++)
+        for (let x = Math.round((x0 - left!) * PER_MM); x < Math.round((x1 - left!) * PER_MM); x++)
+          pixels.fill(0, ((side - 1 - y) * side + x) * 4, ((side - 1 - y) * side + x) * 4 + 3);
+    expect(jsQr(pixels, side, side)?.data).toBe(link);
+    const words = cardWith(null).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+    expect(words.join(' ')).toContain('keep its file');
   });
 
   it('is left out where it would be too long', () => {

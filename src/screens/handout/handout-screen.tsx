@@ -62,7 +62,7 @@ function HandoutOf({ recipe }: { recipe: Recipe }) {
     cards: bench.cards,
     ruler,
     seconds,
-    link: null,
+    photos: [],
     stamp,
   });
   const steps = bench.cards.flatMap((card) => card.steps);
