@@ -36,6 +36,9 @@ export const handoutMessages: HandoutWords = {
   steps: 'Steps',
   print: 'Print the handout',
   page: 'Save as a page for a telephone',
+  learners: 'For learners and kits',
+  learnersHow:
+    'Count an event in kits, on its Event page, and a pick list and a label for each learner are printed here.',
   share: 'Send the recipe',
   shareWhy:
     'The whole recipe is in the link itself; nothing is kept on a server. Whoever opens it looks first and then decides to keep it.',

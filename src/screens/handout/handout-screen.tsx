@@ -1,7 +1,8 @@
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { setFractions } from '../../core/draw/set-fractions';
-import { benchToolOf, handSecondsOfBox } from '../../core/plan';
+
+import { benchToolOf, type EventPlan, handSecondsOfBox } from '../../core/plan';
 import { handoutContent } from '../../print';
 import { benchOfRecipe } from '../../state/bench-result';
 import { boxOfRecipe } from '../../state/box-result';
@@ -21,7 +22,7 @@ import './handout.css';
 
 /** How do I teach it? What the maker adds, what the handout says, and the ways to hand it on. */
 export function HandoutScreen() {
-  const { recipe, workbook } = useOutletContext<OpenWorkbook>();
+  const { recipe, workbook, event, plan } = useOutletContext<OpenWorkbook>();
   const words = usePageWords().handout;
   if (!recipe)
     return (
@@ -36,7 +37,28 @@ export function HandoutScreen() {
         <p>{words.noRecipeWhy}</p>
       </BlankState>
     );
-  return <HandoutOf key={recipe.id} recipe={recipe} />;
+  return (
+    <>
+      <HandoutOf key={recipe.id} recipe={recipe} />
+      <KitPapers plan={event?.kits === undefined || event.kits === null ? null : plan} />
+    </>
+  );
+}
+
+/** A class or a kit order: what each learner gets, and the labels for it. */
+function KitPapers({ plan }: { plan: EventPlan | null }) {
+  const { handout, event } = usePageWords();
+  const printer = usePrinter();
+  return (
+    <section className="handout-kits" aria-labelledby="handout-kits">
+      <h2 id="handout-kits">{handout.learners}</h2>
+      {plan?.kit ? (
+        <PrintActs acts={[{ label: event.printKits, make: (paper) => printer.kitLabels(plan, paper) }]} />
+      ) : (
+        <p className="soft">{handout.learnersHow}</p>
+      )}
+    </section>
+  );
 }
 
 function HandoutOf({ recipe }: { recipe: Recipe }) {

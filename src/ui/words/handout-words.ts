@@ -34,6 +34,8 @@ export type HandoutWords = Texts<
   | 'steps'
   | 'print'
   | 'page'
+  | 'learners'
+  | 'learnersHow'
   | 'share'
   | 'shareWhy'
   | 'copy'
