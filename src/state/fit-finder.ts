@@ -1,12 +1,14 @@
 import type { Contents } from '../../shared/contents';
-import type { NeededRoom } from '../core/fit';
-import type { FitAnswer, FitQuestion, MarksAsk, StyleRows } from '../worker/fit-messages';
+import type { FamilyMember, NeededRoom } from '../core/fit';
+import type { FamilyAsk, FitAnswer, FitQuestion, MarksAsk, StyleRows } from '../worker/fit-messages';
 
 /** Works contents and easy marks out, elsewhere if it can. */
 export interface FitFinder {
   readonly arrange: (contents: Contents) => Promise<readonly NeededRoom[]>;
   /** Calls back style by style; the search ends when the returned function is called. */
   readonly search: (ask: MarksAsk, onFound: (found: StyleRows) => void) => () => void;
+  /** Calls back member by member, then with null; nothing is heard after the returned function is called. */
+  readonly family: (ask: FamilyAsk, onFound: (member: FamilyMember | null) => void) => () => void;
 }
 
 let finder: FitFinder | null = null;
@@ -22,11 +24,13 @@ function findInWorker(): FitFinder {
   let number = 0;
   const arranged = new Map<number, (rooms: readonly NeededRoom[]) => void>();
   const searches = new Map<number, (found: StyleRows) => void>();
+  const families = new Map<number, (member: FamilyMember | null) => void>();
   const ask = (question: FitQuestion) => {
     worker.postMessage(question);
   };
   worker.addEventListener('message', ({ data }: MessageEvent<FitAnswer>) => {
     if (data.kind === 'marks') searches.get(data.number)?.(data.found);
+    else if (data.kind === 'family') families.get(data.number)?.(data.member);
     else {
       arranged.get(data.number)?.(data.rooms);
       arranged.delete(data.number);
@@ -47,6 +51,13 @@ function findInWorker(): FitFinder {
         if (searches.delete(mine)) ask({ kind: 'stop', number: ++number });
       };
     },
+    family(wanted, onFound) {
+      const mine = ++number;
+      families.clear();
+      families.set(mine, onFound);
+      ask({ kind: 'family', number: mine, ask: wanted });
+      return () => void families.delete(mine);
+    },
   };
 }
 
@@ -65,6 +76,15 @@ function findHere(): FitFinder {
           await new Promise((resolve) => setTimeout(resolve, 0));
         }
       })();
+      return () => {
+        stopped = true;
+      };
+    },
+    family(wanted, onFound) {
+      let stopped = false;
+      void import('../worker/search-family').then(({ searchFamily }) => {
+        for (const member of [...searchFamily(wanted), null]) if (!stopped) onFound(member);
+      });
       return () => {
         stopped = true;
       };

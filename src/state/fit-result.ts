@@ -2,12 +2,12 @@ import { useEffect, useState } from 'react';
 import type { Contents } from '../../shared/contents';
 import { ticksOfMm } from '../../shared/lengths';
 import type { Tool } from '../../shared/workbook';
-import type { MarkTool, NeededRoom } from '../core/fit';
+import type { FamilyMember, MarkTool, NeededRoom } from '../core/fit';
 import { LONGEST_LENGTH, type Ruler } from '../core/units';
-import type { MarksAsk, StyleRows } from '../worker/fit-messages';
+import type { FamilyAsk, MarksAsk, StyleRows } from '../worker/fit-messages';
 import { fitFinder } from './fit-finder';
 
-export type { MarksAsk, StyleRows } from '../worker/fit-messages';
+export type { FamilyAsk, MarksAsk, StyleRows } from '../worker/fit-messages';
 
 export interface RoomsInSight {
   readonly rooms: readonly NeededRoom[];
@@ -66,6 +66,27 @@ export function useEasyMarks(ask: MarksAsk | null): MarksInSight {
     of: stopped === ask ? (current?.found.length ?? 0) : (ask?.styleIds.length ?? 0),
     stop: () => setStopped(ask),
   };
+}
+
+export interface FamilyInSight {
+  readonly members: readonly FamilyMember[];
+  readonly busy: boolean;
+}
+
+/** A family, member by member as they are found; `ask` must be memoised. Null: nothing is asked. */
+export function useFamily(ask: FamilyAsk | null): FamilyInSight {
+  const [found, setFound] = useState<{ ask: FamilyAsk; members: FamilyMember[]; done: boolean } | null>(null);
+  useEffect(() => {
+    if (ask === null) return;
+    return fitFinder().family(ask, (member) =>
+      setFound((before) => {
+        const members = before?.ask === ask ? before.members : [];
+        return { ask, members: member ? [...members, member] : members, done: member === null };
+      }),
+    );
+  }, [ask]);
+  const current = found?.ask === ask ? found : null;
+  return { members: current?.members ?? [], busy: ask !== null && current?.done !== true };
 }
 
 /** The tool a maker has in hand as the search sees it; without one, a ruler that reaches everywhere. */

@@ -5,7 +5,7 @@ import { checkSettings } from './notes';
 import { isoTime } from './ports';
 import { rowAt } from './shelf';
 import type { RowChange } from './steps';
-import type { Made, Refusals, RowEdit, WorkbookIntents } from './workbook-state';
+import type { Made, MadeAll, Refusals, RowEdit, WorkbookIntents } from './workbook-state';
 import type { Workshop } from './workshop';
 
 const NOT_THERE: Refusals = [
@@ -19,6 +19,7 @@ type RowIntents = Pick<
   | 'edit'
   | 'editTogether'
   | 'create'
+  | 'createAll'
   | 'createRecipe'
   | 'createEvent'
   | 'duplicate'
@@ -32,14 +33,23 @@ type RowIntents = Pick<
 
 /** Changing rows. Nothing gets onto the shelf that could not be read back from storage. */
 export function rowIntents(shop: Workshop): RowIntents {
-  function create<T extends TableName>(table: T, content: Content<T>, label: string): Made {
+  function createAll<T extends TableName>(table: T, contents: readonly Content<T>[], label: string): MadeAll {
     const now = isoTime(shop.ports.now());
-    const id = shop.ports.newId();
-    const { example: _, ...own }: Record<string, unknown> = content;
-    const reading = readRow(table, { ...own, id, rev: 0, createdAt: now, changedAt: now });
-    if (!reading.ok) return reading;
-    shop.take(label, [{ table, id, do: 'add', row: reading.row }]);
-    return { ok: true, id };
+    const changes: RowChange[] = [];
+    for (const content of contents) {
+      const id = shop.ports.newId();
+      const { example: _, ...own }: Record<string, unknown> = content;
+      const reading = readRow(table, { ...own, id, rev: 0, createdAt: now, changedAt: now });
+      if (!reading.ok) return reading;
+      changes.push({ table, id, do: 'add', row: reading.row });
+    }
+    if (changes.length > 0) shop.take(label, changes);
+    return { ok: true, ids: changes.map(({ id }) => id) };
+  }
+
+  function create<T extends TableName>(table: T, content: Content<T>, label: string): Made {
+    const made = createAll(table, [content], label);
+    return made.ok ? { ok: true, id: made.ids[0] ?? '' } : made;
   }
 
   function edit<T extends TableName>(
@@ -81,6 +91,7 @@ export function rowIntents(shop: Workshop): RowIntents {
 
   return {
     create,
+    createAll,
     edit,
     editTogether,
     createRecipe: (given) => create('recipes', firstRecipe(given), 'New recipe'),

@@ -69,6 +69,10 @@ export type Made =
   | { readonly ok: true; readonly id: string }
   | { readonly ok: false; readonly refusals: Refusals };
 
+export type MadeAll =
+  | { readonly ok: true; readonly ids: readonly string[] }
+  | { readonly ok: false; readonly refusals: Refusals };
+
 /** A change of one row of any table. */
 export type RowEdit = {
   [T in TableName]: {
@@ -91,6 +95,12 @@ export interface WorkbookIntents {
   /** Changes several rows as one undo step; all of them, or none. */
   readonly editTogether: (label: string, edits: readonly RowEdit[]) => Refusals;
   readonly create: <T extends TableName>(table: T, content: Content<T>, label: string) => Made;
+  /** Several rows of one table as one undo step; all of them, or none. */
+  readonly createAll: <T extends TableName>(
+    table: T,
+    contents: readonly Content<T>[],
+    label: string,
+  ) => MadeAll;
   readonly createRecipe: (
     given: Pick<Content<'recipes'>, 'name' | 'styleId'> & Partial<Content<'recipes'>>,
   ) => Made;

@@ -1,5 +1,12 @@
 import type { Contents } from '../../shared/contents';
-import type { EasyMarkQuestion, EasyRow, NeededRoom, WayOut } from '../core/fit';
+import type {
+  EasyMarkQuestion,
+  EasyRow,
+  FamilyMember,
+  FamilyQuestion,
+  NeededRoom,
+  WayOut,
+} from '../core/fit';
 import type { SheetPaper } from '../core/yield';
 
 /** Sizes on easy marks in one style after the other; the styles travel by id. */
@@ -13,9 +20,15 @@ export interface MarksAsk extends Omit<EasyMarkQuestion, 'style' | 'held' | 'hel
 }
 
 /** A newer question of a kind makes the older one of that kind worthless; `stop` ends a search without an answer. */
+/** A family in one style, which travels by id. */
+export interface FamilyAsk extends Omit<FamilyQuestion, 'style'> {
+  readonly styleId: string;
+}
+
 export type FitQuestion =
   | { readonly kind: 'arrange'; readonly number: number; readonly contents: Contents }
   | { readonly kind: 'marks'; readonly number: number; readonly ask: MarksAsk }
+  | { readonly kind: 'family'; readonly number: number; readonly ask: FamilyAsk }
   | { readonly kind: 'stop'; readonly number: number };
 
 /** One style's rows, easiest first, and how many styles are done. */
@@ -30,4 +43,5 @@ export interface StyleRows {
 
 export type FitAnswer =
   | { readonly kind: 'arrange'; readonly number: number; readonly rooms: readonly NeededRoom[] }
-  | { readonly kind: 'marks'; readonly number: number; readonly found: StyleRows };
+  | { readonly kind: 'marks'; readonly number: number; readonly found: StyleRows }
+  | { readonly kind: 'family'; readonly number: number; readonly member: FamilyMember | null };

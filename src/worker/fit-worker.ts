@@ -1,8 +1,10 @@
 import { neededRooms } from '../core/fit';
-import type { FitAnswer, FitQuestion } from './fit-messages';
+import type { FamilyAsk, FitAnswer, FitQuestion } from './fit-messages';
+import { searchFamily } from './search-family';
 import { searchStyles } from './search-styles';
 
 let newest = 0;
+let newestFamily = 0;
 
 const answer = (found: FitAnswer): void => postMessage(found);
 
@@ -12,6 +14,11 @@ const listen = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 addEventListener('message', ({ data }: MessageEvent<FitQuestion>) => {
   if (data.kind === 'arrange') {
     answer({ kind: 'arrange', number: data.number, rooms: neededRooms(data.contents) });
+    return;
+  }
+  if (data.kind === 'family') {
+    newestFamily = data.number;
+    void grow(data.number, data.ask);
     return;
   }
   newest = data.number;
@@ -24,4 +31,14 @@ async function search(number: number, ask: Extract<FitQuestion, { kind: 'marks' 
     await listen();
     if (newest !== number) return;
   }
+}
+
+/** A null member closes the family. */
+async function grow(number: number, ask: FamilyAsk): Promise<void> {
+  for (const member of searchFamily(ask)) {
+    answer({ kind: 'family', number, member });
+    await listen();
+    if (newestFamily !== number) return;
+  }
+  answer({ kind: 'family', number, member: null });
 }

@@ -1,6 +1,47 @@
 import type { MarksWords } from '../../ui/words/marks-words';
+import { plural } from './plural';
+
+const SIZES: Readonly<Record<number, readonly string[]>> = {
+  1: ['another size'],
+  2: ['small', 'large'],
+  3: ['small', 'medium', 'large'],
+  4: ['small', 'medium', 'large', 'largest'],
+};
 
 export const marksMessages: MarksWords = {
+  more: 'Other sizes and other boxes',
+  family: 'For another thing, or a family of sizes',
+  familyWhy:
+    'The same box, its sizes found anew on easy marks; each one becomes a recipe of its own if you like.',
+  roomSides: ['Room: width', 'Room: depth', 'Room: height'],
+  familyCount: 'How many sizes',
+  familyRule: 'Each next one',
+  nested: 'holds the one before',
+  grown: 'is larger by a share',
+  familyAir: 'Air round the one inside',
+  familyAirHelp: 'In all, from side to side.',
+  familyPercent: 'Larger by, in per cent',
+  familyBusy: (found, members) => `Looking for easy marks: ${found} of ${members}`,
+  member: 'Box',
+  memberName: (recipe, place, members) => `${recipe}, ${SIZES[members]?.[place] ?? `size ${place + 1}`}`,
+  roomIs: 'Room inside',
+  memberNone: (need, sheet) =>
+    `For ${need} of room no sizes on your tool’s marks fit ${sheet}. Let sizes grow by more, or take a larger sheet.`,
+  insideOutside: (inside, outside) => `${inside}; outside at most ${outside}`,
+  makeFamily: (count) => (count === 1 ? 'Make a recipe of it' : `Make ${count} recipes of them`),
+  oneOfEach: 'One of each, cut together',
+  oneOfEachFrom: (sheets, sheet) => `One of each takes ${plural(sheets, 'sheet')} of ${sheet}.`,
+  beside: 'Beside another box of the shelf',
+  besideWhich: 'Beside',
+  besideNone: 'There is no other box on the shelf yet.',
+  holds: 'Holds, filled to the brim',
+  scores: 'Scores',
+  scoresAt: (scores, settings) => `${scores}, at ${plural(settings, 'setting')} of the fence`,
+  betweenMarks: 'Numbers between your tool’s marks',
+  fromOneSheet: (sheet) => `From one ${sheet}`,
+  handWork: 'Hand work on one, card cut already',
+  millilitres: (count) => `${count} ml`,
+  minutes: (seconds) => `about ${plural(Math.max(1, Math.round(seconds / 60)), 'minute')}`,
   noRecipe: 'There is no box here yet',
   pickBox: 'Pick a box',
   styleGone: 'The style of this box is not known here',

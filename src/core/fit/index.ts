@@ -2,6 +2,13 @@ export { arrangeContents } from './arrange';
 export { checkArrangement } from './check-arrangement';
 export { cautionsOf } from './contents-cautions';
 export { type EasyMarkQuestion, type EasyRow, findEasyMarks } from './easy-marks';
+export {
+  type FamilyMember,
+  type FamilyQuestion,
+  type FamilyRule,
+  findFamily,
+  type Room,
+} from './family';
 export { type FitQuestion, type FitRow, fitContents, type NeededRoom, neededRooms } from './fit-contents';
 export { type Opening, openingOf, type Protrusion, passesOpening, protrusionsOf } from './opening';
 export { turnToFit } from './packet-diagonal';

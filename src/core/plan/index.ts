@@ -1,4 +1,5 @@
 export type { AskingPrice } from './asking';
+export { type BoxBeside, boxBeside } from './box-beside';
 export type { CostOf, CostSplit, EventCost } from './cost';
 export { netOfRecipe, styleOfRecipe } from './event-boxes';
 export { type EventHours, type Stage, USUAL_PACE } from './hours';

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import type { BoxNet } from '../../core/net';
+import { cuttingToolOf } from '../../core/plan';
 import type { BoxStyle } from '../../core/styles';
 import { type Ticks, ticks } from '../../core/units';
 import { boxOfRecipe } from '../../state/box-result';
@@ -13,7 +14,9 @@ import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
 import { usePageWords } from '../../ui/words';
 import { AskForm } from './ask-form';
+import { BesidePanel } from './beside-panel';
 import { CompareStyles } from './compare-styles';
+import { FamilyPanel } from './family-panel';
 import { FoundRows } from './found-rows';
 import { USUAL_SLACK, useMarksAsk, useSheets } from './marks-ask';
 import { useMarksEdits } from './marks-edits';
@@ -52,6 +55,8 @@ type Need = readonly [Ticks, Ticks, Ticks];
 
 function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
   const { unit } = useRuler();
+  const words = usePageWords().marks;
+  const tool = useToolInHand();
   const edits = useMarksEdits(recipe);
   const sheets = useSheets(recipe);
   const [sheetId, setSheetId] = useState<string | null>(null);
@@ -114,6 +119,12 @@ function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
         )}
         <FoundRows {...shared} found={own} stale={isStale} />
         <CompareStyles {...shared} marks={marks} open={compare} onOpen={setCompare} />
+        <section className="marks-more" aria-label={words.more}>
+          {ask && sheet && recipe.ownNet === undefined && (
+            <FamilyPanel recipe={recipe} need={ask.need} sheet={sheet} options={net.options} base={ask} />
+          )}
+          <BesidePanel recipe={recipe} sheet={sheet} cutting={cuttingToolOf(tool)} />
+        </section>
       </div>
     </div>
   );

@@ -46,7 +46,38 @@ export type MarksWords = Texts<
   | 'takeSheet'
   | 'turnedNow'
   | 'turnBack'
+  | 'more'
+  | 'family'
+  | 'familyWhy'
+  | 'familyCount'
+  | 'familyRule'
+  | 'nested'
+  | 'grown'
+  | 'familyAir'
+  | 'familyAirHelp'
+  | 'familyPercent'
+  | 'member'
+  | 'roomIs'
+  | 'oneOfEach'
+  | 'beside'
+  | 'besideWhich'
+  | 'besideNone'
+  | 'holds'
+  | 'scores'
+  | 'betweenMarks'
+  | 'handWork'
 > & {
+  readonly roomSides: readonly [string, string, string];
+  readonly familyBusy: (found: number, members: number) => string;
+  readonly memberName: (recipe: string, place: number, members: number) => string;
+  readonly memberNone: (need: string, sheet: string) => string;
+  readonly insideOutside: (inside: string, outside: string) => string;
+  readonly makeFamily: Count;
+  readonly oneOfEachFrom: (sheets: number, sheet: string) => string;
+  readonly millilitres: Count;
+  readonly scoresAt: (scores: number, settings: number) => string;
+  readonly fromOneSheet: Naming;
+  readonly minutes: (seconds: number) => string;
   readonly marksOf: Naming;
   readonly need: Naming;
   readonly toolMarks: (name: string, finest: string, reach: string) => string;

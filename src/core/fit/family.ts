@@ -1,0 +1,57 @@
+import { type BoxNet, layNet } from '../net';
+import { type Ticks, ticks } from '../units';
+import { type EasyMarkQuestion, type EasyRow, findEasyMarks } from './easy-marks';
+
+/** Width, depth and height. */
+export type Room = readonly [Ticks, Ticks, Ticks];
+
+/** How each member of a family follows from the one before: it goes into the next with so much air, or its room grows by so many per cent. */
+export type FamilyRule =
+  | { readonly rule: 'nested'; readonly air: Ticks }
+  | { readonly rule: 'grown'; readonly percent: number };
+
+export interface FamilyQuestion extends EasyMarkQuestion {
+  readonly members: number;
+  readonly rule: FamilyRule;
+}
+
+export interface FamilyMember {
+  /** Inside room it was looked for with. */
+  readonly need: Room;
+  /** The easiest sizes that fit the sheet; null where there are none, and then the family ends. */
+  readonly row: EasyRow | null;
+  /** What the closed box takes up, card and all, at most; the need where there is no row. */
+  readonly outside: Room;
+}
+
+/**
+ * A family of boxes of one style on easy marks, smallest first, one at a time. The first has the room asked for. `outsideOf` measures a
+ * closed box, card and all, never too small: it stands above this room of the house.
+ */
+export function* findFamily(
+  question: FamilyQuestion,
+  outsideOf: (box: BoxNet) => Room,
+): Generator<FamilyMember> {
+  const { style, caliperUm, ruler, rule } = question;
+  let need: Room = question.need;
+  for (let member = 0; member < question.members; member++) {
+    const row = findEasyMarks({ ...question, need }).find(({ sheetsPerBox }) => sheetsPerBox !== null);
+    if (!row) {
+      yield { need, row: null, outside: need };
+      return;
+    }
+    const { sizes, options } = row;
+    const outside = outsideOf(layNet(style, { sizes, options, caliperUm, mark: ruler.finest }));
+    yield { need, row, outside };
+    need =
+      rule.rule === 'nested'
+        ? eachSide(outside, (side) => side + rule.air)
+        : eachSide(question.need, (side) => side * (1 + rule.percent / 100) ** (member + 1));
+  }
+}
+
+const eachSide = ([width, depth, height]: Room, change: (side: number) => number): Room => [
+  ticks(Math.ceil(change(width) - 1e-6)),
+  ticks(Math.ceil(change(depth) - 1e-6)),
+  ticks(Math.ceil(change(height) - 1e-6)),
+];

@@ -1,0 +1,50 @@
+import { type BenchTool, deriveProgram } from '../bench';
+import type { BoxNet } from '../net';
+import type { Ticks } from '../units';
+import { type CuttingTool, countOnSheet, type SheetPaper } from '../yield';
+import { handSecondsOfBox } from './one-box';
+
+/** A box in the numbers by which a maker weighs it against another. */
+export interface BoxBeside {
+  readonly inside: BoxNet['inside'];
+  readonly cards: readonly { readonly piece: string; readonly across: Ticks; readonly up: Ticks }[];
+  /** Scores made from the fence or by a ruler, all pieces together. */
+  readonly scores: number;
+  /** Of the distances set for scores and slits, those that lie between the tool's marks. */
+  readonly betweenMarks: number;
+  /** Different distances that the fence is set to. */
+  readonly settings: number;
+  /** Boxes from one sheet if a batch is cut, each piece by itself; null where a piece is larger than the sheet. */
+  readonly boxesPerSheet: number | null;
+  /** Room within its score lines, mm³. */
+  readonly roomMm3: number;
+  /** Hand work, by usual hand times. */
+  readonly seconds: number;
+}
+
+/** A laid box as one column of a comparison, on this bench and cut from this sheet (none: not counted). */
+export function boxBeside(
+  net: BoxNet,
+  bench: BenchTool,
+  cutting: CuttingTool,
+  sheet: SheetPaper | null,
+): BoxBeside {
+  const ops = net.pieces.flatMap((piece) => deriveProgram(piece, bench).ops);
+  const set = ops.flatMap((act) => (act.op === 'score' || act.op === 'slit' ? [act.at] : []));
+  let sheets: number | null = 0;
+  for (const { id, blank } of net.pieces) {
+    if (sheet === null || sheets === null) break;
+    const { count } = countOnSheet({ id, across: blank.across, up: blank.up, grain: 'free' }, sheet, cutting);
+    sheets = count === 0 ? null : sheets + 1 / count;
+  }
+  return {
+    inside: net.inside,
+    cards: net.pieces.map(({ label, blank: { across, up } }) => ({ piece: label, across, up })),
+    scores: ops.filter(({ op }) => op === 'score' || op === 'scoreLine' || op === 'scoreCurve').length,
+    betweenMarks: set.filter((at) => at % bench.finestMark !== 0).length,
+    settings: new Set(set).size,
+    boxesPerSheet: sheet === null || !sheets ? null : 1 / sheets,
+    roomMm3: Math.max(...net.pieces.map(({ roomMm3 }) => roomMm3)),
+    seconds: handSecondsOfBox(net, bench),
+  };
+}

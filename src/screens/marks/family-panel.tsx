@@ -1,0 +1,197 @@
+import { useMemo, useState } from 'react';
+import { useNavigate } from 'react-router';
+import type { Recipe } from '../../../shared/workbook';
+import type { FamilyMember, Room } from '../../core/fit';
+import type { Chosen } from '../../core/styles';
+import { inches, millimetres, type Ticks, ticks } from '../../core/units';
+import { type FamilyAsk, type MarksAsk, useFamily } from '../../state/fit-result';
+import { useWorkbook } from '../../state/use-workbook';
+import { pageAddress } from '../../ui/addresses';
+import { Button } from '../../ui/button';
+import { ChoiceStrip } from '../../ui/choice-strip';
+import { CountStepper } from '../../ui/count-stepper';
+import { LengthField } from '../../ui/length-field';
+import { sizeWords, useRuler } from '../../ui/measure';
+import { NumberField } from '../../ui/number-field';
+import { Opening } from '../../ui/opening';
+import { usePageWords } from '../../ui/words';
+import { contentOfMember } from './family-content';
+import { FamilySheets } from './family-sheets';
+import type { NamedSheet } from './marks-ask';
+import { costWords, sizesWords } from './row-words';
+
+interface FamilyPanelProps {
+  readonly recipe: Recipe;
+  readonly need: Room;
+  readonly sheet: NamedSheet;
+  /** The way the box is constructed, which all members share. */
+  readonly options: Chosen;
+  /** The question of the page, whose tool, sheet and slack hold here too. */
+  readonly base: MarksAsk;
+}
+
+const MOST = 5;
+const AIR = { in: inches(0, 1, 8), mm: millimetres(3) } as const; // source: our own, as much as soft things get
+
+/** The same box for another thing, or a family of sizes: what is asked, the sizes on easy marks, the sheet they share, and recipes made of them. */
+export function FamilyPanel(props: FamilyPanelProps) {
+  const words = usePageWords().marks;
+  const [open, setOpen] = useState(false);
+  return (
+    <Opening head={<strong>{words.family}</strong>} open={open} onToggle={setOpen}>
+      <p className="soft family-why">{words.familyWhy}</p>
+      {open && <Family {...props} />}
+    </Opening>
+  );
+}
+
+function Family({ recipe, need, sheet, options, base }: FamilyPanelProps) {
+  const words = usePageWords().marks;
+  const ruler = useRuler();
+  const [room, setRoom] = useState<Room>(need);
+  const [members, setMembers] = useState(3);
+  const [rule, setRule] = useState<'nested' | 'grown'>('nested');
+  const [air, setAir] = useState<Ticks>(AIR[ruler.unit]);
+  const [percent, setPercent] = useState(25);
+  const ask = useMemo((): FamilyAsk => {
+    const { styleIds: _, otherPapers: __, ...same } = base;
+    return {
+      ...same,
+      styleId: recipe.styleId,
+      held: {},
+      heldOptions: options,
+      need: room,
+      members,
+      rule: rule === 'nested' ? { rule, air } : { rule, percent },
+    };
+  }, [base, recipe.styleId, options, room, members, rule, air, percent]);
+  const { members: found, busy } = useFamily(ask);
+  const side = (axis: 0 | 1 | 2) => (length: Ticks) =>
+    setRoom([axis === 0 ? length : room[0], axis === 1 ? length : room[1], axis === 2 ? length : room[2]]);
+  return (
+    <div className="family">
+      <div className="family-ask">
+        {([0, 1, 2] as const).map((axis) => (
+          <LengthField
+            key={axis}
+            label={words.roomSides[axis]}
+            value={room[axis]}
+            least={ticks(1)}
+            onChange={side(axis)}
+          />
+        ))}
+        <div className="field">
+          <span className="field-name">{words.familyCount}</span>
+          <CountStepper
+            label={words.familyCount}
+            value={members}
+            least={1}
+            most={MOST}
+            onChange={setMembers}
+          />
+        </div>
+        {members > 1 && (
+          <>
+            <ChoiceStrip
+              named
+              label={words.familyRule}
+              value={rule}
+              choices={[
+                { id: 'nested', label: words.nested },
+                { id: 'grown', label: words.grown },
+              ]}
+              onChange={setRule}
+            />
+            {rule === 'nested' ? (
+              <LengthField
+                label={words.familyAir}
+                help={words.familyAirHelp}
+                value={air}
+                least={ticks(0)}
+                onChange={setAir}
+              />
+            ) : (
+              <NumberField
+                label={words.familyPercent}
+                value={percent}
+                least={1}
+                most={200}
+                onChange={setPercent}
+              />
+            )}
+          </>
+        )}
+      </div>
+      <p role="status">{busy ? words.familyBusy(found.length, members) : ''}</p>
+      <FamilyFound recipe={recipe} found={found} of={members} busy={busy} sheet={sheet} />
+      {!busy && <FamilySheets recipe={recipe} found={found} of={members} sheet={sheet} cutting={base.tool} />}
+    </div>
+  );
+}
+
+interface FamilyFoundProps {
+  readonly recipe: Recipe;
+  readonly found: readonly FamilyMember[];
+  readonly of: number;
+  readonly busy: boolean;
+  readonly sheet: NamedSheet;
+}
+
+function FamilyFound({ recipe, found, of, busy, sheet }: FamilyFoundProps) {
+  const words = usePageWords().marks;
+  const ruler = useRuler();
+  const createAll = useWorkbook((state) => state.createAll);
+  const navigate = useNavigate();
+  const made = found.flatMap(({ row }) => row ?? []);
+  if (found.length === 0) return null;
+  const make = () => {
+    const answer = createAll(
+      'recipes',
+      made.map((row, place) =>
+        contentOfMember(recipe, row, words.memberName(recipe.name, place, of), ruler.finest),
+      ),
+      words.family,
+    );
+    if (answer.ok && answer.ids[0] !== undefined)
+      void navigate(pageAddress({ kind: 'recipe', id: answer.ids[0] }, 'box'));
+  };
+  return (
+    <>
+      <div className="marks-table">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{words.member}</th>
+              <th scope="col">{words.sizes}</th>
+              <th scope="col">{words.roomIs}</th>
+              <th scope="col">{words.costs}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {found.map(({ need, row, outside }, place) => (
+              <tr key={need.join(' ')}>
+                <th scope="row">{words.memberName(recipe.name, place, of)}</th>
+                {row ? (
+                  <>
+                    <td className="marks-number">{sizesWords(recipe.styleId, row, ruler)}</td>
+                    <td className="marks-number">
+                      {words.insideOutside(sizeWords(row.inside, ruler), sizeWords(outside, ruler))}
+                    </td>
+                    <td>{costWords(row, need, sheet.name, ruler, words)}</td>
+                  </>
+                ) : (
+                  <td colSpan={3}>{words.memberNone(sizeWords(need, ruler), sheet.name)}</td>
+                )}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      {!busy && made.length > 0 && (
+        <Button tone="act" onClick={make}>
+          {words.makeFamily(made.length)}
+        </Button>
+      )}
+    </>
+  );
+}

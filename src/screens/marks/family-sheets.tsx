@@ -1,0 +1,64 @@
+import { useMemo } from 'react';
+import type { Recipe } from '../../../shared/workbook';
+import type { FamilyMember } from '../../core/fit';
+import { type CuttingTool, planSheets } from '../../core/yield';
+import { SheetView } from '../../ui/sheet-view';
+import { usePageWords } from '../../ui/words';
+import type { NamedSheet } from './marks-ask';
+
+const GRAIN = { upright: 'up', around: 'across', free: 'free' } as const;
+const SECONDS = 0.2; // counted in steps; one of each is few parts. source: our own
+
+interface FamilySheetsProps {
+  readonly recipe: Recipe;
+  readonly found: readonly FamilyMember[];
+  readonly of: number;
+  readonly sheet: NamedSheet;
+  readonly cutting: CuttingTool;
+}
+
+/** One of each member cut together: how many sheets, and the first of them drawn. */
+export function FamilySheets({ recipe, found, of, sheet, cutting }: FamilySheetsProps) {
+  const words = usePageWords().marks;
+  const parts = useMemo(
+    () =>
+      found.flatMap(({ row }, place) =>
+        (row?.blanks ?? []).map(({ piece, across, up }) => ({
+          id: `${place} ${piece}`,
+          across,
+          up,
+          count: 1,
+          grain: GRAIN[recipe.grain],
+        })),
+      ),
+    [found, recipe.grain],
+  );
+  const plan = useMemo(
+    () => planSheets(parts, sheet.paper, cutting, { seconds: SECONDS }),
+    [parts, sheet.paper, cutting],
+  );
+  if (parts.length === 0) return null;
+  const named = parts.map(({ id }, place) => ({
+    id,
+    mark: String.fromCharCode(65 + place),
+    name: words.memberName(recipe.name, Number(id.split(' ')[0]), of),
+  }));
+  return (
+    <section className="family-sheets" aria-label={words.oneOfEach}>
+      <p>
+        <strong>{words.oneOfEachFrom(plan.sheets, sheet.name)}</strong>{' '}
+        {named.map(({ mark, name }) => `${mark}: ${name}`).join('; ')}.
+      </p>
+      <div className="family-layouts">
+        {plan.layouts.map((layout) => (
+          <SheetView
+            key={layout.parts.map(({ part }) => part).join(' ')}
+            layout={layout}
+            paper={sheet.paper}
+            parts={named}
+          />
+        ))}
+      </div>
+    </section>
+  );
+}
