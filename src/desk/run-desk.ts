@@ -10,6 +10,8 @@ const VERBS: Readonly<Record<string, () => Promise<{ readonly verb: Verb }>>> = 
   card: () => import('./card'),
   handout: () => import('./handout'),
   fit: () => import('./fit'),
+  vary: () => import('./vary'),
+  beside: () => import('./beside'),
   plan: () => import('./plan'),
   yield: () => import('./yield'),
 };

@@ -1,0 +1,23 @@
+import { expect, test } from './maker';
+import { shelf } from './pages/shelf';
+import { workbook } from './pages/workbook';
+
+test('the box of a recipe is made for a family of sizes, as recipes of their own, and one undo takes all of them back', async ({
+  page,
+}) => {
+  await shelf(page).openDemo();
+  await workbook(page).turnTo('marks');
+  await page.getByText('Beside another box of the shelf').click();
+  await expect(page.getByRole('row', { name: /^Hand work/ })).toContainText('minutes');
+  await page.getByText('For another thing, or a family of sizes').click();
+  await page.getByRole('combobox', { name: 'Cut from' }).selectOption({ label: 'Press 12 × 18' });
+  await page.getByRole('button', { name: 'How many sizes: one fewer' }).click();
+  const make = page.getByRole('button', { name: 'Make 2 recipes of them' });
+  await make.click({ timeout: 40_000 });
+  await expect(page).toHaveURL(/#\/recipe\/.*\/box/);
+  await page.getByRole('link', { name: /To the shelf/ }).click();
+  for (const size of ['small', 'large'])
+    await expect(page.getByRole('link', { name: new RegExp(`^Seed box, ${size}`) })).toBeVisible();
+  await page.keyboard.press('ControlOrMeta+z');
+  await expect(page.getByRole('link', { name: /^Seed box, / })).toHaveCount(0);
+});
