@@ -5,7 +5,7 @@ import { lengthMm } from './lengths';
 /** How this browser shows things; never part of a file. */
 export const settings = z.strictObject({
   unit: z.enum(['in', 'mm']),
-  theme: z.enum(['system', 'light', 'dark']),
+  theme: z.enum(['system', 'light', 'dark', 'contrast']),
   currency: z.string().regex(/^[A-Z]{3}$/),
   /** An offcut is worth keeping if its shorter side is at least so long. */
   usableOffcutMm: lengthMm.optional(),

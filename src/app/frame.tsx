@@ -1,8 +1,18 @@
-import { Moon, Redo2, SlidersHorizontal, Sun, SunMoon, Undo2 } from 'lucide-react';
-import { type ReactNode, Suspense } from 'react';
+import {
+  CircleHelp,
+  Contrast,
+  Moon,
+  Redo2,
+  Search,
+  SlidersHorizontal,
+  Sun,
+  SunMoon,
+  Undo2,
+} from 'lucide-react';
+import { lazy, type ReactNode, Suspense, useState } from 'react';
 import { Link, Outlet, useLocation } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
-import { SHELF, workbookAt } from '../ui/addresses';
+import { HELP, SHELF, workbookAt } from '../ui/addresses';
 import { IconButton } from '../ui/button';
 import { ChoiceStrip } from '../ui/choice-strip';
 import { SaveState } from '../ui/save-state';
@@ -12,13 +22,15 @@ import { fetchDemo } from './demo';
 import { Notices } from './notices';
 import { PageBoundary } from './page-boundary';
 import { PageOpening, PhaseGate } from './phase-gate';
-import { useShortcuts } from './shortcuts';
+import { type Asked, useShortcuts } from './shortcuts';
 import { useTheme } from './theme';
 import { WorkbookName } from './workbook-name';
 import './frame.css';
 
-const NEXT_THEME = { system: 'light', light: 'dark', dark: 'system' } as const;
-const THEME_ICONS = { system: SunMoon, light: Sun, dark: Moon } as const;
+const CommandList = lazy(async () => ({ default: (await import('./command-list')).CommandList }));
+
+const NEXT_THEME = { system: 'light', light: 'dark', dark: 'contrast', contrast: 'system' } as const;
+const THEME_ICONS = { system: SunMoon, light: Sun, dark: Moon, contrast: Contrast } as const;
 
 const doors: ShelfDoors = { fetchDemo };
 
@@ -27,8 +39,9 @@ export function Frame() {
   const words = useWords().frame;
   const { pathname } = useLocation();
   const named = workbookAt(pathname);
+  const [asked, setAsked] = useState<Asked | null>(null);
   useTheme();
-  useShortcuts();
+  useShortcuts(setAsked);
   return (
     <div className="frame">
       <button type="button" className="frame-skip" onClick={() => document.getElementById('page')?.focus()}>
@@ -47,7 +60,7 @@ export function Frame() {
         {named ? <WorkbookName kind={named.kind} id={named.id} /> : <span className="frame-space" />}
         <SaveStateOfWorkbook />
         <UndoRedo />
-        <Preferences />
+        <Preferences onFind={() => setAsked('commands')} />
       </header>
       <PhaseGate>
         <PageBoundary resetBy={pathname}>
@@ -57,6 +70,11 @@ export function Frame() {
         </PageBoundary>
       </PhaseGate>
       <Notices />
+      {asked && (
+        <Suspense>
+          <CommandList key={asked} asked={asked} onClose={() => setAsked(null)} />
+        </Suspense>
+      )}
     </div>
   );
 }
@@ -93,7 +111,7 @@ function UndoRedo() {
   );
 }
 
-function Preferences() {
+function Preferences({ onFind }: { onFind: () => void }) {
   const words = useWords().frame;
   const { unit, theme } = useWorkbook((state) => state.settings);
   const change = useWorkbook((state) => state.changeSettings);
@@ -121,6 +139,10 @@ function Preferences() {
           icon={<ThemeIcon />}
           onClick={() => change({ theme: NEXT_THEME[theme] })}
         />
+        <IconButton label={words.find} icon={<Search />} onClick={onFind} />
+        <Link to={HELP} className="button button-icon" aria-label={words.help} title={words.help}>
+          <CircleHelp aria-hidden="true" />
+        </Link>
       </div>
     </>
   );

@@ -14,6 +14,7 @@ const StockScreen = lazy(async () => ({
   default: (await import('../screens/stock/stock-screen')).StockScreen,
 }));
 const KeepingPage = lazy(async () => ({ default: (await import('./keeping-page')).KeepingPage }));
+const HelpPage = lazy(async () => ({ default: (await import('./help-page')).HelpPage }));
 const WorkbookFrame = lazy(async () => ({ default: (await import('./workbook-frame')).WorkbookFrame }));
 const BoxScreen = lazy(async () => ({ default: (await import('../screens/box/box-screen')).BoxScreen }));
 const FoldScreen = lazy(async () => ({ default: (await import('../screens/fold/fold-screen')).FoldScreen }));
@@ -52,6 +53,7 @@ export function AppRoutes() {
         <Route index element={<ShelfScreen />} />
         <Route path="new" element={<NewRecipeScreen />} />
         <Route path="keeping" element={<KeepingPage />} />
+        <Route path="help" element={<HelpPage />} />
         <Route path="stock/:table/:id" element={<StockScreen />} />
         <Route path=":kind/:id" element={<WorkbookFrame />}>
           <Route path="box" element={<BoxScreen />} />

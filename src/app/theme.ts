@@ -12,8 +12,8 @@ const watchSystem = (listener: () => void) => {
 export function useTheme(): void {
   const chosen = useWorkbook(({ settings }) => settings.theme);
   const systemIsDark = useSyncExternalStore(watchSystem, () => window.matchMedia(DARK).matches);
-  const dark = chosen === 'dark' || (chosen === 'system' && systemIsDark);
+  const look = chosen === 'system' ? (systemIsDark ? 'dark' : 'light') : chosen;
   useEffect(() => {
-    document.documentElement.dataset['theme'] = dark ? 'dark' : 'light';
-  }, [dark]);
+    document.documentElement.dataset['theme'] = look;
+  }, [look]);
 }

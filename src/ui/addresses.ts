@@ -6,6 +6,7 @@ export type Workbook = { readonly kind: 'recipe' | 'event'; readonly id: string 
 export const SHELF = '/';
 export const NEW_RECIPE = '/new';
 export const KEEPING = '/keeping';
+export const HELP = '/help';
 export const stockAddress = (table: 'papers' | 'supplies' | 'tools', id: string): string =>
   `/stock/${table}/${id}`;
 

@@ -119,19 +119,20 @@ export function HatchPatterns({ name }: { name: string }) {
       {HATCHED.map((ink) => {
         const { fill } = INKS[ink];
         if (typeof fill !== 'object') return null;
-        const { gapMm, anglesDeg } = fill;
+        const { gapMm, anglesDeg, dashMm } = fill;
+        const period = dashMm.length === 0 ? gapMm : dashMm.reduce((sum, mm) => sum + mm, 0);
         return (
           <pattern
             key={ink}
             id={`${name}-${ink}`}
-            width={gapMm}
+            width={period}
             height={gapMm}
             patternUnits="userSpaceOnUse"
             patternTransform={`rotate(${-(anglesDeg[0] ?? 45)})`}
           >
             <path
               className="ink-hatch"
-              d={`M0 ${gapMm / 2}H${gapMm}${anglesDeg.length > 1 ? `M${gapMm / 2} 0V${gapMm}` : ''}`}
+              d={`M0 ${gapMm / 2}H${dashMm[0] ?? gapMm}${anglesDeg.length > 1 ? `M${gapMm / 2} 0V${gapMm}` : ''}`}
             />
           </pattern>
         );

@@ -46,4 +46,23 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
   await page.keyboard.press('Enter');
   await press(page.getByRole('button', { name: 'Next' }));
   await expect(page.getByText(/^Step 2 of/)).toBeVisible();
+
+  // Everything that can be done is found by typing, from wherever she stands; and the keys are told.
+  await page.keyboard.press('ControlOrMeta+k');
+  const find = page.getByRole('combobox', { name: /^A page, an act/ });
+  await expect(find).toBeFocused();
+  await page.keyboard.type('no such thing');
+  await expect(page.getByRole('dialog').getByText('Nothing of that name.').last()).toBeVisible();
+  await find.fill('and lines');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'Words and lines' })).toBeVisible();
+  await page.keyboard.press('?');
+  await expect(page.getByRole('dialog', { name: 'Keys' })).toContainText('Find and do');
+  await page.keyboard.press('Escape');
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await page.keyboard.press('/');
+  await page.keyboard.type('seed');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('navigation', { name: 'Pages of this workbook' })).toBeVisible();
 });

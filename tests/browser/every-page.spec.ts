@@ -51,5 +51,12 @@ for (const colorScheme of ['light', 'dark'] as const)
     await expect(page.getByRole('heading', { name: 'Earlier states' })).toBeVisible();
     barriers['keeping'] = await findBarriers(page);
     expect(await overflow(page), 'safe keeping is wider than the window').toBeLessThanOrEqual(0);
+    await page.keyboard.press('/');
+    await page.getByRole('combobox', { name: /^A page, an act/ }).fill('lines');
+    barriers['find and do'] = await findBarriers(page);
+    await page.keyboard.press('Enter');
+    await expect(page.getByRole('heading', { name: 'A net with its lines' })).toBeVisible();
+    barriers['words and lines'] = await findBarriers(page);
+    expect(await overflow(page), 'words and lines are wider than the window').toBeLessThanOrEqual(0);
     expect(Object.fromEntries(Object.entries(barriers).filter(([, found]) => found.length > 0))).toEqual({});
   });

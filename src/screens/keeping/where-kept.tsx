@@ -25,21 +25,23 @@ export function WhereKept({ keeping }: { keeping: Keeping }) {
       <dl className="keeping-facts">
         <div>
           <dt>{words.promise}</dt>
-          <dd role="status">
-            {facts && (
-              <p>
-                {facts.persisted === null
-                  ? words.promiseUnknown
-                  : facts.persisted
-                    ? words.promised
-                    : asked > 0
-                      ? words.askedInVain
-                      : words.notPromised}
-              </p>
-            )}
-            {facts?.persisted === false && asked === 0 && (
-              <Button onClick={() => void ask()}>{words.askPromise}</Button>
-            )}
+          <dd>
+            <div role="status">
+              {facts && (
+                <p>
+                  {facts.persisted === null
+                    ? words.promiseUnknown
+                    : facts.persisted
+                      ? words.promised
+                      : asked > 0
+                        ? words.askedInVain
+                        : words.notPromised}
+                </p>
+              )}
+              {facts?.persisted === false && asked === 0 && (
+                <Button onClick={() => void ask()}>{words.askPromise}</Button>
+              )}
+            </div>
           </dd>
         </div>
         <div>

@@ -1,0 +1,96 @@
+import { useCallback, useMemo } from 'react';
+import { Link } from 'react-router';
+import { INKS } from '../../core/draw/inks';
+import { drawNetToFit } from '../../core/draw/net-drawing';
+import { layNet, type PieceNet } from '../../core/net';
+import { openTop } from '../../core/styles/open-top';
+import { SHELF } from '../../ui/addresses';
+import { DrawingView, type Space } from '../../ui/drawing-view';
+import { InkSample } from '../../ui/ink-sample';
+import { useRuler } from '../../ui/measure';
+import { TOLD_INKS, useHelpWords } from '../../ui/words/help-words';
+import './help.css';
+
+const CALIPER_UM = 300; // source: favor cardstock, common practice, no source
+const LETTER_MM = 4.5;
+
+/** Every line type as it is drawn, a net that has them, and the words of the trade. */
+export function HelpScreen() {
+  const words = useHelpWords();
+  return (
+    <main id="page" className="page page-sheet help" tabIndex={-1}>
+      <header className="help-head">
+        <h1>{words.title}</h1>
+        <Link className="button button-plain" to={SHELF}>
+          {words.toShelf}
+        </Link>
+        <p>{words.why}</p>
+      </header>
+      <Lines />
+      <NetShown />
+      <section aria-labelledby="help-words">
+        <h2 id="help-words">{words.words}</h2>
+        <dl className="help-terms">
+          {words.terms.map(({ word, says }) => (
+            <div key={word}>
+              <dt>{word}</dt>
+              <dd>{says}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
+    </main>
+  );
+}
+
+function Lines() {
+  const words = useHelpWords();
+  return (
+    <section aria-labelledby="help-lines">
+      <h2 id="help-lines">{words.lines}</h2>
+      <p className="soft">{words.linesWhy}</p>
+      <table className="help-lines">
+        <thead>
+          <tr>
+            <th scope="col">{words.line}</th>
+            <th scope="col">{words.looks}</th>
+            <th scope="col">{words.hands}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {TOLD_INKS.map((ink) => (
+            <tr key={ink} data-ink={ink}>
+              <th scope="row">
+                <InkSample ink={ink} /> {INKS[ink].means}
+              </th>
+              <td>{words.ofLine[ink].looks}</td>
+              <td>{words.ofLine[ink].hands}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** The simplest box there is, whose net has most kinds of lines. */
+function NetShown() {
+  const words = useHelpWords();
+  const piece = useMemo(() => layNet(openTop, { sizes: {}, caliperUm: CALIPER_UM }).pieces[0], []);
+  return (
+    <section aria-labelledby="help-net">
+      <h2 id="help-net">{words.net}</h2>
+      <p className="soft">{words.netWhy}</p>
+      <div className="help-net">{piece && <NetOf piece={piece} />}</div>
+    </section>
+  );
+}
+
+function NetOf({ piece }: { piece: PieceNet }) {
+  const ruler = useRuler();
+  const draw = useCallback(
+    (space: Space) => drawNetToFit(piece, space, { ruler, textMm: LETTER_MM, faceUp: 'inside' }),
+    [piece, ruler],
+  );
+  return <DrawingView draw={draw} />;
+}

@@ -1,0 +1,54 @@
+import { createContext, use } from 'react';
+import type { Ink } from '../../core/draw/types';
+import type { Texts } from './texts';
+
+/** Lines that are explained; the others are only helpers of a drawing. */
+export const TOLD_INKS = [
+  'cut',
+  'score-valley',
+  'score-mountain',
+  'score-flat',
+  'slit',
+  'glue',
+  'glue-below',
+  'bare',
+  'covered',
+  'waste',
+  'bleed',
+  'edge',
+  'offcut',
+  'grain',
+  'dimension',
+  'move',
+] as const satisfies readonly Ink[];
+export type ToldInk = (typeof TOLD_INKS)[number];
+
+/** Texts of the page of words and lines. */
+export interface HelpWords
+  extends Texts<
+    | 'title'
+    | 'why'
+    | 'toShelf'
+    | 'lines'
+    | 'linesWhy'
+    | 'line'
+    | 'looks'
+    | 'hands'
+    | 'net'
+    | 'netWhy'
+    | 'words'
+  > {
+  readonly ofLine: Readonly<Record<ToldInk, { readonly looks: string; readonly hands: string }>>;
+  /** In the order of the alphabet of the language. */
+  readonly terms: readonly { readonly word: string; readonly says: string }[];
+}
+
+const HelpWordsContext = createContext<HelpWords | null>(null);
+export const HelpWordsProvider = HelpWordsContext.Provider;
+
+/** The texts of the page of words and lines; they come with it. */
+export function useHelpWords(): HelpWords {
+  const words = use(HelpWordsContext);
+  if (words === null) throw new Error('no texts of words and lines are provided above this part');
+  return words;
+}
