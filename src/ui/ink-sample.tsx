@@ -4,6 +4,7 @@ import { INKS } from '../core/draw/inks';
 import type { Ink } from '../core/draw/types';
 import { HatchPatterns } from './drawing-marks';
 import { PX_PER_MM, strokeOf } from './ink-on-screen';
+import './ink-sample.css';
 
 /** What stands on the line in a drawing, and tells it from another. */
 const ENDS: Partial<Readonly<Record<Ink, string>>> = {
