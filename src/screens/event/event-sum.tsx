@@ -35,7 +35,9 @@ export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
         </div>
         <div>
           <dt>
-            <Link to={pageAddress(workbook, 'sheets')}>{words.pages.sheets}</Link>
+            <Link className="link-alone" to={pageAddress(workbook, 'sheets')}>
+              {words.pages.sheets}
+            </Link>
           </dt>
           <dd>
             <strong>{sheets}</strong>{' '}
@@ -44,7 +46,9 @@ export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
         </div>
         <div>
           <dt>
-            <Link to={pageAddress(workbook, 'shopping')}>{words.pages.shopping}</Link>
+            <Link className="link-alone" to={pageAddress(workbook, 'shopping')}>
+              {words.pages.shopping}
+            </Link>
           </dt>
           <dd>
             <strong>{money(plan.cost.buying.totalMinor)}</strong>{' '}
@@ -53,7 +57,9 @@ export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
         </div>
         <div>
           <dt>
-            <Link to={pageAddress(workbook, 'bench')}>{words.pages.bench}</Link>
+            <Link className="link-alone" to={pageAddress(workbook, 'bench')}>
+              {words.pages.bench}
+            </Link>
           </dt>
           <dd>
             <strong>{words.event.hours(Math.round(plan.hours.totalSeconds / 60))}</strong>{' '}

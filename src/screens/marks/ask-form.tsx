@@ -94,7 +94,9 @@ function ToolInHand() {
       ) : (
         <p>{words.noTool}</p>
       )}
-      <Link to={tool ? stockAddress('tools', tool.id) : SHELF}>{words.toShelf}</Link>
+      <Link className="link-alone" to={tool ? stockAddress('tools', tool.id) : SHELF}>
+        {words.toShelf}
+      </Link>
     </div>
   );
 }
