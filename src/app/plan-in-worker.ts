@@ -24,7 +24,7 @@ interface Asked {
  * better is ended as soon as its answer is not wanted any more, or another question waits for the same asker.
  */
 function askWorker(): Planner {
-  let worker = begin();
+  let worker: Worker | null = null;
   let running: (Asked & { toldOne?: true }) | null = null;
   let number = 0;
   const waiting = new Map<Asker, Asked>();
@@ -54,13 +54,14 @@ function askWorker(): Planner {
     if (!next) return;
     waiting.delete(next.asker);
     running = next;
+    worker ??= begin();
     worker.postMessage(next.question);
   }
 
   /** A search in a worker hears nothing until it is over: it is ended with its worker. */
   function leave(): void {
-    worker.terminate();
-    worker = begin();
+    worker?.terminate();
+    worker = null;
     end(null);
   }
 
