@@ -97,7 +97,7 @@ export default defineConfig(({ mode }) => ({
         test: {
           name: 'core',
           environment: 'node',
-          // The core is pure: its modules are read once and run warm, which halves the time of the run.
+          // The core is pure: its modules are read once and run warm, which takes a third off the run.
           isolate: false,
           include: ['tests/**/*.test.ts'],
           setupFiles: ['tests/setup/console-is-failure.ts'],

@@ -50,13 +50,21 @@ function useCommands(): readonly Command[] {
   return commandsFrom({ state, pathname, go: (address) => void navigate(address), words, own });
 }
 
+const MOST = 50; // shown at once; typing on finds the others. source: our own
+
 /** A text field over a list of choices, by the combobox pattern of WAI-ARIA: the focus stays in the field. */
 function Finder({ onDone, onKeys }: { onDone: () => void; onKeys: () => void }) {
   const id = useId();
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
-  const found = findCommands(useCommands(), typed);
+  const all = findCommands(useCommands(), typed);
+  const found = all.slice(0, MOST);
   const current = found[Math.min(at, found.length - 1)];
+  const chosen = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // What it answers is a promise in newer browsers, and no way to clean up.
+    chosen.current?.scrollIntoView({ block: 'nearest' });
+  });
   const take = (command: Command | undefined) => {
     if (!command) return;
     onDone();
@@ -92,13 +100,14 @@ function Finder({ onDone, onKeys }: { onDone: () => void; onKeys: () => void }) 
         onKeyDown={onKeyDown}
       />
       <p role="status" className="said-only">
-        {found.length === 0 ? own.none : own.found(found.length)}
+        {all.length === 0 ? own.none : own.found(all.length)}
       </p>
       <div id={`${id}-list`} role="listbox" aria-label={own.find} className="command-options">
         {found.map((command) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are heard by the field, which keeps the focus
           <div
             key={command.id}
+            ref={command === current ? chosen : null}
             id={optionId(command)}
             role="option"
             tabIndex={-1}

@@ -118,10 +118,8 @@ function named({ state, go }: Around): Command[] {
   ];
 }
 
-/** Those whose words hold every word that was typed, in any order; at most `most`. */
-export function findCommands(commands: readonly Command[], typed: string, most = 12): readonly Command[] {
+/** Those whose words hold every word that was typed, in any order. */
+export function findCommands(commands: readonly Command[], typed: string): readonly Command[] {
   const wanted = typed.toLowerCase().split(/\s+/).filter(Boolean);
-  return commands
-    .filter(({ says }) => wanted.every((word) => says.toLowerCase().includes(word)))
-    .slice(0, most);
+  return commands.filter(({ says }) => wanted.every((word) => says.toLowerCase().includes(word)));
 }

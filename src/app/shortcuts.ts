@@ -9,8 +9,8 @@ const isTypedInto = (target: EventTarget | null): boolean =>
   (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
 
 /**
- * Ctrl or Cmd with Z, Shift Z, Y, S and K wherever the focus is; `/` and `?` only where nothing is typed into. The keys themselves are told in
- * `commands.ts`.
+ * Ctrl or Cmd with Z, Shift Z, Y, S and K wherever the focus is; `/` and `?` only where nothing is typed into. A key that is added here is told in
+ * `commands.ts` or `command-list.tsx`.
  */
 export function useShortcuts(ask: (what: Asked) => void): void {
   const undo = useWorkbook((state) => state.undo);

@@ -3,6 +3,7 @@ import { toMm } from '../core/units';
 import { makeBox } from './made-box';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
 import { readSheet } from './read-sheet';
+import { refuse } from './refuse';
 import type { DeskRefusal, Given, Verb } from './verb';
 
 /** The second box is asked for by the same options with `with-` before them. */
@@ -19,6 +20,10 @@ export const verb: Verb = {
   words: { least: 0, most: 2 },
   options: { ...BOX_OPTIONS, ...WITH, sheet: 'one' },
   run: (given, desk) => {
+    if (given.words.length === 0 && given.one['with-style'] === undefined) {
+      const says = 'Say which box stands beside it: --with-style, or one or two saved files.';
+      return [refuse('no-second-box', '--with-style', '', 'a second box', says)];
+    }
     const [first, second] = [
       readBox({ ...given, words: given.words.slice(0, 1) }, desk),
       readBox(otherOf(given), desk),
@@ -42,16 +47,14 @@ export const verb: Verb = {
 
 /** What was given for the second box, as if it stood alone; where no file is named for it, it lies in the first. */
 function otherOf({ words, one, many }: Given): Given {
-  const own = (key: string) => one[`with-${key}`];
-  const style = own('style');
-  const recipe = own('recipe');
+  const { 'with-style': style, 'with-recipe': recipe, unit, caliper } = one;
   return {
     words: style !== undefined && words.length < 2 ? [] : words.slice(-1),
     one: {
       ...(style === undefined ? {} : { style }),
       ...(recipe === undefined ? {} : { recipe }),
-      ...(one['unit'] === undefined ? {} : { unit: one['unit'] }),
-      ...(one['caliper'] === undefined ? {} : { caliper: one['caliper'] }),
+      ...(unit === undefined ? {} : { unit }),
+      ...(caliper === undefined ? {} : { caliper }),
     },
     many: { set: many['with-set'] ?? [], option: many['with-option'] ?? [] },
   };

@@ -1,5 +1,6 @@
 import { SHEETS, sheetById } from '../../shared/catalogue';
-import { type LengthUnit, ticks } from '../core/units';
+import { sheetAsSold } from '../core/plan';
+import type { LengthUnit } from '../core/units';
 import type { SheetPaper } from '../core/yield';
 import { suggestName } from './nearest-name';
 import { refuse } from './refuse';
@@ -20,13 +21,5 @@ export function readSheet(
     refused.push(refuse('unknown-sheet', '--sheet', id ?? '', ids.join(', '), says));
     return null;
   }
-  const none = ticks(0);
-  return {
-    id: sheet.id,
-    across: sheet.across,
-    up: sheet.up,
-    grain: 'none',
-    squaring: { left: none, right: none, near: none, far: none },
-    onHand: 0,
-  };
+  return sheetAsSold(sheet);
 }

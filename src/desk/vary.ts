@@ -1,4 +1,4 @@
-import { outsideAtMost } from '../core/draw/outside-size';
+import { outsideAtMost } from '../core/draw/outside-at-most';
 import { type FamilyMember, type FamilyRule, findFamily, type Room } from '../core/fit';
 import { cuttingToolOf } from '../core/plan';
 import { inches, type LengthUnit, readLength, type Ticks, ticks, toMm } from '../core/units';
@@ -129,6 +129,11 @@ function readCount(text: string | undefined, refused: DeskRefusal[]): number {
 function readRule(given: Given, unit: LengthUnit, refused: DeskRefusal[]): FamilyRule {
   const larger = given.one['larger'];
   if (larger === undefined) return { rule: 'nested', air: readOne(given, 'air', AIR, unit, refused) };
+  if (given.one['air'] !== undefined) {
+    const says =
+      '--air is for sizes that go into one another, --larger for sizes that grow. Give one of them.';
+    refused.push(refuse('air-or-larger', '--larger', larger, 'one of them', says));
+  }
   const percent = Number(larger.replace(/\s*%$/, ''));
   if (!(percent > 0 && percent <= 200)) {
     const says = `--larger is “${larger}”; each size is 1 to 200 per cent larger than the one before.`;

@@ -10,6 +10,23 @@ import { fonts, readPdf } from './read-pdf';
 const JPEG =
   '/9j/4AAQSkZJRgABAQAAAQABAAD/2wBDABQODxIPDRQSEBIXFRQYHjIhHhwcHj0sLiQySUBMS0dARkVQWnNiUFVtVkVGZIhlbXd7gYKBTmCNl4x9lnN+gXz/wAALCAAGAAgBAREA/8QAFAABAAAAAAAAAAAAAAAAAAAABf/EABcQAAMBAAAAAAAAAAAAAAAAAAADFWH/2gAIAQEAAD8AfjLw/9k=';
 
+/** A bench card of the same box. */
+function cardInput() {
+  const { cards, net, stamp, ruler } = inputOf(openTop);
+  return {
+    recipeName: 'Seed box',
+    styleName: openTop.name,
+    inside: net.inside,
+    cards,
+    faceUp: 'inside',
+    grain: null,
+    ruler,
+    paper: 'a4',
+    notes: '',
+    stamp,
+  } as const;
+}
+
 describe('the handout on paper', () => {
   it.each(PAPERS)('on %s says all there is to know, as text that another reader reads', async (paper) => {
     const document = printHandout({ ...inputOf(openTop), paper });
@@ -66,21 +83,8 @@ describe('the handout on paper', () => {
 
 describe('the bench card', () => {
   it('tells the care that goes with what is inside, on the card of the last piece', () => {
-    const { cards, net, stamp, ruler } = inputOf(openTop);
-    const given = {
-      recipeName: 'Seed box',
-      styleName: openTop.name,
-      inside: net.inside,
-      cards,
-      faceUp: 'inside',
-      grain: null,
-      ruler,
-      paper: 'a4',
-      notes: '',
-      stamp,
-    } as const;
     const textOf = (cautions: readonly string[]) =>
-      printBenchCard({ ...given, cautions })
+      printBenchCard({ ...cardInput(), cautions })
         .pages.flatMap(({ marks }) => marks)
         .flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))
         .join(' ');
@@ -106,21 +110,9 @@ describe('the link as a code', () => {
   });
 
   it('is read from the bench card as it is read from the screen; too long, the card says what to do instead', () => {
-    const { cards, net, stamp, ruler, link = null } = inputOf(openTop);
+    const { link = null } = inputOf(openTop);
     const cardWith = (given: string | null) =>
-      printBenchCard({
-        recipeName: 'Seed box',
-        styleName: openTop.name,
-        inside: net.inside,
-        cards,
-        faceUp: 'inside',
-        grain: null,
-        ruler,
-        paper: 'a4',
-        notes: '',
-        link: given,
-        stamp,
-      }).pages.flatMap(({ marks }) => marks);
+      printBenchCard({ ...cardInput(), link: given }).pages.flatMap(({ marks }) => marks);
     const cells = cardWith(link).flatMap((mark) =>
       mark.kind === 'area' && mark.ink === 'code' ? [mark.ring] : [],
     );

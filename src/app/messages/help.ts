@@ -6,7 +6,7 @@ export const helpMessages: HelpWords = {
   toShelf: 'To the shelf',
   lines: 'Lines',
   linesWhy:
-    'They look the same on the screen, on paper and in files. Each differs by width and dashes alone, so a grey printer loses nothing.',
+    'They look the same on the screen, on paper and in files. None is told by a colour, so a grey printer loses nothing.',
   line: 'Line',
   looks: 'Looks like',
   hands: 'What hands do',

@@ -26,7 +26,7 @@ export const marksMessages: MarksWords = {
   memberName: (recipe, place, members) => `${recipe}, ${SIZES[members]?.[place] ?? `size ${place + 1}`}`,
   roomIs: 'Room inside',
   memberNone: (need, sheet) =>
-    `For ${need} of room no sizes on your tool’s marks fit ${sheet}. Let sizes grow by more, or take a larger sheet or a tool that reaches farther.`,
+    `For ${need} of room nothing was found on your tool’s marks, within the limits of this box and from ${sheet}. Let sizes grow by more, or try a larger sheet, a tool that reaches farther, or another style.`,
   insideOutside: (inside, outside) => `${inside}; outside at most ${outside}`,
   makeFamily: (count) => (count === 1 ? 'Make a recipe of it' : `Make ${count} recipes of them`),
   oneOfEach: 'One of each, cut together',

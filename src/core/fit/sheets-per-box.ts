@@ -1,5 +1,5 @@
 import type { Ticks } from '../units';
-import { type CuttingTool, countOnSheet, type SheetPaper } from '../yield';
+import { type CuttingTool, countOnSheet, type SheetPaper, sheetsEach } from '../yield';
 
 interface PieceBlank {
   readonly piece: string;
@@ -13,14 +13,14 @@ export type YieldMemo = Map<
   { readonly long: number; readonly short: number; readonly count: number }
 >;
 
-/** Sheets one box takes when each piece is cut from sheets of its own: Σ 1 / pieces a sheet. Null where one does not fit at all. */
+/** `sheetsEach` of these blanks, each counted once. */
 export function sheetsPerBox(
   blanks: readonly PieceBlank[],
   paper: SheetPaper,
   tool: CuttingTool,
   memo: YieldMemo,
 ): number | null {
-  return sumOf(blanks, (blank) => {
+  return sheetsEach(blanks, (blank) => {
     const [long, short] = longAndShort(blank);
     const key = `${long} ${short}`;
     const known = memo.get(key);
@@ -41,7 +41,7 @@ export function leastSheetsPerBox(
   paper: SheetPaper,
   memo: YieldMemo,
 ): number | null {
-  return sumOf(blanks, (blank) => {
+  return sheetsEach(blanks, (blank) => {
     const [long, short] = longAndShort(blank);
     let most = Math.floor((paper.across * paper.up) / (long * short));
     for (const known of memo.values())
@@ -54,13 +54,3 @@ const longAndShort = ({ across, up }: PieceBlank): [number, number] => [
   Math.max(across, up),
   Math.min(across, up),
 ];
-
-function sumOf(blanks: readonly PieceBlank[], countOf: (blank: PieceBlank) => number): number | null {
-  let sheets = 0;
-  for (const blank of blanks) {
-    const count = countOf(blank);
-    if (count === 0) return null;
-    sheets += 1 / count;
-  }
-  return sheets;
-}

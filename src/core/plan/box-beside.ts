@@ -1,8 +1,9 @@
 import { type BenchTool, deriveProgram } from '../bench';
 import type { BoxNet } from '../net';
 import type { Ticks } from '../units';
-import { type CuttingTool, countOnSheet, type SheetPaper } from '../yield';
+import type { CuttingTool, SheetPaper } from '../yield';
 import { handSecondsOfBox } from './one-box';
+import { sheetsOfPieces } from './style-facts';
 
 /** A box in the numbers by which a maker weighs it against another. */
 export interface BoxBeside {
@@ -31,19 +32,14 @@ export function boxBeside(
 ): BoxBeside {
   const ops = net.pieces.flatMap((piece) => deriveProgram(piece, bench).ops);
   const set = ops.flatMap((act) => (act.op === 'score' || act.op === 'slit' ? [act.at] : []));
-  let sheets: number | null = 0;
-  for (const { id, blank } of net.pieces) {
-    if (sheet === null || sheets === null) break;
-    const { count } = countOnSheet({ id, across: blank.across, up: blank.up, grain: 'free' }, sheet, cutting);
-    sheets = count === 0 ? null : sheets + 1 / count;
-  }
+  const sheets = sheet && sheetsOfPieces(net.pieces, sheet, cutting);
   return {
     inside: net.inside,
     cards: net.pieces.map(({ label, blank: { across, up } }) => ({ piece: label, across, up })),
     scores: ops.filter(({ op }) => op === 'score' || op === 'scoreLine' || op === 'scoreCurve').length,
     betweenMarks: set.filter((at) => at % bench.finestMark !== 0).length,
     settings: new Set(set).size,
-    boxesPerSheet: sheet === null || !sheets ? null : 1 / sheets,
+    boxesPerSheet: sheets === null ? null : 1 / sheets,
     roomMm3: Math.max(...net.pieces.map(({ roomMm3 }) => roomMm3)),
     seconds: handSecondsOfBox(net, bench),
   };

@@ -2,7 +2,8 @@ import type { DressingPiece, Recipe } from '../../../shared/workbook';
 import type { EventBox } from './event-boxes';
 import type { EventPart } from './types';
 
-const GRAIN_OF_RECIPE = { upright: 'up', around: 'across', free: 'free' } as const satisfies Record<
+/** How the grain runs in a part that stands as a recipe asks. */
+export const GRAIN_OF_RECIPE = { upright: 'up', around: 'across', free: 'free' } as const satisfies Record<
   Recipe['grain'],
   EventPart['grain']
 >;

@@ -1,3 +1,4 @@
+import type { CatalogueSheet } from '../../../shared/catalogue';
 import { ticksOfMm } from '../../../shared/lengths';
 import type { Paper, RollSupply, Supply, Tool } from '../../../shared/workbook';
 import type { BenchTool } from '../bench/types';
@@ -17,6 +18,22 @@ export const sheetOfPaper = (paper: Paper): SheetPaper => ({
     far: ticksOfMm(paper.squaringMm.far),
   },
   onHand: paper.onHandSheets,
+});
+
+const none = ticksOfMm(0);
+
+/** A sheet as any shop sells it: not squared, its grain not known, none on hand. */
+export const sheetAsSold = ({
+  id,
+  across,
+  up,
+}: Pick<CatalogueSheet, 'id' | 'across' | 'up'>): SheetPaper => ({
+  id,
+  across,
+  up,
+  grain: 'none',
+  squaring: { left: none, right: none, near: none, far: none },
+  onHand: 0,
 });
 
 /** Tape, ribbon or twine: sold by the roll. */

@@ -1,8 +1,9 @@
 import { type BenchTool, deriveProgram } from '../bench';
 import { layNet } from '../net/lay-net';
+import type { PieceNet } from '../net/types';
 import type { BoxStyle } from '../styles/types';
 import type { Ticks } from '../units';
-import { type CuttingTool, countOnSheet, type SheetPaper } from '../yield';
+import { type CuttingTool, countOnSheet, type SheetPaper, sheetsEach } from '../yield';
 
 /** What a maker picks a style by. */
 export type StyleMerit = 'lid' | 'tall' | 'flat-packet' | 'no-glue' | 'trimmer-only' | 'one-sheet';
@@ -44,11 +45,18 @@ export function factsOfStyle(
     ),
   );
   if (scoredOnTrimmer) merits.add('trimmer-only');
-  let sheetsPerFavor: number | null = 0;
-  for (const { id, blank } of pieces) {
-    const { count } = countOnSheet({ id, across: blank.across, up: blank.up, grain: 'free' }, sheet, cutting);
-    sheetsPerFavor = sheetsPerFavor === null || count === 0 ? null : sheetsPerFavor + 1 / count;
-  }
+  const sheetsPerFavor = sheetsOfPieces(pieces, sheet, cutting);
   if (sheetsPerFavor !== null && sheetsPerFavor <= 1) merits.add('one-sheet');
   return { id: style.id, merits, sheetsPerFavor };
 }
+
+/** Sheets one box takes when a batch is cut, its pieces lying as they like. */
+export const sheetsOfPieces = (
+  pieces: readonly PieceNet[],
+  sheet: SheetPaper,
+  cutting: CuttingTool,
+): number | null =>
+  sheetsEach(
+    pieces,
+    ({ id, blank: { across, up } }) => countOnSheet({ id, across, up, grain: 'free' }, sheet, cutting).count,
+  );

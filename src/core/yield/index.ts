@@ -16,4 +16,5 @@ export { nestStrip, type StripNest, type StripPart, type StripPlace } from './in
 export { type Corner, type Quarter, type Ring, turnCorner, turnRing } from './interlock/outline';
 export { type PlanOptions, planSheets } from './plan-sheets';
 export { checkPlan } from './proof/check-plan';
+export { sheetsEach } from './sheets-each';
 export type * from './types';

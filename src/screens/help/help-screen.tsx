@@ -19,7 +19,7 @@ export function HelpScreen() {
   const words = useHelpWords();
   return (
     <main id="page" className="page page-sheet help" tabIndex={-1}>
-      <header className="help-head">
+      <header className="page-head">
         <h1>{words.title}</h1>
         <Link className="button button-plain" to={SHELF}>
           {words.toShelf}

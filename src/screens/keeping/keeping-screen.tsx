@@ -19,7 +19,7 @@ export function KeepingScreen() {
   const aside = useWorkbook((state) => state.quarantined.length > 0 || state.salvaged !== null);
   return (
     <main id="page" className="page page-sheet keeping" tabIndex={-1} aria-busy={keeping === null}>
-      <header className="keeping-head">
+      <header className="page-head">
         <h1>{words.title}</h1>
         <Link className="button button-plain" to={SHELF}>
           {words.toShelf}

@@ -1,7 +1,7 @@
-import { mmOfTicks } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import type { EasyRow } from '../../core/fit';
-import { type Ticks, USUAL_FINEST } from '../../core/units';
+import type { Ticks } from '../../core/units';
+import { markMmOf, sizesMmOf } from './marks-edits';
 
 type RecipeContent = Omit<Recipe, 'id' | 'rev' | 'createdAt' | 'changedAt'>;
 
@@ -19,10 +19,8 @@ export function contentOfMember(recipe: Recipe, row: EasyRow, name: string, fine
   return {
     ...same,
     name,
-    sizesMm: Object.fromEntries(
-      Object.entries(row.sizes).flatMap(([symbol, size]) => (size > 0 ? [[symbol, mmOfTicks(size)]] : [])),
-    ),
+    sizesMm: sizesMmOf(row),
     options: { ...recipe.options, ...row.options },
-    ...(finest === USUAL_FINEST.in ? {} : { markMm: mmOfTicks(finest) }),
+    ...markMmOf(finest),
   };
 }

@@ -1,12 +1,12 @@
 import { useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import type { FamilyMember } from '../../core/fit';
+import { GRAIN_OF_RECIPE } from '../../core/plan';
 import { type CuttingTool, planSheets } from '../../core/yield';
 import { SheetView } from '../../ui/sheet-view';
 import { usePageWords } from '../../ui/words';
 import type { NamedSheet } from './marks-ask';
 
-const GRAIN = { upright: 'up', around: 'across', free: 'free' } as const;
 const SECONDS = 0.2; // counted in steps; one of each is few parts. source: our own
 
 interface FamilySheetsProps {
@@ -28,7 +28,7 @@ export function FamilySheets({ recipe, found, of, sheet, cutting }: FamilySheets
           across,
           up,
           count: 1,
-          grain: GRAIN[recipe.grain],
+          grain: GRAIN_OF_RECIPE[recipe.grain],
         })),
       ),
     [found, recipe.grain],

@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
-import { SHEETS, sheetById } from '../../../shared/catalogue';
+import { sheetById } from '../../../shared/catalogue';
 import { ticksOfMm } from '../../../shared/lengths';
 import type { Recipe, Tool } from '../../../shared/workbook';
-import { cuttingToolOf, sheetOfPaper } from '../../core/plan/stock-rows';
+import { cuttingToolOf, sheetAsSold, sheetOfPaper } from '../../core/plan/stock-rows';
 import { type BoxStyle, defaultChoices, STYLES } from '../../core/styles';
 import { type LengthUnit, type Ruler, type Ticks, ticks } from '../../core/units';
 import type { SheetPaper } from '../../core/yield';
@@ -23,14 +23,9 @@ const COMMON: Readonly<Record<LengthUnit, readonly string[]>> = {
   mm: ['a4', 'a3', 'square-12'],
 };
 
-const none = ticks(0);
-
 function commonSheet(id: string): NamedSheet[] {
-  const sheet = sheetById(id) ?? SHEETS.find((one) => one.id === id);
-  if (!sheet) return [];
-  const squaring = { left: none, right: none, near: none, far: none };
-  const { name, across, up } = sheet;
-  return [{ id, name, paper: { id, across, up, grain: 'none', squaring, onHand: 0 } }];
+  const sheet = sheetById(id);
+  return sheet ? [{ id, name: sheet.name, paper: sheetAsSold(sheet) }] : [];
 }
 
 /** Every sheet the search may cut from: the papers on the shelf first, the recipe's own foremost. */

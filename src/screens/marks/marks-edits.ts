@@ -2,10 +2,20 @@ import { useMemo } from 'react';
 import { mmOfTicks } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import type { EasyRow } from '../../core/fit';
-import { USUAL_FINEST } from '../../core/units';
+import { type Ticks, USUAL_FINEST } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { useRuler } from '../../ui/measure';
 import { usePageWords } from '../../ui/words';
+
+/** The sizes of a row as a recipe keeps them. */
+export const sizesMmOf = ({ sizes }: Pick<EasyRow, 'sizes'>): Recipe['sizesMm'] =>
+  Object.fromEntries(
+    Object.entries(sizes).flatMap(([name, size]) => (size > 0 ? [[name, mmOfTicks(size)]] : [])),
+  );
+
+/** The marks a row was found on, where they are not the usual ones. */
+export const markMmOf = (finest: Ticks): Pick<Recipe, 'markMm'> =>
+  finest === USUAL_FINEST.in ? {} : { markMm: mmOfTicks(finest) };
 
 /** What a maker settles on this page: sizes of a row, and what must stay as it is. Each one undo step. */
 export function useMarksEdits({ id }: Recipe) {
@@ -14,18 +24,16 @@ export function useMarksEdits({ id }: Recipe) {
   const { finest } = useRuler();
   return useMemo(
     () => ({
-      use: (styleId: string, { sizes, options }: EasyRow) =>
+      use: (styleId: string, row: EasyRow) =>
         edit('recipes', id, words.use, ({ markMm: _, ...recipe }) => ({
           ...recipe,
           styleId,
           sizesMm: {
             ...(recipe.styleId === styleId ? recipe.sizesMm : {}),
-            ...Object.fromEntries(
-              Object.entries(sizes).flatMap(([name, size]) => (size > 0 ? [[name, mmOfTicks(size)]] : [])),
-            ),
+            ...sizesMmOf(row),
           },
-          options: { ...(recipe.styleId === styleId ? recipe.options : {}), ...options },
-          ...(finest === USUAL_FINEST.in ? {} : { markMm: mmOfTicks(finest) }),
+          options: { ...(recipe.styleId === styleId ? recipe.options : {}), ...row.options },
+          ...markMmOf(finest),
         })),
       hold: (name: string, isHeld: boolean) =>
         edit('recipes', id, words.held, (recipe) => {

@@ -1,7 +1,7 @@
 import { Link } from 'react-router';
 import type { Paper, Recipe } from '../../../shared/workbook';
 import type { PieceNet } from '../../core/net';
-import { cuttingToolOf, sheetOfPaper } from '../../core/plan';
+import { cuttingToolOf, GRAIN_OF_RECIPE, sheetOfPaper } from '../../core/plan';
 import { countOnSheet } from '../../core/yield';
 import { boxOfRecipe } from '../../state/box-result';
 import { useToolInHand } from '../../state/tool-in-hand';
@@ -11,8 +11,6 @@ import { BlankState } from '../../ui/blank-state';
 import { SheetView } from '../../ui/sheet-view';
 import { Swatch } from '../../ui/swatch';
 import { usePageWords } from '../../ui/words';
-
-const GRAIN = { upright: 'up', around: 'across', free: 'free' } as const;
 
 /** A recipe without an event: how many of each piece one sheet of every paper gives, and how it is cut. */
 export function OneSheetOfEach({ recipe }: { recipe: Recipe }) {
@@ -47,7 +45,7 @@ export function OneSheetOfEach({ recipe }: { recipe: Recipe }) {
               key={`${paper.id} ${piece.id}`}
               paper={paper}
               piece={piece}
-              grain={GRAIN[recipe.grain]}
+              grain={GRAIN_OF_RECIPE[recipe.grain]}
             />
           )),
         )}

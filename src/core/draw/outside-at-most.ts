@@ -3,7 +3,8 @@ import { TICKS_PER_MM, type Ticks, ticks } from '../units';
 import { layersOf, outsideExtent, solidFigure } from './solid-figure';
 
 /**
- * What a closed box takes up, card and all, rounded up: width, depth and height as its room is named. Never too small: on every side as many layers
+ * What a closed box takes up, card and all, rounded up: width, depth and height as its room is named. For what must go round or over it;
+ * what a guest would measure is `outsideSize` of `core/dress`. Never too small: on every side as many layers
  * are counted as lie on one another anywhere, and a box of several pieces is as large as the largest of them each way, with card round it.
  */
 export function outsideAtMost({ pieces, inside }: BoxNet, caliperUm: number): [Ticks, Ticks, Ticks] {
