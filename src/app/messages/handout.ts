@@ -24,7 +24,7 @@ export const handoutMessages: HandoutWords = {
   creditsHelp: 'Whose idea, paper or table it was. Printed at the end; left out if empty.',
   photos: 'Photos',
   photosWhy:
-    'Made small and kept in this browser, without the place and camera that a telephone writes into them. They go onto the page for a telephone and into your own files, never into a link.',
+    'Made small and kept in this browser, without the place and camera that a telephone writes into them. They go onto the printed handout, the page for a telephone and into your own files, never into a link.',
   addPhoto: 'Add a photo',
   photoName: 'What it shows',
   removePhoto: 'Remove this photo',
