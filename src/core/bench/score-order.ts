@@ -84,7 +84,10 @@ class OrderSearch {
       const alone = choices.length - Math.max(kin, place);
       if (rough + this.#handling(settings + alone, turns) + this.#turn * after >= this.best.cost) return;
       const i = order[place];
-      if (i === undefined) return this.#judge(chosen, lies, settings, rough);
+      if (i === undefined) {
+        this.#judge(chosen, lies, settings, rough);
+        return;
+      }
       for (const stop of choices[i] ?? []) {
         const before = users.get(stop.at) ?? 0;
         users.set(stop.at, before + 1);
