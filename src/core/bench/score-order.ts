@@ -78,7 +78,7 @@ class OrderSearch {
     const turns = lies.length - (lies.includes(0) ? 1 : 0);
     const after = Math.min(...lies.map(this.#turnsAfter));
     const kin = order.filter((i) => this.#kin.has(i)).length;
-    const chosen: ScoreStop[] = new Array(choices.length);
+    const chosen: ScoreStop[] = [];
     const users = new Map<Ticks, number>();
     const choose = (place: number, settings: number, rough: number): void => {
       const alone = choices.length - Math.max(kin, place);

@@ -57,7 +57,7 @@ describe('the cards of a box', () => {
     // Two seams of 1 × 3 in are 6 in², which at a gram on the square millimetre are 3,870.96 g; the bottom comes on top.
     expect(planGlue([line], glue).grams).toBeGreaterThan(6 * 25.4 ** 2);
     // Two seams, the front flap on both side flaps, the back flap on the front one.
-    const acts = countBoxActs({ net: halves, dressing: null, pieces: [] } as never, trimmer, [], () => false);
+    const acts = countBoxActs({ net: halves, dressing: null, pieces: [] }, trimmer, [], () => false);
     expect(acts).toMatchObject({ 'close-bottom': 1, glue: 5 });
     // 3 1/2 × 1 1/2 × 3 in
     const held = boxBeside(halves, trimmer, {} as never, null).roomMm3;
