@@ -108,6 +108,9 @@ export const marksMessages: MarksWords = {
   excessSide: (side, has, need) => `${side} ${has} / ${need}`,
   paperWhy: (parts) => `Card: ${parts.join('; ')}.`,
   paperPart: (piece, across, up) => `${piece} ${across} × ${up}`,
+  ownNet: 'The sizes of your own net stand in its file',
+  ownNetWhy:
+    'They cannot be moved onto easier marks here. See below how every style reads with the same room inside, or set your net beside another box.',
   noneReads: 'No size within this reads on your tool',
   noneReadsWhy:
     'Some line always falls between its marks, beyond its reach or outside what the style allows.',

@@ -5,6 +5,7 @@ import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import { type NeededRoom, openingOf, passesOpening, protrusionsOf, sizesForRoom } from '../../core/fit';
 import { OWN_NET } from '../../core/styles';
+import { toMm } from '../../core/units';
 import { boxOfRecipe } from '../../state/box-result';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { Button } from '../../ui/button';
@@ -66,7 +67,7 @@ export function InThisBox({ recipe, contents, room, edits }: InThisBoxProps) {
         </CheckLine>
         <CheckLine sound={passes}>
           {(passes ? words.passes : words.blocked)(opening.way, clear)}
-          {opening.flaps > 0 && words.flapsTaken(say(opening.flaps))}
+          {opening.flaps > 0 && words.flapsTaken(toMm(opening.flaps).toFixed(2))}
         </CheckLine>
         {protrusionsOf(contents, style, net).map((fault) => (
           <CheckLine key={`${fault.code} ${fault.item}`} sound={false}>

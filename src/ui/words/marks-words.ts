@@ -30,6 +30,8 @@ export type MarksWords = Texts<
   | 'use'
   | 'inUse'
   | 'why'
+  | 'ownNet'
+  | 'ownNetWhy'
   | 'noneReads'
   | 'noneReadsWhy'
   | 'moreSlack'
