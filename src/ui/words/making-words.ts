@@ -63,6 +63,8 @@ export interface MakingWords {
     | 'otherPrograms'
     | 'otherProgramsWhy'
     | 'netFileFailed'
+    | 'netPieces'
+    | 'netAllPieces'
     | 'construction'
   > & {
     readonly gsm: Count;
