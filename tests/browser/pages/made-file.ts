@@ -8,7 +8,7 @@ export async function madeFile(page: Page, ask: () => Promise<void>): Promise<Ui
         const create = URL.createObjectURL.bind(URL);
         URL.createObjectURL = (file: Blob) => {
           const reader = new FileReader();
-          reader.onload = () => resolve(String(reader.result).replace(/^.*,/, ''));
+          reader.onload = () => resolve((reader.result as string).replace(/^.*,/, ''));
           reader.readAsDataURL(file);
           URL.createObjectURL = create;
           return create(file);
