@@ -1,8 +1,9 @@
 import { useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { type BoxBeside, benchToolOf, boxBeside } from '../../core/plan';
-import type { CuttingTool } from '../../core/yield';
+import { type CuttingTool, sheetsEach } from '../../core/yield';
 import { boxOfRecipe } from '../../state/box-result';
+import { useSheetCounts } from '../../state/sheet-counts';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { sizeWords, useRuler } from '../../ui/measure';
@@ -49,23 +50,32 @@ function Beside({ recipe, other, sheet, cutting }: BesidePanelProps & { readonly
   const words = usePageWords().marks;
   const ruler = useRuler();
   const tool = useToolInHand();
-  const columns = [recipe, other].map((each) => {
-    const net = boxOfRecipe(each, tool)?.net;
-    return net ? boxBeside(net, benchToolOf(tool), cutting, sheet?.paper ?? null) : null;
-  });
-  const rows: readonly [head: string, says: (box: BoxBeside) => string][] = [
+  // How many one sheet gives is counted apart, since that can take longer than a frame.
+  const nets = [recipe, other].map((each) => boxOfRecipe(each, tool)?.net);
+  const columns = nets.map((net) => net && boxBeside(net, benchToolOf(tool), cutting, null));
+  const cards = columns.map((box) => box?.cards ?? []);
+  const counts = useSheetCounts(
+    sheet
+      ? cards.flat().map(({ piece, across, up }) => ({
+          part: { id: piece, across, up, grain: 'free' as const },
+          paper: sheet.paper,
+          tool: cutting,
+        }))
+      : [],
+  );
+  const countOf = (column: number, card: number) =>
+    counts[column === 0 ? card : (cards[0]?.length ?? 0) + card]?.count ?? 0;
+  const boxesFromOne = (column: number) => {
+    const sheets = sheetsEach([...(cards[column] ?? []).keys()], (card) => countOf(column, card));
+    return sheets === null ? words.fitsNot(sheet?.name ?? '') : `${Math.floor(100 / sheets) / 100}`;
+  };
+  const rows: readonly [head: string, says: (box: BoxBeside, column: number) => string][] = [
     [words.roomIs, ({ inside }) => sizeWords([inside.width, inside.depth, inside.height], ruler)],
     [words.holds, ({ roomMm3 }) => words.millilitres(Math.round(roomMm3 / 1000))],
     [words.blank, ({ cards }) => cards.map(({ across, up }) => sizeWords([across, up], ruler)).join('; ')],
     [words.scores, ({ scores, settings }) => words.scoresAt(scores, settings)],
     [words.betweenMarks, ({ betweenMarks }) => `${betweenMarks}`],
-    [
-      words.fromOneSheet(sheet?.name ?? ''),
-      ({ boxesPerSheet }) =>
-        boxesPerSheet === null
-          ? words.fitsNot(sheet?.name ?? '')
-          : `${Math.floor(boxesPerSheet * 100) / 100}`,
-    ],
+    [words.fromOneSheet(sheet?.name ?? ''), (_, column) => boxesFromOne(column)],
     [words.handWork, ({ seconds }) => words.minutes(seconds)],
   ];
   return (
@@ -88,7 +98,7 @@ function Beside({ recipe, other, sheet, cutting }: BesidePanelProps & { readonly
               <th scope="row">{head}</th>
               {columns.map((box, place) => (
                 <td key={place === 0 ? recipe.id : other.id} className="marks-number">
-                  {box ? says(box) : words.styleGone}
+                  {box ? says(box, place) : words.styleGone}
                 </td>
               ))}
             </tr>
