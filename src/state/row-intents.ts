@@ -27,6 +27,7 @@ type RowIntents = Pick<
   | 'makeMine'
   | 'undo'
   | 'redo'
+  | 'takeBack'
   | 'changeSettings'
   | 'dismiss'
 >;
@@ -107,7 +108,8 @@ export function rowIntents(shop: Workshop): RowIntents {
 
     remove(key) {
       const row = rowAt(shop.state.rows, key);
-      if (row && shop.take('Delete', [{ ...key, do: 'remove', row }])) shop.notify('deleted', row.name);
+      const step = row && shop.take('Delete', [{ ...key, do: 'remove', row }]);
+      if (step) shop.notify('deleted', row.name, step);
     },
 
     makeMine() {
@@ -128,6 +130,13 @@ export function rowIntents(shop: Workshop): RowIntents {
 
     undo: () => shop.move('undo'),
     redo: () => shop.move('redo'),
+
+    takeBack(noticeKey) {
+      const notice = shop.state.notices.find(({ key }) => key === noticeKey);
+      if (notice?.step)
+        shop.takeBack(notice.step, notice.code === 'deleted' ? 'Restore' : 'Take out what was read in');
+      shop.set({ notices: shop.state.notices.filter(({ key }) => key !== noticeKey) });
+    },
 
     changeSettings(change) {
       const checked = checkSettings({ ...shop.state.settings, ...change });
