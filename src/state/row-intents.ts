@@ -1,6 +1,7 @@
 import { type AnyRow, type Rows, readRow, type TableName } from '../../shared/tables';
 import { compareRows } from './field-changes';
 import { type Content, firstEvent, firstRecipe } from './first-rows';
+import { forgetTypedBack } from './history';
 import { checkSettings } from './notes';
 import { isoTime } from './ports';
 import { rowAt } from './shelf';
@@ -28,6 +29,7 @@ type RowIntents = Pick<
   | 'undo'
   | 'redo'
   | 'takeBack'
+  | 'typedBack'
   | 'changeSettings'
   | 'dismiss'
 >;
@@ -130,6 +132,7 @@ export function rowIntents(shop: Workshop): RowIntents {
 
     undo: () => shop.move('undo'),
     redo: () => shop.move('redo'),
+    typedBack: () => shop.set({ history: forgetTypedBack(shop.state.history, shop.ports.now()) }),
 
     takeBack(noticeKey) {
       const notice = shop.state.notices.find(({ key }) => key === noticeKey);

@@ -162,6 +162,35 @@ describe('an earlier state of a recipe', () => {
   });
 });
 
+describe('typing that a field took back by its own undo', () => {
+  const name = (store: WorkbookStore, id: string, text: string) =>
+    store.getState().edit('recipes', id, 'Name', (row) => ({ ...row, name: text }));
+
+  test('is no step, though it was slow; what stood before it is undone next', async () => {
+    const { store, id } = await withRecipe();
+    for (const text of ['Snow tra', 'Snow', 'Snowdrop', 'Snow tray']) {
+      await letRun(2000);
+      name(store, id, text);
+    }
+    store.getState().typedBack();
+    expect(store.getState().history.done.map(({ label }) => label)).toEqual(['New recipe']);
+  });
+
+  test('leaves steps alone that were not made just now, or do not cancel', async () => {
+    const { store, id } = await withRecipe();
+    for (const text of ['Snow', 'Snow tray', 'Tray']) {
+      await letRun(2000);
+      name(store, id, text);
+    }
+    store.getState().typedBack();
+    expect(store.getState().history.done).toHaveLength(4);
+    store.getState().undo();
+    await letRun(2000);
+    store.getState().typedBack();
+    expect(store.getState().history.done).toHaveLength(3);
+  });
+});
+
 describe('the undo of a notice', () => {
   const notice = (store: WorkbookStore, code: string) =>
     need(store.getState().notices.find((one) => one.code === code));
