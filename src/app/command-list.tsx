@@ -1,12 +1,14 @@
 import { X } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
-import { useLocation, useNavigate } from 'react-router';
-import { useWorkbook } from '../state/use-workbook';
-import { Button, IconButton } from '../ui/button';
+import { IconButton } from '../ui/button';
+import { KeyList } from '../ui/key-list';
+import { keyIn } from '../ui/keys';
 import { useWords } from '../ui/words';
-import { type Command, commandsFrom, findCommands } from './commands';
+import { type Command, findCommands } from './commands';
 import { commandMessages as own } from './messages/commands';
+import { keyMessages } from './messages/keys';
 import type { Asked } from './shortcuts';
+import { useCommands } from './use-commands';
 import './command-list.css';
 
 interface CommandListProps {
@@ -34,7 +36,10 @@ export function CommandList({ asked, onClose }: CommandListProps) {
         <IconButton label={own.close} icon={<X />} onClick={() => dialog.current?.close()} />
       </header>
       {view === 'keys' ? (
-        <Keys />
+        <>
+          <p className="soft">{keyMessages.why}</p>
+          <KeyList words={keyMessages} />
+        </>
       ) : (
         <Finder onDone={() => dialog.current?.close()} onKeys={() => setView('keys')} />
       )}
@@ -42,42 +47,48 @@ export function CommandList({ asked, onClose }: CommandListProps) {
   );
 }
 
-function useCommands(): readonly Command[] {
-  const state = useWorkbook((all) => all);
-  const { pathname } = useLocation();
-  const navigate = useNavigate();
-  const words = useWords();
-  return commandsFrom({ state, pathname, go: (address) => void navigate(address), words, own });
-}
-
 const MOST = 50; // shown at once; typing on finds the others. source: our own
 
 /** A text field over a list of choices, by the combobox pattern of WAI-ARIA: the focus stays in the field. */
 function Finder({ onDone, onKeys }: { onDone: () => void; onKeys: () => void }) {
   const id = useId();
+  const { printing } = useWords();
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
-  const all = findCommands(useCommands(), typed);
+  const [doing, setDoing] = useState<'making' | 'failed' | null>(null);
+  const all = findCommands(useCommands(onKeys), typed, own.also);
   const found = all.slice(0, MOST);
-  const current = found[Math.min(at, found.length - 1)];
+  const current = found[Math.min(at, found.length - 1)]?.command;
   const chosen = useRef<HTMLDivElement>(null);
   useEffect(() => {
     // What it answers is a promise in newer browsers, and no way to clean up.
     chosen.current?.scrollIntoView({ block: 'nearest' });
   });
-  const take = (command: Command | undefined) => {
-    if (!command) return;
-    onDone();
-    command.run();
+  const take = async (command: Command | undefined) => {
+    if (!command || doing === 'making') return;
+    if (!command.slow) {
+      if (command.id !== 'keys') onDone();
+      command.run();
+      return;
+    }
+    setDoing('making');
+    try {
+      await command.run();
+      onDone();
+    } catch {
+      setDoing('failed');
+    }
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key === 'Enter') take(current);
-    else if (event.key === 'ArrowDown') setAt((at + 1) % Math.max(1, found.length));
-    else if (event.key === 'ArrowUp') setAt((at + found.length - 1) % Math.max(1, found.length));
-    else return;
+    const [act, nth] = keyIn('list', event) ?? [];
+    if (act === undefined) return;
+    const many = Math.max(1, found.length);
+    if (act === 'take') void take(current);
+    else setAt((at + (nth === 0 ? many - 1 : 1)) % many);
     event.preventDefault();
   };
   const optionId = (command: Command) => `${id} ${command.id}`.replaceAll(' ', '-');
+  const state = doing && (doing === 'making' ? printing.making : printing.failed);
   return (
     <>
       <label htmlFor={id} className="soft">
@@ -96,14 +107,15 @@ function Finder({ onDone, onKeys }: { onDone: () => void; onKeys: () => void }) 
         onChange={({ target }) => {
           setTyped(target.value);
           setAt(0);
+          setDoing(null);
         }}
         onKeyDown={onKeyDown}
       />
-      <p role="status" className="said-only">
-        {all.length === 0 ? own.none : own.found(all.length)}
+      <p role="status" className={state ? '' : 'said-only'}>
+        {state ?? (all.length === 0 ? own.none : own.found(all.length))}
       </p>
       <div id={`${id}-list`} role="listbox" aria-label={own.find} className="command-options">
-        {found.map((command) => (
+        {found.map(({ command, by }) => (
           // biome-ignore lint/a11y/useKeyWithClickEvents: the keys are heard by the field, which keeps the focus
           <div
             key={command.id}
@@ -113,49 +125,17 @@ function Finder({ onDone, onKeys }: { onDone: () => void; onKeys: () => void }) 
             tabIndex={-1}
             aria-selected={command === current}
             className="command-option"
-            onClick={() => take(command)}
+            onClick={() => void take(command)}
           >
-            <span>{command.says}</span>
+            <span>
+              {command.says}
+              {by.length > 0 && <span className="soft"> {own.by(by)}</span>}
+            </span>
             <span className="soft">{command.keys ?? own.kinds[command.kind]}</span>
           </div>
         ))}
         {found.length === 0 && <p className="soft">{own.none}</p>}
       </div>
-      <Button tone="quiet" onClick={onKeys}>
-        {own.toKeys}
-      </Button>
-    </>
-  );
-}
-
-/** Keys that are heard where the focus is, beside those of the commands. */
-const ELSEWHERE = [
-  ['Ctrl K, /', own.thisList],
-  ['?', own.theseKeys],
-  ['↑ ↓', own.fieldUp],
-  ['Shift ↑ ↓', own.fieldUpMore],
-  ['Esc', own.fieldBack],
-  ['Enter', own.fieldTake],
-  ['+', own.zoomIn],
-  ['−', own.zoomOut],
-  ['0', own.zoomWhole],
-] as const;
-
-function Keys() {
-  const commands = useCommands().flatMap(({ keys, says }) => (keys ? [[keys, says] as const] : []));
-  return (
-    <>
-      <p className="soft">{own.keysWhy}</p>
-      <dl className="command-keys">
-        {[...commands, ...ELSEWHERE].map(([keys, says]) => (
-          <div key={keys}>
-            <dt>
-              <kbd>{keys}</kbd>
-            </dt>
-            <dd>{says}</dd>
-          </div>
-        ))}
-      </dl>
     </>
   );
 }

@@ -1,8 +1,11 @@
 import type { WorkbookState } from '../state/workbook-state';
-import { HELP, KEEPING, NEW_RECIPE, pageAddress, SHELF, workbookAt } from '../ui/addresses';
+import { HELP, KEEPING, NEW_RECIPE, pageAddress, SHELF, stockAddress, workbookAt } from '../ui/addresses';
+import { keyFace } from '../ui/key-list';
+import { KEYS, type KeyAct } from '../ui/keys';
 import { PAGES, RECIPE_PAGES } from '../ui/pages';
 import type { Words } from '../ui/words';
-import type { CommandWords } from '../ui/words/command-words';
+import type { AlsoCalled, CommandWords, PrintName } from '../ui/words/command-words';
+import type { KeyWords } from '../ui/words/key-words';
 
 /** One thing that can be done from anywhere. */
 export interface Command {
@@ -10,52 +13,68 @@ export interface Command {
   readonly says: string;
   /** What kind of thing it is, said beside it. */
   readonly kind: keyof CommandWords['kinds'];
+  /** Other words a maker may type for it. */
+  readonly also?: AlsoCalled;
   /** The key that does the same, as it is written on the key. */
   readonly keys?: string;
-  readonly run: () => void;
+  /** `slow`: answers with a promise, and is told of while it lasts. */
+  readonly slow?: true;
+  readonly run: () => unknown;
 }
 
-interface Around {
+/** What the commands work on and work with. */
+export interface Around {
   readonly state: WorkbookState;
   /** Where she stands. */
   readonly pathname: string;
   readonly go: (address: string) => void;
+  /** What can be put on paper from where she stands. */
+  readonly prints: readonly (readonly [PrintName, () => Promise<unknown>])[];
+  readonly saveFile: (what: Parameters<WorkbookState['exportFile']>[0], name?: string) => void;
+  readonly newStock: (table: StockTable) => ReturnType<WorkbookState['create']>;
+  readonly askKeys: () => void;
   readonly words: Words;
   readonly own: CommandWords;
+  readonly keyWords: KeyWords;
 }
 
-/** Everything that can be done from where she stands: the pages of what is open, acts, places, then recipes and events by name. */
+type StockTable = 'papers' | 'supplies' | 'tools';
+
+/** Everything that can be done from where she stands: the pages of what is open, acts, places, then everything by its name. */
 export function commandsFrom(around: Around): readonly Command[] {
-  return [...pages(around), ...acts(around), ...places(around), ...named(around)];
+  return [...pages(around), ...acts(around), ...ofOpen(around), ...places(around), ...named(around)];
 }
 
-function acts({ state, words, own }: Around): Command[] {
+function acts({ state, words, own, keyWords, saveFile, askKeys }: Around): Command[] {
   const { frame } = words;
   const { history, settings } = state;
-  const step = (verb: string, label: string | undefined) =>
-    label === undefined ? verb : `${verb}: ${label}`;
   const other = settings.unit === 'in' ? 'mm' : 'in';
   const themes = (['light', 'dark', 'contrast', 'system'] as const).filter((one) => one !== settings.theme);
+  const act = (id: KeyAct<'anywhere'>, says: string, run: () => unknown): Command => ({
+    id,
+    says,
+    kind: 'act',
+    also: id,
+    keys: keyFace(KEYS.anywhere[id][0], keyWords.faces),
+    run,
+  });
+  const [last, next] = [history.done.at(-1), history.undone.at(-1)];
   return [
+    ...(last ? [act('undo', `${frame.undo}: ${last.label}`, state.undo)] : []),
+    ...(next ? [act('redo', `${frame.redo}: ${next.label}`, state.redo)] : []),
+    act('keep', keyWords.acts.anywhere.keep, () => void state.keepNow()),
     {
-      id: 'undo',
-      says: step(frame.undo, history.done.at(-1)?.label),
+      id: 'backup',
+      says: words.shelf.saveEverything,
       kind: 'act',
-      keys: 'Ctrl Z',
-      run: state.undo,
+      also: 'backup',
+      run: () => saveFile({ kind: 'everything' }),
     },
-    {
-      id: 'redo',
-      says: step(frame.redo, history.undone.at(-1)?.label),
-      kind: 'act',
-      keys: 'Ctrl Y',
-      run: state.redo,
-    },
-    { id: 'keep', says: own.keepNow, kind: 'act', keys: 'Ctrl S', run: () => void state.keepNow() },
     {
       id: 'unit',
       says: own.measureIn(other === 'in' ? frame.inches : frame.millimetres),
       kind: 'act',
+      also: 'unit',
       run: () => void state.changeSettings({ unit: other }),
     },
     ...themes.map(
@@ -63,9 +82,43 @@ function acts({ state, words, own }: Around): Command[] {
         id: `theme ${theme}`,
         says: `${frame.theme}: ${frame[theme]}`,
         kind: 'act',
+        also: 'theme',
         run: () => void state.changeSettings({ theme }),
       }),
     ),
+    act('keys', own.toKeys, askKeys),
+  ];
+}
+
+/** What can be done with the workbook that is open: on paper, to a file, as a copy. */
+function ofOpen({ state, pathname, go, prints, saveFile, words, own }: Around): Command[] {
+  const open = workbookAt(pathname);
+  const row = open && (open.kind === 'event' ? state.rows.events : state.rows.recipes).get(open.id);
+  if (!open || !row) return [];
+  const copy = () => {
+    const table = open.kind === 'event' ? 'events' : 'recipes';
+    const made = state.duplicate({ table, id: open.id }, words.shelf.copyName(row.name));
+    if (made.ok) go(pageAddress({ ...open, id: made.id }, open.kind === 'event' ? 'event' : 'box'));
+  };
+  return [
+    ...prints.map(
+      ([name, run]): Command => ({
+        id: `print ${name}`,
+        says: own.prints[name],
+        kind: 'act',
+        also: name,
+        slow: true,
+        run,
+      }),
+    ),
+    {
+      id: 'file',
+      says: words.shelf.saveFileOf(row.name),
+      kind: 'act',
+      also: 'file',
+      run: () => saveFile(open, row.name),
+    },
+    { id: 'copy', says: words.shelf.copyOf(row.name), kind: 'act', also: 'copy', run: copy },
   ];
 }
 
@@ -77,20 +130,45 @@ function pages({ pathname, go, words }: Around): Command[] {
     id: `page ${page}`,
     says: words.pages[page],
     kind: 'page',
+    also: page,
     run: () => go(pageAddress(open, page)),
   }));
 }
 
-function places({ go, words, own }: Around): Command[] {
-  const place = (id: string, says: string, address: string): Command => ({
+function places({ state, go, words, own, newStock }: Around): Command[] {
+  const place = (id: 'shelf' | 'new' | 'keeping' | 'help', says: string, address: string): Command => ({
     id,
     says,
     kind: 'place',
+    also: id,
     run: () => go(address),
+  });
+  const stock = (table: StockTable, says: string): Command => ({
+    id: `new ${table}`,
+    says,
+    kind: 'act',
+    also: table,
+    run() {
+      const made = newStock(table);
+      if (made.ok) go(stockAddress(table, made.id));
+    },
   });
   return [
     place('shelf', words.frame.toShelf, SHELF),
-    place('new', own.newBox, NEW_RECIPE),
+    place('new', words.shelf.newRecipe, NEW_RECIPE),
+    {
+      id: 'new event',
+      says: words.shelf.newEvent,
+      kind: 'act',
+      also: 'newEvent',
+      run() {
+        const made = state.createEvent({ name: words.shelf.newEventName });
+        if (made.ok) go(pageAddress({ kind: 'event', id: made.id }, 'event'));
+      },
+    },
+    stock('papers', words.shelf.newPaper),
+    stock('supplies', words.shelf.newSupply),
+    stock('tools', words.shelf.newTool),
     place('keeping', own.keeping, KEEPING),
     place('help', words.frame.help, HELP),
   ];
@@ -98,6 +176,14 @@ function places({ go, words, own }: Around): Command[] {
 
 function named({ state, go }: Around): Command[] {
   const { events, recipes } = state.rows;
+  const inStock = (table: StockTable, kind: 'paper' | 'supply' | 'tool'): Command[] =>
+    [...state.rows[table].values()].map(({ id, name }) => ({
+      id: `${table} ${id}`,
+      says: name,
+      kind,
+      also: table,
+      run: () => go(stockAddress(table, id)),
+    }));
   return [
     ...[...events.values()].map(
       ({ id, name }): Command => ({
@@ -115,11 +201,52 @@ function named({ state, go }: Around): Command[] {
         run: () => go(pageAddress({ kind: 'recipe', id }, 'box')),
       }),
     ),
+    ...inStock('papers', 'paper'),
+    ...inStock('supplies', 'supply'),
+    ...inStock('tools', 'tool'),
   ];
 }
 
-/** Those whose words hold every word that was typed, in any order. */
-export function findCommands(commands: readonly Command[], typed: string): readonly Command[] {
-  const wanted = typed.toLowerCase().split(/\s+/).filter(Boolean);
-  return commands.filter(({ says }) => wanted.every((word) => says.toLowerCase().includes(word)));
+/** A command that was found, and by which other words where its own do not hold what was typed. */
+export interface FoundCommand {
+  readonly command: Command;
+  readonly by: readonly string[];
 }
+
+/**
+ * Those whose words, or whose other words, hold every word that was typed, in any order. First those it begins a word of, then those it
+ * stands somewhere in, then those found by another word.
+ */
+export function findCommands(
+  commands: readonly Command[],
+  typed: string,
+  also: CommandWords['also'],
+): readonly FoundCommand[] {
+  const wanted = wordsIn(typed);
+  const found = commands.flatMap((command) => {
+    const says = command.says.toLowerCase();
+    const others = command.also ? wordsIn(also[command.also]) : [];
+    const own = wordsIn(command.says);
+    let rank = 0;
+    const by: string[] = [];
+    for (const word of wanted) {
+      if (own.some((each) => each.startsWith(word))) continue;
+      if (says.includes(word)) {
+        rank = Math.max(rank, 1);
+        continue;
+      }
+      const other = others.find((each) => each.startsWith(word));
+      if (other === undefined) return [];
+      rank = 2;
+      by.push(other);
+    }
+    return [{ command, by, rank }];
+  });
+  return found.sort((a, b) => a.rank - b.rank);
+}
+
+const wordsIn = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .split(/[\s,]+/)
+    .filter(Boolean);

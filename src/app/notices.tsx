@@ -28,9 +28,9 @@ export function Notices() {
 function NoticeSlip({ notice }: { notice: Notice }) {
   const words = useWords();
   const dismiss = useWorkbook((state) => state.dismiss);
-  const undo = useWorkbook((state) => state.undo);
+  const takeBack = useWorkbook((state) => state.takeBack);
   const makeMine = useWorkbook((state) => state.makeMine);
-  const passing = notice.code === 'deleted' || notice.code === 'imported';
+  const passing = notice.step !== undefined;
   useEffect(() => {
     if (!passing) return;
     const timer = setTimeout(() => dismiss(notice.key), STAY_MS);
@@ -40,13 +40,7 @@ function NoticeSlip({ notice }: { notice: Notice }) {
     <div className="notice">
       <p>{words.notices[notice.code](notice.about)}</p>
       {passing && (
-        <Button
-          tone="quiet"
-          onClick={() => {
-            undo();
-            dismiss(notice.key);
-          }}
-        >
+        <Button tone="quiet" onClick={() => takeBack(notice.key)}>
           {words.frame.undo}
         </Button>
       )}

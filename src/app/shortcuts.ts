@@ -1,40 +1,46 @@
 import { useEffect } from 'react';
 import { useWorkbook } from '../state/use-workbook';
+import { keyIn } from '../ui/keys';
+import type { TypingWatch } from './typing-watch';
 
 /** What can be asked for from anywhere: the list of everything that can be done, or the keys alone. */
 export type Asked = 'commands' | 'keys';
 
 const isTypedInto = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement &&
-  (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
+  target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable]');
 
 /**
- * Ctrl or Cmd with Z, Shift Z, Y, S and K wherever the focus is; `/` and `?` only where nothing is typed into. A key that is added here is told in
- * `commands.ts` or `command-list.tsx`.
+ * The keys that are heard wherever the focus is; those without Ctrl only where nothing is typed into. While a text field holds typing that
+ * its own undo can take back, undo and redo are left to it.
  */
 export function useShortcuts(ask: (what: Asked) => void): void {
   const undo = useWorkbook((state) => state.undo);
   const redo = useWorkbook((state) => state.redo);
   const keepNow = useWorkbook((state) => state.keepNow);
+  const typedBack = useWorkbook((state) => state.typedBack);
   useEffect(() => {
+    let [typing, wanted]: [TypingWatch | null, boolean] = [null, true];
+    // Nobody types before the first page stands.
+    void import('./typing-watch').then(({ typingWatch }) => {
+      if (wanted) typing = typingWatch(typedBack);
+    });
     const onKeyDown = (event: KeyboardEvent) => {
-      if (event.altKey || event.defaultPrevented) return;
-      const key = event.key.toLowerCase();
-      if (event.ctrlKey || event.metaKey) {
-        if (key === 'z') (event.shiftKey ? redo : undo)();
-        else if (key === 'y') redo();
-        else if (key === 's') void keepNow();
-        else if (key === 'k') ask('commands');
-        else return;
-      } else {
-        if (isTypedInto(event.target)) return;
-        if (key === '/') ask('commands');
-        else if (key === '?') ask('keys');
-        else return;
-      }
+      if (event.defaultPrevented) return;
+      const [act] = keyIn('anywhere', event) ?? [];
+      if (act === undefined) return;
+      if (!event.ctrlKey && !event.metaKey && isTypedInto(event.target)) return;
+      if ((act === 'undo' || act === 'redo') && typing?.takes(act, event.target)) return;
       event.preventDefault();
+      if (act === 'undo') undo();
+      else if (act === 'redo') redo();
+      else if (act === 'keep') void keepNow();
+      else ask(act === 'find' ? 'commands' : 'keys');
     };
     window.addEventListener('keydown', onKeyDown);
-    return () => window.removeEventListener('keydown', onKeyDown);
-  }, [undo, redo, keepNow, ask]);
+    return () => {
+      wanted = false;
+      typing?.end();
+      window.removeEventListener('keydown', onKeyDown);
+    };
+  }, [undo, redo, keepNow, typedBack, ask]);
 }

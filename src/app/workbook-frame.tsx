@@ -1,4 +1,4 @@
-import { Suspense } from 'react';
+import { Suspense, useEffect } from 'react';
 import { Link, Navigate, Outlet, useLocation } from 'react-router';
 import { isPage, pageAddress } from '../ui/addresses';
 import type { OpenWorkbook } from '../ui/open-workbook';
@@ -10,6 +10,7 @@ import { useOpenWorkbook } from './open-workbook';
 import { PageNotFound } from './page-broken';
 import { englishPages } from './page-messages';
 import { usePageNeeds } from './page-needs';
+import { setInSight } from './workbook-in-sight';
 
 /** One recipe or one event as a workbook: its name, its pages, and the page that is open. */
 export function WorkbookFrame() {
@@ -17,6 +18,10 @@ export function WorkbookFrame() {
   const words = useWords();
   const { pathname } = useLocation();
   const page = pathname.split('/')[3];
+  useEffect(() => {
+    setInSight(open);
+    return () => setInSight(null);
+  }, [open]);
   if (!open) return <PageNotFound />;
   const { workbook } = open;
   if (!isPage(page))

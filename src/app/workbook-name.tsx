@@ -1,5 +1,7 @@
+import { useEffect, useRef } from 'react';
 import { useWorkbook } from '../state/use-workbook';
 import type { Workbook } from '../ui/addresses';
+import { keyIn } from '../ui/keys';
 import { useWords } from '../ui/words';
 
 /** The name of the open recipe or event, changed where it stands. */
@@ -8,6 +10,11 @@ export function WorkbookName({ kind, id }: Workbook) {
   const edit = useWorkbook((state) => state.edit);
   const table = kind === 'recipe' ? 'recipes' : 'events';
   const name = useWorkbook((state) => state.rows[table].get(id)?.name);
+  const input = useRef<HTMLInputElement>(null);
+  // An undo changes the name under her hands; the field keeps the focus all the same.
+  useEffect(() => {
+    if (input.current && name !== undefined) input.current.value = name;
+  }, [name]);
   if (name === undefined) return <span className="frame-space" />;
   const keep = (typed: string) => {
     if (typed.trim() !== '' && typed !== name)
@@ -15,10 +22,11 @@ export function WorkbookName({ kind, id }: Workbook) {
   };
   return (
     <input
+      ref={input}
       className="workbook-name"
       aria-label={words.nameOf[kind]}
       defaultValue={name}
-      key={`${id} ${name}`}
+      key={id}
       maxLength={200}
       autoComplete="off"
       spellCheck={false}
@@ -27,8 +35,10 @@ export function WorkbookName({ kind, id }: Workbook) {
         if (event.target.value.trim() === '') event.target.value = name;
       }}
       onKeyDown={(event) => {
-        if (event.key === 'Escape') event.currentTarget.value = name;
-        if (event.key === 'Enter' || event.key === 'Escape') event.currentTarget.blur();
+        const [act] = keyIn('text', event) ?? [];
+        if (act === 'back') event.currentTarget.value = name;
+        if (act) event.currentTarget.blur();
+        if (keyIn('anywhere', event)?.[0] === 'keep') keep(event.currentTarget.value);
       }}
     />
   );

@@ -48,7 +48,8 @@ export function fileIntents(shop: Workshop): FileIntents {
       const added = plan.rows.filter(({ fate }) => fate !== 'same');
       if (added.length === 0) return;
       const changes = added.map(({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row }));
-      if (shop.take('Import', changes)) shop.notify('imported', `${added.length}`);
+      const step = shop.take('Import', changes);
+      if (step) shop.notify('imported', `${added.length}`, step);
       void shop.saver.keepNow();
     },
 

@@ -15,6 +15,9 @@ const MOST_STEPS = 200;
 /** Keystrokes in one field closer than this are one step. Source: our own. */
 const TYPING_PAUSE_MS = 1000;
 
+/** A step that a keystroke made is no older than this once the keystroke has been heard. Source: our own. */
+const AT_ONCE_MS = 100;
+
 /** The history after a new step. Typing on in the field of the last step lengthens that step; what was undone is forgotten. */
 export function recordStep(history: History, step: Step): History {
   const last = history.done.at(-1);
@@ -50,6 +53,23 @@ function joinSteps(first: Step, second: Step): Step | null {
   });
   const change: RowChange = { ...a, fields };
   return fields.length > 0 ? { ...second, changes: [change] } : null;
+}
+
+/**
+ * The history after a field's own undo, at `now`, put its text back: if that made a step, the typing before it and this step together change
+ * nothing, and are no steps of hers.
+ */
+export function forgetTypedBack({ done, undone }: History, now: number): History {
+  const last = done.at(-1);
+  if (!last || now - last.at > AT_ONCE_MS) return { done, undone };
+  const place = placeOf(last);
+  for (let from = done.length - 1; from >= 0; from--) {
+    const first = done[from];
+    if (!first || first.label !== last.label || placeOf(first) !== place) break;
+    if (from < done.length - 1 && joinSteps(first, last) === null)
+      return { done: done.slice(0, from), undone };
+  }
+  return { done, undone };
 }
 
 /** The history once its last step was undone (or redone): the step moves to the other list. */

@@ -1,6 +1,7 @@
 import { type AnyRow, type Rows, readRow, type TableName } from '../../shared/tables';
 import { compareRows } from './field-changes';
 import { type Content, firstEvent, firstRecipe } from './first-rows';
+import { forgetTypedBack } from './history';
 import { checkSettings } from './notes';
 import { isoTime } from './ports';
 import { rowAt } from './shelf';
@@ -27,6 +28,8 @@ type RowIntents = Pick<
   | 'makeMine'
   | 'undo'
   | 'redo'
+  | 'takeBack'
+  | 'typedBack'
   | 'changeSettings'
   | 'dismiss'
 >;
@@ -107,7 +110,8 @@ export function rowIntents(shop: Workshop): RowIntents {
 
     remove(key) {
       const row = rowAt(shop.state.rows, key);
-      if (row && shop.take('Delete', [{ ...key, do: 'remove', row }])) shop.notify('deleted', row.name);
+      const step = row && shop.take('Delete', [{ ...key, do: 'remove', row }]);
+      if (step) shop.notify('deleted', row.name, step);
     },
 
     makeMine() {
@@ -128,6 +132,14 @@ export function rowIntents(shop: Workshop): RowIntents {
 
     undo: () => shop.move('undo'),
     redo: () => shop.move('redo'),
+    typedBack: () => shop.set({ history: forgetTypedBack(shop.state.history, shop.ports.now()) }),
+
+    takeBack(noticeKey) {
+      const notice = shop.state.notices.find(({ key }) => key === noticeKey);
+      if (notice?.step)
+        shop.takeBack(notice.step, notice.code === 'deleted' ? 'Restore' : 'Take out what was read in');
+      shop.set({ notices: shop.state.notices.filter(({ key }) => key !== noticeKey) });
+    },
 
     changeSettings(change) {
       const checked = checkSettings({ ...shop.state.settings, ...change });

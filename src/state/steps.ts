@@ -1,6 +1,6 @@
 import { type AnyRow, readRow } from '../../shared/tables';
 import { type FieldChange, setFields } from './field-changes';
-import { type RowKey, rowAt, type Shelf, withRow } from './shelf';
+import { keyText, type RowKey, rowAt, type Shelf, withRow } from './shelf';
 
 export type RowChange = RowKey &
   (
@@ -25,6 +25,21 @@ export function takeStep(shelf: Shelf, step: Step, way: 'undo' | 'redo', changed
   let next: Shelf | null = shelf;
   for (const change of changes) next = next && takeChange(next, change, way, changedAt);
   return next;
+}
+
+/** Whether two steps are the same act: undone, done again and kept, a step stays itself. */
+export const isSameStep = (a: Step, b: Step): boolean =>
+  a.at === b.at && a.label === b.label && a.changes.map(keyText).join() === b.changes.map(keyText).join();
+
+/** What it takes to be without a step that added or removed rows, whatever has happened since: what is so already is left out. */
+export function changesBack(shelf: Shelf, step: Step): RowChange[] {
+  return step.changes.toReversed().flatMap((change): RowChange[] => {
+    if (change.do === 'edit') return [];
+    const here = rowAt(shelf, change);
+    if (change.do === 'remove') return here ? [] : [{ ...change, do: 'add' }];
+    // As it stands now, so that work done on it since lies in the bin with it.
+    return here ? [{ ...change, do: 'remove', row: here }] : [];
+  });
 }
 
 function takeChange(shelf: Shelf, change: RowChange, way: 'undo' | 'redo', changedAt: string): Shelf | null {

@@ -11,6 +11,7 @@ import type { Keeping } from './keeping';
 import type { BackupNote, BackupPlace } from './notes';
 import type { SaveState } from './saver';
 import type { RowKey, Shelf } from './shelf';
+import type { Step } from './steps';
 
 /**
  * - `opening`; `blocked`: still opening, another tab with an older version must close first.
@@ -38,6 +39,8 @@ export interface Notice {
     | 'exchangeStopped';
   /** The name of the row it is about, or a count. */
   readonly about: string;
+  /** What it tells of, if that can be taken back from the notice. */
+  readonly step?: Step;
 }
 
 /** Inputs only. Results (nets, checks, plans) are selectors in files of their own. */
@@ -111,6 +114,10 @@ export interface WorkbookIntents {
   readonly remove: (key: RowKey) => void;
   readonly undo: () => void;
   readonly redo: () => void;
+  /** A text field's own undo put a text back: what was typed and taken back there is no step of hers. */
+  readonly typedBack: () => void;
+  /** Takes back what a notice tells of and nothing else: undoes it if nothing came after, else as a new step. */
+  readonly takeBack: (noticeKey: number) => void;
   readonly changeSettings: (change: Partial<Settings>) => Refusals;
   readonly dismiss: (noticeKey: number) => void;
 

@@ -6,7 +6,7 @@ import { isoTime, type WorkbookPorts } from './ports';
 import { Saver } from './saver';
 import type { Settlement } from './settle-conflicts';
 import { keyText, type RowKey } from './shelf';
-import { type RowChange, takeStep } from './steps';
+import { changesBack, isSameStep, type RowChange, type Step, takeStep } from './steps';
 import type { Notice, WorkbookData, WorkbookState } from './workbook-state';
 
 /** How many steps outlive a reload, and the largest step that does. Source: our own. */
@@ -51,17 +51,17 @@ export class Workshop {
     this.#store.setState(data);
   }
 
-  /** Does something new, as one step that undo takes back. Returns whether it fitted. */
-  take(label: string, changes: readonly RowChange[]): boolean {
+  /** Does something new, as one step that undo takes back. Null if it did not fit. */
+  take(label: string, changes: readonly RowChange[]): Step | null {
     const at = this.ports.now();
     const step = { label, changes, at };
     const before = this.state.rows;
     const rows = takeStep(before, step, 'redo', isoTime(at));
-    if (!rows) return false;
+    if (!rows) return null;
     this.set({ rows, history: recordStep(this.state.history, step), fresh: false });
     this.#madeSomething = true;
     this.saver.touch(changes, before);
-    return true;
+    return step;
   }
 
   /** Puts rows on the shelf without a step that could be taken back. */
@@ -82,12 +82,24 @@ export class Workshop {
       const before = this.state.rows;
       const rows = takeStep(before, step, way, isoTime(this.ports.now()));
       if (rows) {
-        this.set({ rows, history: moveStep(this.state.history, way) });
+        const notices = this.state.notices.filter(({ step: told }) => !told || !isSameStep(told, step));
+        this.set({ rows, history: moveStep(this.state.history, way), notices });
         this.saver.touch(step.changes, before);
         return;
       }
       this.set({ history: dropStep(this.state.history, way) });
     }
+  }
+
+  /** Takes one step back and no other: undone if it is the newest, else as a new step. */
+  takeBack(step: Step, label: string): void {
+    const newest = nextStep(this.state.history, 'undo');
+    if (newest && isSameStep(newest, step)) {
+      this.move('undo');
+      return;
+    }
+    const changes = changesBack(this.state.rows, step);
+    if (changes.length > 0) this.take(label, changes);
   }
 
   /** Everything is in a file outside the browser now. */
@@ -96,9 +108,11 @@ export class Workshop {
     this.saver.touchNotes();
   }
 
-  notify(code: Notice['code'], about: string): void {
+  notify(code: Notice['code'], about: string, step?: Step): void {
     if (code === 'exampleStays' && this.state.notices.some((notice) => notice.code === code)) return;
-    this.set({ notices: [...this.state.notices, { key: ++this.#noticeKey, code, about }] });
+    this.set({
+      notices: [...this.state.notices, { key: ++this.#noticeKey, code, about, ...(step && { step }) }],
+    });
   }
 
   #notes(): Readonly<Record<string, unknown>> {

@@ -1,6 +1,7 @@
 import { Minus, Plus } from 'lucide-react';
 import { useId, useState } from 'react';
 import { IconButton } from './button';
+import { keyIn } from './keys';
 import { useWords } from './words';
 import './count-stepper.css';
 
@@ -46,9 +47,10 @@ export function CountStepper({ label, value, least = 0, most = 100_000, onChange
         }}
         onBlur={() => setTyped(null)}
         onKeyDown={(event) => {
-          if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return;
+          const [act, nth] = keyIn('count', event) ?? [];
+          if (act === undefined) return;
           event.preventDefault();
-          put(value + (event.key === 'ArrowUp' ? 1 : -1) * (event.shiftKey ? 10 : 1));
+          put(value + (nth === 0 ? 1 : -1) * (act === 'stride' ? 10 : 1));
         }}
       />
       <IconButton

@@ -3,6 +3,7 @@ import { printLength, type Ticks } from '../core/units';
 import { Button } from './button';
 import { classNames } from './class-names';
 import { FractionKeys } from './fraction-keys';
+import { keyIn } from './keys';
 import { useRuler } from './measure';
 import { useTypedLength } from './typed-length';
 import { useWords } from './words';
@@ -37,12 +38,12 @@ export function LengthField(props: LengthFieldProps) {
   const note = field.note;
 
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === 'Enter') field.commit();
-    else if (event.key === 'Escape') field.restore();
-    else if (event.key === 'ArrowUp') field.step(1, event.shiftKey);
-    else if (event.key === 'ArrowDown') field.step(-1, event.shiftKey);
-    else return;
-    if (event.key !== 'Enter') event.preventDefault();
+    const [act, nth] = keyIn('length', event) ?? [];
+    if (act === undefined) return;
+    if (act === 'take') field.commit();
+    else if (act === 'back') field.restore();
+    else field.step(nth === 0 ? 1 : -1, act === 'stride');
+    if (act !== 'take') event.preventDefault();
   };
 
   return (

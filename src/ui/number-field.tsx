@@ -1,5 +1,6 @@
 import { type ReactNode, useId, useState } from 'react';
 import { classNames } from './class-names';
+import { keyIn } from './keys';
 import { useWords } from './words';
 import './field.css';
 
@@ -57,8 +58,8 @@ export function NumberField({
           onChange={(event) => type(event.target.value)}
           onBlur={() => refused || setTyped(null)}
           onKeyDown={(event) => {
-            if (event.key === 'Escape') setTyped(null);
-            if (event.key === 'Enter' && !refused) setTyped(null);
+            const [act] = keyIn('text', event) ?? [];
+            if (act === 'back' || (act === 'take' && !refused)) setTyped(null);
           }}
         />
         {unit !== undefined && <span className="field-unit">{unit}</span>}

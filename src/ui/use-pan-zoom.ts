@@ -1,14 +1,16 @@
 import { type KeyboardEvent, type PointerEvent, type RefObject, useEffect, useRef } from 'react';
+import { keyIn } from './keys';
 import { type Gaze, type Pane, WHOLE, zoomAbout } from './pan-zoom';
 
 const STEP = 1.4;
 const NUDGE_PX = 60;
-const NUDGES = new Map<string, readonly [number, number]>([
-  ['ArrowLeft', [NUDGE_PX, 0]],
-  ['ArrowRight', [-NUDGE_PX, 0]],
-  ['ArrowUp', [0, NUDGE_PX]],
-  ['ArrowDown', [0, -NUDGE_PX]],
-]);
+/** In the order of the keys: left, right, up, down. */
+const NUDGES: readonly (readonly [number, number])[] = [
+  [NUDGE_PX, 0],
+  [-NUDGE_PX, 0],
+  [0, NUDGE_PX],
+  [0, -NUDGE_PX],
+];
 
 /**
  * Pan and zoom over a drawing of this size in CSS pixels: Ctrl with the wheel, pinch, drag, and + - 0 and arrows when the drawing has the focus. A plain wheel and one finger
@@ -51,11 +53,12 @@ export function usePanZoom(
     return () => target?.removeEventListener('wheel', listener);
   }, [svg]);
 
-  const act = (key: string): (() => void) | undefined => {
-    if (key === '+' || key === '=') return () => zoomBy(STEP);
-    if (key === '-') return () => zoomBy(1 / STEP);
-    if (key === '0') return () => setGaze(WHOLE);
-    const way = zoomed ? NUDGES.get(key) : undefined;
+  const actOf = (event: KeyboardEvent): (() => void) | undefined => {
+    const [act, nth] = keyIn('drawing', event) ?? [];
+    if (act === 'nearer') return () => zoomBy(STEP);
+    if (act === 'farther') return () => zoomBy(1 / STEP);
+    if (act === 'whole') return () => setGaze(WHOLE);
+    const way = zoomed && nth !== undefined ? NUDGES[nth] : undefined;
     return way && (() => panBy(...way));
   };
 
@@ -87,7 +90,7 @@ export function usePanZoom(
       onPointerUp: (event: PointerEvent) => void fingers.current.delete(event.pointerId),
       onPointerCancel: (event: PointerEvent) => void fingers.current.delete(event.pointerId),
       onKeyDown(event: KeyboardEvent) {
-        const asked = event.ctrlKey || event.metaKey || event.altKey ? undefined : act(event.key);
+        const asked = actOf(event);
         if (!asked) return;
         event.preventDefault();
         asked();

@@ -39,8 +39,19 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
 
   await tabTo(page.getByRole('link', { name: /^Event/ }), true);
   await page.keyboard.press('Enter');
-  await tabTo(page.getByRole('textbox', { name: 'How many of Seed box' }));
+  const count = page.getByRole('textbox', { name: 'How many of Seed box' });
+  await tabTo(count);
   await page.keyboard.type('50');
+  // The field's own undo and redo, which only a real browser has.
+  for (const [keys, text] of [
+    ['ControlOrMeta+z', '40'],
+    ['ControlOrMeta+Shift+z', '50'],
+  ] as const) {
+    // A letter at a press, or both at once: as the browser likes.
+    for (let letters = 0; letters < 2 && (await count.inputValue()) !== text; letters++)
+      await page.keyboard.press(keys);
+    await expect(count).toHaveValue(text);
+  }
   await expect(page.getByText('to make: 50 ordered, 5 spares')).toBeVisible();
   await tabTo(page.getByRole('link', { name: /^Bench/ }).first(), true);
   await page.keyboard.press('Enter');
@@ -53,6 +64,8 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
   await expect(find).toBeFocused();
   await page.keyboard.type('no such thing');
   await expect(page.getByRole('dialog').getByText('Nothing of that name.').last()).toBeVisible();
+  await find.fill('backup');
+  await expect(page.getByRole('option', { name: 'Save everything to a file (backup) act' })).toBeVisible();
   await find.fill('and lines');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('heading', { name: 'Words and lines' })).toBeVisible();

@@ -12,6 +12,11 @@ describe('the sheets', () => {
     expect(screen.getByRole('img', { name: /^Sheet/ })).toHaveAccessibleName(
       /1 × Seed box: Tall liner, 1 × Seed box: Box, 3 cuts/,
     );
+    const count = screen.getAllByRole('button', { name: '44, How it comes about' })[0]!;
+    expect(count).toHaveAttribute('aria-expanded', 'false');
+    await userEvent.setup().click(count);
+    expect(count).toHaveAttribute('aria-expanded', 'true');
+    expect(screen.getByText('Spares: 10 % of 40, rounded up, are 4.')).toBeVisible();
   });
 
   test('open to the proof in sums', async () => {

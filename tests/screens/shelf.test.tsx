@@ -27,14 +27,16 @@ describe('the shelf', () => {
     expect(screen.getByRole('link', { name: /^Trimmer and scoring board/ })).toBeVisible();
   });
 
-  test('lets go of a thing at a press, and gives it back', async () => {
+  test('lets go of a thing at a press, and gives that one back', async () => {
     const { workbook } = await openApp('/');
     const user = userEvent.setup();
     await user.click(await screen.findByRole('button', { name: 'Delete Bean pillow' }));
     expect(workbook.getState().rows.recipes.has('bean-pillow')).toBe(false);
+    await user.click(screen.getByRole('button', { name: 'Delete Seed box' }));
     const note = screen.getByText('Bean pillow is in the bin.').parentElement!;
     await user.click(within(note).getByRole('button', { name: 'Undo' }));
     expect(workbook.getState().rows.recipes.has('bean-pillow')).toBe(true);
+    expect(workbook.getState().rows.recipes.has('seed-box')).toBe(false);
   });
 
   test('says why a file is not read in, and leaves everything as it was', async () => {

@@ -162,6 +162,100 @@ describe('an earlier state of a recipe', () => {
   });
 });
 
+describe('typing that a field took back by its own undo', () => {
+  const name = (store: WorkbookStore, id: string, text: string) =>
+    store.getState().edit('recipes', id, 'Name', (row) => ({ ...row, name: text }));
+
+  test('is no step, though it was slow; what stood before it is undone next', async () => {
+    const { store, id } = await withRecipe();
+    for (const text of ['Snow tra', 'Snow', 'Snowdrop', 'Snow tray']) {
+      await letRun(2000);
+      name(store, id, text);
+    }
+    store.getState().typedBack();
+    expect(store.getState().history.done.map(({ label }) => label)).toEqual(['New recipe']);
+  });
+
+  test('leaves steps alone that were not made just now, or do not cancel', async () => {
+    const { store, id } = await withRecipe();
+    for (const text of ['Snow', 'Snow tray', 'Tray']) {
+      await letRun(2000);
+      name(store, id, text);
+    }
+    store.getState().typedBack();
+    expect(store.getState().history.done).toHaveLength(4);
+    store.getState().undo();
+    await letRun(2000);
+    store.getState().typedBack();
+    expect(store.getState().history.done).toHaveLength(3);
+  });
+});
+
+describe('the undo of a notice', () => {
+  const notice = (store: WorkbookStore, code: string) =>
+    need(store.getState().notices.find((one) => one.code === code));
+
+  test('is plain undo while nothing came after, and goes with its step', async () => {
+    const { store, key } = await withRecipe();
+    store.getState().remove(key);
+    store.getState().takeBack(notice(store, 'deleted').key);
+    expect(store.getState()).toMatchObject({ notices: [], history: { undone: [{ label: 'Delete' }] } });
+    store.getState().remove(key);
+    store.getState().undo();
+    expect(store.getState().notices).toEqual([]);
+    expect(recipesOf(store)).toHaveLength(1);
+  });
+
+  test('brings back what it names, and leaves newer work alone', async () => {
+    const { world, store, key } = await withRecipe();
+    const other = store.getState().createRecipe({ name: 'Bean pillow', styleId: 'pillow-pack' });
+    store.getState().remove(key);
+    const id = other.ok ? other.id : '';
+    store.getState().edit('recipes', id, 'Name', (row) => ({ ...row, name: 'Pea pillow' }));
+    store.getState().takeBack(notice(store, 'deleted').key);
+    const names = () =>
+      recipesOf(store)
+        .map(({ name }) => name)
+        .sort();
+    expect(names()).toEqual(['Pea pillow', 'Snow tray']);
+    store.getState().undo();
+    expect(names()).toEqual(['Pea pillow']);
+    store.getState().redo();
+    await letRun(300);
+    expect(recipesOf(await openTab(world, 'b'))).toHaveLength(2);
+    expect(await store.getState().listBin()).toEqual({ ok: true, value: [] });
+  });
+
+  test('takes out all that was read in and nothing else, with the work done on it since', async () => {
+    const { store, id } = await withRecipe();
+    const file = workbookOf('event', {
+      recipes: [recipeRow('r', { paperId: 'p' })],
+      papers: [paperRow('p')],
+      events: [eventRow('e')],
+    });
+    store.getState().importPlanned(store.getState().planImport(file));
+    store.getState().edit('recipes', 'r', 'Name', (row) => ({ ...row, name: 'Changed since' }));
+    store.getState().edit('recipes', id, 'Name', (row) => ({ ...row, name: 'Hers' }));
+    store.getState().takeBack(notice(store, 'imported').key);
+    expect(recipesOf(store).map(({ name }) => name)).toEqual(['Hers']);
+    expect(store.getState().rows.papers.size + store.getState().rows.events.size).toBe(0);
+    store.getState().undo();
+    expect(store.getState().rows.recipes.get('r')?.name).toBe('Changed since');
+  });
+
+  test('does nothing to what has come back by another way', async () => {
+    const { store, key } = await withRecipe();
+    store.getState().remove(key);
+    await letRun(300);
+    const bin = await store.getState().listBin();
+    store.getState().restoreFromBin(need(bin.ok ? bin.value[0] : null));
+    const before = store.getState().rows;
+    store.getState().takeBack(notice(store, 'deleted').key);
+    expect(store.getState().rows).toBe(before);
+    expect(store.getState().notices).toEqual([]);
+  });
+});
+
 describe('a file', () => {
   const file = workbookOf('event', {
     recipes: [recipeRow('r', { paperId: 'p' })],

@@ -28,7 +28,13 @@ function Both() {
         lit={litKeys(lit)}
         onLight={(key) => setLit(litMark(key))}
       />
-      <LineTable rows={tableOfLines(openTop)} lit={lit} onLight={setLit} caption="Every line" />
+      <LineTable
+        rows={tableOfLines(openTop)}
+        lit={lit}
+        onLight={setLit}
+        caption="Every line"
+        why={() => []}
+      />
     </>
   );
 }

@@ -1,4 +1,5 @@
 import type { HelpWords } from '../../ui/words/help-words';
+import { keyMessages } from './keys';
 
 export const helpMessages: HelpWords = {
   title: 'Words and lines',
@@ -13,6 +14,8 @@ export const helpMessages: HelpWords = {
   net: 'A net with its lines',
   netWhy: 'An open-top box laid flat, as it lies on the bench with its inside up.',
   words: 'Words',
+  keys: 'Keys',
+  ofKeys: keyMessages,
   ofLine: {
     cut: { looks: 'wide, unbroken', hands: 'Cut through, from edge to edge or round a corner.' },
     'score-valley': { looks: 'dashes', hands: 'Score, then fold towards you.' },

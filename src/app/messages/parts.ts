@@ -37,6 +37,7 @@ export const partMessages: PartWords = {
     square: (unit) => (unit === 'in' ? 'One square of the mat is 1 in' : 'One square of the mat is 1 cm'),
     allIn: (unit) => (unit === 'in' ? 'in inches' : 'in millimetres'),
   },
+  working: { how: 'How it comes about', pressLine: 'Press one to see how its place comes about.' },
   lines: {
     edge: 'card edge',
     cut: 'cut',

@@ -1,6 +1,7 @@
 export type { AskingPrice } from './asking';
 export { type BoxBeside, boxBeside } from './box-beside';
 export type { CostOf, CostSplit, EventCost } from './cost';
+export { whyCount, whyPart } from './count-why';
 export { netOfRecipe, styleOfRecipe } from './event-boxes';
 export { GRAIN_OF_RECIPE } from './event-parts';
 export { type EventHours, type Stage, USUAL_PACE } from './hours';
@@ -30,4 +31,5 @@ export type { BoughtPack, ShoppingRow } from './shopping';
 export { addSpareKits, addSpares, type MakingCount, type SparesRule } from './spares';
 export { benchToolOf, cuttingToolOf, isRolled, sheetAsSold, sheetOfPaper } from './stock-rows';
 export type { Sitting, Timetable } from './timetable';
+export { whyBoxes, whyCost, whyHours, whySheets } from './totals-why';
 export type * from './types';

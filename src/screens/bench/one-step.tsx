@@ -1,6 +1,7 @@
 import { ArrowLeft, ArrowRight } from 'lucide-react';
 import type { CardStep } from '../../core/bench';
 import { Button } from '../../ui/button';
+import { keyIn } from '../../ui/keys';
 import { StepWords } from '../../ui/step-list';
 import { usePageWords } from '../../ui/words';
 
@@ -21,8 +22,9 @@ export function OneStep({ steps, place, onPlace }: OneStepProps) {
       className="one-step"
       aria-label={words.stepOf(place + 1, steps.length)}
       onKeyDown={(event) => {
-        if (event.key === 'ArrowRight' && !last) onPlace(place + 1);
-        if (event.key === 'ArrowLeft' && place > 0) onPlace(place - 1);
+        const [, nth] = keyIn('card', event) ?? [];
+        if (nth === 1 && !last) onPlace(place + 1);
+        if (nth === 0 && place > 0) onPlace(place - 1);
       }}
     >
       <p className="one-step-count">

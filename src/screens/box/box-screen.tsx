@@ -1,10 +1,11 @@
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
+import { whyLine } from '../../core/bench/words/line-why';
 import { drawNet } from '../../core/draw/net-drawing';
 import { tableOfLines } from '../../core/draw/net-table';
 import type { PieceNet } from '../../core/net';
-import { boxOfRecipe } from '../../state/box-result';
+import { type BoxResult, boxOfRecipe } from '../../state/box-result';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { NEW_RECIPE } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
@@ -92,13 +93,14 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
         />
       </section>
       <section className="box-lines" aria-label={words.lines}>
-        <LinesOf piece={piece} recipe={recipe} lit={lit} onLight={setLit} />
+        <LinesOf box={box} piece={piece} recipe={recipe} lit={lit} onLight={setLit} />
       </section>
     </div>
   );
 }
 
 interface LinesOfProps {
+  readonly box: BoxResult;
   readonly piece: PieceNet;
   readonly recipe: Recipe;
   readonly lit: Lit;
@@ -106,7 +108,7 @@ interface LinesOfProps {
 }
 
 /** The table and the legend may follow the drawing a moment later: a keystroke waits for the net alone. */
-function LinesOf({ piece, recipe, lit, onLight }: LinesOfProps) {
+function LinesOf({ box, piece, recipe, lit, onLight }: LinesOfProps) {
   const words = usePageWords().box;
   const ruler = useRuler();
   const { faceUp } = recipe;
@@ -118,7 +120,13 @@ function LinesOf({ piece, recipe, lit, onLight }: LinesOfProps) {
   );
   return (
     <>
-      <LineTable rows={rows} lit={lit} onLight={onLight} caption={words.everyLine} />
+      <LineTable
+        rows={rows}
+        lit={lit}
+        onLight={onLight}
+        caption={words.everyLine}
+        why={(row) => whyLine(row, { net: box.net, piece: settled, style: box.style, faceUp })}
+      />
       <Legend drawings={[bare]} />
     </>
   );

@@ -46,7 +46,7 @@ export function EventForm({ event, plan, stale, mendOf }: EventFormProps) {
         <AddLine event={event} edits={edits} />
       </section>
       <EventRules event={event} edits={edits} />
-      <EventSum plan={plan} stale={stale} eventId={event.id} mendOf={mendOf} />
+      <EventSum plan={plan} stale={stale} event={event} mendOf={mendOf} />
       <div className="event-more">
         <SparesForm event={event} edits={edits} />
         <KitsForm event={event} edits={edits} plan={plan} />

@@ -1,22 +1,24 @@
 import { Link } from 'react-router';
-import { type EventPlan, printMoney } from '../../core/plan';
+import type { FavorEvent } from '../../../shared/workbook';
+import { type EventPlan, printMoney, whyBoxes, whyCost, whyHours, whySheets } from '../../core/plan';
 import { pageAddress } from '../../ui/addresses';
 import { classNames } from '../../ui/class-names';
 import { EventFindings, type MendOf } from '../../ui/event-findings';
 import { usePageWords } from '../../ui/words';
+import { WhyOpening } from '../../ui/working';
 
 interface EventSumProps {
-  readonly eventId: string;
+  readonly event: FavorEvent;
   readonly mendOf: MendOf;
   readonly plan: EventPlan | null;
   readonly stale: boolean;
 }
 
-/** What the event comes to: favors, sheets, cost, hours; each leads to the page that shows how. */
-export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
+/** What the event comes to: favors, sheets, cost, hours; each opens to how it comes about, and leads to the page that shows more. */
+export function EventSum({ event, plan, stale, mendOf }: EventSumProps) {
   const words = usePageWords();
   if (!plan || plan.making === 0) return null;
-  const workbook = { kind: 'event', id: eventId } as const;
+  const workbook = { kind: 'event', id: event.id } as const;
   const money = (minor: number) => printMoney(minor, plan.cost.currency, words.locale);
   const sheets = plan.papers.reduce((sum, { plan: { sheets } }) => sum + sheets, 0);
   return (
@@ -31,6 +33,7 @@ export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
           <dt>{words.event.toMake}</dt>
           <dd>
             <strong>{plan.making}</strong> {words.event.ofThem(plan.ordered, plan.making - plan.ordered)}
+            <WhyOpening of={words.event.toMake} why={whyBoxes(plan, event.spares)} />
           </dd>
         </div>
         <div>
@@ -42,6 +45,7 @@ export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
           <dd>
             <strong>{sheets}</strong>{' '}
             {plan.papers.map(({ name, plan: each }) => words.event.sheetsOf(each.sheets, name)).join(', ')}
+            <WhyOpening of={words.pages.sheets} why={whySheets(plan)} />
           </dd>
         </div>
         <div>
@@ -53,6 +57,7 @@ export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
           <dd>
             <strong>{money(plan.cost.buying.totalMinor)}</strong>{' '}
             {words.event.eachFavor(money(plan.cost.using.perFavorMinor))}
+            <WhyOpening of={words.pages.shopping} why={whyCost(plan)} currency={plan.cost.currency} />
           </dd>
         </div>
         <div>
@@ -64,6 +69,7 @@ export function EventSum({ eventId, plan, stale, mendOf }: EventSumProps) {
           <dd>
             <strong>{words.event.hours(Math.round(plan.hours.totalSeconds / 60))}</strong>{' '}
             {words.event.hoursWhy}
+            <WhyOpening of={words.pages.bench} why={whyHours(plan)} />
           </dd>
         </div>
       </dl>

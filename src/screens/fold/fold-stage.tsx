@@ -5,6 +5,7 @@ import type { PieceNet } from '../../core/net';
 import { useWorkbook } from '../../state/use-workbook';
 import { IconButton } from '../../ui/button';
 import { DrawingView, type Space } from '../../ui/drawing-view';
+import { keyIn } from '../../ui/keys';
 import { lengthWords, useRuler } from '../../ui/measure';
 import type { FoldedThing, FoldScene, RulerLabel, Shown } from '../../ui/space/fold-scene';
 import { usePageWords } from '../../ui/words';
@@ -81,7 +82,7 @@ function SpaceStage({
   useEffect(() => scene?.show(shown), [scene, shown]);
 
   const onKeyDown = (event: KeyboardEvent) => {
-    const act = scene && actOf(scene, event.key);
+    const act = scene && actOf(scene, event);
     if (!act) return;
     event.preventDefault();
     act();
@@ -132,19 +133,21 @@ function Side({ colour }: { colour: string }) {
 
 const TURN_DEG = 15;
 
-const TURNS: Readonly<Record<string, readonly [around: number, up: number]>> = {
-  ArrowLeft: [-TURN_DEG, 0],
-  ArrowRight: [TURN_DEG, 0],
-  ArrowUp: [0, TURN_DEG],
-  ArrowDown: [0, -TURN_DEG],
-};
-const CLOSER: Readonly<Record<string, number>> = { '+': 1.25, '=': 1.25, '-': 0.8 };
+/** In the order of the keys: left, right, up, down. */
+const TURNS: readonly (readonly [around: number, up: number])[] = [
+  [-TURN_DEG, 0],
+  [TURN_DEG, 0],
+  [0, TURN_DEG],
+  [0, -TURN_DEG],
+];
 
-function actOf(scene: FoldScene, key: string): (() => void) | null {
-  const [turn, times] = [TURNS[key], CLOSER[key]];
-  if (turn) return () => scene.turn(...turn);
-  if (times !== undefined) return () => scene.closer(times);
-  return key === '0' ? () => scene.reset() : null;
+function actOf(scene: FoldScene, event: KeyboardEvent): (() => void) | null {
+  const [act, nth = 0] = keyIn('space', event) ?? [];
+  if (act === 'nearer') return () => scene.closer(1.25);
+  if (act === 'farther') return () => scene.closer(0.8);
+  if (act === 'whole') return () => scene.reset();
+  const turn = act === 'turn' ? TURNS[nth] : undefined;
+  return turn ? () => scene.turn(...turn) : null;
 }
 
 /** The same state as a line drawing with its hidden lines taken out. */

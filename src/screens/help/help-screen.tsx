@@ -7,6 +7,7 @@ import { openTop } from '../../core/styles/open-top';
 import { SHELF } from '../../ui/addresses';
 import { DrawingView, type Space } from '../../ui/drawing-view';
 import { InkSample } from '../../ui/ink-sample';
+import { KeyList } from '../../ui/key-list';
 import { useRuler } from '../../ui/measure';
 import { TOLD_INKS, useHelpWords } from '../../ui/words/help-words';
 import './help.css';
@@ -38,6 +39,11 @@ export function HelpScreen() {
             </div>
           ))}
         </dl>
+      </section>
+      <section aria-labelledby="help-keys">
+        <h2 id="help-keys">{words.keys}</h2>
+        <p className="soft">{words.ofKeys.why}</p>
+        <KeyList words={words.ofKeys} />
       </section>
     </main>
   );

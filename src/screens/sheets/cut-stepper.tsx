@@ -11,6 +11,7 @@ import {
 import { cutName } from '../../print';
 import { Button } from '../../ui/button';
 import { CutView } from '../../ui/cut-view';
+import { keyIn } from '../../ui/keys';
 import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
 import { usePageWords } from '../../ui/words';
 
@@ -35,10 +36,10 @@ export function CutStepper({ layout, sheet, tool, parts }: CutStepperProps) {
 
   const move = (by: number) => setWanted(Math.max(0, Math.min(last, at + by)));
   const onKeyDown = (event: KeyboardEvent) => {
-    const by = { ArrowLeft: -1, ArrowRight: 1, Home: -last, End: last }[event.key];
-    if (by === undefined) return;
+    const [act, nth] = keyIn('cuts', event) ?? [];
+    if (act === undefined) return;
     event.preventDefault();
-    move(by);
+    move((nth === 0 ? -1 : 1) * (act === 'ends' ? last : 1));
   };
   const pieceWords = (piece: CutPiece) => {
     const part = parts.find(({ id }) => id === piece.part);

@@ -1,10 +1,12 @@
-import { useMemo } from 'react';
-import type { PlannedPaper } from '../../core/plan';
+import { useId, useMemo, useState } from 'react';
+import type { FavorEvent } from '../../../shared/workbook';
+import { type PlannedLine, type PlannedPaper, whyPart } from '../../core/plan';
 import type { CuttingTool } from '../../core/yield/types';
 import { letterParts } from '../../print';
 import { useWorkbook } from '../../state/use-workbook';
 import { sizeWords, useRuler } from '../../ui/measure';
 import { Swatch } from '../../ui/swatch';
+import { WhyRow, WhyTurn } from '../../ui/why-row';
 import { usePageWords } from '../../ui/words';
 import { LayoutView } from './layout-view';
 import { NestPanel } from './nest-panel';
@@ -15,11 +17,13 @@ import { ProofBadge } from './proof-badge';
 export function PlannedPaperView({
   planned,
   tool,
-  eventId,
+  event,
+  lines,
 }: {
   planned: PlannedPaper;
   tool: CuttingTool;
-  eventId: string;
+  event: FavorEvent;
+  lines: readonly PlannedLine[];
 }) {
   const words = usePageWords().sheets;
   const paper = useWorkbook((state) => state.rows.papers.get(planned.paperId));
@@ -46,7 +50,13 @@ export function PlannedPaperView({
         </thead>
         <tbody>
           {parts.map((part, place) => (
-            <PartRow key={part.id} mark={lettered[place]?.mark ?? ''} part={part} />
+            <PartRow
+              key={part.id}
+              mark={lettered[place]?.mark ?? ''}
+              part={part}
+              line={lines.find(({ lineId }) => lineId === part.lineId)}
+              event={event}
+            />
           ))}
         </tbody>
       </table>
@@ -65,19 +75,49 @@ export function PlannedPaperView({
         ))}
       </div>
       <OffcutList planned={planned} />
-      <NestPanel planned={planned} tool={tool} eventId={eventId} />
+      <NestPanel planned={planned} tool={tool} eventId={event.id} />
     </section>
   );
 }
 
-function PartRow({ mark, part }: { mark: string; part: PlannedPaper['parts'][number] }) {
+interface PartRowProps {
+  readonly mark: string;
+  readonly part: PlannedPaper['parts'][number];
+  readonly line: PlannedLine | undefined;
+  readonly event: FavorEvent;
+}
+
+/** A part, and behind its count how that comes about. */
+function PartRow({ mark, part, line, event }: PartRowProps) {
   const ruler = useRuler();
+  const words = usePageWords();
+  const id = useId();
+  const [open, setOpen] = useState(false);
   return (
-    <tr>
-      <th scope="row">{mark}</th>
-      <td>{part.name}</td>
-      <td>{sizeWords([part.across, part.up], ruler)}</td>
-      <td>{part.count}</td>
-    </tr>
+    <>
+      <tr>
+        <th scope="row">{mark}</th>
+        <td>{part.name}</td>
+        <td>{sizeWords([part.across, part.up], ruler)}</td>
+        <td>
+          {line ? (
+            <button
+              type="button"
+              className="why-button"
+              aria-expanded={open}
+              aria-controls={open ? id : undefined}
+              onClick={() => setOpen(!open)}
+            >
+              <WhyTurn />
+              {part.count}
+              <span className="said-only">, {words.working.how}</span>
+            </button>
+          ) : (
+            part.count
+          )}
+        </td>
+      </tr>
+      {open && line && <WhyRow id={id} columns={4} why={whyPart(part, line, event.spares)} />}
+    </>
   );
 }

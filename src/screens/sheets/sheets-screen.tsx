@@ -58,7 +58,13 @@ export function SheetsScreen() {
         )}
       </div>
       {plan.papers.map((planned) => (
-        <PlannedPaperView key={planned.paperId} planned={planned} tool={tool} eventId={event.id} />
+        <PlannedPaperView
+          key={planned.paperId}
+          planned={planned}
+          tool={tool}
+          event={event}
+          lines={plan.lines}
+        />
       ))}
       {plan.papers.length > 0 && (
         <PrintActs

@@ -1,29 +1,45 @@
+import type { KeyAct } from '../keys';
+import type { PageName } from '../pages';
 import type { Texts } from './texts';
+
+/** What can be put on paper from the list. */
+export type PrintName =
+  | 'benchCard'
+  | 'template'
+  | 'handoutPaper'
+  | 'cuttingSheets'
+  | 'shoppingList'
+  | 'runSheet'
+  | 'kitLabels';
+
+/** Commands that are also found by other words than their own. */
+export type AlsoCalled =
+  | KeyAct<'anywhere'>
+  | PageName
+  | PrintName
+  | 'backup'
+  | 'unit'
+  | 'theme'
+  | 'file'
+  | 'copy'
+  | 'shelf'
+  | 'new'
+  | 'newEvent'
+  | 'papers'
+  | 'supplies'
+  | 'tools'
+  | 'keeping'
+  | 'help';
 
 /** Texts of the list of everything that can be done. */
 export interface CommandWords
-  extends Texts<
-    | 'find'
-    | 'findHelp'
-    | 'none'
-    | 'close'
-    | 'keys'
-    | 'keysWhy'
-    | 'toKeys'
-    | 'keepNow'
-    | 'newBox'
-    | 'keeping'
-    | 'thisList'
-    | 'theseKeys'
-    | 'fieldUp'
-    | 'fieldUpMore'
-    | 'fieldBack'
-    | 'fieldTake'
-    | 'zoomIn'
-    | 'zoomOut'
-    | 'zoomWhole'
-  > {
-  readonly kinds: Readonly<Record<'act' | 'page' | 'place' | 'event' | 'recipe', string>>;
+  extends Texts<'find' | 'findHelp' | 'none' | 'close' | 'keys' | 'toKeys' | 'keeping'> {
+  readonly kinds: Texts<'act' | 'page' | 'place' | 'event' | 'recipe' | 'paper' | 'supply' | 'tool'>;
+  readonly prints: Readonly<Record<PrintName, string>>;
+  /** Words a maker may type that do not stand in the command itself, with spaces between. */
+  readonly also: Readonly<Record<AlsoCalled, string>>;
+  /** Said beside what was found by another word. */
+  readonly by: (words: readonly string[]) => string;
   readonly measureIn: (unit: string) => string;
   readonly found: (count: number) => string;
 }

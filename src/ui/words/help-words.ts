@@ -1,5 +1,6 @@
 import { createContext, use } from 'react';
 import type { Ink } from '../../core/draw/types';
+import type { KeyWords } from './key-words';
 import type { Texts } from './texts';
 
 /** Lines that are explained; the others are only helpers of a drawing. */
@@ -37,8 +38,10 @@ export interface HelpWords
     | 'net'
     | 'netWhy'
     | 'words'
+    | 'keys'
   > {
   readonly ofLine: Readonly<Record<ToldInk, { readonly looks: string; readonly hands: string }>>;
+  readonly ofKeys: KeyWords;
   /** In the order of the alphabet of the language. */
   readonly terms: readonly { readonly word: string; readonly says: string }[];
 }

@@ -30,6 +30,7 @@ export interface PartWords {
     | 'curved'
     | 'legend'
   > & { readonly allIn: (unit: LengthUnit) => string; readonly square: (unit: LengthUnit) => string };
+  readonly working: Texts<'how' | 'pressLine'>;
   readonly lines: Readonly<Record<LineInk, string>>;
   readonly findings: Texts<'title' | 'event'> & {
     readonly severity: Readonly<Record<Finding['severity'], string>>;

@@ -1,0 +1,49 @@
+import { printMoney } from '../core/plan/money';
+import { type Reason, sayReason } from '../core/units/reason';
+import { lengthWords, useRuler } from './measure';
+import { Opening } from './opening';
+import { useWords } from './words';
+import './working.css';
+
+interface WorkingProps {
+  readonly why: readonly Reason[];
+  /** Of the money in it, if there is any. */
+  readonly currency?: string;
+}
+
+/** How a number comes about, line by line, in the reader's own units. */
+export function Working({ why, currency = 'USD' }: WorkingProps) {
+  const { locale } = useWords();
+  const ruler = useRuler();
+  const figures = new Intl.NumberFormat(locale);
+  const wording = {
+    length: (length: Parameters<typeof lengthWords>[0]) => lengthWords(length, ruler),
+    money: (minor: number) => printMoney(minor, currency, locale),
+    count: (count: number) => figures.format(count),
+  };
+  return (
+    <ul className="working">
+      {why.map((reason, place) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: lines of one working may say the same, and keep their order
+        <li key={place}>{sayReason(reason, wording)}</li>
+      ))}
+    </ul>
+  );
+}
+
+/** The same behind a line that opens; `of` is the number's name, for ears. */
+export function WhyOpening({ of, ...working }: WorkingProps & { readonly of: string }) {
+  const words = useWords().working;
+  return (
+    <Opening
+      head={
+        <span className="why-head">
+          {words.how}
+          <span className="said-only">, {of}</span>
+        </span>
+      }
+    >
+      <Working {...working} />
+    </Opening>
+  );
+}

@@ -1,0 +1,102 @@
+import { expect, test } from 'vitest';
+import { type Around, commandsFrom, findCommands } from '../../src/app/commands';
+import { english } from '../../src/app/messages';
+import { commandMessages as own } from '../../src/app/messages/commands';
+import { keyMessages } from '../../src/app/messages/keys';
+import type { WorkbookStore } from '../../src/state/workbook-store';
+import { openTab, World } from '../state/open-tab';
+
+const asked: string[] = [];
+const around = (store: WorkbookStore, pathname = '/'): Around => ({
+  state: store.getState(),
+  pathname,
+  go: (address) => void asked.push(address),
+  prints: [['benchCard', () => Promise.resolve(asked.push('card'))]],
+  saveFile: ({ kind }) => void asked.push(`save ${kind}`),
+  newStock: () => ({ ok: true, id: 'made' }),
+  askKeys: () => void asked.push('keys'),
+  words: english,
+  own,
+  keyWords: keyMessages,
+});
+
+async function onShelf() {
+  const store = await openTab(new World());
+  const { createRecipe, createEvent } = store.getState();
+  const recipe = createRecipe({ name: 'Bean pillow', styleId: 'pillow-pack' });
+  const event = createEvent({ name: 'Seed swap' });
+  return { store, recipe: recipe.ok ? recipe.id : '', event: event.ok ? event.id : '' };
+}
+
+test.each([
+  ['backup', 'Save everything to a file'],
+  ['print', 'Print the bench card'],
+  ['card', 'Print the bench card'],
+  ['unit', 'Measure in millimetres'],
+  ['theme', 'Look: dark'],
+  ['dark', 'Look: dark'],
+  ['sheet', 'Sheets'],
+  ['paper', 'New paper'],
+  ['glue', 'New tape'],
+  ['price', 'Shopping'],
+  ['restore', 'Safe keeping'],
+  ['glossary', 'Words and lines'],
+  ['shortcuts', 'All keys'],
+  ['duplicate', 'Copy Seed swap'],
+  ['party', 'New event'],
+  ['bean', 'Bean pillow'],
+])('a maker who types “%s” finds “%s” among the first five', async (typed, says) => {
+  const { store, event } = await onShelf();
+  const found = findCommands(commandsFrom(around(store, `/event/${event}/event`)), typed, own.also);
+  expect(found.slice(0, 5).map(({ command }) => command.says.toLowerCase())).toContain(says.toLowerCase());
+});
+
+test('what is found by its own words stands before what is found by another, which is named', async () => {
+  const { store, event } = await onShelf();
+  const commands = commandsFrom(around(store, `/event/${event}/event`));
+  const found = findCommands(commands, 'paper', own.also);
+  const lastOwn = found.findLastIndex(({ by }) => by.length === 0);
+  expect(found.findIndex(({ by }) => by.length > 0)).toBe(lastOwn + 1);
+  expect(findCommands(commands, 'save file back-up', own.also)[0]).toMatchObject({
+    command: { id: 'backup' },
+    by: ['back-up'],
+  });
+  expect(findCommands(commands, 'paper quagmire', own.also)).toEqual([]);
+});
+
+test('undo and redo are listed while there is something to undo and redo', async () => {
+  const store = await openTab(new World());
+  const listed = () =>
+    commandsFrom(around(store)).flatMap(({ id, says }) => (/^(un|re)do$/.test(id) ? says : []));
+  expect(listed()).toEqual([]);
+  store.getState().createRecipe({ name: 'Bean pillow', styleId: 'pillow-pack' });
+  expect(listed()).toEqual(['Undo: New recipe']);
+  store.getState().undo();
+  expect(listed()).toEqual(['Redo: New recipe']);
+});
+
+test('acts do what they say', async () => {
+  const { store, recipe } = await onShelf();
+  const run = (id: string, pathname = '/') =>
+    commandsFrom(around(store, pathname))
+      .find((command) => command.id === id)!
+      .run();
+  asked.length = 0;
+  run('backup');
+  run('new papers');
+  void run('print benchCard', `/recipe/${recipe}/box`);
+  run('copy', `/recipe/${recipe}/box`);
+  expect(asked.slice(0, 3)).toEqual(['save everything', '/stock/papers/made', 'card']);
+  expect(asked[3]).toMatch(/^\/recipe\/.+\/box$/);
+  expect(store.getState().rows.recipes.size).toBe(2);
+  run('unit');
+  expect(store.getState().settings.unit).toBe('mm');
+  run('theme dark');
+  expect(store.getState().settings.theme).toBe('dark');
+});
+
+test('every command has an id of its own', async () => {
+  const { store, event } = await onShelf();
+  const ids = commandsFrom(around(store, `/event/${event}/event`)).map(({ id }) => id);
+  expect(new Set(ids).size).toBe(ids.length);
+});

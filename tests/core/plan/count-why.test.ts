@@ -1,0 +1,106 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { workbookFile } from '../../../shared/workbook';
+import {
+  addSpareKits,
+  addSpares,
+  planEvent,
+  type Reason,
+  type SparesRule,
+  sayReason,
+  whyBoxes,
+  whyCost,
+  whyCount,
+  whyHours,
+  whyPart,
+  whySheets,
+} from '../../../src/core/plan';
+
+const say = (why: readonly Reason[]) =>
+  why.map((each) => sayReason(each, { length: String, money: (minor) => (minor / 100).toFixed(2) }));
+
+const RULE: SparesRule = { percent: 10, atLeast: 0 };
+
+describe('how many are made', () => {
+  // 10 % of 40 is 4: 44.
+  test('ordered and spares by the percentage', () => {
+    expect(say(whyCount({ ...addSpares(40, RULE), again: 0 }, RULE))).toEqual([
+      '40 ordered + 4 spare = 44 to make.',
+      'Spares: 10 % of 40, rounded up, are 4.',
+    ]);
+  });
+
+  // 10 % of 12 is 1.2, so 2; cutting spoils 5 % and folding 10 %: 12 ÷ (0.95 × 0.9) = 14.04, so 15, 3 more; never fewer than 5.
+  test('the largest of several rules, what was spoiled beyond them, and practice', () => {
+    const rule: SparesRule = {
+      percent: 10,
+      atLeast: 5,
+      byAct: [
+        { act: 'cut', percent: 5 },
+        { act: 'fold', percent: 10 },
+      ],
+      practice: 2,
+    };
+    const counted = addSpares(12, rule);
+    const line = { ...counted, again: 1, spares: counted.spares + 1, making: counted.making + 1 };
+    expect(say(whyCount(line, rule))).toEqual([
+      '12 ordered + 6 spare + 2 to practise on = 20 to make.',
+      'Spares: 10 % of 12, rounded up, are 2.',
+      'Spares: what each act spoils, one upon the other, comes to 3.',
+      'Spares: never fewer than 5.',
+      'The largest of these counts: 5 boxes.',
+      '1 of the spares: more were spoiled at the bench than the rule allows for.',
+    ]);
+  });
+
+  // 10 % of 12 kits is 2 kits, of 3 boxes each: 36 + 6.
+  test('whole kits of a class', () => {
+    expect(say(whyCount({ ...addSpareKits(12, 3, RULE), again: 0 }, RULE))).toEqual([
+      '12 kits × 3 boxes = 36 ordered.',
+      '36 ordered + 6 spare = 42 to make.',
+      'Spares: 10 % of 12 kits, rounded up, are 2.',
+    ]);
+  });
+
+  test('a part is cut so many times a box', () => {
+    const line = { ...addSpares(40, RULE), again: 0 };
+    expect(say(whyPart({ perBox: 2, count: 88 }, line, RULE))[0]).toBe('44 boxes × 2 = 88.');
+    expect(say(whyPart({ perBox: 1, count: 44 }, line, RULE))[0]).toBe('One for each of 44 boxes.');
+  });
+});
+
+describe('what an event comes to', () => {
+  const file = workbookFile.parse(JSON.parse(readFileSync('demo-data/seed-swap-supper.json', 'utf8')));
+  const plan = planEvent(file, 'seed-swap-supper')!;
+
+  test('sheets and boxes', () => {
+    expect(say(whyBoxes(plan, file.events[0]!.spares))[0]).toBe('40 ordered + 4 spare = 44 to make.');
+    expect(say(whySheets(plan))).toEqual([
+      'Oat cardstock, letter: 88 pieces from 44 sheets. No fewer can hold them.',
+    ]);
+    const short = {
+      ...plan,
+      papers: plan.papers.map((one) => ({ ...one, plan: { ...one.plan, proven: false, lowerBound: 43 } })),
+    };
+    expect(say(whySheets(short))[0]).toContain('At least 43 are needed.');
+  });
+
+  test('money: the kinds add up to the total, which is shared among the favors', () => {
+    const said = say(whyCost(plan));
+    const money = (text: string) => Math.round(Number(/[\d.]+(?=\.$)/.exec(text)?.[0]) * 100);
+    const total = said.findIndex((text) => text.startsWith('Whole packs'));
+    const kinds = said.slice(0, total).reduce((sum, text) => sum + money(text), 0);
+    expect(kinds).toBe(plan.cost.buying.totalMinor);
+    expect(money(said[total]!)).toBe(kinds);
+    expect(said.at(-1)).toContain('÷ 40 ordered');
+  });
+
+  test('minutes: the parts add up to the total that is shown', () => {
+    const last = whyHours(plan).at(-1)!;
+    const { work, ready, rest, total } = Object.fromEntries(
+      Object.entries(last.facts).map(([name, fact]) => [name, 'count' in fact ? fact.count : Number.NaN]),
+    );
+    expect(work! + ready! + rest!).toBe(total);
+    expect(total).toBe(Math.round(plan.hours.totalSeconds / 60));
+  });
+});
