@@ -46,7 +46,10 @@ export function BesidePanel(props: BesidePanelProps) {
     styles.find(({ id }) => `${SAME_ROOM}${id}` === chosen) ?? (others.length === 0 ? styles[0] : undefined);
   const other =
     style && net
-      ? { ...inStyle(props.recipe, style, net, ruler), name: words.sameRoomIn(style.name) }
+      ? {
+          ...inStyle(props.recipe, style, net, ruler),
+          name: words.recipeInStyle(props.recipe.name, style.name),
+        }
       : (others.find(({ id }) => id === chosen) ?? others[0]);
   return (
     <Opening head={<strong>{words.beside}</strong>} open={open} onToggle={setOpen}>

@@ -71,6 +71,7 @@ export type MarksWords = Texts<
   | 'handWork'
 > & {
   readonly sameRoomIn: Naming;
+  readonly recipeInStyle: (recipe: string, style: string) => string;
   readonly roomSides: readonly [string, string, string];
   readonly familyBusy: (found: number, members: number) => string;
   readonly memberName: (recipe: string, place: number, members: number) => string;
