@@ -12,6 +12,7 @@ import {
   unsafeLocks,
 } from './house/packages';
 import { unsourcedNumbers } from './house/sources';
+import { hardCodedText } from './house/spoken-text';
 import { topLevelFaults } from './house/top-level';
 
 const read = (path: string) => readFileSync(path, 'utf8');
@@ -105,6 +106,44 @@ describe('numbers', () => {
     expect(unsourcedNumbers('/** Widths. Source: ISO 216. */\nconst A_MM = 210;\nconst B_MM = 297;')).toEqual(
       [],
     );
+  });
+});
+
+describe('the language of the pages', () => {
+  /** The catalogue itself, and the table of keys, whose names the catalogue spells. */
+  const isCatalogue = (path: string) => /^src\/(app\/messages\/|ui\/words\/|ui\/keys\.ts)/.test(path);
+  /** Names of sizes of paper as the table of sheets has them, which the catalogue spells. */
+  const NAMES_IN_TABLES = /what-if-panel\.tsx:\d+: (North American|ISO A)$/;
+
+  test('every text of a page comes from the catalogue', () => {
+    const pages = source.filter((path) => /^src\/(app|screens|ui)\//.test(path) && !isCatalogue(path));
+    expect(pages.length).toBeGreaterThan(200);
+    const found = pages.flatMap((path) => hardCodedText(path, read(path)));
+    expect(found.filter((text) => !NAMES_IN_TABLES.test(text))).toEqual([]);
+  });
+
+  test.each([
+    '<p>Nothing here yet</p>',
+    '<p>{count} boxes</p>',
+    '<button title="Close it" />',
+    '<input aria-label="Width" />',
+    '<p>{open ? "Hide the rest" : words.more}</p>',
+    `<p>{\`\${count} to go\`}</p>`,
+    'const acts = [{ label: "print", run }];',
+    'notify("Saved.");',
+  ])('a text in the code is seen: %s', (text) => {
+    expect(hardCodedText('page.tsx', text)).toHaveLength(1);
+  });
+
+  test.each([
+    '<p className="soft wide">{words.none} 3½ × 2 in</p>',
+    '<path d="M2 2h28v21 l" viewBox="0 0 wide high" />',
+    `<li key={\`a place \${at}\`} id="the list">×</li>`,
+    'if (reads === "off the near edge") throw new RangeError("no such edge");',
+    'const face = classNames("button button-act", lit && "is lit");',
+    '<NumberField label={words.weight} unit="g" />',
+  ])('what is meant for code or stands apart from language is not: %s', (text) => {
+    expect(hardCodedText('page.tsx', text)).toEqual([]);
   });
 });
 

@@ -29,6 +29,7 @@ import { rowsOf } from '../state/shelf';
 import { toolInHand } from '../state/tool-in-hand';
 import type { WorkbookStore } from '../state/workbook-store';
 import type { MadeFile, Printer } from '../ui/printer';
+import { fileNames } from './messages/file-names';
 
 const GRAIN = { upright: 'up', around: 'across', free: null } as const satisfies Record<
   Recipe['grain'],
@@ -106,7 +107,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     handoutPage: (recipe) => {
       const page = handoutPage(handoutOf(recipe));
       return Promise.resolve({
-        name: `${recipe.name} handout`,
+        name: fileNames.handout(recipe.name),
         ending: 'html',
         content: new Blob([page], { type: 'text/html;charset=utf-8' }),
       });
@@ -134,7 +135,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
       inPdf(printShoppingList({ plan, paper, locale, ruler: ruler(), stamp: stampOf(plan.eventId) })),
     shoppingTable: (plan) =>
       Promise.resolve({
-        name: `${plan.name} shopping list`,
+        name: fileNames.shoppingList(plan.name),
         ending: 'csv',
         content: new Blob([shoppingCsv({ plan, locale })], { type: 'text/csv;charset=utf-8' }),
       }),
@@ -145,7 +146,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
       return inPdf(printRunSheet({ plan, sheet, paper, ruler: ruler(), stamp: stampOf(plan.eventId) }));
     },
     calendar: async (plan) => ({
-      name: `${plan.name} timetable`,
+      name: fileNames.timetable(plan.name),
       ending: 'ics',
       content: new Blob([await calendarOf(plan, stampOf(plan.eventId))], {
         type: 'text/calendar;charset=utf-8',

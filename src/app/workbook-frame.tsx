@@ -10,6 +10,7 @@ import { useOpenWorkbook } from './open-workbook';
 import { PageNotFound } from './page-broken';
 import { englishPages } from './page-messages';
 import { usePageNeeds } from './page-needs';
+import { WordsHere } from './words-here';
 import { setInSight } from './workbook-in-sight';
 
 /** One recipe or one event as a workbook: its name, its pages, and the page that is open. */
@@ -38,6 +39,7 @@ export function WorkbookFrame() {
           <PageWordsProvider value={englishPages}>
             <ExampleBand event={open.event} recipe={open.recipe} />
             <Outlet context={open} />
+            <WordsHere page={page} />
           </PageWordsProvider>
         </Suspense>
       </main>

@@ -7,6 +7,8 @@ export const SHELF = '/';
 export const NEW_RECIPE = '/new';
 export const KEEPING = '/keeping';
 export const HELP = '/help';
+/** Where a word of the trade is explained. */
+export const helpAt = (word: string): string => `${HELP}?word=${word}`;
 export const stockAddress = (table: 'papers' | 'supplies' | 'tools', id: string): string =>
   `/stock/${table}/${id}`;
 

@@ -7,6 +7,7 @@ import { dressingMessages } from './dressing';
 import { eventMessages } from './event';
 import { exampleMessages } from './example';
 import { foldMessages } from './fold';
+import { glossaryNames } from './glossary-names';
 import { handoutMessages } from './handout';
 import { marksMessages } from './marks';
 import { hoursMessages, runMessages } from './run';
@@ -28,4 +29,5 @@ export const makingMessages: MakingWords = {
   handout: handoutMessages,
   fold: foldMessages,
   example: exampleMessages,
+  glossary: { here: 'Words of this page', names: glossaryNames },
 };

@@ -1,14 +1,18 @@
-import { useCallback, useMemo } from 'react';
-import { Link } from 'react-router';
+import { useCallback, useEffect, useMemo, useRef } from 'react';
+import { Link, useSearchParams } from 'react-router';
 import { INKS } from '../../core/draw/inks';
 import { drawNetToFit } from '../../core/draw/net-drawing';
+import type { PicturedWord } from '../../core/draw/word-pictures';
 import { layNet, type PieceNet } from '../../core/net';
 import { openTop } from '../../core/styles/open-top';
 import { SHELF } from '../../ui/addresses';
+import { classNames } from '../../ui/class-names';
 import { DrawingView, type Space } from '../../ui/drawing-view';
 import { InkSample } from '../../ui/ink-sample';
 import { KeyList } from '../../ui/key-list';
 import { useRuler } from '../../ui/measure';
+import { WordPicture } from '../../ui/word-picture';
+import type { GlossaryWord } from '../../ui/words/glossary-words';
 import { TOLD_INKS, useHelpWords } from '../../ui/words/help-words';
 import './help.css';
 
@@ -18,6 +22,8 @@ const LETTER_MM = 4.5;
 /** Every line type as it is drawn, a net that has them, and the words of the trade. */
 export function HelpScreen() {
   const words = useHelpWords();
+  const [search] = useSearchParams();
+  const sought = search.get('word');
   return (
     <main id="page" className="page page-sheet help" tabIndex={-1}>
       <header className="page-head">
@@ -32,11 +38,8 @@ export function HelpScreen() {
       <section aria-labelledby="help-words">
         <h2 id="help-words">{words.words}</h2>
         <dl className="help-terms">
-          {words.terms.map(({ word, says }) => (
-            <div key={word}>
-              <dt>{word}</dt>
-              <dd>{says}</dd>
-            </div>
+          {(Object.keys(words.names) as GlossaryWord[]).map((word) => (
+            <Term key={word} word={word} sought={word === sought} />
           ))}
         </dl>
       </section>
@@ -46,6 +49,29 @@ export function HelpScreen() {
         <KeyList words={words.ofKeys} />
       </section>
     </main>
+  );
+}
+
+/** A word with what it looks like; `sought`: somebody came here for it. */
+function Term({ word, sought }: { word: GlossaryWord; sought: boolean }) {
+  const { names, entries } = useHelpWords();
+  const entry: { readonly says: string; readonly shows?: string } = entries[word];
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!sought) return;
+    place.current?.scrollIntoView({ block: 'center' });
+    place.current?.focus({ preventScroll: true });
+  }, [sought]);
+  return (
+    <div ref={place} tabIndex={-1} className={classNames('help-term', sought && 'help-sought')}>
+      <dt>{names[word]}</dt>
+      <dd>
+        {entry.shows !== undefined && (
+          <WordPicture word={word as PicturedWord} name={names[word]} shows={entry.shows} />
+        )}
+        <p>{entry.says}</p>
+      </dd>
+    </div>
   );
 }
 

@@ -1,5 +1,6 @@
 import { createContext, use } from 'react';
 import type { Ink } from '../../core/draw/types';
+import type { GlossaryEntries, GlossaryNames } from './glossary-words';
 import type { KeyWords } from './key-words';
 import type { Texts } from './texts';
 
@@ -43,7 +44,8 @@ export interface HelpWords
   readonly ofLine: Readonly<Record<ToldInk, { readonly looks: string; readonly hands: string }>>;
   readonly ofKeys: KeyWords;
   /** In the order of the alphabet of the language. */
-  readonly terms: readonly { readonly word: string; readonly says: string }[];
+  readonly names: GlossaryNames;
+  readonly entries: GlossaryEntries;
 }
 
 const HelpWordsContext = createContext<HelpWords | null>(null);

@@ -5,6 +5,7 @@ import type { ContentsWords } from './contents-words';
 import type { DressingWords } from './dressing-words';
 import type { EventWords } from './event-words';
 import type { FoldWords } from './fold-words';
+import type { GlossaryNames } from './glossary-words';
 import type { HandoutWords } from './handout-words';
 import type { MarksWords } from './marks-words';
 import type { HoursWords, RunPageWords } from './run-words';
@@ -20,6 +21,7 @@ export interface MakingWords {
   readonly dressing: DressingWords;
   readonly handout: HandoutWords;
   readonly fold: FoldWords;
+  readonly glossary: { readonly here: string; readonly names: GlossaryNames };
   readonly example: Texts<'hints' | 'next' | 'noMore' | 'ownBox'> & {
     readonly says: Naming;
     /** Read one after the other. */

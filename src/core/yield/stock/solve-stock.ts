@@ -128,10 +128,12 @@ class StockSearch {
     this.round(fractional, find);
     if (this.isProven()) return;
     const { prices } = columns.solve(this.wanted, this.effort, true);
-    this.diveAfresh(columns, find, FRESH_DIVES);
+    const dives = new FreshDives(columns.patterns, find, this.sway);
+    this.diveAfresh(dives, FRESH_DIVES);
     this.diveAmong(columns);
     const finder = this.takesEvery ? this.patternFinder() : null;
     for (let room = FIRST_ROOM; !this.isProven() && !this.effort.isSpent(); room *= 4) {
+      this.diveAfresh(dives, FRESH_DIVES);
       if (finder !== null && room <= MOST_ROOM) {
         this.lookAtEvery(finder, prices, room);
       }
@@ -142,8 +144,7 @@ class StockSearch {
   }
 
   /** Dives with patterns that take no more than is left, each asked for when it is wanted. */
-  private diveAfresh(columns: Columns, find: FindPattern, tries: number): void {
-    const dives = new FreshDives(columns.patterns, find, this.sway);
+  private diveAfresh(dives: FreshDives, tries: number): void {
     for (let i = 0; i < tries && !this.isProven() && !this.effort.isSpent(); i++)
       this.keep(dives.dive(this.wanted, this.lowest(), this.effort));
   }

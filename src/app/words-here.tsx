@@ -1,0 +1,35 @@
+import { Link } from 'react-router';
+import { helpAt } from '../ui/addresses';
+import type { PageName } from '../ui/pages';
+import { usePageWords } from '../ui/words';
+import type { GlossaryWord } from '../ui/words/glossary-words';
+import './words-here.css';
+
+/** The words of the trade that stand on each page. */
+const WORDS_OF: Readonly<Record<PageName, readonly GlossaryWord[]>> = {
+  contents: ['inside-outside', 'clearance'],
+  box: ['net', 'panel', 'flap', 'glue-tab', 'score', 'score-to-score', 'slit', 'caliper', 'grain'],
+  fold: ['net', 'panel', 'score', 'lap'],
+  marks: ['easy-mark', 'roughness', 'inside-outside', 'score-to-score', 'blank'],
+  dressing: ['dressing', 'liner', 'lap'],
+  event: ['spares', 'sheet'],
+  sheets: ['sheet', 'blank', 'yield', 'grain', 'squaring', 'offcut', 'kerf'],
+  shopping: ['sheet', 'spares'],
+  bench: ['fence', 'score', 'slit', 'scant-full', 'lap', 'burnish'],
+  handout: ['net', 'score', 'burnish'],
+};
+
+/** At the foot of a page: its words of the trade, each leading to what it means. */
+export function WordsHere({ page }: { page: PageName }) {
+  const words = usePageWords().glossary;
+  return (
+    <nav className="words-here screen-only" aria-label={words.here}>
+      <span className="soft">{words.here}:</span>
+      {WORDS_OF[page].map((word) => (
+        <Link key={word} className="link-alone" to={helpAt(word)}>
+          {words.names[word]}
+        </Link>
+      ))}
+    </nav>
+  );
+}
