@@ -100,7 +100,7 @@ for (const colorScheme of ['light', 'dark'] as const)
       await expect(page.getByRole('heading', { name: 'Earlier states' })).toBeVisible();
       barriers['keeping'] = await findBarriers(page);
       expect(await overflow(page), 'safe keeping is wider than the window').toBeLessThanOrEqual(0);
-    if (byHand) await expectRoomForHands(page, 'safe keeping');
+      if (byHand) await expectRoomForHands(page, 'safe keeping');
       await page.keyboard.press('/');
       await page.getByRole('combobox', { name: /^A page, an act/ }).fill('lines');
       barriers['find and do'] = await findBarriers(page);
