@@ -1,5 +1,6 @@
 import { type Planner, PlannerContext } from '../state/event-plan';
 import { type Nester, NesterContext, nestHere } from '../state/nest-result';
+import { askHere, type SheetAsker, SheetAskerContext } from '../state/sheet-asker';
 import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
 import { type Printer, PrinterProvider } from '../ui/printer';
@@ -14,19 +15,23 @@ interface AppProps {
   readonly printer: Printer;
   /** Without one, nests are worked out on the page itself. */
   readonly nester?: Nester;
+  /** Without one, counts are made on the page itself. */
+  readonly asker?: SheetAsker;
 }
 
 /** The app round one workbook. */
-export function App({ workbook, planner, printer, nester = nestHere }: AppProps) {
+export function App({ workbook, planner, printer, nester = nestHere, asker = askHere }: AppProps) {
   return (
     <WorkbookContext value={workbook}>
       <WordsProvider value={english}>
         <RulerOfSettings>
           <PlannerContext value={planner}>
             <NesterContext value={nester}>
-              <PrinterProvider value={printer}>
-                <AppRoutes />
-              </PrinterProvider>
+              <SheetAskerContext value={asker}>
+                <PrinterProvider value={printer}>
+                  <AppRoutes />
+                </PrinterProvider>
+              </SheetAskerContext>
             </NesterContext>
           </PlannerContext>
         </RulerOfSettings>

@@ -6,6 +6,7 @@ import { createRoot } from 'react-dom/client';
 import { HashRouter } from 'react-router';
 import { createWorkbookStore } from '../state/workbook-store';
 import { App } from './app';
+import { askInWorker } from './ask-in-worker';
 import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
 import { english } from './messages';
@@ -18,6 +19,7 @@ const workbook = createWorkbookStore(browserPorts());
 void workbook.getState().boot();
 
 const planner = planInWorker();
+const asker = askInWorker();
 const printer = browserPrinter(workbook, english.locale);
 
 const root = document.getElementById('root');
@@ -25,7 +27,7 @@ if (root)
   createRoot(root).render(
     <StrictMode>
       <HashRouter>
-        <App workbook={workbook} planner={planner} nester={nestInWorker} printer={printer} />
+        <App workbook={workbook} planner={planner} nester={nestInWorker} asker={asker} printer={printer} />
       </HashRouter>
     </StrictMode>,
   );

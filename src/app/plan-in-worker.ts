@@ -12,6 +12,10 @@ export function planInWorker(): Planner {
   };
 }
 
+/** A worker that plans events and counts sheets. */
+export const beginPlanWorker = (): Worker =>
+  new Worker(new URL('../worker/plan-worker.ts', import.meta.url), { type: 'module' });
+
 interface Asked {
   readonly question: PlanQuestion;
   readonly asker: Asker;
@@ -30,7 +34,7 @@ function askWorker(): Planner {
   const waiting = new Map<Asker, Asked>();
 
   function begin(): Worker {
-    const begun = new Worker(new URL('../worker/plan-worker.ts', import.meta.url), { type: 'module' });
+    const begun = beginPlanWorker();
     begun.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
       if (data.number !== running?.question.number) return;
       if (data.done) {

@@ -2,7 +2,7 @@ import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
 import { cautionsOf } from '../core/fit';
-import type { BoxNet } from '../core/net';
+import { type BoxNet, pieceAlone } from '../core/net';
 import { benchToolOf, cuttingToolOf, handSecondsOfBox, listRunSheet } from '../core/plan';
 import {
   calendarOf,
@@ -96,10 +96,12 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     },
     template: async (recipe, paper) =>
       inPdf(printTemplate({ ...shared(recipe), paper, pieces: boxOf(recipe).box.net.pieces })),
-    async netFile(recipe, format) {
+    async netFile(recipe, format, pieceId) {
       const { net } = boxOf(recipe).box;
-      const text = await NET_FILES[format](net, recipe.name);
-      return { name: recipe.name, ending: format, content: new Blob([text], { type: NET_KINDS[format] }) };
+      const alone = pieceId === null ? null : pieceAlone(net, pieceId);
+      const name = alone?.pieces[0] ? `${recipe.name}, ${alone.pieces[0].label.toLowerCase()}` : recipe.name;
+      const text = await NET_FILES[format](alone ?? net, name);
+      return { name, ending: format, content: new Blob([text], { type: NET_KINDS[format] }) };
     },
     handout: async (recipe, paper) => inPdf(printHandout({ ...handoutOf(recipe), paper })),
     handoutPage: (recipe) => {

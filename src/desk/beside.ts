@@ -1,7 +1,10 @@
+import { type Room, sizesForRoom } from '../core/fit';
 import { type BoxBeside, boxBeside, cuttingToolOf } from '../core/plan';
-import { toMm } from '../core/units';
-import { makeBox } from './made-box';
-import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
+import { ticks, toMm } from '../core/units';
+import { describeFinding } from './describe-finding';
+import { benchFor, findingsOf, makeBox } from './made-box';
+import { type AskedBox, BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
+import { readRoom } from './read-room';
 import { readSheet } from './read-sheet';
 import { refuse } from './refuse';
 import type { DeskRefusal, Given, Verb } from './verb';
@@ -12,11 +15,16 @@ const WITH = {
   'with-set': 'many',
   'with-option': 'many',
   'with-recipe': 'one',
+  'with-room': 'one',
 } as const;
 
+/** The second box as it is needed for a room: the first one's. */
+const SAME = 'same';
+
 export const verb: Verb = {
-  usage: `${BOX_USAGE} [OTHER.json] [--with-style ID] [--with-recipe ID] [--with-set SYMBOL=LENGTH …] [--with-option NAME=CHOICE …] [--sheet ID]`,
-  answers: 'Two boxes side by side: room, card, scores, boxes a sheet, hand work.',
+  usage: `${BOX_USAGE} [OTHER.json] [--with-style ID] [--with-recipe ID] [--with-set SYMBOL=LENGTH …] [--with-option NAME=CHOICE …] [--with-room same|WIDTH×DEPTH×HEIGHT] [--sheet ID]`,
+  answers:
+    'Two boxes or styles side by side: room, card, scores, boxes a sheet, hand work, and what stops either.',
   words: { least: 0, most: 2 },
   options: { ...BOX_OPTIONS, ...WITH, sheet: 'one' },
   run: (given, desk) => {
@@ -31,19 +39,40 @@ export const verb: Verb = {
     const refused: DeskRefusal[] = [first, second].flatMap((asked) => ('style' in asked ? [] : asked));
     if (!('style' in first) || !('style' in second)) return refused;
     const sheet = readSheet(given.one['sheet'], first.unit, refused);
+    const room =
+      given.one['with-room'] === SAME ? roomOf(first) : readRoom(given, 'with-room', second.unit, refused);
+    if (room && second.own)
+      refused.push(refuse('no-sizes', '--with-room', 'a net of your own', 'a style', NO_SIZES));
     if (refused.length > 0) return refused;
-    const columns = [first, second].map((asked) => {
-      const { name, styleName, net, bench } = makeBox(asked);
+    const columns = [first, room ? forRoom(second, room) : second].map((asked) => {
+      const box = makeBox(asked);
+      const stops = findingsOf(asked, box).filter(({ severity }) => severity === 'stop');
       return {
-        name,
-        style: styleName,
-        ...describeBox(boxBeside(net, bench, cuttingToolOf(asked.tool), sheet)),
+        name: box.name,
+        style: box.styleName,
+        ...describeBox(boxBeside(box.net, box.bench, cuttingToolOf(asked.tool), sheet)),
+        stops: stops.map((finding) => describeFinding(finding, box.ruler)),
       };
     });
     desk.print(JSON.stringify({ sheet: sheet?.id, boxes: columns }, null, 2));
     return [];
   },
 };
+
+const NO_SIZES = 'A net of your own has no sizes that a room could settle.';
+
+const roomOf = (asked: AskedBox): Room => {
+  const { width, depth, height } = makeBox(asked).net.inside;
+  return [width, depth, height];
+};
+
+/** The same style at the least marks that give a room; what was set for it stays. */
+function forRoom(asked: AskedBox, need: Room): AskedBox {
+  const { style, caliperUm, chosen: options, sizes: held, tool, unit } = asked;
+  const { ruler } = benchFor(tool, unit);
+  const sizes = sizesForRoom({ style, caliperUm, need, slack: ticks(0), ruler, held, options });
+  return { ...asked, sizes: { ...sizes, ...held } };
+}
 
 /** What was given for the second box, as if it stood alone; where no file is named for it, it lies in the first. */
 function otherOf({ words, one, many }: Given): Given {

@@ -1,7 +1,7 @@
 import { DOCUMENT_OPTIONS, deliver, documentUsage, readFormat } from './deliver';
 import { cardText, describeCard } from './describe-card';
 import { describeFinding } from './describe-finding';
-import { findingsOf, makeBox, wordPieces } from './made-box';
+import { cardsOf, findingsOf, makeBox } from './made-box';
 import { printPdf, readPaper } from './paper';
 import { benchCardOf } from './print-box';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
@@ -39,14 +39,14 @@ export const verb: Verb = {
       ];
     const findings = found.map((finding) => describeFinding(finding, ruler));
     if (format === 'json') {
-      const pieces = describeCard(wordPieces(box));
+      const pieces = describeCard(cardsOf(box));
       const card = { style: asked.style.id, unit: ruler.unit, tool: bench.name, pieces, findings };
       return deliver(JSON.stringify(card, null, 2), given, desk);
     }
     for (const { says, remedy } of findings) desk.tell(`${says} ${remedy}`);
     return deliver(
       format === 'text'
-        ? cardText(name, wordPieces(box), ruler)
+        ? cardText(name, cardsOf(box), ruler)
         : await printPdf(benchCardOf(box, paper, stampOf(asked.recipe, desk)), desk),
       given,
       desk,

@@ -1,14 +1,6 @@
-import { type BenchOp, type BenchProgram, CAUTIONS, type CardStep } from '../core/bench';
+import { type BenchOp, type BoxCard, CAUTIONS, type CardStep } from '../core/bench';
 import { sizeWords } from '../core/draw/length-text';
-import type { PieceNet } from '../core/net';
 import { type Ruler, toMm } from '../core/units';
-
-/** A piece with the program that makes it, and the program's words. */
-export interface WordedPiece {
-  readonly piece: PieceNet;
-  readonly program: BenchProgram;
-  readonly steps: readonly CardStep[];
-}
 
 const NOT_LENGTHS = ['quarters', 'deg', 'toDeg'];
 
@@ -34,10 +26,11 @@ const stepWords = ({ id, kind, headline, details, template, tips, cautions, ops 
 });
 
 /** A card as operations (millimetres) and as words, piece by piece. */
-export const describeCard = (pieces: readonly WordedPiece[]) =>
-  pieces.map(({ piece, program, steps }) => ({
+export const describeCard = (pieces: readonly BoxCard[]) =>
+  pieces.map(({ piece, program, steps, joins }) => ({
     piece: piece.id,
     label: piece.label,
+    joins,
     faceUp: program.faceUp,
     fenceSettings: program.fenceSettings,
     turns: program.turns,
@@ -46,12 +39,14 @@ export const describeCard = (pieces: readonly WordedPiece[]) =>
   }));
 
 /** The same card for reading: numbered steps, what is added below each, cautions once a piece. */
-export function cardText(title: string, pieces: readonly WordedPiece[], ruler: Ruler): string {
-  const parts = pieces.map(({ piece, program, steps }) => {
+export function cardText(title: string, pieces: readonly BoxCard[], ruler: Ruler): string {
+  const parts = pieces.map(({ piece, program, steps, joins }) => {
     const cautions = [...new Set(steps.flatMap((step) => step.cautions))].map((code) => CAUTIONS[code]);
     return [
       `${title}: ${piece.label}`,
-      `Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}, ${program.faceUp} face up.`,
+      joins
+        ? 'The pieces are made; glue them to one another.'
+        : `Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}, ${program.faceUp} face up.`,
       ...cautions,
       '',
       ...steps.flatMap(({ headline, details, tips }, i) => [

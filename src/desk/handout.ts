@@ -2,7 +2,7 @@ import { handSecondsOfBox } from '../core/plan';
 import { type HandoutInput, handoutPage, printHandout } from '../print';
 import { DOCUMENT_OPTIONS, deliver, documentUsage, readFormat } from './deliver';
 import { describeFinding } from './describe-finding';
-import { findingsOf, makeBox, wordPieces } from './made-box';
+import { cardsOf, findingsOf, makeBox } from './made-box';
 import { printPdf, readPaper } from './paper';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
 import { refuse } from './refuse';
@@ -45,7 +45,7 @@ export const verb: Verb = {
       recipe,
       style,
       net: box.net,
-      cards: wordPieces(box).map((piece) => ({ ...piece, tool: box.bench })),
+      cards: cardsOf(box),
       ruler: box.ruler,
       seconds: handSecondsOfBox(box.net, box.bench),
       // The desk stands at no address that a link could lead back to.

@@ -1,10 +1,9 @@
 import type { Recipe, Tool } from '../../shared/workbook';
-import { type BenchTool, cardSteps, cardTrouble, deriveProgram } from '../core/bench';
+import { type BenchTool, type BoxCard, boxCards, cardTrouble } from '../core/bench';
 import { checkBox, checkOwnNet, type Finding } from '../core/checks';
 import { type BoxNet, isRoomMeasured, layNet, ownBoxOf } from '../core/net';
 import { benchToolOf, netOfRecipe, styleOfRecipe } from '../core/plan';
 import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
-import type { WordedPiece } from './describe-card';
 import type { AskedBox } from './read-box';
 
 /** A box as it is made at a bench: its net, the tool, and the marks its lengths are printed on. */
@@ -49,9 +48,6 @@ export function benchFor(tool: Tool | undefined, unit: LengthUnit): Pick<MadeBox
   return { bench, ruler: { unit, finest: bench.finestMark } };
 }
 
-/** Every piece of a box with its program and the program's words. */
-export const wordPieces = ({ net, bench, recipe }: MadeBox): WordedPiece[] =>
-  net.pieces.map((piece) => {
-    const program = deriveProgram(piece, bench, { faceUp: recipe?.faceUp ?? 'inside' });
-    return { piece, program, steps: cardSteps(program, piece, net, bench) };
-  });
+/** The cards of a box at its bench. */
+export const cardsOf = ({ net, bench, recipe }: MadeBox): readonly BoxCard[] =>
+  boxCards(net, bench, { faceUp: recipe?.faceUp ?? 'inside' });

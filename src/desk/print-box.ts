@@ -7,7 +7,7 @@ import {
   printDecorateMap,
   printTemplate,
 } from '../print';
-import { type MadeBox, wordPieces } from './made-box';
+import { cardsOf, type MadeBox } from './made-box';
 
 const GRAIN = { upright: 'up', around: 'across', free: null } as const;
 
@@ -26,7 +26,7 @@ export const benchCardOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): 
     ...sharedOf(box, paper, stamp),
     styleName: box.styleName,
     inside: box.net.inside,
-    cards: wordPieces(box).map((piece) => ({ ...piece, tool: box.bench })),
+    cards: cardsOf(box),
     notes: box.recipe?.notes ?? '',
     cautions: box.recipe?.contents ? cautionsOf(box.recipe.contents).map(({ says }) => says) : [],
     ...(box.recipe && box.recipe.dressings.length > 0

@@ -1,9 +1,10 @@
 import { outsideAtMost } from '../core/draw/outside-at-most';
-import { type FamilyMember, type FamilyRule, findFamily, type Room } from '../core/fit';
+import { type FamilyMember, type FamilyRule, findFamily } from '../core/fit';
 import { cuttingToolOf } from '../core/plan';
 import { inches, type LengthUnit, readLength, type Ticks, ticks, toMm } from '../core/units';
 import { benchFor, makeBox } from './made-box';
 import { BOX_OPTIONS, BOX_USAGE, readBox } from './read-box';
+import { readRoom } from './read-room';
 import { readSheet } from './read-sheet';
 import { refuse } from './refuse';
 import type { DeskRefusal, Given, Verb } from './verb';
@@ -43,7 +44,7 @@ export const verb: Verb = {
       ];
     const box = makeBox(asked);
     const { width, depth, height } = box.net.inside;
-    const need = readRoom(given.one['room'], unit, refused) ?? [width, depth, height];
+    const need = readRoom(given, 'room', unit, refused) ?? [width, depth, height];
     const slack = readOne(given, 'slack', SLACK, unit, refused);
     const paper = readSheet(given.one['sheet'], unit, refused);
     const members = readCount(given.one['members'], refused);
@@ -74,8 +75,14 @@ export const verb: Verb = {
   },
 };
 
-const describeMember = ({ need, row, outside }: FamilyMember) => ({
+const describeMember = ({ need, row, outside, ends }: FamilyMember) => ({
   roomAskedMm: need.map(toMm),
+  ...(ends && {
+    because: ends.because,
+    wouldFit: ends.ways.map((way) =>
+      way.kind === 'turned' ? { turnedMm: way.need.map(toMm) } : { way: way.kind },
+    ),
+  }),
   found: row && {
     sizesMm: Object.fromEntries(Object.entries(row.sizes).map(([name, length]) => [name, toMm(length)])),
     options: row.options,
@@ -86,21 +93,6 @@ const describeMember = ({ need, row, outside }: FamilyMember) => ({
     blanks: row.blanks.map(({ piece, across, up }) => ({ piece, acrossMm: toMm(across), upMm: toMm(up) })),
   },
 });
-
-/** `3 1/2 × 1 1/2 × 3 in`; a unit at the end holds for all three. */
-function readRoom(text: string | undefined, unit: LengthUnit, refused: DeskRefusal[]): Room | null {
-  if (text === undefined) return null;
-  const last = /(in|mm|cm)\s*$/.exec(text)?.[1];
-  const sides = text.split(/\s*[×x]\s*/).flatMap((side) => {
-    const read = readLength(last && !/[a-z"]/.test(side) ? `${side} ${last}` : side, unit);
-    return read.ok && read.length > 0 ? [read.length] : [];
-  });
-  const [width, depth, height, ...more] = sides;
-  if (width && depth && height && more.length === 0) return [width, depth, height];
-  const says = `--room is “${text}”. Write width × depth × height, such as '3 1/2 × 1 1/2 × 3 in'.`;
-  refused.push(refuse('not-a-room', '--room', text, 'three lengths', says));
-  return null;
-}
 
 function readOne(
   given: Given,

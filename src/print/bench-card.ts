@@ -1,10 +1,11 @@
+import type { BoxCard } from '../core/bench';
 import { drawFolded } from '../core/draw/folded-drawing';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { drawLegend, inksIn } from '../core/draw/legend';
 import { lengthWords, sizeWords } from '../core/draw/length-text';
 import { drawNetToFit } from '../core/draw/net-drawing';
 import type { FaceUp } from '../core/draw/net-lines';
-import type { BoxNet } from '../core/net/types';
+import type { BoxNet, PieceNet } from '../core/net/types';
 import type { Ruler } from '../core/units';
 import {
   type Block,
@@ -22,15 +23,13 @@ import { type DressingsOfBox, dressingBlocks } from './dressing-block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { BARS_MM, barsAcross, barsUp, TRUE_PRINTER } from './scale-bars';
-import { BETWEEN_MM, type PieceCard, rowsOfSteps } from './step-rows';
-
-export type { PieceCard } from './step-rows';
+import { BETWEEN_MM, rowsOfSteps } from './step-rows';
 
 export interface BenchCardInput {
   readonly recipeName: string;
   readonly styleName: string;
   readonly inside: BoxNet['inside'];
-  readonly cards: readonly PieceCard[];
+  readonly cards: readonly BoxCard[];
   readonly faceUp: FaceUp;
   /** Which way the grain runs in the card as it lies, piece by piece the same; null where it does not matter. */
   readonly grain: GrainWay | null;
@@ -49,7 +48,7 @@ export interface BenchCardInput {
 const CLOSED_MM = { widthMm: 44, heightMm: 30 }; // room for the finished piece, beside the title
 const PICTURE_SHARE = 0.42; // of the column's height, at most
 
-/** What lies beside the trimmer: the net with its numbers, then step by step what hands do. Each piece starts a page of its own. */
+/** What lies beside the trimmer: the net with its numbers, then step by step what hands do. Each piece starts a page of its own, and so does joining them. */
 export function printBenchCard(input: BenchCardInput): PrintDocument {
   const title = `${input.recipeName}: bench card`;
   const foot = { title: `${title}, ${input.faceUp} face up`, code: input.stamp.code };
@@ -62,20 +61,14 @@ export function printBenchCard(input: BenchCardInput): PrintDocument {
   };
 }
 
-function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
-  const { piece } = card;
-  const { ruler, faceUp, inside, styleName } = input;
-  const { widthMm, heightMm } = columnOf(input.paper);
+function cardBlocks(card: BoxCard, input: BenchCardInput): Block[] {
+  const { piece, joins } = card;
+  const { ruler, inside, styleName } = input;
+  const { widthMm } = columnOf(input.paper);
   const name = input.cards.length > 1 ? `${input.recipeName}: ${piece.label}` : input.recipeName;
   const room = [inside.width, inside.depth, inside.height].map((side) =>
     lengthWords(side, ruler).replace(/ (in|mm)$/, ''),
   );
-  const net = drawNetToFit(
-    piece,
-    { widthMm, heightMm: heightMm * PICTURE_SHARE },
-    { ruler, textMm: TYPE_MM.number, faceUp, grain: input.grain },
-  );
-  const legend = drawLegend(inksIn([net]), widthMm, TYPE_MM.small);
   const words = (text: string, sizeMm: number, bold = false) =>
     textBlock(text, { widthMm: widthMm - CLOSED_MM.widthMm - BETWEEN_MM, sizeMm, bold });
   const head = stackBlocks([
@@ -83,25 +76,19 @@ function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
     space(2.5),
     words(`${styleName}. Inside ${room.join(' × ')} ${ruler.unit}.`, TYPE_MM.lead),
     space(1.5),
-    words(`Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}.`, TYPE_MM.lead),
-    space(2),
-    words(faceWords(faceUp), TYPE_MM.lead, true),
+    ...(joins
+      ? [words(JOINING, TYPE_MM.lead, true)]
+      : [
+          words(`Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}.`, TYPE_MM.lead),
+          space(2),
+          words(faceWords(input.faceUp), TYPE_MM.lead, true),
+        ]),
   ]);
   const closed = drawingBlock(drawFolded(piece, { from: 'standing', space: CLOSED_MM }), CLOSED_MM.widthMm);
   return [
     besideBlocks([0, head], [widthMm - CLOSED_MM.widthMm, closed]),
     space(6),
-    keepNext(drawingBlock(net, widthMm)),
-    space(4),
-    legend,
-    space(3),
-    textBlock(
-      `All numbers in ${UNIT_WORDS[ruler.unit]}. The picture is not at true size: go by the numbers.`,
-      {
-        widthMm,
-        sizeMm: TYPE_MM.small,
-      },
-    ),
+    ...(joins ? [] : netBlocks(piece, input)),
     ...(input.notes.trim() === ''
       ? []
       : [space(3), textBlock(input.notes, { widthMm, sizeMm: TYPE_MM.body })]),
@@ -116,6 +103,28 @@ function cardBlocks(card: PieceCard, input: BenchCardInput): Block[] {
       : []),
     ruleBlock(widthMm),
     notesAndBars(widthMm),
+  ];
+}
+
+const JOINING = 'The pieces are made: crease them, lay them flat, and glue them to one another.';
+
+/** The flat piece with its numbers, and what its lines mean. */
+function netBlocks(piece: PieceNet, { ruler, faceUp, grain, paper }: BenchCardInput): Block[] {
+  const { widthMm, heightMm } = columnOf(paper);
+  const net = drawNetToFit(
+    piece,
+    { widthMm, heightMm: heightMm * PICTURE_SHARE },
+    { ruler, textMm: TYPE_MM.number, faceUp, grain },
+  );
+  return [
+    keepNext(drawingBlock(net, widthMm)),
+    space(4),
+    drawLegend(inksIn([net]), widthMm, TYPE_MM.small),
+    space(3),
+    textBlock(
+      `All numbers in ${UNIT_WORDS[ruler.unit]}. The picture is not at true size: go by the numbers.`,
+      { widthMm, sizeMm: TYPE_MM.small },
+    ),
   ];
 }
 

@@ -1,13 +1,12 @@
 import type { Caution } from '../../shared/catalogue/cautions';
 import type { Handout, Recipe } from '../../shared/workbook';
-import { CAUTIONS, type CautionCode } from '../core/bench';
+import { type BoxCard, CAUTIONS, type CautionCode } from '../core/bench';
 import { sizeWords } from '../core/draw/length-text';
 import { cautionsOf } from '../core/fit';
 import type { BoxNet } from '../core/net/types';
 import type { BoxStyle } from '../core/styles';
 import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
 import type { PrintStamp } from './print-document';
-import type { PieceCard } from './step-rows';
 
 /** A photo of the maker's, as it is saved: JPEG in base64. */
 export interface HandoutPhoto {
@@ -22,7 +21,7 @@ export interface HandoutInput {
   readonly recipe: Recipe;
   readonly style: Pick<BoxStyle, 'name' | 'goodFor' | 'watchOut'>;
   readonly net: BoxNet;
-  readonly cards: readonly PieceCard[];
+  readonly cards: readonly BoxCard[];
   readonly ruler: Ruler;
   /** Hand work on one box, in seconds. */
   readonly seconds: number;

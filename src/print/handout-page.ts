@@ -1,5 +1,5 @@
 import { CAUTIONS } from '../core/bench';
-import { drawFolded } from '../core/draw/folded-drawing';
+import { drawFoldedBox } from '../core/draw/folded-drawing';
 import { lengthText } from '../core/draw/length-text';
 import { drawNetToFit } from '../core/draw/net-drawing';
 import { setFractions } from '../core/draw/set-fractions';
@@ -13,7 +13,6 @@ import { escapeXml, svgOf } from './svg';
 export function handoutPage(input: HandoutInput): string {
   const { recipe, net, cards, ruler, link, photos } = input;
   const content = handoutContent(input);
-  const first = net.pieces[0];
   let drawn = 0;
   /** Names inside a page are used once: every picture brings its own. */
   const picture = (svg: string) => {
@@ -33,9 +32,7 @@ export function handoutPage(input: HandoutInput): string {
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">`,
     `<title>${escapeXml(content.title)}</title><style>${PRINTED_STYLE}</style></head><body><main>`,
     `<h1>${escapeXml(content.title)}</h1>`,
-    first
-      ? picture(svgOf(drawFolded(first, { from: 'standing', space: { widthMm: 120, heightMm: 90 } })))
-      : '',
+    picture(svgOf(drawFoldedBox(net, { widthMm: 120, heightMm: 90 }))),
     ...photos.map(
       ({ name, jpeg, widthPx, heightPx }) =>
         `<img src="data:image/jpeg;base64,${jpeg}" alt="${escapeXml(name)}" width="${widthPx}" height="${heightPx}">`,
@@ -80,7 +77,7 @@ export function handoutPage(input: HandoutInput): string {
           '</li>',
         ].join('');
       });
-      return `<h2>${escapeXml(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps')}</h2>${picture(svgOf(net))}<ol>${steps.join('')}</ol>`;
+      return `<h2>${escapeXml(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps')}</h2>${card.joins ? '' : picture(svgOf(net))}<ol>${steps.join('')}</ol>`;
     }),
     list(
       'What goes inside',

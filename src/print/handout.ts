@@ -1,4 +1,4 @@
-import { drawFolded } from '../core/draw/folded-drawing';
+import { drawFoldedBox } from '../core/draw/folded-drawing';
 import { drawLegend, inksIn } from '../core/draw/legend';
 import { drawNetToFit } from '../core/draw/net-drawing';
 import {
@@ -42,7 +42,6 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
   const { recipe, net, cards, ruler, paper, link } = input;
   const { widthMm, heightMm } = columnOf(paper);
   const content = handoutContent(input);
-  const first = net.pieces[0];
   const wordsMm = widthMm - PICTURE_MM.widthMm - 8;
   const words = (text: string, bold = false) => textBlock(text, { widthMm, sizeMm: TYPE_MM.body, bold });
   const heading = (text: string) =>
@@ -60,8 +59,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     space(2.5),
     textBlock(content.effort, { widthMm: wordsMm, sizeMm: TYPE_MM.body }),
   ]);
-  const picture =
-    first && drawingBlock(drawFolded(first, { from: 'standing', space: PICTURE_MM }), PICTURE_MM.widthMm);
+  const picture = drawingBlock(drawFoldedBox(net, PICTURE_MM), PICTURE_MM.widthMm);
   const cutting = tableBlocks(
     [
       { head: 'Cut', widthMm: widthMm * 0.4, bold: true },
@@ -71,7 +69,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     content.cuts.map(({ what, size, otherSize }) => [what, size, otherSize]),
   );
   return [
-    picture ? besideBlocks([0, head], [widthMm - PICTURE_MM.widthMm, picture]) : head,
+    besideBlocks([0, head], [widthMm - PICTURE_MM.widthMm, picture]),
     ...section('You need', content.tools),
     heading('Cut'),
     ...cutting,
@@ -82,12 +80,15 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
         { widthMm, heightMm: heightMm * NET_SHARE },
         { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp },
       );
-      return [
-        heading(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps'),
+      const flat = [
         keepNext(drawingBlock(drawn, widthMm)),
         space(3),
         drawLegend(inksIn([drawn]), widthMm, TYPE_MM.small),
         space(4),
+      ];
+      return [
+        heading(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps'),
+        ...(card.joins ? [] : flat),
         ...rowsOfSteps(card, { ruler, paper, tipsOf: ({ id }) => tipsOfStep(recipe, id) }),
       ];
     }),

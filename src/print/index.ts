@@ -2,7 +2,7 @@ import type { EventPlan } from '../core/plan';
 import type { PdfFonts } from './pdf';
 import type { PrintDocument, PrintStamp } from './print-document';
 
-export { type BenchCardInput, type PieceCard, printBenchCard } from './bench-card';
+export { type BenchCardInput, printBenchCard } from './bench-card';
 export { codeOf } from './code-block';
 export { type CuttingSheetsInput, cutName, letterParts, printCuttingSheets } from './cutting-sheet';
 export { type DecorateMapInput, printDecorateMap } from './decorate-map';

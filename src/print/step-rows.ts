@@ -1,19 +1,10 @@
-import type { BenchProgram, BenchTool, CardStep, CautionCode } from '../core/bench';
-import type { PieceNet } from '../core/net/types';
+import type { BoxCard, CardStep, CautionCode } from '../core/bench';
 import type { Ruler } from '../core/units';
 import { type Block, besideBlocks, keepNext, ruleBlock, space } from './block';
 import { columnOf } from './page-flow';
 import type { PaperName } from './print-document';
 import { cautionWords, isNarrow, narrowStep, type StepStyle, stepBlocks } from './step-block';
 import { stepPicture } from './step-picture';
-
-/** The bench card of one piece: its net, and its steps as words; with the program and its tool, each step has a picture too. */
-export interface PieceCard {
-  readonly piece: PieceNet;
-  readonly steps: readonly CardStep[];
-  readonly program?: BenchProgram;
-  readonly tool?: BenchTool;
-}
 
 export interface StepRowsStyle {
   readonly ruler: Ruler;
@@ -28,7 +19,7 @@ const noTips = (): readonly string[] => [];
 export const BETWEEN_MM = 8;
 
 /** Steps between rules; closing steps two beside each other. */
-export function rowsOfSteps(card: PieceCard, { ruler, paper, tipsOf = noTips }: StepRowsStyle): Block[] {
+export function rowsOfSteps(card: BoxCard, { ruler, paper, tipsOf = noTips }: StepRowsStyle): Block[] {
   const { widthMm } = columnOf(paper);
   const halfMm = (widthMm - BETWEEN_MM) / 2;
   const cautions = cautionWords(card.steps);

@@ -1,22 +1,13 @@
 import type { Recipe, Tool } from '../../shared/workbook';
-import { type BenchProgram, type BenchTool, type CardStep, cardSteps, deriveProgram } from '../core/bench';
-import type { PieceNet } from '../core/net';
+import { type BoxCard, boxCards } from '../core/bench';
 import { benchToolOf } from '../core/plan';
 import type { Ruler } from '../core/units';
 import { boxOfRecipe, countStops } from './box-result';
 
-/** The bench card of one piece: its program, and the program in words. */
-export interface BenchCardOfPiece {
-  readonly piece: PieceNet;
-  readonly program: BenchProgram;
-  readonly tool: BenchTool;
-  readonly steps: readonly CardStep[];
-}
-
 export interface BenchResult {
   /** Findings that must be mended before a card makes sense. */
   readonly stops: number;
-  readonly cards: readonly BenchCardOfPiece[];
+  readonly cards: readonly BoxCard[];
 }
 
 /** The cards of a recipe on the maker's tool. */
@@ -24,9 +15,5 @@ export function benchOfRecipe(recipe: Recipe, tool: Tool | undefined, ruler: Rul
   const box = boxOfRecipe(recipe, tool);
   if (!box) return null;
   const bench = { ...benchToolOf(tool), ...(tool ? {} : { unit: ruler.unit, finestMark: ruler.finest }) };
-  const cards = box.net.pieces.map((piece): BenchCardOfPiece => {
-    const program = deriveProgram(piece, bench, { faceUp: recipe.faceUp });
-    return { piece, program, tool: bench, steps: cardSteps(program, piece, box.net, bench) };
-  });
-  return { stops: countStops(box), cards };
+  return { stops: countStops(box), cards: boxCards(box.net, bench, { faceUp: recipe.faceUp }) };
 }

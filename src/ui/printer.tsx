@@ -18,7 +18,12 @@ export interface Printer {
   readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   /** The flat net for other programs: FOLD 1.2, SVG or DXF in millimetres, layers named for what is done. */
-  readonly netFile: (recipe: Recipe, format: 'fold' | 'svg' | 'dxf') => Promise<MadeFile>;
+  /** The whole box, or one of its pieces alone. */
+  readonly netFile: (
+    recipe: Recipe,
+    format: 'fold' | 'svg' | 'dxf',
+    pieceId: string | null,
+  ) => Promise<MadeFile>;
   /** The tutorial to hand out, on paper or as one page for a telephone. */
   readonly handout: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly handoutPage: (recipe: Recipe) => Promise<MadeFile>;

@@ -1,4 +1,5 @@
 import type { EventPlan, EventRows } from '../core/plan';
+import type { CuttingTool, SheetCount, SheetPaper, SheetPart, SheetPlan } from '../core/yield';
 
 /** One event to be planned. Answers carry the same number; a newer question makes an older answer worthless. */
 export interface PlanQuestion {
@@ -13,3 +14,25 @@ export interface PlanAnswer {
   /** False: it is shown, and a better one is looked for. */
   readonly done: boolean;
 }
+
+/** How many of one part a sheet gives at most. */
+export interface CountAsk {
+  readonly part: Omit<SheetPart, 'count'>;
+  readonly paper: SheetPaper;
+  readonly tool: CuttingTool;
+}
+
+/** How parts that belong to no event are cut from one paper. */
+export interface CutAsk {
+  readonly parts: readonly SheetPart[];
+  readonly paper: SheetPaper;
+  readonly tool: CuttingTool;
+}
+
+/** A question about one paper; the answers come in the order asked. */
+export type SheetQuestion = { readonly count: CountAsk } | { readonly cut: CutAsk };
+
+/** `done` false: it is shown, and a better plan is looked for. */
+export type SheetAnswer =
+  | { readonly count: SheetCount; readonly done: true }
+  | { readonly cut: SheetPlan; readonly done: boolean };

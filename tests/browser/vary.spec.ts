@@ -7,8 +7,12 @@ test('the box of a recipe is made for a family of sizes, as recipes of their own
 }) => {
   await shelf(page).openDemo();
   await workbook(page).turnTo('marks');
-  await page.getByText('Beside another box of the shelf').click();
+  await page.getByText('Beside another box or style').click();
+  await page
+    .getByRole('combobox', { name: 'Beside', exact: true })
+    .selectOption('Tray, the same room inside');
   await expect(page.getByRole('row', { name: /^Hand work/ })).toContainText('minutes');
+  await expect(page.getByRole('button', { name: 'Make a recipe of this style' })).toBeVisible();
   await page.getByText('For another thing, or a family of sizes').click();
   await page.getByRole('combobox', { name: 'Cut from' }).selectOption({ label: 'Press 12 × 18' });
   await page.getByRole('button', { name: 'How many sizes: one fewer' }).click();

@@ -18,6 +18,8 @@ interface Beside {
     readonly fenceSettings: number;
     readonly betweenMarks: number;
     readonly boxesPerSheet: number | null;
+    readonly insideMm: readonly number[];
+    readonly stops: readonly unknown[];
     readonly cards: readonly { readonly acrossMm: number; readonly upMm: number }[];
   }[];
 }
@@ -98,6 +100,22 @@ describe('the desk sets two boxes side by side', () => {
     expect(box?.cards).toEqual([{ piece: expect.any(String), acrossMm: 279.4, upMm: 114.3 }]);
     expect(box).toMatchObject({ fenceSettings: 5, betweenMarks: 0, boxesPerSheet: 2 });
     expect(tray?.name).toBe('Tray');
+  });
+
+  test('two styles at one room: the second as large inside as the first, and no smaller', async () => {
+    const words = ['beside', '--style', 'open-top', '--with-style', 'tray', '--with-room'];
+    const { printed, refused } = await callDesk([...words, 'same']);
+    expect(refused).toEqual([]);
+    const [box, tray] = (JSON.parse(printed) as Beside).boxes;
+    // 3 1/2 × 1 1/2 × 3 in from score to score, less a caliper each way; the tray on its next sixteenths.
+    for (const axis of [0, 1, 2]) {
+      const over = (tray?.insideMm[axis] ?? 0) - (box?.insideMm[axis] ?? 0);
+      expect(over).toBeGreaterThanOrEqual(0);
+      expect(over).toBeLessThan(25.4 / 16);
+    }
+    const deep = JSON.parse((await callDesk([...words, '4 × 3 × 60 in'])).printed) as Beside;
+    expect(deep.boxes[1]?.stops.length).toBeGreaterThan(0);
+    expect((await callDesk([...words, 'roomy'])).codes).toEqual(['not-a-room']);
   });
 
   test('a second recipe of the same file is found by its id', async () => {

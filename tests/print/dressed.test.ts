@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
-import { netOfRecipe, planEvent } from '../../src/core/plan';
+import { boxCards } from '../../src/core/bench';
+import { benchToolOf, netOfRecipe, planEvent } from '../../src/core/plan';
 import { inches, USUAL_FINEST } from '../../src/core/units';
 import { printBenchCard, printDecorateMap, printKitLabels } from '../../src/print';
 import type { PrintDocument } from '../../src/print/print-document';
@@ -24,7 +25,7 @@ const textsOf = ({ pages }: PrintDocument): string[] =>
 
 describe('the dressing on paper', () => {
   it('gives every piece, ribbon and counted thing a line on the card', () => {
-    const cards = net.pieces.map((piece) => ({ piece, steps: [] }));
+    const cards = boxCards(net, benchToolOf(undefined)).map((card) => ({ ...card, steps: [] }));
     const texts = textsOf(
       printBenchCard({
         ...shared,

@@ -1,6 +1,6 @@
 import { writeLink } from '../../shared/share-link';
 import { workbookOf } from '../../shared/write-workbook';
-import { cardSteps, deriveProgram } from '../../src/core/bench';
+import { boxCards } from '../../src/core/bench';
 import type { BoxStyle } from '../../src/core/styles/types';
 import { inches } from '../../src/core/units';
 import type { HandoutInput } from '../../src/print';
@@ -37,10 +37,7 @@ export function inputOf(style: BoxStyle, ruler: typeof inch | typeof metric = in
     longestCut: inches(12),
     kind: 'fence',
   } as const;
-  const cards = net.pieces.map((piece) => {
-    const program = deriveProgram(piece, tool);
-    return { piece, program, tool, steps: cardSteps(program, piece, net, tool) };
-  });
+  const cards = boxCards(net, tool);
   const recipe = recipeRow('seed', {
     name: 'Seed <box>',
     styleId: style.id,

@@ -1,4 +1,4 @@
-import { cardSteps, deriveProgram } from '../../src/core/bench';
+import { boxCards } from '../../src/core/bench';
 import { layNet } from '../../src/core/net';
 import { STYLES } from '../../src/core/styles';
 import type { BoxStyle } from '../../src/core/styles/types';
@@ -41,10 +41,7 @@ export function benchCardOf(style: BoxStyle, paper: PaperName, ruler: typeof inc
     longestCut: inches(12),
     kind: 'fence',
   } as const;
-  const cards = box.pieces.map((piece) => {
-    const program = deriveProgram(piece, tool);
-    return { piece, program, tool, steps: cardSteps(program, piece, box, tool) };
-  });
+  const cards = boxCards(box, tool);
   return printBenchCard({
     recipeName: 'Seed box',
     styleName: style.name,

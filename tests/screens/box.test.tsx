@@ -52,7 +52,9 @@ test('another style is a picture away, and keeps the sizes it has a name for', a
   await user.click(screen.getByRole('button', { name: /^Tray with lift-off lid/ }));
   expect(workbook.getState().rows.recipes.get('seed-box')?.styleId).toBe('tray-lid');
   expect(await field('Width')).toHaveValue('3 1/2');
-  expect(screen.getByRole('radio', { name: 'Lid' })).toBeVisible();
+  expect(
+    within(screen.getByRole('radiogroup', { name: 'Piece' })).getByRole('radio', { name: 'Lid' }),
+  ).toBeVisible();
 });
 
 test('the same box in millimetres, everywhere at once', async () => {

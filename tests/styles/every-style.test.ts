@@ -5,6 +5,7 @@ import { beforeAll, describe, expect, it, type TestContext } from 'vitest';
 import { checkBox, checkGeometry } from '../../src/core/checks';
 import { followClosing } from '../../src/core/checks/check-closing-path';
 import { checkItemRoom } from '../../src/core/checks/check-item-room';
+import { checkLapOrder } from '../../src/core/checks/check-lap-order';
 import { checkLimits } from '../../src/core/checks/check-limits';
 import { seamsApart } from '../../src/core/checks/check-seams';
 import { closePiece } from '../../src/core/checks/closed-piece';
@@ -83,7 +84,7 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
       worstOf(boxes, (box) => {
         for (const piece of box.pieces) {
           const { findings, notFollowed } = followClosing(piece, box.caliperUm / 1000);
-          expect(findings).toEqual([]);
+          expect([...findings, ...checkLapOrder(piece)]).toEqual([]);
           acts += piece.closing.filter((act) => act.do !== 'glue').length;
           unseen += notFollowed.length;
         }

@@ -36,6 +36,8 @@ export const boxMessages: MakingWords['box'] = {
   otherPrograms: 'The net for other programs',
   otherProgramsWhy:
     'Flat, inside up, true size in millimetres. Layers and lines are named for what is done: cut, score, slit, glue.',
+  netPieces: 'Which pieces',
+  netAllPieces: 'All together',
   netFileFailed: 'The file could not be made. Try once more.',
   netFile: { fold: 'Save as FOLD', svg: 'Save as SVG', dxf: 'Save as DXF' },
   construction: 'How it is built',

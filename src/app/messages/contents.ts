@@ -80,9 +80,11 @@ export const contentsMessages: ContentsWords = {
   tooSmall: 'The box is too small for this.',
   short: (side, has, need) => `${side} inside is ${has}; this needs ${need}.`,
   setSizes: 'Make the box this large',
+  ownNetStands:
+    'The sizes of your own net stand in its file: take fewer or smaller things, or bring in a larger net.',
   passes: (way, clear) => `It passes the opening ${way}: ${clear} clear.`,
   blocked: (way, clear) => `It does not pass the opening ${way}: only ${clear} is clear.`,
-  flapsTaken: (length) => ` Dust flaps take ${length} of the width.`,
+  flapsTaken: (mm) => ` Dust flaps take ${mm} mm of the width: one layer of card at each side.`,
   closedTop: (item) =>
     `${item} stands out above the rim, and this style closes there. Take an open style, or a taller box.`,
   rimTooLow: (item, has, least) =>

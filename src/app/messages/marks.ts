@@ -25,15 +25,22 @@ export const marksMessages: MarksWords = {
   member: 'Box',
   memberName: (recipe, place, members) => `${recipe}, ${SIZES[members]?.[place] ?? `size ${place + 1}`}`,
   roomIs: 'Room inside',
-  memberNone: (need, sheet) =>
-    `For ${need} of room nothing was found on your tool’s marks, within the limits of this box and from ${sheet}. Let sizes grow by more, or try a larger sheet, a tool that reaches farther, or another style.`,
+  memberNameLabel: (place) => `Name of size ${place}`,
+  memberNone: (need, sheet, because) =>
+    ({
+      sheet: `For ${need} of room the card is larger than ${sheet}. Take a larger sheet, or fewer or closer sizes.`,
+      limits: `${need} of room is more or less than this style allows. Take fewer or closer sizes, or another style.`,
+      marks: `For ${need} of room no size falls on your tool’s marks. Let sizes grow by more, or take a tool with finer marks or a longer reach.`,
+    })[because],
   insideOutside: (inside, outside) => `${inside}; outside at most ${outside}`,
   makeFamily: (count) => (count === 1 ? 'Make a recipe of it' : `Make ${count} recipes of them`),
   oneOfEach: 'One of each, cut together',
   oneOfEachFrom: (sheets, sheet) => `One of each takes ${plural(sheets, 'sheet')} of ${sheet}.`,
-  beside: 'Beside another box of the shelf',
+  beside: 'Beside another box or style',
   besideWhich: 'Beside',
-  besideNone: 'There is no other box on the shelf yet.',
+  recipeInStyle: (recipe, style) => `${recipe}: ${style}`,
+  sameRoomIn: (style) => `${style}, the same room inside`,
+  keepStyle: 'Make a recipe of this style',
   holds: 'Holds, filled to the brim',
   scores: 'Scores',
   scoresAt: (scores, settings) => `${scores}, at ${plural(settings, 'setting')} of the fence`,
@@ -108,6 +115,9 @@ export const marksMessages: MarksWords = {
   excessSide: (side, has, need) => `${side} ${has} / ${need}`,
   paperWhy: (parts) => `Card: ${parts.join('; ')}.`,
   paperPart: (piece, across, up) => `${piece} ${across} × ${up}`,
+  ownNet: 'The sizes of your own net stand in its file',
+  ownNetWhy:
+    'They cannot be moved onto easier marks here. See below how every style reads with the same room inside, or set your net beside another box.',
   noneReads: 'No size within this reads on your tool',
   noneReadsWhy:
     'Some line always falls between its marks, beyond its reach or outside what the style allows.',

@@ -11,6 +11,7 @@ export const sheetsMessages: SheetsWords = {
   needsCountWhy: 'Once the Event page has a box on its list, this page shows how its sheets are cut.',
   toEvent: 'Open the Event page',
   working: 'Working out the sheets',
+  stillCounting: 'There may be more; still counting.',
   bettering: 'Looking for a plan with fewer sheets. This one can be cut as it is.',
   settle: 'Take this plan',
   proven: 'No plan uses fewer sheets of this paper.',

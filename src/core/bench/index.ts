@@ -1,4 +1,5 @@
 export type { BenchCard } from './bench-card';
+export { type BoxCard, boxCards } from './box-cards';
 export { canonicalCard } from './canonical-card';
 export { type CanonicalForm, canonicalNet } from './canonical-form';
 export {

@@ -37,14 +37,21 @@ export function arrangeByLie(stops: readonly ScoreStop[], lies: readonly Quarter
 /** Set the fence once for a distance and turn the card; distances that serve most edges first. */
 export function arrangeBySetting(stops: readonly ScoreStop[]): readonly ScoreStop[] {
   const groups = new Map<Ticks, ScoreStop[]>();
-  for (const stop of stops) groups.set(stop.at, [...(groups.get(stop.at) ?? []), stop]);
+  for (const stop of stops) {
+    const group = groups.get(stop.at);
+    if (group) group.push(stop);
+    else groups.set(stop.at, [stop]);
+  }
   const order: ScoreStop[] = [];
-  for (const group of [...groups.values()].sort(
-    (a, b) => b.length - a.length || (a[0]?.at ?? 0) - (b[0]?.at ?? 0),
-  )) {
-    const lie = order.at(-1)?.quarters ?? 0;
-    const turnsTo = (stop: ScoreStop): number => (stop.quarters - lie + 4) % 4;
-    order.push(...group.sort((a, b) => turnsTo(a) - turnsTo(b)));
+  let lie: Quarters = 0;
+  const turnsTo = (stop: ScoreStop): number => (stop.quarters - lie + 4) % 4;
+  for (const group of [...groups.values()].sort(mostEdgesFirst)) {
+    if (group.length > 1) group.sort((one, other) => turnsTo(one) - turnsTo(other));
+    order.push(...group);
+    lie = order.at(-1)?.quarters ?? lie;
   }
   return order;
 }
+
+const mostEdgesFirst = (one: readonly ScoreStop[], other: readonly ScoreStop[]): number =>
+  other.length - one.length || (one[0]?.at ?? 0) - (other[0]?.at ?? 0);

@@ -76,27 +76,29 @@ class OrderSearch {
       .map((_, i) => i)
       .sort((a, b) => Number(this.#kin.has(b)) - Number(this.#kin.has(a)) || a - b);
     const turns = lies.length - (lies.includes(0) ? 1 : 0);
-    const atLeast = (chosen: readonly ScoreStop[], rough: number): number => {
-      const kinAhead = order.slice(chosen.length).filter((i) => this.#kin.has(i)).length;
-      const alone = choices.length - chosen.length - kinAhead;
-      const settings = new Set(chosen.map((stop) => stop.at)).size + alone;
-      return rough + this.#handling(settings, turns);
-    };
-    const choose = (place: number, chosen: readonly ScoreStop[], rough: number): void => {
-      if (atLeast(chosen, rough) >= this.best.cost) return;
+    const after = Math.min(...lies.map(this.#turnsAfter));
+    const kin = order.filter((i) => this.#kin.has(i)).length;
+    const chosen: ScoreStop[] = [];
+    const users = new Map<Ticks, number>();
+    const choose = (place: number, settings: number, rough: number): void => {
+      const alone = choices.length - Math.max(kin, place);
+      if (rough + this.#handling(settings + alone, turns) + this.#turn * after >= this.best.cost) return;
       const i = order[place];
-      if (i === undefined)
-        this.#judge(
-          [...chosen].sort((a, b) => a.run - b.run),
-          lies,
-        );
-      else
-        for (const stop of choices[i] ?? [])
-          choose(place + 1, [...chosen, stop], rough - (ahead[i] ?? 0) + stop.cost);
+      if (i === undefined) {
+        this.#judge(chosen, lies, settings, rough);
+        return;
+      }
+      for (const stop of choices[i] ?? []) {
+        const before = users.get(stop.at) ?? 0;
+        users.set(stop.at, before + 1);
+        chosen[i] = stop;
+        choose(place + 1, settings + (before === 0 ? 1 : 0), rough - (ahead[i] ?? 0) + stop.cost);
+        users.set(stop.at, before);
+      }
     };
     choose(
       0,
-      [],
+      0,
       ahead.reduce((sum, cost) => sum + cost, 0),
     );
   }
@@ -109,14 +111,14 @@ class OrderSearch {
       : this.#setting * settings + this.#turn * Math.max(turns, count - settings);
   }
 
-  #judge(chosen: readonly ScoreStop[], lies: readonly Quarters[]): void {
-    const rough = chosen.reduce((sum, stop) => sum + stop.cost, 0);
-    const settings = new Set(chosen.map((stop) => stop.at)).size;
-    // Of equals the first is kept: the card as it lies, then quarter turn by quarter turn.
+  #judge(chosen: readonly ScoreStop[], lies: readonly Quarters[], settings: number, rough: number): void {
+    // Lie by lie the fence can stay only where the card is turned; of equals the first is kept: rising lies.
+    const settingsByLie = Math.max(settings, chosen.length - (lies.length - 1));
     for (const order of ordersOf(lies)) {
       const [first = 0, last = 0] = [order[0], order.at(-1)];
       const turns = lies.length - (first === 0 ? 1 : 0) + this.#turnsAfter(last);
-      if (rough + this.#handling(settings, turns) < this.best.cost) this.#keep(arrangeByLie(chosen, order));
+      if (rough + this.#setting * settingsByLie + this.#turn * turns < this.best.cost)
+        this.#keep(arrangeByLie(chosen, order));
     }
     if (this.#setting > 0) this.#keep(arrangeBySetting(chosen));
   }

@@ -2,6 +2,7 @@ import { anglesDuring, closingStates, foldPiece } from '../fold';
 import type { BoxNet, ClosingAct, PieceNet } from '../net/types';
 import { toMm } from '../units/ticks';
 import { type Collision, collisions, platesOf } from './check-collisions';
+import { checkLapOrder } from './check-lap-order';
 import { asTicks, closingTolerance, panelWords, wordsOf } from './closed-piece';
 import type { Finding } from './finding';
 import { layersOf } from './layers';
@@ -20,14 +21,15 @@ export interface ClosingPath {
 }
 
 /**
- * Panels that run into each other on the way, act by act in the declared order. Slower than the other checks, so called by itself. A tuck is
+ * Panels that run into each other on the way, act by act in the declared order, and layers that this order cannot give. Slower than the other checks, so called by itself. A tuck is
  * followed with its flap turned as it slips in; panels in a closed loop (gussets under a roof) are followed along the way that keeps the
  * loop closed. What really bends (the ends of a pillow) is not followed: `closingNotFollowed` names it.
  */
 export const checkClosingPath = (box: BoxNet): Finding[] =>
-  [...box.pieces, ...(box.whole === undefined ? [] : [box.whole])].flatMap(
-    (piece) => followClosing(piece, box.caliperUm / 1000).findings,
-  );
+  [...box.pieces, ...(box.whole === undefined ? [] : [box.whole])].flatMap((piece) => [
+    ...followClosing(piece, box.caliperUm / 1000).findings,
+    ...checkLapOrder(piece),
+  ]);
 
 /** The acts of closing that the path check cannot follow, as the panels they move. */
 export const closingNotFollowed = (box: BoxNet): readonly (readonly string[])[] =>

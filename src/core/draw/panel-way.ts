@@ -39,15 +39,20 @@ export function panelWays(piece: PieceNet, upsideDown: boolean): readonly PanelW
   });
 }
 
-/** Up and front of the closed piece: the base or the bottom flaps lie below, and the first wall faces front. */
+/** The face that a closed piece stands on: its base, or a bottom flap, or the lid that closes its bottom, or else the first. */
+export function bottomOf(faces: readonly Face[]): number {
+  const isBottomLid = ({ role, panel }: Face) => role === 'lid' && panel.startsWith('bottom');
+  const ways = [({ role }: Face) => role === 'base', ({ role }: Face) => role === 'bottomFlap', isBottomLid];
+  return Math.max(0, ways.map((way) => faces.findIndex(way)).find((found) => found >= 0) ?? 0);
+}
+
+/** Up and front of the closed piece: its bottom lies below, and the first wall faces front. */
 export function standOf(
   { faces }: PieceNet,
   poses: readonly Pose[],
   upsideDown: boolean,
 ): { readonly up: Vector; readonly front: Vector } {
-  const find = (roles: readonly Face['role'][]) => faces.findIndex(({ role }) => roles.includes(role));
-  const bottom = Math.max(0, find(['base']) >= 0 ? find(['base']) : find(['bottomFlap']));
-  const up = times(insideOf(poses[bottom]!), upsideDown ? -1 : 1);
+  const up = times(insideOf(poses[bottomOf(faces)]!), upsideDown ? -1 : 1);
   const isUpright = (at: number) => Math.abs(dot(insideOf(poses[at]!), up)) < LEVEL;
   const named = faces.findIndex(({ panel }, at) => panel === 'front' && isUpright(at));
   const wall = named >= 0 ? named : faces.findIndex(({ role }, at) => role === 'wall' && isUpright(at));

@@ -1,5 +1,6 @@
 import { cross, dot, insideOf, type Pose, size, times, type Vector } from '../fold';
-import type { Face, PieceNet } from '../net/types';
+import type { PieceNet } from '../net/types';
+import { bottomOf } from './panel-way';
 import type { At } from './types';
 
 /** A parallel view: unit vectors of the picture, in the folded box's frame. */
@@ -30,14 +31,11 @@ const unit = (v: Vector): Vector => times(v, 1 / (size(v) || 1));
 export const benchView = (): View => viewFrom([0, 0, 1], [0, -1, 0], 16, 42);
 
 /**
- * The closed box on its bottom: the base, or the bottom flaps, or else the first panel, lies below, and the first wall faces front.
+ * The closed box on its bottom, and the first wall faces front.
  * `poses` of the closed state; `upsideDown` for a lid.
  */
 export function standingView(piece: PieceNet, poses: readonly Pose[], upsideDown: boolean): View {
-  const bottom = (['base', 'bottomFlap'] as const)
-    .map((role) => piece.faces.findIndex((face: Face) => face.role === role))
-    .find((found) => found >= 0);
-  const up = times(insideOf(poses[bottom ?? 0]!), upsideDown ? -1 : 1);
+  const up = times(insideOf(poses[bottomOf(piece.faces)]!), upsideDown ? -1 : 1);
   const rootOut = times(insideOf(poses[0]!), -1);
   const front = Math.abs(dot(rootOut, up)) > 0.9 ? ([0, -1, 0] as const) : rootOut;
   const turnedOver: Vector = upsideDown ? times(front, -1) : front;

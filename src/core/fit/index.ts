@@ -3,6 +3,7 @@ export { checkArrangement } from './check-arrangement';
 export { cautionsOf } from './contents-cautions';
 export { type EasyMarkQuestion, type EasyRow, findEasyMarks } from './easy-marks';
 export {
+  type FamilyEnd,
   type FamilyMember,
   type FamilyQuestion,
   type FamilyRule,

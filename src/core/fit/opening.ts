@@ -1,7 +1,6 @@
 import type { Contents } from '../../../shared/contents';
 import { ticksOfMm } from '../../../shared/lengths';
-import { lengthOf, nameValues, type Sizing } from '../net/name-values';
-import { piecesOf } from '../styles/define';
+import type { BoxNet } from '../net/types';
 import type { BoxStyle, Role } from '../styles/types';
 import { type Ticks, ticks } from '../units';
 import { turnToFit } from './packet-diagonal';
@@ -16,24 +15,20 @@ export interface Opening {
   readonly flaps: Ticks;
 }
 
-const FROM_THE_SIDE = ['pillow-pack', 'envelope-box', 'wallet'];
-
 /**
- * The opening of a box at these sizes. Things go in from above, past the dust flaps where the style has some (one layer of card at each
- * side); into a wallet, an envelope or a pillow they slide from the side. A drawer is filled from above before it slides into its sleeve.
+ * The opening of a box as it is laid. Things go in from above, past the dust flaps where the style has some (one layer of card at each
+ * side), unless the style says through which end they slide. A drawer is filled from above before it slides into its sleeve.
  */
-export function openingOf(style: BoxStyle, sizing: Sizing): Opening {
-  const values = nameValues(style, sizing);
-  const [width, depth, height] = style.inside.map((text) => lengthOf(text, values)) as [Ticks, Ticks, Ticks];
-  if (FROM_THE_SIDE.includes(style.id))
+export function openingOf({ slidesInBy }: BoxStyle, net: BoxNet): Opening {
+  const { inside, values } = net;
+  if (slidesInBy !== undefined)
     return {
       way: 'from the side',
-      clear: [width, style.id === 'pillow-pack' ? depth : height],
+      clear: [inside[slidesInBy[0]], inside[slidesInBy[1]]],
       flaps: ticks(0),
     };
-  const thick = values.lengths['t'] ?? ticks(0);
-  const flaps = hasRole(style, sizing, 'dustFlap') ? ticks(2 * thick) : ticks(0);
-  return { way: 'from above', clear: [ticks(width - flaps), depth], flaps };
+  const flaps = hasRole(net, 'dustFlap') ? ticks(2 * (values['t'] ?? 0)) : ticks(0);
+  return { way: 'from above', clear: [ticks(inside.width - flaps), inside.depth], flaps };
 }
 
 /** Whether the arrangement passes the opening as it lies, air not counted; turned about the upright if it is one flat packet. */
@@ -49,19 +44,17 @@ export type Protrusion =
   | { readonly code: 'rim-too-low'; readonly item: string; readonly least: Ticks; readonly has: Ticks };
 
 const CLOSING: readonly Role[] = ['lid', 'tuck', 'cover', 'endFlap'];
-const MAY_STAND_OUT = ['gable-top']; // the roof of a gable stands open round it
+const OVER_ANOTHER: readonly string[] = ['lid', 'sleeve'];
 
 /**
  * Things that stand out above the rim: only where the top stays open, and with at least half of each below the rim, so that its middle of
  * weight stays in the box (an even weight is taken). source: common practice, no source.
  */
-export function protrusionsOf(contents: Contents, style: BoxStyle, sizing: Sizing): readonly Protrusion[] {
-  const values = nameValues(style, sizing);
-  const has = lengthOf(style.inside[2], values);
+export function protrusionsOf(contents: Contents, style: BoxStyle, net: BoxNet): readonly Protrusion[] {
+  const has = net.inside.height;
   const closes =
-    !MAY_STAND_OUT.includes(style.id) &&
-    (CLOSING.some((role) => hasRole(style, sizing, role)) ||
-      Object.keys(piecesOf(style, sizing.options)).some((id) => id === 'lid' || id === 'sleeve'));
+    style.roof !== 'open' &&
+    (CLOSING.some((role) => hasRole(net, role)) || net.pieces.some(({ id }) => OVER_ANOTHER.includes(id)));
   return contents.items.flatMap((item): Protrusion[] => {
     if (item.aboveRimMm === 0) return [];
     if (closes) return [{ code: 'closed-top', item: item.name }];
@@ -72,7 +65,5 @@ export function protrusionsOf(contents: Contents, style: BoxStyle, sizing: Sizin
   });
 }
 
-const hasRole = (style: BoxStyle, { options }: Sizing, role: Role): boolean =>
-  Object.values(piecesOf(style, options)).some(({ panels }) =>
-    Object.values(panels).some((panel) => panel.role === role),
-  );
+const hasRole = ({ pieces }: BoxNet, role: Role): boolean =>
+  pieces.some(({ faces }) => faces.some((face) => face.role === role));

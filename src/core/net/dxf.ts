@@ -1,16 +1,20 @@
 import { toDegrees } from '../units/angles';
-import { LAYERS, type PlainLine, plainLinesOf } from './plain-lines';
+import { LAYERS, type PlainLine, type PlainPiece, plainPiecesOf } from './plain-lines';
 import type { BoxNet } from './types';
 
 /** Colour numbers that keep the layers apart on a dark or light ground. source: the drawing exchange format's index of colours; our choice of four */
-const COLOUR = { cut: 7, score: 5, slit: 1, glue: 3 } as const;
+const COLOUR = { cut: 7, score: 5, slit: 1, glue: 3, name: 8 } as const;
+/** Where several pieces lie side by side, each has its name above it. mm; source: our choice */
+const NAME = { high: 4, above: 3 } as const;
 
 /**
  * A box as a plain DXF R12 (AC1009) text for other programs: millimetres, layers CUT, SCORE, SLIT and GLUE, lines and true arcs, y up,
- * inside face up. Source: the published drawing exchange format, group codes of release 12 (from memory).
+ * inside face up; several pieces with their names above them on a layer NAME. Source: the published drawing exchange format, group codes of release 12 (from memory).
  */
 export function dxfOf(box: BoxNet): string {
-  const { across, up, lines } = plainLinesOf(box);
+  const { across, up, pieces } = plainPiecesOf(box);
+  const isNamed = pieces.length > 1;
+  const layers = [...LAYERS, ...(isNamed ? (['name'] as const) : [])];
   const codes: (readonly [number, string | number])[] = [
     [0, 'SECTION'],
     [2, 'HEADER'],
@@ -22,7 +26,7 @@ export function dxfOf(box: BoxNet): string {
     [30, 0],
     [9, '$EXTMAX'],
     [10, across],
-    [20, up],
+    [20, isNamed ? up + NAME.above + NAME.high : up],
     [30, 0],
     [0, 'ENDSEC'],
     [0, 'SECTION'],
@@ -40,8 +44,8 @@ export function dxfOf(box: BoxNet): string {
     [0, 'ENDTAB'],
     [0, 'TABLE'],
     [2, 'LAYER'],
-    [70, LAYERS.length],
-    ...LAYERS.flatMap(
+    [70, layers.length],
+    ...layers.flatMap(
       (layer) =>
         [
           [0, 'LAYER'],
@@ -55,12 +59,27 @@ export function dxfOf(box: BoxNet): string {
     [0, 'ENDSEC'],
     [0, 'SECTION'],
     [2, 'ENTITIES'],
-    ...lines.flatMap(entityOf),
+    ...pieces.flatMap(({ lines }) => lines.flatMap(entityOf)),
+    ...(isNamed ? pieces.flatMap((piece) => nameOf(piece, up)) : []),
     [0, 'ENDSEC'],
     [0, 'EOF'],
   ];
   return `${codes.map(([code, value]) => `${code}\r\n${typeof value === 'number' ? number(code, value) : value}`).join('\r\n')}\r\n`;
 }
+
+const nameOf = ({ label, left }: PlainPiece, up: number): (readonly [number, string | number])[] => [
+  [0, 'TEXT'],
+  [8, 'NAME'],
+  [10, left],
+  [20, up + NAME.above],
+  [30, 0],
+  [40, NAME.high],
+  [1, inLatin(label)],
+];
+
+/** Release 12 holds plain ASCII; any other letter is written as its number. */
+const inLatin = (text: string): string =>
+  text.replace(/[^ -~]/g, (sign) => `\\U+${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`);
 
 function entityOf({ layer, a, b, arc }: PlainLine): (readonly [number, string | number])[] {
   const on = [8, layer.toUpperCase()] as const;

@@ -16,6 +16,7 @@ export {
   ownBoxOf,
   readOwnNet,
 } from './own-net';
+export { pieceAlone } from './plain-lines';
 export { type FoldReading, type FoldRefusal, readFold } from './read-fold';
 export { svgOf } from './svg';
 export type * from './types';

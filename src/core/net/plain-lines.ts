@@ -19,19 +19,34 @@ export interface PlainLine {
 /** Pieces lie side by side this far apart. source: our choice */
 const GAP_MM = 10;
 
+/** One piece among the others, its left lower corner `left` mm across. */
+export interface PlainPiece {
+  readonly id: string;
+  readonly label: string;
+  readonly left: number;
+  readonly lines: readonly PlainLine[];
+}
+
 /** A box as plain lines, piece beside piece, on the four layers; `across` and `up` are the whole drawing's size in mm. */
-export function plainLinesOf(box: BoxNet): {
+export function plainPiecesOf(box: BoxNet): {
   readonly across: number;
   readonly up: number;
-  readonly lines: readonly PlainLine[];
+  readonly pieces: readonly PlainPiece[];
 } {
-  let shift = 0;
-  const lines: PlainLine[] = [];
-  for (const piece of box.pieces) {
-    lines.push(...pieceLines(piece, shift));
-    shift += toMm(piece.blank.across) + GAP_MM;
-  }
-  return { across: shift - GAP_MM, up: Math.max(...box.pieces.map(({ blank }) => toMm(blank.up))), lines };
+  let left = 0;
+  const pieces = box.pieces.map((piece): PlainPiece => {
+    const { id, label } = piece;
+    const plain = { id, label, left, lines: pieceLines(piece, left) };
+    left += toMm(piece.blank.across) + GAP_MM;
+    return plain;
+  });
+  return { across: left - GAP_MM, up: Math.max(...box.pieces.map(({ blank }) => toMm(blank.up))), pieces };
+}
+
+/** A box with one of its pieces alone; null where it has no such piece. */
+export function pieceAlone({ whole: _, ...box }: BoxNet, id: string): BoxNet | null {
+  const piece = box.pieces.find((each) => each.id === id);
+  return piece === undefined ? null : { ...box, pieces: [piece] };
 }
 
 function pieceLines(piece: PieceNet, shift: number): PlainLine[] {

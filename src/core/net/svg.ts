@@ -1,13 +1,20 @@
-import { LAYERS, type PlainLine, plainLinesOf } from './plain-lines';
+import { LAYERS, type Layer, type PlainLine, type PlainPiece, plainPiecesOf } from './plain-lines';
 import type { BoxNet } from './types';
 
-/** A box as plain SVG for other programs: true size in mm, one group a layer (`cut`, `score`, `slit`, `glue`), hair lines in black, inside face up. */
+/**
+ * A box as plain SVG for other programs: true size in mm, one group a layer (`cut`, `score`, `slit`, `glue`), hair lines in black, inside
+ * face up. Of several pieces, each has a named group of its own in every layer (`cut-lid`).
+ */
 export function svgOf(box: BoxNet, title: string): string {
-  const { across, up, lines } = plainLinesOf(box);
-  const groups = LAYERS.map((layer) => {
+  const { across, up, pieces } = plainPiecesOf(box);
+  const drawn = (layer: Layer, { id, label, lines }: PlainPiece) => {
     const path = lines.filter((line) => line.layer === layer).map((line) => pathOf(line, up));
-    return `<g id="${layer}"><path d="${path.join('')}"/></g>`;
-  });
+    if (pieces.length === 1) return `<path d="${path.join('')}"/>`;
+    return `<g id="${escapeText(`${layer}-${id}`)}"><title>${escapeText(label)}</title><path d="${path.join('')}"/></g>`;
+  };
+  const groups = LAYERS.map(
+    (layer) => `<g id="${layer}">${pieces.map((piece) => drawn(layer, piece)).join('')}</g>`,
+  );
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(across)}mm" height="${mm(up)}mm" viewBox="0 0 ${mm(across)} ${mm(up)}">`,
     `<title>${escapeText(title)}</title>`,

@@ -1,5 +1,5 @@
-import { type BenchTool, deriveProgram } from '../bench';
-import type { BoxNet } from '../net';
+import { type BenchTool, boxCards } from '../bench';
+import { asItStands, type BoxNet } from '../net';
 import type { Ticks } from '../units';
 import type { CuttingTool, SheetPaper } from '../yield';
 import { handSecondsOfBox } from './one-box';
@@ -30,7 +30,7 @@ export function boxBeside(
   cutting: CuttingTool,
   sheet: SheetPaper | null,
 ): BoxBeside {
-  const ops = net.pieces.flatMap((piece) => deriveProgram(piece, bench).ops);
+  const ops = boxCards(net, bench).flatMap(({ program }) => program.ops);
   const set = ops.flatMap((act) => (act.op === 'score' || act.op === 'slit' ? [act.at] : []));
   const sheets = sheet && sheetsOfPieces(net.pieces, sheet, cutting);
   return {
@@ -40,7 +40,7 @@ export function boxBeside(
     betweenMarks: set.filter((at) => at % bench.finestMark !== 0).length,
     settings: new Set(set).size,
     boxesPerSheet: sheets === null ? null : 1 / sheets,
-    roomMm3: Math.max(...net.pieces.map(({ roomMm3 }) => roomMm3)),
+    roomMm3: Math.max(...asItStands(net).map(({ roomMm3 }) => roomMm3)),
     seconds: handSecondsOfBox(net, bench),
   };
 }

@@ -1,5 +1,6 @@
 import { type Caution, cautionsAbout, type Hazard } from '../../../shared/catalogue/cautions';
 import type { Supply } from '../../../shared/workbook';
+import { asItStands } from '../net/lay-net';
 import { inches } from '../units';
 import type { CuttingTool } from '../yield/types';
 import type { EventBox } from './event-boxes';
@@ -23,7 +24,7 @@ export function cautionsOfEvent(
   const hazards: Hazard[] = [];
   if (tool.stack > 1) hazards.push('stack');
   if (parts.some(({ across, up }) => Math.min(across, up) < NARROWEST_STRIP)) hazards.push('narrow-strip');
-  if (boxes.some(({ net }) => net.pieces.some(({ joints }) => joints.some(({ carries }) => carries))))
+  if (boxes.some(({ net }) => asItStands(net).some(({ joints }) => joints.some(({ carries }) => carries))))
     hazards.push('load');
   if (givesSomething) hazards.push('food', 'allergens', 'small-parts');
   return cautionsAbout(hazards);

@@ -1,5 +1,6 @@
-import { deriveProgram } from '../bench/derive-program';
+import { boxCards } from '../bench/box-cards';
 import type { BenchOp, BenchTool } from '../bench/types';
+import { asItStands } from '../net/lay-net';
 import type { PieceNet } from '../net/types';
 import type { CutTree, SheetPlan } from '../yield/types';
 import type { EventBox } from './event-boxes';
@@ -18,7 +19,7 @@ export function countBoxActs(
   strips: readonly TapeStrip[],
   fills: (supplyId: string | null) => boolean,
 ): ActCounts {
-  const ops = net.pieces.flatMap((piece) => deriveProgram(piece, tool).ops);
+  const ops = boxCards(net, tool).flatMap(({ program }) => program.ops);
   const often = (names: readonly BenchOp['op'][]) => ops.filter(({ op }) => names.includes(op)).length;
   const counted = dressing?.counted ?? [];
   const sum = (all: readonly { readonly perBox: number }[]) =>
@@ -30,7 +31,7 @@ export function countBoxActs(
     fold: often(SCORES),
     place: sum(pieces.map(({ piece }) => piece)) + sum(counted.filter(({ supplyId }) => !fills(supplyId))),
     glue: strips.reduce((total, each) => total + each.strips, 0) + (isTaped ? 0 : often(['glue'])),
-    'close-bottom': net.pieces.filter(hasGluedBottom).length,
+    'close-bottom': asItStands(net).filter(hasGluedBottom).length,
     tuck: ops.filter((op) => op.op === 'close' && op.by === 'tuck').length,
     fill: sum(counted.filter(({ supplyId }) => fills(supplyId))),
     'tie-bow': sum(dressing?.ties ?? []),

@@ -1,4 +1,5 @@
 import type { GlueSupply } from '../../../shared/workbook';
+import { asItStands } from '../net/lay-net';
 import { TICKS_PER_MM } from '../units';
 import type { EventBox } from './event-boxes';
 import { tapeJoints } from './joint-tape';
@@ -11,7 +12,7 @@ const PER_SQUARE_METRE = (1000n * BigInt(TICKS_PER_MM)) ** 2n;
 /** Liquid glue on every joint of every box, spread over the whole glued panel: grams, and bottles to the gram above. */
 export function planGlue(boxes: readonly EventBox[], glue: GlueSupply): PlannedGlue {
   const area = boxes.reduce((sum, { net, making }) => {
-    const joints = net.pieces.flatMap((piece) => tapeJoints(piece, 1));
+    const joints = asItStands(net).flatMap((piece) => tapeJoints(piece, 1));
     const ofBox = joints.reduce((each, { length, depth }) => each + BigInt(length) * BigInt(depth), 0n);
     return sum + ofBox * BigInt(making);
   }, 0n);

@@ -1,8 +1,8 @@
 import type { HandAct } from '../../../shared/catalogue/hand-times';
 import type { Paper, Recipe, Supply, Tool, WorkbookFile } from '../../../shared/workbook';
-import { type BenchTool, type CardStep, cardSteps, deriveProgram, sizeAsItLies } from '../bench';
+import { type BenchTool, type BoxCard, boxCards, type CardStep, sizeAsItLies } from '../bench';
 import { type BoxSize, type FlatSize, fitPiece, outsideSize, tieLength } from '../dress';
-import type { BoxNet, PieceNet } from '../net/types';
+import type { BoxNet } from '../net/types';
 import { markAbove, type Ticks } from '../units';
 import { netOfRecipe } from './event-boxes';
 import { cutStep } from './run-counts';
@@ -146,12 +146,11 @@ function firstOf({ line, recipe, net, paper }: LineAtBench): FirstBox {
 }
 
 const stepsOfCards = (at: LineAtBench, tool: BenchTool): RunStep[] =>
-  at.net.pieces.flatMap((piece) => stepsOfCard(at, piece, tool));
+  boxCards(at.net, tool, { faceUp: at.recipe.faceUp }).flatMap((card) => stepsOfCard(at, card, tool));
 
-function stepsOfCard({ line, recipe, net, paper }: LineAtBench, piece: PieceNet, tool: BenchTool): RunStep[] {
-  const program = deriveProgram(piece, tool, { faceUp: recipe.faceUp });
+function stepsOfCard({ line, recipe, paper }: LineAtBench, card: BoxCard, tool: BenchTool): RunStep[] {
+  const { piece, program, steps, joins } = card;
   const mirrored = tool.fence === 'right';
-  const steps = cardSteps(program, piece, net, tool);
   const step = (act: HandAct, place: number, work: RunWork): RunStep => ({
     id: `${line.lineId}/${act}/${piece.id.toLowerCase()}/${place}`,
     act,
@@ -160,19 +159,19 @@ function stepsOfCard({ line, recipe, net, paper }: LineAtBench, piece: PieceNet,
     name: recipe.name,
     paper,
     piece: piece.id.toLowerCase(),
-    unit: 'piece',
+    unit: joins ? 'box' : 'piece',
     of: line.making,
     work,
   });
   const settings = new Map<string, FenceScore>();
   const loose: CardStep[] = [];
-  for (const card of steps.filter(({ kind }) => kind === 'score')) {
-    const ops = program.ops.slice(card.ops.from, card.ops.to);
+  for (const stop of steps.filter(({ kind }) => kind === 'score')) {
+    const ops = program.ops.slice(stop.ops.from, stop.ops.to);
     const straight = ops.flatMap((op) => (op.op === 'score' ? [op] : []));
-    if (tool.kind !== 'fence' || straight.length === 0) loose.push(card);
+    if (tool.kind !== 'fence' || straight.length === 0) loose.push(stop);
     else
       for (const { at, span } of straight) {
-        const key = `${at} ${card.lie.quarters} ${card.lie.mirrored}`;
+        const key = `${at} ${stop.lie.quarters} ${stop.lie.mirrored}`;
         const spans = [...(settings.get(key)?.spans ?? []), span];
         settings.set(key, {
           do: 'fence',
@@ -180,14 +179,14 @@ function stepsOfCard({ line, recipe, net, paper }: LineAtBench, piece: PieceNet,
           pieceLabel: piece.label,
           at,
           spans,
-          lies: cardLies(card.lie, mirrored),
-          size: sizeAsItLies(piece.blank, card.lie),
+          lies: cardLies(stop.lie, mirrored),
+          size: sizeAsItLies(piece.blank, stop.lie),
         });
       }
   }
   return [
     ...[...settings.values()].map((score, i) => step('score', i + 1, score)),
-    ...loose.map((card, i) => step('score', settings.size + i + 1, flatWork(piece.id, card, mirrored))),
+    ...loose.map((stop, i) => step('score', settings.size + i + 1, flatWork(piece.id, stop, mirrored))),
     ...stageCard(steps, program.ops, piece, mirrored).map(({ act, place, work }) => step(act, place, work)),
   ];
 }

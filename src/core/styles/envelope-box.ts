@@ -43,6 +43,7 @@ export const envelopeBox = defineStyle({
     ),
   },
   inside: ['width - t', 'height - t', 'thick - 3t'],
+  slidesInBy: ['width', 'height'],
   lets: { sideLap: '2 sideFlap - width', endLap: '2 endFlap - height' },
   addOns: {
     window: inPanels('envelope', 'base'),

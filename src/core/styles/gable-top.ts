@@ -40,6 +40,7 @@ export const gableTop = defineStyle({
     handle: allowanceOf('Handle strip', 'Upright strip above the ridge.', '1 1/4 in', '1/2 in', '3 in'),
   },
   inside: ['width - t', 'depth - t', 'height - 7/2 t'],
+  roof: 'open',
   lets: { ...BOTTOM_LETS, ...GABLE_LETS },
   angles: GABLE_ANGLES,
   addOns: {

@@ -74,6 +74,7 @@ export const pillowPack = defineStyle({
     },
   },
   inside: ['itemWidth', 'rise - t', 'height - 2 rise'],
+  slidesInBy: ['width', 'depth'],
   lets: { fullHeight: 'height + 2 rise' },
   quantities: {
     packedWidth: {

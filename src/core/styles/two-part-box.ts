@@ -46,7 +46,7 @@ const TABS: readonly JointSpec[] = [
 
 /** Both halves glued to one another: the open-top box again, with a second seam where it has a score. */
 const whole: PieceSpec = {
-  label: 'Box',
+  label: 'Put together',
   panels: {
     front: wall('front'),
     right: wall('right', 'front.right'),
@@ -108,7 +108,7 @@ export const twoPartBox = defineStyle({
         {
           do: 'fold',
           panels: ['right', 'frontTab'],
-          tip: 'Crease both, and lay it flat again beside the other half.',
+          tip: 'Lay it flat again.',
         },
       ],
     ),
@@ -125,7 +125,7 @@ export const twoPartBox = defineStyle({
         {
           do: 'fold',
           panels: ['left', 'backTab'],
-          tip: 'Crease both and lay it flat. Glue the front half’s tab inside the back, fold both side walls flat over, glue the back half’s tab inside the front, and open the box. Then the bottom: both side flaps in, the front flap glued onto them, the back flap last.',
+          tip: 'Lay it flat again.',
         },
       ],
     ),

@@ -241,6 +241,9 @@ export interface AddOns {
 export type Chosen = Readonly<Record<string, string>>;
 export type Pieces = Readonly<Record<string, PieceSpec>>;
 
+/** A side of the room inside, in the order of `inside`. */
+export type InsideSide = 'width' | 'depth' | 'height';
+
 export interface BoxStyle {
   readonly id: string;
   readonly version: 1;
@@ -252,6 +255,10 @@ export interface BoxStyle {
   readonly symbols: Readonly<Record<string, SymbolSpec>>;
   /** Inside room of the closed box as forms [width, depth, height], thin paper taken off: what an item has. */
   readonly inside: readonly [Len, Len, Len];
+  /** The two inside sides of the end that things slide in through; without it they go in from above. */
+  readonly slidesInBy?: readonly [InsideSide, InsideSide];
+  /** `open`: its roof stands open round what rises above the rim, though it closes over the rest. */
+  readonly roof?: 'open';
   /** Sums with the caliper in them (`'2t + ease'`), rounded up to the maker's marks once. */
   readonly allowances?: Readonly<Record<string, Len>>;
   /** Named sums, each in the names before it. */

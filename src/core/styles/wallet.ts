@@ -30,6 +30,7 @@ export const wallet = defineStyle({
     ),
   },
   inside: ['width - 2t', 'spine - 3t', 'height - t'],
+  slidesInBy: ['width', 'height'],
   lets: { pocketWidth: 'width - relief' },
   addOns: {
     notch: [

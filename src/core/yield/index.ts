@@ -1,5 +1,5 @@
 export { type BestSheetPlan, fillBestSheet, type WorthPart } from './best-sheet';
-export { type BothWays, countBothWays } from './count-both-ways';
+export { type CountInSight, countAtOnce } from './count-at-once';
 export { countOnSheet, type SheetCount } from './count-on-sheet';
 export { type CutPiece, type CutSequence, type CutStep, sequenceCuts } from './cut-sequence';
 export { checkNest, type LaidOutline } from './interlock/check-nest';
@@ -18,3 +18,4 @@ export { type PlanOptions, planSheets } from './plan-sheets';
 export { checkPlan } from './proof/check-plan';
 export { sheetsEach } from './sheets-each';
 export type * from './types';
+export { waysToCount } from './ways-to-count';

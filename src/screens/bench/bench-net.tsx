@@ -1,26 +1,28 @@
 import { useCallback } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import type { CardMark, CardStep } from '../../core/bench';
+import type { BoxCard, CardMark, CardStep } from '../../core/bench';
 import { drawNetToFit } from '../../core/draw/net-drawing';
 import { leftKey, topKey } from '../../core/draw/net-table';
 import type { Blank } from '../../core/net';
-import type { BenchCardOfPiece } from '../../state/bench-result';
 import { DrawingView, type Space } from '../../ui/drawing-view';
 import { useRuler } from '../../ui/measure';
+import { RecipePicture } from '../../ui/recipe-picture';
 
 interface BenchNetProps {
-  readonly card: BenchCardOfPiece;
+  readonly card: BoxCard;
   readonly step: CardStep | undefined;
-  readonly recipe: Pick<Recipe, 'faceUp' | 'grain'>;
+  readonly recipe: Recipe;
 }
 
-/** The whole net beside the step, with the numbers of this step lit. */
-export function BenchNet({ card: { piece }, step, recipe: { faceUp } }: BenchNetProps) {
+/** The whole net beside the step, with the numbers of this step lit; where pieces are joined, what they make. */
+export function BenchNet({ card: { piece, joins }, step, recipe }: BenchNetProps) {
   const ruler = useRuler();
+  const { faceUp } = recipe;
   const draw = useCallback(
     (space: Space) => drawNetToFit(piece, space, { ruler, textMm: 4.5, faceUp, show: { otherUnit: false } }),
     [piece, ruler, faceUp],
   );
+  if (joins) return <RecipePicture recipe={recipe} />;
   const lit = step ? step.marks.flatMap((mark) => numberOf(mark, step.lie.quarters, piece.blank)) : [];
   return <DrawingView draw={draw} lit={lit} />;
 }

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import { Link } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
-import type { CardStep } from '../../core/bench';
+import type { BoxCard, CardStep } from '../../core/bench';
 import type { EventPlan, PlannedPaper, RunStep } from '../../core/plan';
 import { letterParts } from '../../print';
-import { type BenchCardOfPiece, benchOfRecipe } from '../../state/bench-result';
+import { benchOfRecipe } from '../../state/bench-result';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { pageAddress } from '../../ui/addresses';
 import { useRuler } from '../../ui/measure';
@@ -36,7 +36,7 @@ export function RunPicture({ step, plan, recipes }: RunPictureProps) {
 }
 
 /** The card's own scoring step at this mark, with this mark alone. */
-function stepAt({ steps }: BenchCardOfPiece, at: number): CardStep | undefined {
+function stepAt({ steps }: BoxCard, at: number): CardStep | undefined {
   const step = steps.find(({ kind, marks }) => kind === 'score' && marks.some((mark) => mark.at === at));
   return step && { ...step, marks: step.marks.filter((mark) => mark.at === at) };
 }

@@ -81,7 +81,7 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
           onFix={({ symbol, value }) => edits.setSize(symbol, value, nameOf(symbol))}
           onLight={setLitSize}
         />
-        <PrintActions recipe={recipe} />
+        <PrintActions recipe={recipe} pieces={box.net.pieces} />
       </section>
       <section className="box-sizes" aria-label={words.sizes}>
         <RecipeForm

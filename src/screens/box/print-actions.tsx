@@ -1,7 +1,9 @@
 import { Download } from 'lucide-react';
 import { useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
+import type { PieceNet } from '../../core/net';
 import { Button } from '../../ui/button';
+import { ChoiceStrip } from '../../ui/choice-strip';
 import { Opening } from '../../ui/opening';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
@@ -9,15 +11,22 @@ import { saveAs } from '../../ui/save-as';
 import { usePageWords } from '../../ui/words';
 
 const FORMATS = ['fold', 'svg', 'dxf'] as const;
+/** No piece is called so. */
+const ALL = '';
 
 /** The bench card, the net at true size, and the net as a file for other programs. */
-export function PrintActions({ recipe }: { recipe: Recipe }) {
+export function PrintActions({ recipe, pieces }: { recipe: Recipe; pieces: readonly PieceNet[] }) {
   const words = usePageWords().box;
   const printer = usePrinter();
   const [failed, setFailed] = useState(false);
+  const [pieceId, setPieceId] = useState<string>(ALL);
   const save = async (format: (typeof FORMATS)[number]) => {
     try {
-      const { name, ending, content } = await printer.netFile(recipe, format);
+      const { name, ending, content } = await printer.netFile(
+        recipe,
+        format,
+        pieceId === ALL ? null : pieceId,
+      );
       saveAs(name, ending, content);
       setFailed(false);
     } catch {
@@ -34,6 +43,17 @@ export function PrintActions({ recipe }: { recipe: Recipe }) {
       />
       <Opening head={words.otherPrograms}>
         <p className="soft">{words.otherProgramsWhy}</p>
+        {pieces.length > 1 && (
+          <ChoiceStrip
+            label={words.netPieces}
+            value={pieceId}
+            choices={[
+              { id: ALL, label: words.netAllPieces },
+              ...pieces.map(({ id, label }) => ({ id, label })),
+            ]}
+            onChange={setPieceId}
+          />
+        )}
         <div className="net-files">
           {FORMATS.map((format) => (
             <Button key={format} icon={<Download aria-hidden="true" />} onClick={() => void save(format)}>

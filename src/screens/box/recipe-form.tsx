@@ -23,9 +23,10 @@ const limit = (text: string): Ticks => evaluateForm(formOf(text), {});
 /** What goes into a box: style, sizes, paper; the working dimensions and the way of working behind a line that opens. */
 export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeFormProps) {
   const words = usePageWords().box;
-  const fields = (role: SymbolSpec['role']) =>
-    symbolsFor(style, recipe.options)
-      .filter(([, symbol]) => symbol.role === role)
+  const asked = symbolsFor(style, recipe.options);
+  const fields = (belongs: (symbol: SymbolSpec) => boolean) =>
+    asked
+      .filter(([, symbol]) => belongs(symbol))
       .map(([name, symbol]) => (
         <LengthField
           key={name}
@@ -39,17 +40,19 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
         />
       ));
   const options = Object.entries(style.options ?? {});
-  const needsAllowances = Object.entries(style.symbols).some(
-    ([name, symbol]) => symbol.role === 'allowance' && name === litSize,
-  );
+  const optionOf = ({ given = [] }: SymbolSpec) =>
+    Object.keys(given[0] ?? {}).find((option) => style.options?.[option]?.addOn);
+  const lit = litSize === null ? undefined : style.symbols[litSize];
+  const litOption = lit && optionOf(lit);
+  const needsAllowances = lit?.role === 'allowance' && litOption === undefined;
 
   return (
     <form className="recipe-form" onSubmit={(event) => event.preventDefault()}>
       <StyleChoice current={style} recipe={recipe} onChoose={edits.setStyle} />
-      {fields('size')}
+      {fields((symbol) => symbol.role === 'size' && optionOf(symbol) === undefined)}
       <PaperChoice recipe={recipe} edits={edits} />
       {options.length > 0 && (
-        <Opening head={words.construction}>
+        <Opening head={words.construction} open={litOption !== undefined}>
           <div className="recipe-form-inner">
             {options.map(([name, option]) => (
               <div key={name} className="recipe-option">
@@ -61,6 +64,7 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
                   onChange={(choice) => edits.setOption(name, choice, option.label)}
                 />
                 <p className="field-note">{option.help}</p>
+                {fields((symbol) => optionOf(symbol) === name)}
               </div>
             ))}
           </div>
@@ -68,7 +72,7 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
       )}
       <Opening head={words.workingDimensions} open={needsAllowances}>
         <div className="recipe-form-inner">
-          {fields('allowance')}
+          {fields((symbol) => symbol.role === 'allowance' && optionOf(symbol) === undefined)}
           <ChoiceStrip
             named
             label={words.faceUp}

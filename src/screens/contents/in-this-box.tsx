@@ -4,6 +4,8 @@ import type { Contents } from '../../../shared/contents';
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import { type NeededRoom, openingOf, passesOpening, protrusionsOf, sizesForRoom } from '../../core/fit';
+import { OWN_NET } from '../../core/styles';
+import { toMm } from '../../core/units';
 import { boxOfRecipe } from '../../state/box-result';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { Button } from '../../ui/button';
@@ -36,12 +38,7 @@ export function InThisBox({ recipe, contents, room, edits }: InThisBoxProps) {
       ? [words.short(words[side], say(net.inside[side]), say(need))]
       : [];
   });
-  const sizing = {
-    sizes: Object.fromEntries(Object.entries(recipe.sizesMm).map(([name, mm]) => [name, ticksOfMm(mm)])),
-    caliperUm: recipe.caliperUm,
-    options: recipe.options,
-  };
-  const opening = openingOf(style, sizing);
+  const opening = openingOf(style, net);
   const passes = passesOpening(room.arrangement, opening);
   const clear = sizeWords(opening.clear, ruler);
   const grow = () => {
@@ -52,7 +49,10 @@ export function InThisBox({ recipe, contents, room, edits }: InThisBoxProps) {
       slack: ticksOfMm(0),
       ruler,
       held: Object.fromEntries(
-        (recipe.held ?? []).flatMap((name) => (sizing.sizes[name] ? [[name, sizing.sizes[name]]] : [])),
+        (recipe.held ?? []).flatMap((name) => {
+          const mm = recipe.sizesMm[name];
+          return mm ? [[name, ticksOfMm(mm)]] : [];
+        }),
       ),
       options: recipe.options,
     });
@@ -67,9 +67,9 @@ export function InThisBox({ recipe, contents, room, edits }: InThisBoxProps) {
         </CheckLine>
         <CheckLine sound={passes}>
           {(passes ? words.passes : words.blocked)(opening.way, clear)}
-          {opening.flaps > 0 && words.flapsTaken(say(opening.flaps))}
+          {opening.flaps > 0 && words.flapsTaken(toMm(opening.flaps).toFixed(2))}
         </CheckLine>
-        {protrusionsOf(contents, style, sizing).map((fault) => (
+        {protrusionsOf(contents, style, net).map((fault) => (
           <CheckLine key={`${fault.code} ${fault.item}`} sound={false}>
             {fault.code === 'closed-top'
               ? words.closedTop(fault.item)
@@ -77,7 +77,12 @@ export function InThisBox({ recipe, contents, room, edits }: InThisBoxProps) {
           </CheckLine>
         ))}
       </ul>
-      {short.length > 0 && <Button onClick={grow}>{words.setSizes}</Button>}
+      {short.length > 0 &&
+        (style === OWN_NET ? (
+          <p className="field-help">{words.ownNetStands}</p>
+        ) : (
+          <Button onClick={grow}>{words.setSizes}</Button>
+        ))}
     </section>
   );
 }

@@ -45,7 +45,13 @@ export function WaysToLie({ recipe, rooms, stale, chosen, edits, workbook }: Way
           <ul className="way-cards">
             {rooms.slice(0, DRAWN).map((room, i) => (
               <li key={`${room.arrangement.pattern} ${room.inside.join(' ')}`}>
-                <WayCard room={room} recipe={recipe} chosen={i === chosen} onTake={() => take(i)} />
+                <WayCard
+                  room={room}
+                  recipe={recipe}
+                  chosen={i === chosen}
+                  onTake={() => take(i)}
+                  onChoose={() => edits.chooseWay(i)}
+                />
               </li>
             ))}
           </ul>
@@ -62,9 +68,10 @@ interface WayCardProps {
   readonly recipe: Recipe;
   readonly chosen: boolean;
   readonly onTake: () => void;
+  readonly onChoose: () => void;
 }
 
-function WayCard({ room, recipe, chosen, onTake }: WayCardProps) {
+function WayCard({ room, recipe, chosen, onTake, onChoose }: WayCardProps) {
   const words = usePageWords().contents;
   const ruler = useRuler();
   const { arrangement, inside } = room;
@@ -84,9 +91,13 @@ function WayCard({ room, recipe, chosen, onTake }: WayCardProps) {
       </div>
       <p>{words.needs(sizeWords(inside, ruler))}</p>
       <WhyThisRoom room={room} recipe={recipe} />
-      <Button tone={chosen ? 'act' : 'plain'} onClick={onTake}>
-        {words.findMarks}
-      </Button>
+      {recipe.ownNet === undefined ? (
+        <Button tone={chosen ? 'act' : 'plain'} onClick={onTake}>
+          {words.findMarks}
+        </Button>
+      ) : (
+        !chosen && <Button onClick={onChoose}>{words.choose}</Button>
+      )}
     </article>
   );
 }

@@ -54,6 +54,11 @@ function SpaceStage({
   const canvas = useRef<HTMLCanvasElement>(null);
   const [scene, setScene] = useState<FoldScene | null>(null);
   const [labels, setLabels] = useState(NO_LABELS);
+  const numbers = useRef<SVGSVGElement>(null);
+  const onDrawn = useCallback(
+    (drawn: readonly RulerLabel[]) => moveLabels(numbers.current, drawn, setLabels),
+    [],
+  );
   const colours = sidesOf(colour);
 
   useEffect(() => {
@@ -65,7 +70,7 @@ function SpaceStage({
     target.addEventListener('webglcontextlost', onLost);
     void import('../../ui/space/fold-scene').then(({ makeScene }) => {
       if (!wanted) return;
-      made = makeScene(target, thing, coloursOf(target, colour), setLabels);
+      made = makeScene(target, thing, coloursOf(target, colour), onDrawn);
       watch.observe(target);
       setScene(made);
     });
@@ -76,7 +81,7 @@ function SpaceStage({
       made?.dispose();
       setScene(null);
     };
-  }, [thing, colour, theme, onLost]);
+  }, [thing, colour, theme, onLost, onDrawn]);
 
   useEffect(() => scene?.fold(done), [scene, done]);
   useEffect(() => scene?.show(shown), [scene, shown]);
@@ -98,7 +103,7 @@ function SpaceStage({
         className="fold-canvas"
         onKeyDown={onKeyDown}
       />
-      <svg className="fold-labels" aria-hidden="true">
+      <svg ref={numbers} className="fold-labels" aria-hidden="true">
         {labels.map(({ of, mm, x, y }) => (
           <text key={of} x={x} y={y}>
             {lengthWords(ticksOf(mm), ruler)}
@@ -121,6 +126,22 @@ function SpaceStage({
       </figcaption>
     </figure>
   );
+}
+
+/** Numbers of rulers that stay are moved where they stand; only others are drawn anew, so that turning and folding do not render the page. */
+function moveLabels(
+  numbers: SVGSVGElement | null,
+  drawn: readonly RulerLabel[],
+  setLabels: (change: (before: readonly RulerLabel[]) => readonly RulerLabel[]) => void,
+): void {
+  drawn.forEach(({ x, y }, at) => {
+    numbers?.children[at]?.setAttribute('x', String(x));
+    numbers?.children[at]?.setAttribute('y', String(y));
+  });
+  const isSame = (before: readonly RulerLabel[]) =>
+    before.length === drawn.length &&
+    before.every(({ of, mm }, at) => of === drawn[at]?.of && mm === drawn[at]?.mm);
+  setLabels((before) => (isSame(before) ? before : drawn));
 }
 
 function Side({ colour }: { colour: string }) {

@@ -1,3 +1,4 @@
+import { outsideOf } from '../../core/draw/outside-at-most';
 import type { Extent } from '../../core/draw/solid-figure';
 import { anglesDuring, closingStates } from '../../core/fold';
 import type { BoxNet, PieceNet } from '../../core/net';
@@ -11,6 +12,7 @@ const SIDES = ['width', 'depth', 'height'] as const;
 /** Inside and outside of the closed box, side by side. */
 export function SizesOfBox({ net, outside }: { net: BoxNet; outside: Extent }) {
   const words = usePageWords().fold;
+  const sides = outsideOf(net, outside);
   return (
     <table className="fold-sizes">
       <caption>{words.sizes}</caption>
@@ -29,7 +31,7 @@ export function SizesOfBox({ net, outside }: { net: BoxNet; outside: Extent }) {
               <Length of={net.inside[side]} />
             </td>
             <td>
-              <Length of={ticksOf((outside.high[at] ?? 0) - (outside.low[at] ?? 0))} />
+              <Length of={sides[at] ?? net.inside[side]} />
             </td>
           </tr>
         ))}

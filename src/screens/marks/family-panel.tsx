@@ -14,8 +14,9 @@ import { LengthField } from '../../ui/length-field';
 import { sizeWords, useRuler } from '../../ui/measure';
 import { NumberField } from '../../ui/number-field';
 import { Opening } from '../../ui/opening';
+import { TextField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
-import { contentOfMember } from './family-content';
+import { contentOfMember, distinctNames } from './family-content';
 import { FamilySheets } from './family-sheets';
 import type { NamedSheet } from './marks-ask';
 import { costWords, sizesWords } from './row-words';
@@ -141,15 +142,20 @@ function FamilyFound({ recipe, found, of, busy, sheet }: FamilyFoundProps) {
   const words = usePageWords().marks;
   const ruler = useRuler();
   const createAll = useWorkbook((state) => state.createAll);
+  const recipes = useWorkbook((state) => state.rows.recipes);
+  const [typed, setTyped] = useState<Readonly<Record<number, string>>>({});
+  const nameAt = (place: number) => typed[place] ?? words.memberName(recipe.name, place, of);
   const navigate = useNavigate();
   const made = found.flatMap(({ row }) => row ?? []);
   if (found.length === 0) return null;
   const make = () => {
+    const names = distinctNames(
+      made.map((_, place) => nameAt(place).trim() || words.memberName(recipe.name, place, of)),
+      new Set([...recipes.values()].map(({ name }) => name)),
+    );
     const answer = createAll(
       'recipes',
-      made.map((row, place) =>
-        contentOfMember(recipe, row, words.memberName(recipe.name, place, of), ruler.finest),
-      ),
+      made.map((row, place) => contentOfMember(recipe, row, names[place] ?? recipe.name, ruler.finest)),
       words.family,
     );
     if (answer.ok && answer.ids[0] !== undefined)
@@ -168,9 +174,19 @@ function FamilyFound({ recipe, found, of, busy, sheet }: FamilyFoundProps) {
             </tr>
           </thead>
           <tbody>
-            {found.map(({ need, row, outside }, place) => (
+            {found.map(({ need, row, outside, ends }, place) => (
               <tr key={need.join(' ')}>
-                <th scope="row">{words.memberName(recipe.name, place, of)}</th>
+                <th scope="row">
+                  {row ? (
+                    <TextField
+                      label={words.memberNameLabel(place + 1)}
+                      value={nameAt(place)}
+                      onChange={(name) => setTyped({ ...typed, [place]: name })}
+                    />
+                  ) : (
+                    words.memberName(recipe.name, place, of)
+                  )}
+                </th>
                 {row ? (
                   <>
                     <td className="marks-number">{sizesWords(recipe.styleId, row, ruler)}</td>
@@ -180,7 +196,15 @@ function FamilyFound({ recipe, found, of, busy, sheet }: FamilyFoundProps) {
                     <td>{costWords(row, need, sheet.name, ruler, words)}</td>
                   </>
                 ) : (
-                  <td colSpan={3}>{words.memberNone(sizeWords(need, ruler), sheet.name)}</td>
+                  <td colSpan={3}>
+                    {words.memberNone(sizeWords(need, ruler), sheet.name, ends?.because ?? 'marks')}
+                    {ends?.ways.map(
+                      (way) =>
+                        way.kind === 'turned' && (
+                          <p key={way.kind}>{words.turned(sizeWords(way.need, ruler))}</p>
+                        ),
+                    )}
+                  </td>
                 )}
               </tr>
             ))}

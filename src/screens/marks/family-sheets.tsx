@@ -2,12 +2,12 @@ import { useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import type { FamilyMember } from '../../core/fit';
 import { GRAIN_OF_RECIPE } from '../../core/plan';
-import { type CuttingTool, planSheets } from '../../core/yield';
+import type { CuttingTool } from '../../core/yield';
+import { useSheetCut } from '../../state/sheet-counts';
+import { classNames } from '../../ui/class-names';
 import { SheetView } from '../../ui/sheet-view';
 import { usePageWords } from '../../ui/words';
 import type { NamedSheet } from './marks-ask';
-
-const SECONDS = 0.2; // counted in steps; one of each is few parts. source: our own
 
 interface FamilySheetsProps {
   readonly recipe: Recipe;
@@ -33,18 +33,19 @@ export function FamilySheets({ recipe, found, of, sheet, cutting }: FamilySheets
       ),
     [found, recipe.grain],
   );
-  const plan = useMemo(
-    () => planSheets(parts, sheet.paper, cutting, { seconds: SECONDS }),
-    [parts, sheet.paper, cutting],
-  );
-  if (parts.length === 0) return null;
+  const { plan, stale } = useSheetCut({ parts, paper: sheet.paper, tool: cutting });
+  if (parts.length === 0 || plan === null) return null;
   const named = parts.map(({ id }, place) => ({
     id,
     mark: String.fromCharCode(65 + place),
     name: words.memberName(recipe.name, Number(id.split(' ')[0]), of),
   }));
   return (
-    <section className="family-sheets" aria-label={words.oneOfEach}>
+    <section
+      className={classNames('family-sheets', stale && 'is-stale')}
+      aria-label={words.oneOfEach}
+      aria-busy={stale}
+    >
       <p>
         <strong>{words.oneOfEachFrom(plan.sheets, sheet.name)}</strong>{' '}
         {named.map(({ mark, name }) => `${mark}: ${name}`).join('; ')}.

@@ -111,6 +111,7 @@ function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
         {own && (
           <NothingFits
             found={own}
+            fixed={recipe.ownNet !== undefined}
             sheets={sheets}
             onSheet={setSheetId}
             onTurn={setTurned}

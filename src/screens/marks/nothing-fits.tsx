@@ -8,6 +8,8 @@ import type { NamedSheet } from './marks-ask';
 
 interface NothingFitsProps {
   readonly found: StyleRows;
+  /** A net of the maker’s own: its sizes stand in its file. */
+  readonly fixed: boolean;
   readonly sheets: readonly NamedSheet[];
   readonly onSheet: (id: string) => void;
   readonly onTurn: (need: readonly [Ticks, Ticks, Ticks]) => void;
@@ -15,9 +17,16 @@ interface NothingFitsProps {
 }
 
 /** Where no size fits the sheet, or none reads at all: what would, each way out tried and offered as a press. */
-export function NothingFits({ found, sheets, onSheet, onTurn, onSlack }: NothingFitsProps) {
+export function NothingFits({ found, fixed, sheets, onSheet, onTurn, onSlack }: NothingFitsProps) {
   const words = usePageWords().marks;
   if (found.rows.some(({ sheetsPerBox }) => sheetsPerBox !== null)) return null;
+  if (fixed)
+    return (
+      <section className="marks-none" role="status">
+        <h2>{words.ownNet}</h2>
+        <p>{words.ownNetWhy}</p>
+      </section>
+    );
   const none = found.rows.length === 0;
   return (
     <section className="marks-none" role="status">
@@ -44,7 +53,7 @@ function WayOutLine({
   sheets,
   onSheet,
   onTurn,
-}: Omit<NothingFitsProps, 'found' | 'onSlack'> & { way: WayOut }) {
+}: Omit<NothingFitsProps, 'found' | 'fixed' | 'onSlack'> & { way: WayOut }) {
   const words = usePageWords().marks;
   const ruler = useRuler();
   if (way.kind === 'sheet') {

@@ -3,10 +3,11 @@ import { useMemo, useState } from 'react';
 import { outlineOfPiece } from '../../core/draw/nested-net';
 import type { PlannedPaper } from '../../core/plan';
 import { inches, millimetres } from '../../core/units';
-import { type CuttingTool, countOnSheet } from '../../core/yield';
+import type { CuttingTool } from '../../core/yield';
 import { nestedDxf, nestedSvg } from '../../print';
 import { boxOfRecipe } from '../../state/box-result';
 import { useNest } from '../../state/nest-result';
+import { useSheetCounts } from '../../state/sheet-counts';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
@@ -40,10 +41,7 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
   const [gap, setGap] = useState('0');
   const [asked, setAsked] = useState('');
   const chosen = pieces.find(({ part }) => part.id === pieceId) ?? pieces[0];
-  const boxed = useMemo(
-    () => (chosen ? countOnSheet(chosen.part, planned.sheet, tool) : null),
-    [chosen, planned.sheet, tool],
-  );
+  const [boxed] = useSheetCounts(chosen ? [{ part: chosen.part, paper: planned.sheet, tool }] : []);
   if (!chosen || !boxed) return null;
 
   const { part, net, piece } = chosen;
@@ -100,12 +98,13 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
             {words.nestCancel}
           </Button>
         ) : (
-          <Button icon={<Scissors aria-hidden="true" />} onClick={lay}>
+          <Button icon={<Scissors aria-hidden="true" />} disabled={!boxed.exact} onClick={lay}>
             {words.nestStart}
           </Button>
         )}
       </div>
       <p role="status">
+        {!boxed.exact && words.stillCounting}
         {busy && `${words.nestBusy}. `}
         {shown && <strong>{words.nested(count, shown.boxed)}</strong>}
       </p>

@@ -2,8 +2,8 @@ import { Link } from 'react-router';
 import type { Paper, Recipe } from '../../../shared/workbook';
 import type { PieceNet } from '../../core/net';
 import { cuttingToolOf, GRAIN_OF_RECIPE, sheetOfPaper } from '../../core/plan';
-import { countOnSheet } from '../../core/yield';
 import { boxOfRecipe } from '../../state/box-result';
+import { useSheetCounts } from '../../state/sheet-counts';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress, SHELF } from '../../ui/addresses';
@@ -66,20 +66,20 @@ function PieceOnPaper({
   const words = usePageWords().sheets;
   const tool = useToolInHand();
   const sheet = sheetOfPaper(paper);
-  const { count, layout } = countOnSheet(
-    { id: piece.id, across: piece.blank.across, up: piece.blank.up, grain },
-    sheet,
-    cuttingToolOf(tool),
-  );
+  const part = { id: piece.id, across: piece.blank.across, up: piece.blank.up, grain };
+  const [counted] = useSheetCounts([{ part, paper: sheet, tool: cuttingToolOf(tool) }]);
+  if (!counted) return null;
+  const { count, layout, exact } = counted;
   return (
-    <article className="layout">
+    <article className="layout" aria-busy={!exact}>
       <h3>
         <Swatch colour={paper.colour} /> {words.fromOne(count, piece.label, paper.name)}
       </h3>
+      {!exact && <p className="soft">{words.stillCounting}</p>}
       {layout ? (
         <SheetView layout={layout} paper={sheet} parts={[{ id: piece.id, mark: 'A', name: piece.label }]} />
       ) : (
-        <p className="soft">{words.doesNotFit}</p>
+        exact && <p className="soft">{words.doesNotFit}</p>
       )}
     </article>
   );

@@ -1,8 +1,8 @@
-import { useMemo } from 'react';
 import type { FavorEvent, Paper } from '../../../shared/workbook';
 import { type EventPlan, printMoney, sheetOfPaper } from '../../core/plan';
-import { type CuttingTool, countBothWays, countOnSheet } from '../../core/yield';
+import { type CuttingTool, waysToCount } from '../../core/yield';
 import { usePaperComparison } from '../../state/paper-comparison';
+import { useSheetCounts } from '../../state/sheet-counts';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
 import { Swatch } from '../../ui/swatch';
@@ -86,18 +86,18 @@ export function PaperComparison({
 function CountsOnSheet({ paper, plan, tool }: { paper: Paper; plan: EventPlan; tool: CuttingTool }) {
   const words = usePageWords().sheets;
   const box = plan.papers.flatMap(({ parts }) => parts).find(({ kind }) => kind === 'box');
-  const counts = useMemo(() => {
-    if (!box) return null;
-    const sheet = sheetOfPaper(paper);
-    const both = countBothWays(box, sheet, tool);
-    const fixed = box.grain !== 'free' && sheet.grain !== 'none';
-    return { ...both, along: fixed ? countOnSheet(box, sheet, tool).count : null };
-  }, [box, paper, tool]);
-  if (!counts) return null;
+  const sheet = sheetOfPaper(paper);
+  const held = box !== undefined && box.grain !== 'free' && sheet.grain !== 'none';
+  const ways = box ? waysToCount(box, sheet, tool) : [];
+  const [straight, turned, mixed, along] = useSheetCounts(
+    box && held ? [...ways, { part: box, paper: sheet, tool }] : ways,
+  );
+  if (!straight || !turned || !mixed) return null;
   return (
     <>
-      {words.bothWays(counts.straight, counts.turned, counts.mixed)}
-      {counts.along !== null && <span className="caption"> {words.withGrain(counts.along)}</span>}
+      {words.bothWays(straight.count, turned.count, mixed.count)}
+      {!mixed.exact && <span className="caption"> {words.stillCounting}</span>}
+      {along && <span className="caption"> {words.withGrain(along.count)}</span>}
     </>
   );
 }

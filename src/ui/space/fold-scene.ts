@@ -1,5 +1,6 @@
 import {
   AmbientLight,
+  Box3,
   BufferGeometry,
   DirectionalLight,
   Float32BufferAttribute,
@@ -8,6 +9,7 @@ import {
   LineSegments,
   type Material,
   Mesh,
+  type Object3D,
   PerspectiveCamera,
   Plane,
   Quaternion,
@@ -112,6 +114,16 @@ export function makeScene(
   model.add(card.group, upright);
   scene.add(model);
 
+  // Every corner of the card and then of what lies in it, and where it has got to: kept, so that a frame makes nothing new.
+  const cornerOf = (of: Object3D, flat: Vector3) => ({ of, flat, at: new Vector3() });
+  const corners = [
+    ...figure.faces.flatMap(({ ring }, at) =>
+      ring.map(([x, y]) => cornerOf(card.panels[at]!, new Vector3(x, y, 0))),
+    ),
+    ...contents.corners.map((corner) => cornerOf(contents.group, corner)),
+  ];
+  const span = new Box3();
+  const middle = new Vector3();
   const stood = new Quaternion().setFromRotationMatrix(standing);
   const lying = new Quaternion();
   const half = new Plane(new Vector3(0, 1, 0), 0);
@@ -190,31 +202,18 @@ export function makeScene(
     model.quaternion.slerpQuaternions(lying, stood, smooth(Math.max(0, 2 * closed - 1)));
     model.position.set(0, 0, 0);
     model.updateMatrixWorld(true);
-    model.position.copy(middle()).negate();
-    model.updateMatrixWorld(true);
-    away.far = reach() / Math.sin((FIELD_DEG * Math.PI) / 360);
-  }
-
-  /** The middle of what the card takes up now. */
-  function middle(): Vector3 {
-    const [low, high] = [new Vector3(1e9, 1e9, 1e9), new Vector3(-1e9, -1e9, -1e9)];
-    for (const corner of corners()) {
-      low.min(corner);
-      high.max(corner);
+    const seen = showsThings() ? corners.length : corners.length - contents.corners.length;
+    span.makeEmpty();
+    for (let i = 0; i < seen; i++) {
+      const { at, of, flat } = corners[i]!;
+      span.expandByPoint(at.copy(flat).applyMatrix4(of.matrixWorld));
     }
-    return low.add(high).multiplyScalar(0.5);
-  }
-
-  function* corners(): Generator<Vector3> {
-    for (const [at, { ring }] of figure.faces.entries())
-      for (const [x, y] of ring) yield new Vector3(x, y, 0).applyMatrix4(card.panels[at]!.matrixWorld);
-    if (showsThings())
-      for (const corner of contents.corners) yield corner.clone().applyMatrix4(contents.group.matrixWorld);
-  }
-
-  /** How far from its middle the card reaches now. */
-  function reach(): number {
-    return Math.max(...[...corners()].map((corner) => corner.length()));
+    span.getCenter(middle);
+    let reach = 0;
+    for (let i = 0; i < seen; i++) reach = Math.max(reach, corners[i]!.at.distanceTo(middle));
+    model.position.copy(middle).negate();
+    model.updateMatrixWorld(true);
+    away.far = reach / Math.sin((FIELD_DEG * Math.PI) / 360);
   }
 
   function fromTarget(): Vector3 {

@@ -52,6 +52,7 @@ export type ContentsWords = Texts<
   | 'goesIn'
   | 'tooSmall'
   | 'setSizes'
+  | 'ownNetStands'
   | 'strength'
   | 'weigh'
   | 'noPromise'

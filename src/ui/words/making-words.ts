@@ -65,6 +65,8 @@ export interface MakingWords {
     | 'otherPrograms'
     | 'otherProgramsWhy'
     | 'netFileFailed'
+    | 'netPieces'
+    | 'netAllPieces'
     | 'construction'
   > & {
     readonly gsm: Count;

@@ -1,3 +1,4 @@
+import type { FamilyEnd } from '../../core/fit';
 import type { LengthUnit } from '../../core/units';
 import type { Count, Naming, Texts } from './texts';
 
@@ -30,6 +31,8 @@ export type MarksWords = Texts<
   | 'use'
   | 'inUse'
   | 'why'
+  | 'ownNet'
+  | 'ownNetWhy'
   | 'noneReads'
   | 'noneReadsWhy'
   | 'moreSlack'
@@ -61,16 +64,19 @@ export type MarksWords = Texts<
   | 'oneOfEach'
   | 'beside'
   | 'besideWhich'
-  | 'besideNone'
+  | 'keepStyle'
   | 'holds'
   | 'scores'
   | 'betweenMarks'
   | 'handWork'
 > & {
+  readonly sameRoomIn: Naming;
+  readonly recipeInStyle: (recipe: string, style: string) => string;
   readonly roomSides: readonly [string, string, string];
   readonly familyBusy: (found: number, members: number) => string;
   readonly memberName: (recipe: string, place: number, members: number) => string;
-  readonly memberNone: (need: string, sheet: string) => string;
+  readonly memberNameLabel: (place: number) => string;
+  readonly memberNone: (need: string, sheet: string, because: FamilyEnd) => string;
   readonly insideOutside: (inside: string, outside: string) => string;
   readonly makeFamily: Count;
   readonly oneOfEachFrom: (sheets: number, sheet: string) => string;

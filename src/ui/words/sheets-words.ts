@@ -6,6 +6,7 @@ export type SheetsWords = Texts<
   | 'needsCountWhy'
   | 'toEvent'
   | 'working'
+  | 'stillCounting'
   | 'bettering'
   | 'settle'
   | 'proven'

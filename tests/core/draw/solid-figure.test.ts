@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { outsideOf } from '../../../src/core/draw/outside-at-most';
 import { layersOf, outsideExtent, roomExtent, solidFigure } from '../../../src/core/draw/solid-figure';
 import { foldPiece, insideOf, placeOf } from '../../../src/core/fold';
 import { asItStands, layNet } from '../../../src/core/net';
@@ -75,5 +76,30 @@ describe('a piece to be turned in the hand', () => {
     const tuck = STYLES.find(({ id }) => id === 'straight-tuck')!;
     const lidded = solidFigure(pieceOf(tuck), CALIPER_UM);
     expect(lidded.openUntil).toBe(lidded.acts - 1);
+  });
+});
+
+describe('what the closed box takes up', () => {
+  it('a tuck box stands on its lower lid: outside as wide, deep and high as its room, and card round it', () => {
+    for (const id of ['straight-tuck', 'reverse-tuck']) {
+      const net = layNet(STYLES.find((style) => style.id === id)!, { sizes: {}, caliperUm: CALIPER_UM });
+      const figure = solidFigure(net.pieces[0]!, CALIPER_UM);
+      const { low, high } = outsideExtent(net.pieces[0]!, figure);
+      const [wide, deep, tall] = [0, 1, 2].map((at) => high[at]! - low[at]!);
+      // 3 1/2 × 1 1/2 × 3 in from score to score, and card of 0.3 mm on both sides.
+      expect([wide, deep, tall].map((mm) => Number(mm!.toFixed(3)))).toEqual([89.5, 38.7, 76.8]);
+    }
+  });
+
+  it('is named as its room is, for every style', () => {
+    for (const style of STYLES) {
+      const net = layNet(style, { sizes: {}, caliperUm: CALIPER_UM });
+      const { width, depth, height } = net.inside;
+      const pieces = asItStands(net);
+      const piece = pieces.find(({ shell }) => shell.length > 0) ?? pieces[0]!; // a lid is less high than the room
+      const sides = outsideOf(net, outsideExtent(piece, solidFigure(piece, CALIPER_UM)));
+      const around = sides[0] >= width && sides[1] >= depth && sides[2] >= height;
+      expect(around, style.id).toBe(true);
+    }
   });
 });

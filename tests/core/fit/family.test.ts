@@ -74,3 +74,23 @@ describe('a family of boxes that go into one another', () => {
     expect(family[0]?.row).not.toBeNull();
   });
 });
+
+describe('where a family ends', () => {
+  const endOf = (question: FamilyQuestion) => familyOf(question).at(-1)?.ends;
+  const tall = [inches(2), inches(1, 1, 2), inches(8)] as const;
+  it('the sheet: a tray with walls of 8 in is wider than a sheet of 12 in', () => {
+    expect(endOf(questionFor('tray', { need: tall, members: 1 }))?.because).toBe('limits'); // a tray is at most 6 in high
+    const open = endOf(questionFor('open-top', { need: [inches(6), inches(5), inches(8)], members: 1 }));
+    expect(open?.because).toBe('sheet'); // 2 × 6 + 2 × 5 and a tab are over 22 in
+  });
+
+  it('turned, where that was tried and fits: 10 in round is 20 in and more, 10 in high is not', () => {
+    const ends = endOf(questionFor('open-top', { need: [inches(10), inches(2), inches(2)], members: 1 }));
+    const turned = ends?.ways.find((way) => way.kind === 'turned');
+    expect(turned?.kind === 'turned' && turned.need[2]).toBe(inches(10));
+  });
+
+  it('the tool, where every size within the style has a score beyond its reach', () => {
+    expect(endOf(questionFor('open-top', { reach: inches(1), members: 1 }))?.because).toBe('marks');
+  });
+});

@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { inches, ticks } from '../../../src/core/units/ticks';
-import { type CuttingTool, countOnSheet, type SheetPaper, type SheetPart } from '../../../src/core/yield';
+import {
+  type CuttingTool,
+  countAtOnce,
+  countOnSheet,
+  type Layout,
+  type SheetPaper,
+  type SheetPart,
+  type SheetPlan,
+} from '../../../src/core/yield';
 import { checkPlan } from '../../../src/core/yield/proof/check-plan';
 import { swayFrom } from '../../../src/core/yield/stock/sway';
 import { SEED } from '../../seed';
@@ -82,6 +90,16 @@ function countByEveryMark({ part, paper, tool, unit }: ReturnType<typeof caseFro
   return bestByEveryMark({ across, up, kerf: tool.kerf / unit, reach }, lies);
 }
 
+const oneSheet = (paper: SheetPaper, layout: Layout): SheetPlan => ({
+  paper: paper.id,
+  sheets: 1,
+  lowerBound: 1,
+  proven: true,
+  layouts: [layout],
+  proof: null,
+  unplaced: [],
+});
+
 test('10,000 random cases count as a search over every mark does, and each layout can be cut', () => {
   const sway = swayFrom(SEED);
   for (let round = 0; round < 10_000; round++) {
@@ -90,15 +108,26 @@ test('10,000 random cases count as a search over every mark does, and each layou
     const { count, layout } = countOnSheet(part, paper, tool);
     if (count !== countByEveryMark(random)) expect.fail(`${count} in ${JSON.stringify(random)}`);
     if (layout === null) continue;
-    const plan = {
-      paper: paper.id,
-      sheets: 1,
-      lowerBound: 1,
-      proven: true,
-      layouts: [layout],
-      proof: null,
-      unplaced: [],
-    };
-    expect(checkPlan(plan, [{ ...part, count }], paper, tool)).toEqual([]);
+    expect(checkPlan(oneSheet(paper, layout), [{ ...part, count }], paper, tool)).toEqual([]);
   }
 }, 60_000);
+
+test('what is said at once about a press sheet can be cut, is never too many, and is the most where it says so', () => {
+  const sway = swayFrom(SEED);
+  const seen = { exact: 0, fewer: 0 };
+  for (let round = 0; round < 24; round++) {
+    const side = () => ticks(Math.round((0.9 + 2 * sway()) * 8128));
+    const part = partOf('tag', side(), side(), 1);
+    const paper = paperOf(inches(19), inches(25));
+    const tool = toolOf({ longestCut: round % 3 === 0 ? inches(20) : null, kerf: ticks(round % 4) });
+    const { count, layout, exact } = countAtOnce(part, paper, tool);
+    const most = countOnSheet(part, paper, tool).count;
+    expect(count).toBeLessThanOrEqual(most);
+    if (exact) expect(count).toBe(most);
+    seen.exact += exact ? 1 : 0;
+    seen.fewer += count < most ? 1 : 0;
+    if (layout) expect(checkPlan(oneSheet(paper, layout), [{ ...part, count }], paper, tool)).toEqual([]);
+  }
+  expect(seen.exact).toBeGreaterThan(0);
+  expect(seen.fewer).toBeGreaterThan(0);
+});

@@ -37,8 +37,8 @@ export class LimitedPatterns {
   /** The pattern found for these values and wants. */
   find(values: ArrayLike<number>, wanted: readonly number[]): Pattern {
     const { rows, columns, worth } = this;
+    // What an empty cell holds is never read, since a cut that leaves one is no better than the smaller piece.
     worth.fill(0);
-    this.content.fill(0);
     this.how.fill(0);
     for (let at = 0; at < this.origin.length; at++) this.origin[at] = at;
     for (const [index, { lie, column, row }] of this.grid.items.entries()) {
@@ -55,21 +55,28 @@ export class LimitedPatterns {
   }
 
   private fillCell(i: number, j: number, values: ArrayLike<number>, wanted: readonly number[]): void {
-    const { rows } = this;
+    const { rows, worth } = this;
     const { across, up } = this.grid;
     const at = i * rows + j;
-    if (this.worth[at - rows]! > this.worth[at]!) this.inherit(at, at - rows);
-    if (this.worth[at - 1]! > this.worth[at]!) this.inherit(at, at - 1);
-    for (let cut = across.from[i]!; cut < across.from[i + 1]!; cut++)
-      this.tryCut(at, across.first[cut]! * rows + j, across.rest[cut]! * rows + j, -1 - 2 * cut, values, wanted); // biome-ignore format: one line
-    for (let cut = up.from[j]!; cut < up.from[j + 1]!; cut++)
-      this.tryCut(at, i * rows + up.first[cut]!, i * rows + up.rest[cut]!, -2 - 2 * cut, values, wanted); // biome-ignore format: one line
+    if (worth[at - rows]! > worth[at]!) this.inherit(at, at - rows);
+    if (worth[at - 1]! > worth[at]!) this.inherit(at, at - 1);
+    const lastAcross = across.from[i + 1]!;
+    for (let cut = across.from[i]!; cut < lastAcross; cut++) {
+      const first = across.first[cut]! * rows + j;
+      const second = across.rest[cut]! * rows + j;
+      if (worth[first]! + worth[second]! > worth[at]!) this.tryCut(at, first, second, -1 - 2 * cut, values, wanted); // biome-ignore format: one line
+    }
+    const lastUp = up.from[j + 1]!;
+    for (let cut = up.from[j]!; cut < lastUp; cut++) {
+      const first = at - j + up.first[cut]!;
+      const second = at - j + up.rest[cut]!;
+      if (worth[first]! + worth[second]! > worth[at]!) this.tryCut(at, first, second, -2 - 2 * cut, values, wanted); // biome-ignore format: one line
+    }
   }
 
   private inherit(at: number, from: number): void {
     this.worth[at] = this.worth[from]!;
     this.origin[at] = this.origin[from]!;
-    this.content.copyWithin(at * this.kinds, from * this.kinds, (from + 1) * this.kinds);
   }
 
   private tryCut(
@@ -80,11 +87,10 @@ export class LimitedPatterns {
     values: ArrayLike<number>,
     wanted: readonly number[],
   ): void {
-    const { worth, content, kinds } = this;
+    const { worth, content, kinds, origin } = this;
     let both = worth[first]! + worth[second]!;
     const best = worth[at]!;
-    if (both <= best) return;
-    const [a, b, to] = [first * kinds, second * kinds, at * kinds];
+    const [a, b, to] = [origin[first]! * kinds, origin[second]! * kinds, at * kinds];
     for (let kind = 0; kind < kinds; kind++) {
       const over = content[a + kind]! + content[b + kind]! - wanted[kind]!;
       if (over > 0) {

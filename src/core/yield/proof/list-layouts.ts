@@ -161,9 +161,14 @@ class Contents {
   join(first: readonly Content[] = [], second: readonly Content[] = []): void {
     for (const a of first) this.add(a);
     for (const b of second) this.add(b);
+    const theirs = this.floors.map(({ points }) => second.map((b) => pointsIn(b, points)));
     for (const a of first) {
       if (this.met.size > TOO_MANY) return;
-      for (const b of second) this.add(this.groups.map(({ count }, i) => Math.min(count, a[i]! + b[i]!)));
+      // Copies that are too many only take points away, so what falls short uncapped need not be put together.
+      const lacks = this.floors.map(({ points, least }) => least - pointsIn(a, points));
+      for (const [at, b] of second.entries())
+        if (lacks.every((lack, k) => theirs[k]![at]! >= lack))
+          this.add(this.groups.map(({ count }, i) => Math.min(count, a[i]! + b[i]!)));
     }
   }
 
@@ -179,10 +184,12 @@ class Contents {
   }
 }
 
-function reaches(content: Content, { points, least }: Asked): boolean {
+const reaches = (content: Content, { points, least }: Asked): boolean => pointsIn(content, points) >= least;
+
+function pointsIn(content: Content, points: readonly number[]): number {
   let sum = 0;
-  for (const [i, count] of content.entries()) sum += count * points[i]!;
-  return sum >= least;
+  for (let i = 0; i < content.length; i++) sum += content[i]! * points[i]!;
+  return sum;
 }
 
 /** Sums of lengths that matter: what remains, rounded down to a sum, when a sum is taken off the span. */

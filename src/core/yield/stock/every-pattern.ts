@@ -86,11 +86,30 @@ function uncovered(patterns: readonly Pattern[], points: readonly number[]): Pat
   const worth = ({ counts }: Pattern): number =>
     counts.reduce((sum, count, item) => sum + count * points[item]! + count * 1e-3, 0);
   const kept: Pattern[] = [];
+  const keptItems: number[] = [];
   const fullestFirst = patterns
     .map((pattern) => ({ pattern, worth: worth(pattern) }))
     .sort((a, b) => b.worth - a.worth);
-  for (const { pattern } of fullestFirst)
-    if (!kept.some(({ counts }) => counts.every((count, item) => count >= pattern.counts[item]!)))
-      kept.push(pattern);
+  for (const { pattern } of fullestFirst) {
+    const items = itemsIn(pattern);
+    let covered = false;
+    for (let at = 0; at < kept.length && !covered; at++)
+      covered = (items & ~keptItems[at]!) === 0 && covers(kept[at]!.counts, pattern.counts);
+    if (covered) continue;
+    kept.push(pattern);
+    keptItems.push(items);
+  }
   return kept;
+}
+
+/** A bit for each item that lies on the sheet; items 31 apart share one. */
+const itemsIn = ({ counts }: Pattern): number => {
+  let items = 0;
+  for (let item = 0; item < counts.length; item++) if (counts[item]! > 0) items |= 1 << (item % 31);
+  return items;
+};
+
+function covers(more: readonly number[], counts: readonly number[]): boolean {
+  for (let item = 0; item < counts.length; item++) if (more[item]! < counts[item]!) return false;
+  return true;
 }

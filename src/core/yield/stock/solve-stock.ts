@@ -7,6 +7,7 @@ import { Columns, type FractionalPlan, tableWork } from './column-generation';
 import type { Effort } from './effort';
 import { listOf, PatternFinder } from './every-pattern';
 import { fewerLayouts } from './fewer-layouts';
+import { FreshDives } from './fresh-dive';
 import { type PatternUse, sheetsOf, stillWanted } from './pattern-plan';
 import { type PointsBound, simplestPoints } from './points-bound';
 import { type FindPattern, planSequentially, type ValueMemory } from './sequential-plan';
@@ -41,6 +42,7 @@ const ENRICHED = 8; // Rounds of taking in more patterns and diving again. sourc
 const TIDY_STEPS = 6e6; // What fewer layouts may cost: some hundredths of a second. source: our own, measured
 const TIDY_ROOM = 1500;
 const EASY_WORK = 3e5;
+const FRESH_DIVES = 6; // Tries to dive with new patterns. source: our own, measured
 const DIVES = 8; // Tries to dive among the patterns of the fractional plan. source: our own, measured
 
 class StockSearch {
@@ -126,9 +128,12 @@ class StockSearch {
     this.round(fractional, find);
     if (this.isProven()) return;
     const { prices } = columns.solve(this.wanted, this.effort, true);
+    const dives = new FreshDives(columns.patterns, find, this.sway);
+    this.diveAfresh(dives, FRESH_DIVES);
     this.diveAmong(columns);
     const finder = this.takesEvery ? this.patternFinder() : null;
     for (let room = FIRST_ROOM; !this.isProven() && !this.effort.isSpent(); room *= 4) {
+      this.diveAfresh(dives, FRESH_DIVES);
       if (finder !== null && room <= MOST_ROOM) {
         this.lookAtEvery(finder, prices, room);
       }
@@ -136,6 +141,12 @@ class StockSearch {
       for (let i = 0; i < 20 * sequential && !this.isProven() && !this.effort.isSpent(); i++)
         this.keep(planSequentially(this.wanted, this.areas, this.sheetArea, memory, find, this.sway, this.best.sheets - 1)); // biome-ignore format: one line
     }
+  }
+
+  /** Dives with patterns that take no more than is left, each asked for when it is wanted. */
+  private diveAfresh(dives: FreshDives, tries: number): void {
+    for (let i = 0; i < tries && !this.isProven() && !this.effort.isSpent(); i++)
+      this.keep(dives.dive(this.wanted, this.lowest(), this.effort));
   }
 
   /** Dives among the patterns of the fractional plan, and among those that smaller orders of the same parts would like. */

@@ -1,0 +1,131 @@
+import { execFile } from 'node:child_process';
+import { readFile } from 'node:fs/promises';
+import { promisify } from 'node:util';
+import DxfParser from 'dxf-parser';
+import { readPdf } from '../print/read-pdf';
+import { expect, test } from './maker';
+import { madeFile } from './pages/made-file';
+import { shelf } from './pages/shelf';
+import { PAGES, workbook } from './pages/workbook';
+
+/** The same from the desk: `npm run desk -- net --style tray-lid …`. */
+async function fromDesk(...words: readonly string[]): Promise<string> {
+  const run = ['--import', 'tsx', 'src/desk/main.ts', 'net', '--style', 'tray-lid', ...words];
+  return (await promisify(execFile)(process.execPath, run)).stdout;
+}
+const untitled = (text: string): string =>
+  text
+    .trim()
+    .replace(/<title>[^<]*<\/title>/, '')
+    .replace(/"(file|frame)_title": ?"[^"]*",?/g, '');
+
+test('the net goes to other programs whole and piece by piece, as the desk writes it', async ({ page }) => {
+  await page.goto('./#/new');
+  await page.getByRole('button', { name: /^Tray with lift-off lid/ }).click();
+  await page.getByText('The net for other programs').click();
+  const save = async (name: string): Promise<string> => {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name }).click();
+    return readFile(await (await download).path(), 'utf8');
+  };
+  const [fold, svg, dxf] = [
+    await save('Save as FOLD'),
+    await save('Save as SVG'),
+    await save('Save as DXF'),
+  ] as const;
+  await page.getByRole('radiogroup', { name: 'Which pieces' }).getByRole('radio', { name: 'Lid' }).click();
+  const lid = await save('Save as DXF');
+  const desk = await Promise.all([
+    fromDesk('--format', 'fold'),
+    fromDesk('--format', 'svg'),
+    fromDesk('--format', 'dxf'),
+    fromDesk('--format', 'dxf', '--piece', 'lid'),
+  ]);
+  expect([fold, svg, dxf, lid].map(untitled)).toEqual(desk.map(untitled));
+
+  // Read by others: the browser's own XML reader, and dxf-parser 1.1.2.
+  const blank = await page.context().newPage(); // its policy lets a text be parsed
+  const groups = await blank.evaluate(
+    (text) =>
+      [...new DOMParser().parseFromString(text, 'image/svg+xml').querySelectorAll('g[id]')].map(
+        ({ id, parentElement }) => `${parentElement?.id ?? ''} ${id}`.trim(),
+      ),
+    svg,
+  );
+  expect(groups).toEqual(
+    ['cut', 'score', 'slit', 'glue'].flatMap((layer) => [
+      layer,
+      `${layer} ${layer}-tray`,
+      `${layer} ${layer}-lid`,
+    ]),
+  );
+  const read = new DxfParser().parseSync(dxf);
+  const names = read?.entities.flatMap((entity) => ('text' in entity ? [String(entity.text)] : []));
+  expect(names).toEqual(['Tray', 'Lid']);
+  expect(new Set(read?.entities.map(({ layer }) => layer))).toEqual(
+    new Set(['CUT', 'SCORE', 'SLIT', 'GLUE', 'NAME']),
+  );
+  expect(new DxfParser().parseSync(lid)?.entities.length).toBeLessThan(read?.entities.length ?? 0);
+
+  const template = await madeFile(page, () =>
+    page.getByRole('button', { name: 'Print a true-size template' }).click(),
+  );
+  const pages = await readPdf(template);
+  expect(pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ')).toContain('Lid');
+});
+
+const PAPERS = { letter: [216, 279], A4: [210, 297] } as const;
+const DOCUMENTS = [
+  'Print the bench card',
+  'Print a true-size template',
+  'Print the map at true size',
+  'Print pick list and labels',
+  'Print the cutting sheets',
+  'Print the list',
+  'Print the card',
+  'Print the run sheet',
+  'Print the handout',
+];
+
+test('every document of an event prints, on letter and A4, with its text and its fractions', async ({
+  page,
+}, info) => {
+  test.setTimeout(120_000);
+  await shelf(page).openDemo();
+  const printed: string[] = [];
+  /** Presses everything on this page that prints, and reads what was made. */
+  const printAll = async (...papers: readonly (keyof typeof PAPERS)[]) => {
+    for (const acts of await page.locator('.print-acts').all())
+      for (const paper of papers) {
+        await acts.getByRole('radio', { name: paper }).click();
+        for (const button of await acts.getByRole('button', { name: /^Print/ }).all()) {
+          const label = (await button.textContent()) ?? '';
+          // pdfjs-dist, which shares nothing with the writer
+          const pages = await readPdf(await madeFile(page, () => button.click()));
+          for (const { widthMm, heightMm } of pages)
+            expect([widthMm, heightMm].map(Math.round).sort(), `${label}, ${paper}`).toEqual(PAPERS[paper]);
+          const text = pages.flatMap(({ texts }) => texts.map((each) => each.text)).join(' ');
+          expect(text, `${label}, ${paper}`).toMatch(/[¼½¾⅛⅜⅝⅞⁄]/);
+          printed.push(label);
+        }
+      }
+  };
+  for (const name of PAGES) {
+    await workbook(page).turnTo(name);
+    if (name === 'sheets') await page.getByRole('button', { name: 'Print the cutting sheets' }).waitFor();
+    if (name === 'event') {
+      await page.getByText('Kits for a class').first().click();
+      await page.getByRole('radio', { name: 'for a class, in kits' }).click();
+      await page.getByRole('button', { name: 'Print pick list and labels' }).waitFor();
+    }
+    if (name === 'bench')
+      for (const view of ['Bench card', 'Hours']) {
+        await page.getByRole('radio', { name: view }).click();
+        await printAll('A4');
+      }
+    else if (name === 'box') await printAll('letter', 'A4');
+    else await printAll(name === 'handout' ? 'A4' : 'letter');
+  }
+  info.annotations.push({ type: 'measured', description: `${printed.length} documents printed` });
+  expect([...new Set(printed)].sort()).toEqual([...DOCUMENTS].sort());
+});
