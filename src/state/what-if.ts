@@ -62,7 +62,7 @@ export interface WhatIfInSight {
   readonly stale: boolean;
 }
 
-/** What the event would come to; the answer before stays in sight, marked stale, until the new one is there. Null: nothing is asked. */
+/** What the event would come to, a first answer soon and a better one if there is one; the answer before stays in sight, marked stale, until the new one is there. Null: nothing is asked. */
 export function useWhatIf(eventId: string, what: WhatIf | null): WhatIfInSight {
   const shelf = useWorkbook((state) => state.rows);
   const planner = use(PlannerContext);
@@ -71,13 +71,11 @@ export function useWhatIf(eventId: string, what: WhatIf | null): WhatIfInSight {
 
   useEffect(() => {
     if (!rows) return;
-    let wanted = true;
-    void planner(rows, eventId, 'what-if').then((plan) => {
-      if (wanted && plan) setFound({ plan, rows });
-    });
-    return () => {
-      wanted = false;
-    };
+    const asking = new AbortController();
+    const { signal } = asking;
+    const hear = (plan: EventPlan | null) => plan && !signal.aborted && setFound({ plan, rows });
+    void planner(rows, eventId, 'what-if', { tell: hear, signal }).then(hear);
+    return () => asking.abort();
   }, [planner, rows, eventId]);
   return { plan: rows === null ? null : (found?.plan ?? null), stale: rows !== null && found?.rows !== rows };
 }

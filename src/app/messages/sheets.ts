@@ -77,7 +77,8 @@ export const sheetsMessages: SheetsWords = {
   nestStart: 'Lay them close',
   nestBusy: 'Trying to lay one more',
   nestCancel: 'Stop here',
-  noGain: 'No better way was found than the trimmer’s own.',
+  noGain:
+    'No better way was found than the trimmer’s own. As rectangles they come off a trimmer just as many; along their outlines they are cut by hand or machine.',
   nestCaution:
     'Blades cut fingers: cut away from your hand, on a mat, and keep the guard on a machine’s blade closed.',
   sheetsOf: (sheets, paper) => `${plural(sheets, 'sheet')} of ${paper}`,

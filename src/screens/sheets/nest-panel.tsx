@@ -1,4 +1,4 @@
-import { Download, Scissors, X } from 'lucide-react';
+import { Download, Scissors, TriangleAlert, X } from 'lucide-react';
 import { useMemo, useState } from 'react';
 import { outlineOfPiece } from '../../core/draw/nested-net';
 import type { PlannedPaper } from '../../core/plan';
@@ -45,8 +45,10 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
   if (!chosen || !boxed) return null;
 
   const { part, net, piece } = chosen;
+  // A nest belongs to its piece and its gap: with another chosen, it is out of sight until it is laid anew.
+  const asking = `${part.id} ${gap} ${ruler.unit}`;
   const lay = () => {
-    setAsked(part.id);
+    setAsked(asking);
     start({
       part: { id: part.id, ring: outlineOfPiece(piece), grain: part.grain },
       paper: planned.sheet,
@@ -54,7 +56,7 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
       gap: GAPS[ruler.unit][Number(gap)] ?? GAPS[ruler.unit][0],
     });
   };
-  const shown = nest !== null && asked === part.id ? nest : null;
+  const shown = nest !== null && asked === asking ? nest : null;
   const title = words.nestTitle(part.name, planned.name);
   const nested = shown && { title, net, piece, nest: shown, sheet: planned.sheet };
   const file = (ending: string, text: string, type: string) =>
@@ -78,7 +80,7 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
             onChange={setPieceId}
           />
         )}
-        <div>
+        <div className="nest-gap">
           <ChoiceStrip
             named
             label={words.nestGap}
@@ -125,8 +127,9 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
           ) : (
             <p>{shown.boxed > 0 && words.noGain}</p>
           )}
-          <p className="soft">
-            {words.nestMost(shown.most)} {words.nestCaution}
+          <p className="soft">{words.nestMost(shown.most)}</p>
+          <p className="nest-caution">
+            <TriangleAlert aria-hidden="true" /> {words.nestCaution}
           </p>
           {nested && (
             <div className="nest-acts screen-only">
