@@ -77,6 +77,8 @@ const AROUND = Math.PI / 2 - 0.56;
 const TIP = 1.13;
 /** Air round the card, so that the rulers’ numbers have a place. */
 const ROOM = 1.25;
+/** Half of the longest number, so that none runs off the canvas; px. */
+const HALF_LABEL = 48;
 
 /** Draws a piece of card in space, only when something changed. `onDrawn` is told after every picture. */
 export function makeScene(
@@ -260,7 +262,10 @@ export function makeScene(
     const at = new Vector3(...rule.label).applyMatrix4(upright.matrixWorld).project(camera);
     return {
       ...rule,
-      x: ((at.x + 1) / 2) * canvas.clientWidth,
+      x: Math.min(
+        canvas.clientWidth - HALF_LABEL,
+        Math.max(HALF_LABEL, ((at.x + 1) / 2) * canvas.clientWidth),
+      ),
       y: ((1 - at.y) / 2) * canvas.clientHeight,
     };
   }
