@@ -22,11 +22,12 @@ import { fetchDemo } from './demo';
 import { Notices } from './notices';
 import { PageBoundary } from './page-boundary';
 import { PageOpening, PhaseGate } from './phase-gate';
-import { type Asked, useShortcuts } from './shortcuts';
+import type { Asked } from './shortcuts';
 import { useTheme } from './theme';
-import { WorkbookName } from './workbook-name';
 import './frame.css';
 
+const WorkbookName = lazy(async () => ({ default: (await import('./workbook-name')).WorkbookName }));
+const Shortcuts = lazy(async () => ({ default: (await import('./shortcuts')).Shortcuts }));
 const CommandList = lazy(async () => ({ default: (await import('./command-list')).CommandList }));
 
 const NEXT_THEME = { system: 'light', light: 'dark', dark: 'contrast', contrast: 'system' } as const;
@@ -41,7 +42,6 @@ export function Frame() {
   const named = workbookAt(pathname);
   const [asked, setAsked] = useState<Asked | null>(null);
   useTheme();
-  useShortcuts(setAsked);
   return (
     <div className="frame">
       <button type="button" className="frame-skip" onClick={() => document.getElementById('page')?.focus()}>
@@ -57,7 +57,9 @@ export function Frame() {
           <Mark />
           {!named && <span>{words.product}</span>}
         </Link>
-        {named ? <WorkbookName kind={named.kind} id={named.id} /> : <span className="frame-space" />}
+        <Suspense fallback={<span className="frame-space" />}>
+          {named ? <WorkbookName kind={named.kind} id={named.id} /> : <span className="frame-space" />}
+        </Suspense>
         <SaveStateOfWorkbook />
         <UndoRedo />
         <Preferences onFind={() => setAsked('commands')} />
@@ -70,6 +72,9 @@ export function Frame() {
         </PageBoundary>
       </PhaseGate>
       <Notices />
+      <Suspense>
+        <Shortcuts ask={setAsked} />
+      </Suspense>
       {asked && (
         <Suspense>
           <CommandList key={asked} asked={asked} onClose={() => setAsked(null)} />

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { useWorkbook } from '../state/use-workbook';
 import { keyIn } from '../ui/keys';
-import type { TypingWatch } from './typing-watch';
+import { typingWatch } from './typing-watch';
 
 /** What can be asked for from anywhere: the list of everything that can be done, or the keys alone. */
 export type Asked = 'commands' | 'keys';
@@ -19,17 +19,13 @@ export function useShortcuts(ask: (what: Asked) => void): void {
   const keepNow = useWorkbook((state) => state.keepNow);
   const typedBack = useWorkbook((state) => state.typedBack);
   useEffect(() => {
-    let [typing, wanted]: [TypingWatch | null, boolean] = [null, true];
-    // Nobody types before the first page stands.
-    void import('./typing-watch').then(({ typingWatch }) => {
-      if (wanted) typing = typingWatch(typedBack);
-    });
+    const typing = typingWatch(typedBack);
     const onKeyDown = (event: KeyboardEvent) => {
       if (event.defaultPrevented) return;
       const [act] = keyIn('anywhere', event) ?? [];
       if (act === undefined) return;
       if (!event.ctrlKey && !event.metaKey && isTypedInto(event.target)) return;
-      if ((act === 'undo' || act === 'redo') && typing?.takes(act, event.target)) return;
+      if ((act === 'undo' || act === 'redo') && typing.takes(act, event.target)) return;
       event.preventDefault();
       if (act === 'undo') undo();
       else if (act === 'redo') redo();
@@ -38,9 +34,14 @@ export function useShortcuts(ask: (what: Asked) => void): void {
     };
     window.addEventListener('keydown', onKeyDown);
     return () => {
-      wanted = false;
-      typing?.end();
+      typing.end();
       window.removeEventListener('keydown', onKeyDown);
     };
   }, [undo, redo, keepNow, typedBack, ask]);
+}
+
+/** Hears the keys for as long as it stands; fetched beside the first page, which nobody can type into sooner. */
+export function Shortcuts({ ask }: { readonly ask: (what: Asked) => void }): null {
+  useShortcuts(ask);
+  return null;
 }

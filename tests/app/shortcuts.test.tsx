@@ -5,7 +5,6 @@ import { expect, test } from 'vitest';
 import { type Asked, useShortcuts } from '../../src/app/shortcuts';
 import { WorkbookContext } from '../../src/state/use-workbook';
 import type { WorkbookStore } from '../../src/state/workbook-store';
-import '../../src/app/typing-watch';
 import { openTab, World } from '../state/open-tab';
 
 function Page({ ask }: { ask: (what: Asked) => void }) {

@@ -11,7 +11,9 @@ import { openTab, World } from '../state/open-tab';
 
 // Pages are fetched when they are opened; here they are at hand, so that no test waits for one to be compiled.
 import '../../src/app/keeping-page';
+import '../../src/app/shortcuts';
 import '../../src/app/workbook-frame';
+import '../../src/app/workbook-name';
 import '../../src/screens/bench/bench-screen';
 import '../../src/screens/box/box-screen';
 import '../../src/screens/dressing/dressing-screen';
