@@ -146,7 +146,7 @@ class StockSearch {
   /** Dives with patterns that take no more than is left, each asked for when it is wanted. */
   private diveAfresh(dives: FreshDives, tries: number): void {
     for (let i = 0; i < tries && !this.isProven() && !this.effort.isSpent(); i++)
-      this.keep(dives.dive(this.wanted, this.lowest(), this.effort));
+      this.keep(dives.dive(this.wanted, this.best.sheets - 1, this.effort));
   }
 
   /** Dives among the patterns of the fractional plan, and among those that smaller orders of the same parts would like. */
