@@ -40,9 +40,11 @@ export function orderScores(
   return search.best;
 }
 
+const LIES = [0, 1, 2, 3] as const;
+
 /** Every set of lies, the smaller first. */
 const LIE_SETS = Array.from({ length: 15 }, (_, i) => i + 1)
-  .map((mask) => ([0, 1, 2, 3] as const).filter((lie) => (mask >> lie) % 2 === 1))
+  .map((mask) => LIES.filter((lie) => (mask >> lie) % 2 === 1))
   .sort((one, other) => one.length - other.length);
 
 /** Tries choices set of lies by set of lies, and leaves off where a bound says that nothing better can come. */
@@ -51,7 +53,8 @@ class OrderSearch {
   readonly #options: readonly (readonly ScoreStop[])[];
   readonly #setting: number;
   readonly #turn: number;
-  readonly #turnsAfter: TurnsAfter;
+  /** By lie. */
+  readonly #turnsAfter: readonly number[];
   /** Scores that could share a distance with another; the rest need a setting of their own whatever is chosen. */
   readonly #kin: ReadonlySet<number>;
 
@@ -59,7 +62,7 @@ class OrderSearch {
     this.#options = options;
     this.#setting = HANDLING[tool.kind].setting;
     this.#turn = HANDLING[tool.kind].turn;
-    this.#turnsAfter = turnsAfter;
+    this.#turnsAfter = LIES.map(turnsAfter);
     const kin = kinOf(options);
     this.#kin = kin.length > TRY_ALL_UP_TO ? new Set() : new Set(kin);
     if (options.length === 0) this.best = { stops: [], cost: 0 };
@@ -76,18 +79,26 @@ class OrderSearch {
       .map((_, i) => i)
       .sort((a, b) => Number(this.#kin.has(b)) - Number(this.#kin.has(a)) || a - b);
     const turns = lies.length - (lies.includes(0) ? 1 : 0);
-    const after = Math.min(...lies.map(this.#turnsAfter));
+    const after = Math.min(...lies.map((lie) => this.#turnsAfter[lie] ?? 0));
     const kin = order.filter((i) => this.#kin.has(i)).length;
+    const families = familiesOf(choices.filter((_, i) => this.#kin.has(i)));
+    const familyOf = order.map((i) => families.find(({ ats }) => ats.has(choices[i]?.[0]?.at ?? NOWHERE)));
+    const begun = new Map<Family, number>();
     const chosen: ScoreStop[] = [];
     const users = new Map<Ticks, number>();
+    let untouched = families.reduce((sum, { least }) => sum + least, 0);
     const choose = (place: number, settings: number, rough: number): void => {
-      const alone = choices.length - Math.max(kin, place);
+      const alone = choices.length - Math.max(kin, place) + untouched;
       if (rough + this.#handling(settings + alone, turns) + this.#turn * after >= this.best.cost) return;
       const i = order[place];
       if (i === undefined) {
         this.#judge(chosen, lies, settings, rough);
         return;
       }
+      const family = familyOf[place];
+      const members = family === undefined ? 1 : (begun.get(family) ?? 0);
+      if (family !== undefined) begun.set(family, members + 1);
+      if (members === 0) untouched -= family?.least ?? 0;
       for (const stop of choices[i] ?? []) {
         const before = users.get(stop.at) ?? 0;
         users.set(stop.at, before + 1);
@@ -95,6 +106,8 @@ class OrderSearch {
         choose(place + 1, settings + (before === 0 ? 1 : 0), rough - (ahead[i] ?? 0) + stop.cost);
         users.set(stop.at, before);
       }
+      if (family !== undefined) begun.set(family, members);
+      if (members === 0) untouched += family?.least ?? 0;
     };
     choose(
       0,
@@ -111,13 +124,16 @@ class OrderSearch {
       : this.#setting * settings + this.#turn * Math.max(turns, count - settings);
   }
 
+  /** Of equals the first is kept: rising lies. */
   #judge(chosen: readonly ScoreStop[], lies: readonly Quarters[], settings: number, rough: number): void {
-    // Lie by lie the fence can stay only where the card is turned; of equals the first is kept: rising lies.
-    const settingsByLie = Math.max(settings, chosen.length - (lies.length - 1));
+    const shares = sharedBetween(chosen);
     for (const order of ordersOf(lies)) {
       const [first = 0, last = 0] = [order[0], order.at(-1)];
-      const turns = lies.length - (first === 0 ? 1 : 0) + this.#turnsAfter(last);
-      if (rough + this.#setting * settingsByLie + this.#turn * turns < this.best.cost)
+      const turns = lies.length - (first === 0 ? 1 : 0) + (this.#turnsAfter[last] ?? 0);
+      // Lie by lie the fence can stay only where the card is turned, and the next lie has the same distance.
+      const stays = order.filter((lie, i) => i > 0 && shares[4 * lie + (order[i - 1] ?? 0)]).length;
+      const sets = Math.max(settings, chosen.length - stays);
+      if (rough + this.#setting * sets + this.#turn * turns < this.best.cost)
         this.#keep(arrangeByLie(chosen, order));
     }
     if (this.#setting > 0) this.#keep(arrangeBySetting(chosen));
@@ -132,9 +148,51 @@ class OrderSearch {
       lie = stop.quarters;
       fence = stop.at;
     }
-    cost += this.#turn * this.#turnsAfter(lie);
+    cost += this.#turn * (this.#turnsAfter[lie] ?? 0);
     if (cost < this.best.cost) this.best = { stops, cost };
   }
+}
+
+/** For each pair of lies, `4 * one + other`, whether a distance is used in both. */
+function sharedBetween(chosen: readonly ScoreStop[]): readonly boolean[] {
+  const shared = new Array<boolean>(16).fill(false);
+  for (const one of chosen)
+    for (const other of chosen)
+      if (one.at === other.at && one.quarters !== other.quarters)
+        shared[4 * one.quarters + other.quarters] = true;
+  return shared;
+}
+
+/** Scores that share distances with one another, directly or through others. */
+interface Family {
+  readonly ats: ReadonlySet<Ticks>;
+  /** Fence settings that its scores need at least. */
+  readonly least: number;
+}
+
+const NOWHERE = -1 as Ticks;
+
+/** Scores parted into families, each with the fewest settings it can be made with: every choice of edges is tried. */
+function familiesOf(scores: readonly (readonly ScoreStop[])[]): readonly Family[] {
+  const parts: { ats: Set<Ticks>; scores: (readonly ScoreStop[])[] }[] = [];
+  for (const stops of scores) {
+    const joined = parts.filter(({ ats }) => stops.some(({ at }) => ats.has(at)));
+    for (const part of joined) parts.splice(parts.indexOf(part), 1);
+    parts.push({
+      ats: new Set([...joined.flatMap(({ ats }) => [...ats]), ...stops.map(({ at }) => at)]),
+      scores: [...joined.flatMap((part) => part.scores), stops],
+    });
+  }
+  return parts.map(({ ats, scores: own }) => ({ ats, least: fewestSettings(own, new Set()) }));
+}
+
+function fewestSettings(
+  [stops, ...others]: readonly (readonly ScoreStop[])[],
+  used: ReadonlySet<Ticks>,
+): number {
+  if (stops === undefined) return used.size;
+  if (stops.some(({ at }) => used.has(at))) return fewestSettings(others, used);
+  return Math.min(...stops.map(({ at }) => fewestSettings(others, new Set(used).add(at))));
 }
 
 const easiest = (stops: readonly ScoreStop[]): ScoreStop =>

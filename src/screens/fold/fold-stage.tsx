@@ -135,12 +135,16 @@ function moveLabels(
   setLabels: (change: (before: readonly RulerLabel[]) => readonly RulerLabel[]) => void,
 ): void {
   drawn.forEach(({ x, y }, at) => {
-    numbers?.children[at]?.setAttribute('x', String(x));
-    numbers?.children[at]?.setAttribute('y', String(y));
+    const number = numbers?.children.item(at);
+    number?.setAttribute('x', String(x));
+    number?.setAttribute('y', String(y));
   });
   const isSame = (before: readonly RulerLabel[]) =>
     before.length === drawn.length &&
-    before.every(({ of, mm }, at) => of === drawn[at]?.of && mm === drawn[at]?.mm);
+    before.every(({ of, mm }, at) => {
+      const now = drawn[at];
+      return now?.of === of && now.mm === mm;
+    });
   setLabels((before) => (isSame(before) ? before : drawn));
 }
 
