@@ -25,6 +25,7 @@ export const marksMessages: MarksWords = {
   member: 'Box',
   memberName: (recipe, place, members) => `${recipe}, ${SIZES[members]?.[place] ?? `size ${place + 1}`}`,
   roomIs: 'Room inside',
+  memberCalled: (name) => `The recipe will be called “${name}”, since no two are alike.`,
   memberNameLabel: (place) => `Name of size ${place}`,
   memberNone: (need, sheet, because) =>
     ({

@@ -67,6 +67,22 @@ function Family({ recipe, need, sheet, options, base }: FamilyPanelProps) {
     };
   }, [base, recipe.styleId, options, room, members, rule, air, percent]);
   const { members: found, busy } = useFamily(ask);
+  const shelf = useWorkbook((state) => state.rows.recipes);
+  // A name belongs to one member of one family: another question begins with the usual ones.
+  const [typed, setTyped] = useState<{
+    readonly ask: FamilyAsk;
+    readonly names: Readonly<Record<number, string>>;
+  }>({
+    ask,
+    names: {},
+  });
+  const own = typed.ask === ask ? typed.names : {};
+  const usual = found.map((_, place) => words.memberName(recipe.name, place, members));
+  const names = distinctNames(
+    usual.map((name, place) => own[place]?.trim() || name),
+    new Set([...shelf.values()].map(({ name }) => name)),
+  );
+  const shared = { recipe, found, names, sheet };
   const side = (axis: 0 | 1 | 2) => (length: Ticks) =>
     setRoom([axis === 0 ? length : room[0], axis === 1 ? length : room[1], axis === 2 ? length : room[2]]);
   return (
@@ -124,8 +140,13 @@ function Family({ recipe, need, sheet, options, base }: FamilyPanelProps) {
         )}
       </div>
       <p role="status">{busy ? words.familyBusy(found.length, members) : ''}</p>
-      <FamilyFound recipe={recipe} found={found} of={members} busy={busy} sheet={sheet} />
-      {!busy && <FamilySheets recipe={recipe} found={found} of={members} sheet={sheet} cutting={base.tool} />}
+      <FamilyFound
+        {...shared}
+        fields={usual.map((name, place) => own[place] ?? name)}
+        busy={busy}
+        onName={(place, name) => setTyped({ ask, names: { ...own, [place]: name } })}
+      />
+      {!busy && <FamilySheets {...shared} cutting={base.tool} />}
     </div>
   );
 }
@@ -133,26 +154,23 @@ function Family({ recipe, need, sheet, options, base }: FamilyPanelProps) {
 interface FamilyFoundProps {
   readonly recipe: Recipe;
   readonly found: readonly FamilyMember[];
-  readonly of: number;
+  /** As the recipes will be called: no two alike, and none as another on the shelf. */
+  readonly names: readonly string[];
+  /** As they stand in their fields. */
+  readonly fields: readonly string[];
+  readonly onName: (place: number, name: string) => void;
   readonly busy: boolean;
   readonly sheet: NamedSheet;
 }
 
-function FamilyFound({ recipe, found, of, busy, sheet }: FamilyFoundProps) {
+function FamilyFound({ recipe, found, names, fields, onName, busy, sheet }: FamilyFoundProps) {
   const words = usePageWords().marks;
   const ruler = useRuler();
   const createAll = useWorkbook((state) => state.createAll);
-  const recipes = useWorkbook((state) => state.rows.recipes);
-  const [typed, setTyped] = useState<Readonly<Record<number, string>>>({});
-  const nameAt = (place: number) => typed[place] ?? words.memberName(recipe.name, place, of);
   const navigate = useNavigate();
   const made = found.flatMap(({ row }) => row ?? []);
   if (found.length === 0) return null;
   const make = () => {
-    const names = distinctNames(
-      made.map((_, place) => nameAt(place).trim() || words.memberName(recipe.name, place, of)),
-      new Set([...recipes.values()].map(({ name }) => name)),
-    );
     const answer = createAll(
       'recipes',
       made.map((row, place) => contentOfMember(recipe, row, names[place] ?? recipe.name, ruler.finest)),
@@ -180,11 +198,16 @@ function FamilyFound({ recipe, found, of, busy, sheet }: FamilyFoundProps) {
                   {row ? (
                     <TextField
                       label={words.memberNameLabel(place + 1)}
-                      value={nameAt(place)}
-                      onChange={(name) => setTyped({ ...typed, [place]: name })}
+                      value={fields[place] ?? ''}
+                      help={
+                        fields[place]?.trim() === names[place]
+                          ? undefined
+                          : words.memberCalled(names[place] ?? '')
+                      }
+                      onChange={(name) => onName(place, name)}
                     />
                   ) : (
-                    words.memberName(recipe.name, place, of)
+                    fields[place]
                   )}
                 </th>
                 {row ? (

@@ -12,13 +12,14 @@ import type { NamedSheet } from './marks-ask';
 interface FamilySheetsProps {
   readonly recipe: Recipe;
   readonly found: readonly FamilyMember[];
-  readonly of: number;
+  /** Of each member, in the order of `found`. */
+  readonly names: readonly string[];
   readonly sheet: NamedSheet;
   readonly cutting: CuttingTool;
 }
 
 /** One of each member cut together: how many sheets, and the first of them drawn. */
-export function FamilySheets({ recipe, found, of, sheet, cutting }: FamilySheetsProps) {
+export function FamilySheets({ recipe, found, names, sheet, cutting }: FamilySheetsProps) {
   const words = usePageWords().marks;
   const parts = useMemo(
     () =>
@@ -38,7 +39,7 @@ export function FamilySheets({ recipe, found, of, sheet, cutting }: FamilySheets
   const named = parts.map(({ id }, place) => ({
     id,
     mark: String.fromCharCode(65 + place),
-    name: words.memberName(recipe.name, Number(id.split(' ')[0]), of),
+    name: names[Number(id.split(' ')[0])] ?? recipe.name,
   }));
   return (
     <section

@@ -52,14 +52,14 @@ export function PaperComparison({
                 <th scope="row">
                   <Swatch colour={paper.colour} /> {paper.name}
                 </th>
-                <td>
+                <td data-head={words.sheets.sheetsHead}>
                   {fits && <strong>{sheets} </strong>}
                   <span className="caption">{proofOf(fits, sheets - lowerBound)}</span>
                 </td>
-                <td>
+                <td data-head={words.sheets.perSheet}>
                   <CountsOnSheet paper={paper} plan={plan} tool={tool} />
                 </td>
-                <td>
+                <td data-head={words.sheets.toBuy}>
                   {!fits
                     ? ''
                     : priceMinor === null

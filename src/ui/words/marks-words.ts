@@ -75,6 +75,7 @@ export type MarksWords = Texts<
   readonly roomSides: readonly [string, string, string];
   readonly familyBusy: (found: number, members: number) => string;
   readonly memberName: (recipe: string, place: number, members: number) => string;
+  readonly memberCalled: Naming;
   readonly memberNameLabel: (place: number) => string;
   readonly memberNone: (need: string, sheet: string, because: FamilyEnd) => string;
   readonly insideOutside: (inside: string, outside: string) => string;
