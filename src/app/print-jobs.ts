@@ -98,10 +98,10 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
       inPdf(printTemplate({ ...shared(recipe), paper, pieces: boxOf(recipe).box.net.pieces })),
     async netFile(recipe, format, pieceId) {
       const { net } = boxOf(recipe).box;
-      const alone = pieceId === null ? null : pieceAlone(net, pieceId);
-      const name = alone?.pieces[0] ? `${recipe.name}, ${alone.pieces[0].label.toLowerCase()}` : recipe.name;
-      const text = await NET_FILES[format](alone ?? net, name);
-      return { name, ending: format, content: new Blob([text], { type: NET_KINDS[format] }) };
+      const whole = { net, name: recipe.name };
+      const made = (pieceId !== null && pieceAlone(net, recipe.name, pieceId)) || whole;
+      const text = await NET_FILES[format](made.net, made.name);
+      return { name: made.name, ending: format, content: new Blob([text], { type: NET_KINDS[format] }) };
     },
     handout: async (recipe, paper) => inPdf(printHandout({ ...handoutOf(recipe), paper })),
     handoutPage: (recipe) => {

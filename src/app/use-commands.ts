@@ -3,7 +3,7 @@ import { useFirstStock } from '../screens/shelf/first-stock';
 import { useSaveFile } from '../screens/shelf/save-file';
 import { useWorkbook } from '../state/use-workbook';
 import { useRuler } from '../ui/measure';
-import { type MadeFile, type Printer, type PrinterPaper, usePrinter } from '../ui/printer';
+import { type MadeFile, type Printer, type PrinterPaper, usePrinter, usualPaper } from '../ui/printer';
 import { openInTab } from '../ui/save-as';
 import { useWords } from '../ui/words';
 import type { PrintName } from '../ui/words/command-words';
@@ -24,7 +24,7 @@ export function useCommands(askKeys: () => void): readonly Command[] {
     state,
     pathname,
     go: (address) => void navigate(address),
-    prints: printsFrom(printer, unit === 'in' ? 'letter' : 'a4'),
+    prints: printsFrom(printer, usualPaper(unit)),
     saveFile: useSaveFile(),
     newStock: useFirstStock(),
     askKeys,

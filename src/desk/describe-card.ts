@@ -1,4 +1,4 @@
-import { type BenchOp, type BoxCard, CAUTIONS, type CardStep } from '../core/bench';
+import { type BenchOp, type BoxCard, CAUTIONS, type CardStep, JOINING } from '../core/bench';
 import { sizeWords } from '../core/draw/length-text';
 import { type Ruler, toMm } from '../core/units';
 
@@ -45,7 +45,7 @@ export function cardText(title: string, pieces: readonly BoxCard[], ruler: Ruler
     return [
       `${title}: ${piece.label}`,
       joins
-        ? 'The pieces are made; glue them to one another.'
+        ? JOINING
         : `Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}, ${program.faceUp} face up.`,
       ...cautions,
       '',

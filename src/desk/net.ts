@@ -56,15 +56,7 @@ function choosePiece(
   id: string | undefined,
 ): Pick<MadeBox, 'net' | 'name'> | DeskRefusal {
   if (id === undefined) return { net, name };
-  const alone = pieceAlone(net, id);
   const ids = net.pieces.map((piece) => piece.id);
-  return alone === null
-    ? refuse(
-        'no-such-piece',
-        '--piece',
-        id,
-        ids.join(', '),
-        `This box has no piece “${id}”. ${suggestName(id, ids)}`,
-      )
-    : { net: alone, name: [name, alone.pieces[0]?.label.toLowerCase()].join(', ') };
+  const says = `This box has no piece “${id}”. ${suggestName(id, ids)}`;
+  return pieceAlone(net, name, id) ?? refuse('no-such-piece', '--piece', id, ids.join(', '), says);
 }

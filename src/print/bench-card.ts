@@ -1,4 +1,4 @@
-import type { BoxCard } from '../core/bench';
+import { type BoxCard, JOINING } from '../core/bench';
 import { drawFolded } from '../core/draw/folded-drawing';
 import type { GrainWay } from '../core/draw/grain-arrow';
 import { drawLegend, inksIn } from '../core/draw/legend';
@@ -48,7 +48,10 @@ export interface BenchCardInput {
 const CLOSED_MM = { widthMm: 44, heightMm: 30 }; // room for the finished piece, beside the title
 const PICTURE_SHARE = 0.42; // of the column's height, at most
 
-/** What lies beside the trimmer: the net with its numbers, then step by step what hands do. Each piece starts a page of its own, and so does joining them. */
+/**
+ * What lies beside the trimmer: the net with its numbers, then step by step what hands do. Each piece starts a page of its own, and so does
+ * joining them.
+ */
 export function printBenchCard(input: BenchCardInput): PrintDocument {
   const title = `${input.recipeName}: bench card`;
   const foot = { title: `${title}, ${input.faceUp} face up`, code: input.stamp.code };
@@ -105,8 +108,6 @@ function cardBlocks(card: BoxCard, input: BenchCardInput): Block[] {
     notesAndBars(widthMm),
   ];
 }
-
-const JOINING = 'The pieces are made: crease them, lay them flat, and glue them to one another.';
 
 /** The flat piece with its numbers, and what its lines mean. */
 function netBlocks(piece: PieceNet, { ruler, faceUp, grain, paper }: BenchCardInput): Block[] {

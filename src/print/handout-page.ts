@@ -47,11 +47,6 @@ export function handoutPage(input: HandoutInput): string {
     '</table>',
     list('Before you begin', content.tips),
     ...cards.map((card) => {
-      const net = drawNetToFit(
-        card.piece,
-        { widthMm: 180, heightMm: 130 },
-        { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp },
-      );
       const steps = card.steps.map((step) => {
         const shown = stepPicture(card, step);
         const marks = step.marks.map(({ at, reads }) => {
@@ -77,7 +72,10 @@ export function handoutPage(input: HandoutInput): string {
           '</li>',
         ].join('');
       });
-      return `<h2>${escapeXml(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps')}</h2>${card.joins ? '' : picture(svgOf(net))}<ol>${steps.join('')}</ol>`;
+      const space = { widthMm: 180, heightMm: 130 };
+      const look = { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp };
+      const flat = card.joins ? '' : picture(svgOf(drawNetToFit(card.piece, space, look)));
+      return `<h2>${escapeXml(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps')}</h2>${flat}<ol>${steps.join('')}</ol>`;
     }),
     list(
       'What goes inside',

@@ -75,20 +75,22 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     ...cutting,
     ...section('Before you begin', content.tips),
     ...cards.flatMap((card) => {
-      const drawn = drawNetToFit(
-        card.piece,
-        { widthMm, heightMm: heightMm * NET_SHARE },
-        { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp },
-      );
-      const flat = [
-        keepNext(drawingBlock(drawn, widthMm)),
-        space(3),
-        drawLegend(inksIn([drawn]), widthMm, TYPE_MM.small),
-        space(4),
-      ];
+      const flat = () => {
+        const drawn = drawNetToFit(
+          card.piece,
+          { widthMm, heightMm: heightMm * NET_SHARE },
+          { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp },
+        );
+        return [
+          keepNext(drawingBlock(drawn, widthMm)),
+          space(3),
+          drawLegend(inksIn([drawn]), widthMm, TYPE_MM.small),
+          space(4),
+        ];
+      };
       return [
         heading(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps'),
-        ...(card.joins ? [] : flat),
+        ...(card.joins ? [] : flat()),
         ...rowsOfSteps(card, { ruler, paper, tipsOf: ({ id }) => tipsOfStep(recipe, id) }),
       ];
     }),

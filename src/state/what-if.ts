@@ -62,7 +62,10 @@ export interface WhatIfInSight {
   readonly stale: boolean;
 }
 
-/** What the event would come to, a first answer soon and a better one if there is one; the answer before stays in sight, marked stale, until the new one is there. Null: nothing is asked. */
+/**
+ * What the event would come to, a first answer soon and a better one if there is one; the answer before stays in sight, marked stale, until
+ * the new one is there. Null: nothing is asked.
+ */
 export function useWhatIf(eventId: string, what: WhatIf | null): WhatIfInSight {
   const shelf = useWorkbook((state) => state.rows);
   const planner = use(PlannerContext);

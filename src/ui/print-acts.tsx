@@ -3,7 +3,7 @@ import { type ReactNode, useState } from 'react';
 import { Button } from './button';
 import { ChoiceStrip } from './choice-strip';
 import { useRuler } from './measure';
-import type { MadeFile, PrinterPaper } from './printer';
+import { type MadeFile, type PrinterPaper, usualPaper } from './printer';
 import { openInTab, saveAs } from './save-as';
 import { useWords } from './words';
 import './print-acts.css';
@@ -25,8 +25,7 @@ export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
   const { unit } = useRuler();
   const [chosen, setChosen] = useState<PrinterPaper | null>(null);
   const [doing, setDoing] = useState<Doing>(null);
-  // A maker who measures in inches most likely prints on letter.
-  const paper = chosen ?? (unit === 'in' ? 'letter' : 'a4');
+  const paper = chosen ?? usualPaper(unit);
 
   const run = async ({ label, make }: PrintAct) => {
     setDoing({ act: label, state: 'making' });

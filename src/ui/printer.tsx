@@ -2,9 +2,13 @@ import { createContext, use } from 'react';
 import type { Recipe } from '../../shared/workbook';
 import type { NestedSheet } from '../core/draw/nested-net';
 import type { EventPlan } from '../core/plan';
+import type { LengthUnit } from '../core/units';
 
 /** The paper in the printer. */
 export type PrinterPaper = 'letter' | 'a4';
+
+/** A maker who measures in inches most likely prints on letter. */
+export const usualPaper = (unit: LengthUnit): PrinterPaper => (unit === 'in' ? 'letter' : 'a4');
 
 /** A file made for the maker: what it is called, how it ends, what is in it. */
 export interface MadeFile {
@@ -17,8 +21,7 @@ export interface MadeFile {
 export interface Printer {
   readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
-  /** The flat net for other programs: FOLD 1.2, SVG or DXF in millimetres, layers named for what is done. */
-  /** The whole box, or one of its pieces alone. */
+  /** The flat net for other programs, all of it or one piece: FOLD 1.2, SVG or DXF in millimetres, layers named for what is done. */
   readonly netFile: (
     recipe: Recipe,
     format: 'fold' | 'svg' | 'dxf',

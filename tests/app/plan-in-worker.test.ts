@@ -2,41 +2,32 @@ import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { planInWorker } from '../../src/app/plan-in-worker';
 import type { EventPlan } from '../../src/core/plan';
 import type { PlanAnswer, PlanQuestion } from '../../src/worker/plan-messages';
+import { HeldWorker } from './held-worker';
 
-/** A worker that answers when the test lets it. */
-class HeldWorker extends EventTarget {
-  static all: HeldWorker[] = [];
-  readonly asked: PlanQuestion[] = [];
-  ended = false;
+class Worker extends HeldWorker<PlanQuestion> {
+  static all: Worker[] = [];
 
   constructor() {
     super();
-    HeldWorker.all.push(this);
-  }
-  postMessage(question: PlanQuestion): void {
-    this.asked.push(question);
-  }
-  terminate(): void {
-    this.ended = true;
+    Worker.all.push(this);
   }
   say(sheets: number, done: boolean): void {
     const { number = 0 } = this.asked.at(-1) ?? {};
-    const data: PlanAnswer = { number, plan: planOf(sheets), done };
-    if (!this.ended) this.dispatchEvent(new MessageEvent('message', { data }));
+    this.hear({ number, plan: planOf(sheets), done } satisfies PlanAnswer);
   }
 }
 
 const planOf = (sheets: number) => ({ ordered: sheets }) as EventPlan;
 const ROWS = { recipes: [], events: [], papers: [], supplies: [], tools: [] };
 const worker = () => {
-  const last = HeldWorker.all.at(-1);
+  const last = Worker.all.at(-1);
   if (!last) throw new Error('no worker was begun');
   return last;
 };
 
 beforeEach(() => {
-  HeldWorker.all = [];
-  vi.stubGlobal('Worker', HeldWorker);
+  Worker.all = [];
+  vi.stubGlobal('Worker', Worker);
 });
 afterEach(() => void vi.unstubAllGlobals());
 
@@ -47,7 +38,7 @@ test('the first plan is told at once, and the better one ends the question', asy
   expect(told).toEqual([planOf(12)]);
   worker().say(11, true);
   expect(await answer).toEqual(planOf(11));
-  expect(HeldWorker.all).toHaveLength(1);
+  expect(Worker.all).toHaveLength(1);
 });
 
 test('withdrawn, the search ends with its worker at once, and the next question is asked of a new one', async () => {
@@ -57,7 +48,7 @@ test('withdrawn, the search ends with its worker at once, and the next question 
   worker().say(12, false);
   asking.abort();
   expect(await answer).toBeNull();
-  expect(HeldWorker.all[0]?.ended).toBe(true);
+  expect(Worker.all[0]?.ended).toBe(true);
   const next = plan(ROWS, 'e');
   worker().say(10, true);
   expect(await next).toEqual(planOf(10));

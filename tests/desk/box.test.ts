@@ -71,6 +71,15 @@ describe('desk card', () => {
 });
 
 describe('desk net', () => {
+  test('gives one piece alone, and turns away one that is not there', async () => {
+    const words = ['net', '--style', 'tray-lid', '--format', 'svg'];
+    const { printed } = await callDesk([...words, '--piece', 'lid']);
+    expect(printed).toContain('<title>Tray with lift-off lid, lid</title>');
+    expect(printed).not.toContain('cut-tray');
+    const { codes } = await callDesk([...words, '--piece', 'lif']);
+    expect(codes).toEqual(['no-such-piece']);
+  });
+
   test('millimetres throughout, whatever the sizes were typed in', async () => {
     const { printed } = await callDesk(['net', ...trade]);
     const net = JSON.parse(printed) as {

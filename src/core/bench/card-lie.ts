@@ -3,6 +3,7 @@ import { type Ticks, ticks } from '../units/ticks';
 import type { BenchPoint } from './types';
 
 export type Quarters = 0 | 1 | 2 | 3;
+export const LIES = [0, 1, 2, 3] as const satisfies readonly Quarters[];
 
 /** A place on the card in ticks; for drawing it need not be whole. */
 export type CardPlace = readonly [x: number, y: number];
@@ -104,4 +105,4 @@ export function uprightIn(blank: Blank, lie: Lie, a: Point, b: Point): UprightSt
 
 /** The four ways a card can be turned; `mirrored` stays as it is. */
 export const fourLies = (mirrored: boolean): readonly Lie[] =>
-  ([0, 1, 2, 3] as const).map((quarters) => ({ quarters, mirrored }));
+  LIES.map((quarters) => ({ quarters, mirrored }));

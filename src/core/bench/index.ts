@@ -1,5 +1,5 @@
 export type { BenchCard } from './bench-card';
-export { type BoxCard, boxCards } from './box-cards';
+export { type BoxCard, boxCards, boxPrograms, JOINING } from './box-cards';
 export { canonicalCard } from './canonical-card';
 export { type CanonicalForm, canonicalNet } from './canonical-form';
 export {

@@ -1,5 +1,5 @@
 import type { Ticks } from '../units/ticks';
-import type { Quarters } from './card-lie';
+import { LIES, type Quarters } from './card-lie';
 import { HANDLING } from './handling-cost';
 import { arrangeByLie, arrangeBySetting, ordersOf } from './score-arrangement';
 import type { BenchTool } from './types';
@@ -40,8 +40,6 @@ export function orderScores(
   return search.best;
 }
 
-const LIES = [0, 1, 2, 3] as const;
-
 /** Every set of lies, the smaller first. */
 const LIE_SETS = Array.from({ length: 15 }, (_, i) => i + 1)
   .map((mask) => LIES.filter((lie) => (mask >> lie) % 2 === 1))
@@ -81,24 +79,16 @@ class OrderSearch {
     const turns = lies.length - (lies.includes(0) ? 1 : 0);
     const after = Math.min(...lies.map((lie) => this.#turnsAfter[lie] ?? 0));
     const kin = order.filter((i) => this.#kin.has(i)).length;
-    const families = familiesOf(choices.filter((_, i) => this.#kin.has(i)));
-    const familyOf = order.map((i) => families.find(({ ats }) => ats.has(choices[i]?.[0]?.at ?? NOWHERE)));
-    const begun = new Map<Family, number>();
     const chosen: ScoreStop[] = [];
     const users = new Map<Ticks, number>();
-    let untouched = families.reduce((sum, { least }) => sum + least, 0);
     const choose = (place: number, settings: number, rough: number): void => {
-      const alone = choices.length - Math.max(kin, place) + untouched;
+      const alone = choices.length - Math.max(kin, place);
       if (rough + this.#handling(settings + alone, turns) + this.#turn * after >= this.best.cost) return;
       const i = order[place];
       if (i === undefined) {
         this.#judge(chosen, lies, settings, rough);
         return;
       }
-      const family = familyOf[place];
-      const members = family === undefined ? 1 : (begun.get(family) ?? 0);
-      if (family !== undefined) begun.set(family, members + 1);
-      if (members === 0) untouched -= family?.least ?? 0;
       for (const stop of choices[i] ?? []) {
         const before = users.get(stop.at) ?? 0;
         users.set(stop.at, before + 1);
@@ -106,8 +96,6 @@ class OrderSearch {
         choose(place + 1, settings + (before === 0 ? 1 : 0), rough - (ahead[i] ?? 0) + stop.cost);
         users.set(stop.at, before);
       }
-      if (family !== undefined) begun.set(family, members);
-      if (members === 0) untouched += family?.least ?? 0;
     };
     choose(
       0,
@@ -161,38 +149,6 @@ function sharedBetween(chosen: readonly ScoreStop[]): readonly boolean[] {
       if (one.at === other.at && one.quarters !== other.quarters)
         shared[4 * one.quarters + other.quarters] = true;
   return shared;
-}
-
-/** Scores that share distances with one another, directly or through others. */
-interface Family {
-  readonly ats: ReadonlySet<Ticks>;
-  /** Fence settings that its scores need at least. */
-  readonly least: number;
-}
-
-const NOWHERE = -1 as Ticks;
-
-/** Scores parted into families, each with the fewest settings it can be made with: every choice of edges is tried. */
-function familiesOf(scores: readonly (readonly ScoreStop[])[]): readonly Family[] {
-  const parts: { ats: Set<Ticks>; scores: (readonly ScoreStop[])[] }[] = [];
-  for (const stops of scores) {
-    const joined = parts.filter(({ ats }) => stops.some(({ at }) => ats.has(at)));
-    for (const part of joined) parts.splice(parts.indexOf(part), 1);
-    parts.push({
-      ats: new Set([...joined.flatMap(({ ats }) => [...ats]), ...stops.map(({ at }) => at)]),
-      scores: [...joined.flatMap((part) => part.scores), stops],
-    });
-  }
-  return parts.map(({ ats, scores: own }) => ({ ats, least: fewestSettings(own, new Set()) }));
-}
-
-function fewestSettings(
-  [stops, ...others]: readonly (readonly ScoreStop[])[],
-  used: ReadonlySet<Ticks>,
-): number {
-  if (stops === undefined) return used.size;
-  if (stops.some(({ at }) => used.has(at))) return fewestSettings(others, used);
-  return Math.min(...stops.map(({ at }) => fewestSettings(others, new Set(used).add(at))));
 }
 
 const easiest = (stops: readonly ScoreStop[]): ScoreStop =>

@@ -1,4 +1,4 @@
-import type { Quarters } from './card-lie';
+import { LIES, type Quarters } from './card-lie';
 import type { Segment } from './line-stretches';
 import type { TurnsAfter } from './score-order';
 import type { SlitWay, SlitWork } from './slit-ways';
@@ -16,8 +16,6 @@ export interface SlitOrder {
   /** All slits, in groups, beginning with the card as it lies. */
   readonly from: (quarters: Quarters) => readonly SlitGroup[];
 }
-
-const LIES = [0, 1, 2, 3] as const;
 
 /** Fewest lies in which every slit can be cut: all sixteen sets of lies are tried. */
 export function orderSlits({ ways, slanted }: SlitWork): SlitOrder {

@@ -21,9 +21,9 @@ export interface ClosingPath {
 }
 
 /**
- * Panels that run into each other on the way, act by act in the declared order, and layers that this order cannot give. Slower than the other checks, so called by itself. A tuck is
- * followed with its flap turned as it slips in; panels in a closed loop (gussets under a roof) are followed along the way that keeps the
- * loop closed. What really bends (the ends of a pillow) is not followed: `closingNotFollowed` names it.
+ * Panels that run into each other on the way, act by act in the declared order, and layers that this order cannot give. Slower than the
+ * other checks, so called by itself. A tuck is followed with its flap turned as it slips in; panels in a closed loop (gussets under a roof)
+ * are followed along the way that keeps the loop closed. What really bends (the ends of a pillow) is not followed: `closingNotFollowed` names it.
  */
 export const checkClosingPath = (box: BoxNet): Finding[] =>
   [...box.pieces, ...(box.whole === undefined ? [] : [box.whole])].flatMap((piece) => [

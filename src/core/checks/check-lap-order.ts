@@ -3,13 +3,13 @@ import {
   closingStates,
   dot,
   insideOf,
+  middleOf,
+  minus,
   type Pose,
-  placeOf,
   posesOf,
-  type Vector,
+  size,
 } from '../fold';
 import type { PieceNet } from '../net/types';
-import { toMm } from '../units/ticks';
 import { panelWords } from './closed-piece';
 import type { Finding } from './finding';
 
@@ -23,21 +23,22 @@ const SLIDES = 1e-3;
  * outer layer, from inside if it is an inner one. Flush panels do not run into each other, so the path alone would not tell.
  */
 export function checkLapOrder(piece: PieceNet): Finding[] {
-  const states = closingStates(piece);
+  const path = pathOf(piece);
   const told = new Map<string, Finding>();
   for (const group of piece.overlaps)
     group.forEach((outer, at) => {
       for (const inner of group.slice(0, at)) {
-        const names = [inner, outer].map((face) => piece.faces[face]?.panel ?? '') as [string, string];
-        if (names[0] === names[1] || told.has(names.join())) continue;
-        if (comesFrom(piece, states, inner, outer, group.at(-1) ?? outer) === 'outside')
-          told.set(names.join(), finding(names));
+        const [one, other] = [inner, outer].map((face) => piece.faces[face]?.panel ?? '');
+        const key = `${one} ${other}`;
+        if (one === undefined || other === undefined || one === other || told.has(key)) continue;
+        if (comesFrom(piece, path, inner, outer, group.at(-1) ?? outer) === 'outside')
+          told.set(key, finding(one, other));
       }
     });
   return [...told.values()];
 }
 
-const finding = ([inner, outer]: readonly [string, string]): Finding => ({
+const finding = (inner: string, outer: string): Finding => ({
   code: 'lap-order-impossible',
   severity: 'stop',
   where: inner,
@@ -46,61 +47,59 @@ const finding = ([inner, outer]: readonly [string, string]): Finding => ({
   remedy: 'Close the one that lies inside first, or let the two change places.',
 });
 
+type Poses = readonly Pose[];
+
+/** Where every face is before each act and after the last, and just before the end of each act. */
+interface Path {
+  readonly between: readonly Poses[];
+  readonly nearly: readonly Poses[];
+}
+
+function pathOf(piece: PieceNet): Path {
+  const states = closingStates(piece);
+  return {
+    between: states.map((angles) => posesOf(piece, angles)),
+    nearly: piece.closing.map((_, act) =>
+      posesOf(piece, anglesDuring(states, act, JUST_BEFORE, piece.closing)),
+    ),
+  };
+}
+
 /**
  * The side from which `inner` comes to lie along `outer`, seen from the panel that lies outermost. Only where it is plain: one of them rests
  * and the other turns about a score on a panel that rests. Null where both are on their way, one slides in or bends, or they never part.
  */
 function comesFrom(
   piece: PieceNet,
-  states: readonly (readonly number[])[],
+  { between, nearly }: Path,
   inner: number,
   outer: number,
   base: number,
 ): 'inside' | 'outside' | null {
-  const poses = states.map((angles) => posesOf(piece, angles));
-  const seen = (at: number) => poses[at] && apart(piece, poses[at], inner, outer);
-  const end = states.length - 1;
-  const act = piece.closing.findLastIndex((_, at) => !sameView(seen(at), seen(end)));
+  const seen = (poses: Poses) => apart(piece, poses, inner, outer);
+  const last = between.at(-1) ?? [];
+  const act = piece.closing.findLastIndex((_, at) => !isSame(seen(between[at] ?? []), seen(last), 1e-6));
   const met = piece.closing[act];
   if (met === undefined || met.do === 'glue' || (met.bends && met.do !== 'tuck')) return null;
-  const rests = (face: number) => isSamePose(poses[act]?.[face], poses[act + 1]?.[face]);
+  const rests = (face: number) => isSame(between[act]?.[face], between[act + 1]?.[face], 1e-9);
   const turns = (face: number) => {
     const hinge = piece.hinges.find(({ child }) => child === face);
     return hinge !== undefined && !rests(face) && rests(hinge.parent);
   };
   if (!(rests(inner) && turns(outer)) && !(rests(outer) && turns(inner))) return null;
-  const before = posesOf(piece, anglesDuring(states, act, JUST_BEFORE, piece.closing));
-  const [high, away] = apart(piece, before, inner, outer);
-  // `outer` may look the other way from the outermost panel: folded over, it shows it its back.
-  const last = poses[end] ?? [];
-  const sense = Math.sign(dot(insideOf(last[outer] as Pose), insideOf(last[base] as Pose)));
+  const [high, away] = seen(nearly[act] ?? []);
   if (Math.abs(high) < SLIDES * away) return null;
-  return high * sense > 0 ? 'inside' : 'outside';
+  // `outer` may look the other way from the outermost panel: folded over, it shows it its back.
+  const looksAlike = dot(insideOf(last[outer] as Pose), insideOf(last[base] as Pose)) > 0;
+  return high > 0 === looksAlike ? 'inside' : 'outside';
 }
 
 /** The middle of `inner` above the plane of `outer`, towards its inside, and how far off it lies. mm */
-function apart(piece: PieceNet, poses: readonly Pose[], inner: number, outer: number): [number, number] {
-  const [from, to] = [middleOf(piece, poses, outer), middleOf(piece, poses, inner)];
-  const way: Vector = [to[0] - from[0], to[1] - from[1], to[2] - from[2]];
-  return [dot(insideOf(poses[outer] as Pose), way), Math.hypot(...way)];
+function apart(piece: PieceNet, poses: Poses, inner: number, outer: number): readonly [number, number] {
+  const [one, other] = [poses[inner] as Pose, poses[outer] as Pose];
+  const way = minus(middleOf(piece, inner, one), middleOf(piece, outer, other));
+  return [dot(insideOf(other), way), size(way)];
 }
 
-const sameView = (
-  one: readonly [number, number] | undefined,
-  other: readonly [number, number] | undefined,
-): boolean =>
-  one !== undefined &&
-  other !== undefined &&
-  one.every((value, at) => Math.abs(value - (other[at] ?? 0)) < 1e-6);
-
-const isSamePose = (one: Pose | undefined, other: Pose | undefined): boolean =>
-  one !== undefined &&
-  other !== undefined &&
-  one.every((value, at) => Math.abs(value - (other[at] ?? 0)) < 1e-9);
-
-function middleOf({ faces }: PieceNet, poses: readonly Pose[], face: number): Vector {
-  const ring = faces[face]?.ring ?? [];
-  const mean = (of: (p: (typeof ring)[number]) => number) =>
-    ring.reduce((sum, p) => sum + of(p), 0) / (ring.length || 1);
-  return placeOf(poses[face] as Pose, toMm(mean(({ x }) => x)), toMm(mean(({ y }) => y)));
-}
+const isSame = (one: readonly number[] = [], other: readonly number[] = [], slack: number): boolean =>
+  one.every((value, at) => Math.abs(value - (other[at] ?? 0)) < slack);

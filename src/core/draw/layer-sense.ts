@@ -3,14 +3,13 @@ import {
   closingStates,
   dot,
   insideOf,
+  middleOf,
   minus,
   type Pose,
   placeOf,
   posesOf,
-  type Vector,
 } from '../fold';
 import type { PieceNet } from '../net/types';
-import { toMm } from '../units/ticks';
 
 /** Says on which side of face `b` face `a` lies where both are in one plane: 1 on b's inside, -1 on its outside. */
 export type LayerSense = (a: number, b: number) => 1 | -1;
@@ -55,10 +54,4 @@ function movedSense(
     if (Math.abs(off) > APART_MM) return off > 0 ? 1 : -1;
   }
   return null;
-}
-
-function middleOf(piece: PieceNet, face: number, pose: Pose): Vector {
-  const { ring } = piece.faces[face]!;
-  const mean = (axis: 'x' | 'y') => ring.reduce((sum, point) => sum + toMm(point[axis]), 0) / ring.length;
-  return placeOf(pose, mean('x'), mean('y'));
 }

@@ -47,6 +47,20 @@ const walls = (bottom: number, top: number): Mark[] => [
   ...[18, 26, 40].map((x) => upright('score-valley', x, bottom, top)),
 ];
 
+const ROW = 13;
+/** Two rows of equal parts from the left, the upper one at `bottom`; each row `ROW` below the other. */
+const parts = (
+  inRow: number,
+  left: number,
+  step: number,
+  bottom: number,
+  [wide, high]: readonly [number, number],
+): Mark[] =>
+  Array.from({ length: 2 * inRow }, (_, n) => {
+    const [x, y] = [left + step * (n % inRow), bottom - ROW * Math.floor(n / inRow)];
+    return patch('part', x, y, x + wide, y + high);
+  });
+
 /** What each word of the trade looks like, in the inks of every other drawing. Frame: y up, from the lower left corner. */
 const PICTURES = {
   blank: () => [
@@ -146,41 +160,9 @@ const PICTURES = {
   ],
   sheet: () => [...card(12, 4, 50, 24), ...measure([12, 28], [50, 28]), ...measure([7, 4], [7, 24])],
   slit: () => [...card(8, 4, 48, 28), stroke('score-valley', [8, 15], [48, 15]), ...slit(28, 4, 15)],
-  spares: () => [
-    ...Array.from({ length: 8 }, (_, n) =>
-      patch(
-        'part',
-        4 + 10 * (n % 4),
-        18 - 13 * Math.floor(n / 4),
-        12 + 10 * (n % 4),
-        28 - 13 * Math.floor(n / 4),
-      ),
-    ),
-    patch('offcut', 44, 18, 52, 28),
-  ],
-  squaring: () => [
-    ...card(6, 4, 50, 28),
-    areaMark('waste', [
-      [6, 4],
-      [10, 4],
-      [10, 28],
-      [6, 28],
-    ]),
-    upright('cut', 10, 4, 28),
-  ],
-  yield: () => [
-    ...card(4, 3, 52, 29),
-    ...Array.from({ length: 6 }, (_, n) =>
-      patch(
-        'part',
-        4 + 15 * (n % 3),
-        16 - 13 * Math.floor(n / 3),
-        19 + 15 * (n % 3),
-        29 - 13 * Math.floor(n / 3),
-      ),
-    ),
-    patch('waste', 49, 3, 52, 29),
-  ],
+  spares: () => [...parts(4, 4, 10, 18, [8, 10]), patch('offcut', 44, 18, 52, 28)],
+  squaring: () => [...card(6, 4, 50, 28), patch('waste', 6, 4, 10, 28), upright('cut', 10, 4, 28)],
+  yield: () => [...card(4, 3, 52, 29), ...parts(3, 4, 15, 16, [15, 13]), patch('waste', 49, 3, 52, 29)],
 } as const satisfies Readonly<Record<string, () => readonly Mark[]>>;
 
 /** Words of the trade that have a picture. */

@@ -1,6 +1,7 @@
 import { type BoxNet, layNet, nameValues } from '../net';
 import { type Ticks, ticks } from '../units';
 import { type EasyMarkQuestion, type EasyRow, findEasyMarks } from './easy-marks';
+import { valueAt } from './mark-forms';
 import { limitsOf, overSymbols } from './over-symbols';
 import { sizesForRoom } from './symbol-tries';
 import { type WayOut, whatWouldFit } from './what-would-fit';
@@ -72,9 +73,7 @@ function breaksLimits({ style, caliperUm, need, ruler, held, heldOptions }: Easy
   const at = { sizes, caliperUm, options, mark: ruler.finest };
   const { lengths } = nameValues(style, at);
   const values = Object.keys(style.symbols).map((name) => lengths[name] ?? 0);
-  return limitsOf(style, options, overSymbols(style, at)).some(
-    ({ constant, times }) => constant + times.reduce((sum, n, i) => sum + n * (values[i] ?? 0), 0) < -0.5,
-  );
+  return limitsOf(style, options, overSymbols(style, at)).some((limit) => valueAt(limit, values) < 0);
 }
 
 const eachSide = ([width, depth, height]: Room, change: (side: number) => number): Room => [

@@ -28,6 +28,14 @@ export function posesOf(piece: PieceNet, anglesDeg: readonly number[]): Pose[] {
   return poses;
 }
 
+/** The middle of a face's corners, in its folded place; mm. */
+export function middleOf({ faces }: PieceNet, face: number, pose: Pose): Vector {
+  const ring = faces[face]?.ring ?? [];
+  const mean = (axis: 'x' | 'y') =>
+    ring.reduce((sum, point) => sum + toMm(point[axis]), 0) / (ring.length || 1);
+  return placeOf(pose, mean('x'), mean('y'));
+}
+
 /** The piece folded: each face's pose and its corners in space, mm. Thin card; thickness is the checks' business. */
 export function foldPiece(piece: PieceNet, anglesDeg: readonly number[] = restAngles(piece)): FoldedFace[] {
   const poses = posesOf(piece, anglesDeg);

@@ -9,7 +9,8 @@ const NAME = { high: 4, above: 3 } as const;
 
 /**
  * A box as a plain DXF R12 (AC1009) text for other programs: millimetres, layers CUT, SCORE, SLIT and GLUE, lines and true arcs, y up,
- * inside face up; several pieces with their names above them on a layer NAME. Source: the published drawing exchange format, group codes of release 12 (from memory).
+ * inside face up; several pieces with their names above them on a layer NAME. Source: the published drawing exchange format, group codes of
+ * release 12 (from memory).
  */
 export function dxfOf(box: BoxNet): string {
   const { across, up, pieces } = plainPiecesOf(box);
@@ -77,7 +78,7 @@ const nameOf = ({ label, left }: PlainPiece, up: number): (readonly [number, str
   [1, inLatin(label)],
 ];
 
-/** Release 12 holds plain ASCII; any other letter is written as its number. */
+/** Release 12 holds plain ASCII; any other letter is written as its number, which older readers may show as it stands (from memory). */
 const inLatin = (text: string): string =>
   text.replace(/[^ -~]/g, (sign) => `\\U+${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}`);
 

@@ -43,10 +43,16 @@ export function plainPiecesOf(box: BoxNet): {
   return { across: left - GAP_MM, up: Math.max(...box.pieces.map(({ blank }) => toMm(blank.up))), pieces };
 }
 
-/** A box with one of its pieces alone; null where it has no such piece. */
-export function pieceAlone({ whole: _, ...box }: BoxNet, id: string): BoxNet | null {
+/** A box with one of its pieces alone, and what to call it; null where it has no such piece. */
+export function pieceAlone(
+  { whole: _, ...box }: BoxNet,
+  name: string,
+  id: string,
+): { readonly net: BoxNet; readonly name: string } | null {
   const piece = box.pieces.find((each) => each.id === id);
-  return piece === undefined ? null : { ...box, pieces: [piece] };
+  return piece === undefined
+    ? null
+    : { net: { ...box, pieces: [piece] }, name: `${name}, ${piece.label.toLowerCase()}` };
 }
 
 function pieceLines(piece: PieceNet, shift: number): PlainLine[] {

@@ -1,10 +1,10 @@
 import { ticksOfMm } from '../../../shared/lengths';
 import type { GlueSupply } from '../../../shared/workbook';
 import { TICKS_PER_MM, type Ticks, ticks } from '../units';
+import { type Reason, reason } from '../units/reason';
 import type { EventBox } from './event-boxes';
 import { tapeJoints } from './joint-tape';
 import { TAPE_INSET, tapeOfBox } from './plan-tape';
-import { type Reason, reason } from './reason';
 import type { TapeStrip } from './types';
 
 /** What holds one joint or one dressing piece: tape in strips, or liquid glue on the whole glued panel. */

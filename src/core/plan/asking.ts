@@ -1,6 +1,6 @@
 import type { Asking } from '../../../shared/workbook';
+import { type Reason, reason } from '../units/reason';
 import { perPiece, proportionUp } from './money';
-import { type Reason, reason } from './reason';
 
 /** A price to ask: what is used up, her hours at her rate, and her margin on both. */
 export interface AskingPrice {

@@ -1,4 +1,4 @@
-import { type BenchTool, boxCards } from '../bench';
+import { type BenchTool, boxPrograms } from '../bench';
 import { asItStands, type BoxNet } from '../net';
 import type { Ticks } from '../units';
 import type { CuttingTool, SheetPaper } from '../yield';
@@ -30,7 +30,7 @@ export function boxBeside(
   cutting: CuttingTool,
   sheet: SheetPaper | null,
 ): BoxBeside {
-  const ops = boxCards(net, bench).flatMap(({ program }) => program.ops);
+  const ops = boxPrograms(net, bench).flatMap(({ program }) => program.ops);
   const set = ops.flatMap((act) => (act.op === 'score' || act.op === 'slit' ? [act.at] : []));
   const sheets = sheet && sheetsOfPieces(net.pieces, sheet, cutting);
   return {

@@ -14,7 +14,7 @@ import {
 import { caliperTicks } from '../net/name-values';
 import type { BoxNet } from '../net/types';
 import { type Ticks, ticks } from '../units';
-import { type Reason, reason } from './reason';
+import { type Reason, reason } from '../units/reason';
 
 const length = (of: Ticks) => ({ length: of });
 

@@ -1,4 +1,4 @@
-import { boxCards } from '../bench/box-cards';
+import { boxPrograms } from '../bench/box-cards';
 import type { BenchOp, BenchTool } from '../bench/types';
 import { asItStands } from '../net/lay-net';
 import type { PieceNet } from '../net/types';
@@ -19,7 +19,7 @@ export function countBoxActs(
   strips: readonly TapeStrip[],
   fills: (supplyId: string | null) => boolean,
 ): ActCounts {
-  const ops = boxCards(net, tool).flatMap(({ program }) => program.ops);
+  const ops = boxPrograms(net, tool).flatMap(({ program }) => program.ops);
   const often = (names: readonly BenchOp['op'][]) => ops.filter(({ op }) => names.includes(op)).length;
   const counted = dressing?.counted ?? [];
   const sum = (all: readonly { readonly perBox: number }[]) =>

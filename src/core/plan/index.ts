@@ -1,3 +1,4 @@
+export { type Fact, type Reason, sayReason, type Wording } from '../units/reason';
 export type { AskingPrice } from './asking';
 export { type BoxBeside, boxBeside } from './box-beside';
 export type { CostOf, CostSplit, EventCost } from './cost';
@@ -10,7 +11,6 @@ export { perPiece, printMoney } from './money';
 export { handSecondsOfBox } from './one-box';
 export { type EventPlanOptions, type EventRows, planEvent } from './plan-event';
 export type { SheetPlanner } from './plan-papers';
-export { type Fact, type Reason, sayReason, type Wording } from './reason';
 export { type BoughtRow, followShopping, stockPaper, stockSupply, tickOff, unitsOf } from './receive';
 export type { RemarkCode } from './remarks';
 export type { CutLength, RollFill, RollPlan } from './rolls';

@@ -1,6 +1,6 @@
 import type { GlueSupply, Paper, PieceSupply, RollSupply } from '../../../shared/workbook';
+import { type Reason, reason } from '../units/reason';
 import type { Pack } from './packs';
-import { type Reason, reason } from './reason';
 import type { ShoppingRow } from './shopping';
 import type { PlannedGlue, PlannedLine, PlannedPaper, PlannedPieces, PlannedRolls } from './types';
 

@@ -1,7 +1,7 @@
 import type { Supply } from '../../../shared/workbook';
+import { type Reason, reason } from '../units/reason';
 import { proportionUp } from './money';
 import { cheapestPacks, freePacks, type Pack, type Purchase } from './packs';
-import { type Reason, reason } from './reason';
 import { type ShoppingNeed, shortOf } from './shopping-needs';
 
 export interface BoughtPack {

@@ -46,7 +46,7 @@ const TABS: readonly JointSpec[] = [
 
 /** Both halves glued to one another: the open-top box again, with a second seam where it has a score. */
 const whole: PieceSpec = {
-  label: 'Put together',
+  label: 'Whole box',
   panels: {
     front: wall('front'),
     right: wall('right', 'front.right'),

@@ -1,26 +1,19 @@
-import { useState } from 'react';
-import { useNavigate } from 'react-router';
+import { useMemo, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import { sizesForRoom } from '../../core/fit';
-import type { BoxNet } from '../../core/net';
 import { type BoxBeside, benchToolOf, boxBeside } from '../../core/plan';
 import { type BoxStyle, STYLES } from '../../core/styles';
-import { type Ruler, ticks } from '../../core/units';
 import { type CuttingTool, sheetsEach } from '../../core/yield';
 import { boxOfRecipe } from '../../state/box-result';
 import { useSheetCounts } from '../../state/sheet-counts';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/addresses';
-import { Button } from '../../ui/button';
-import { sayFacts } from '../../ui/findings';
 import { sizeWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
 import { RecipePicture } from '../../ui/recipe-picture';
 import { SelectField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import type { NamedSheet } from './marks-ask';
-import { markMmOf, sizesMmOf } from './marks-edits';
+import { inStyle, KeepStyle, sameRoomId } from './same-room';
 
 interface BesidePanelProps {
   readonly recipe: Recipe;
@@ -28,100 +21,59 @@ interface BesidePanelProps {
   readonly cutting: CuttingTool;
 }
 
-/** A style of the same room, among the boxes to choose from. */
-const SAME_ROOM = 'same-room:';
-
-/** This box beside another of the shelf, or beside another style with the same room inside: both drawn, and the numbers by which one is weighed against the other. */
+/**
+ * This box beside another of the shelf, or beside another style with the same room inside: both drawn, and the numbers by which one is
+ * weighed against the other.
+ */
 export function BesidePanel(props: BesidePanelProps) {
   const words = usePageWords().marks;
   const recipes = useWorkbook((state) => state.rows.recipes);
   const [open, setOpen] = useState(false);
   const [chosen, setChosen] = useState('');
-  const ruler = useRuler();
-  const tool = useToolInHand();
   const others = [...recipes.values()].filter(({ id }) => id !== props.recipe.id);
   const styles = STYLES.filter(({ id }) => id !== props.recipe.styleId);
-  const net = boxOfRecipe(props.recipe, tool)?.net;
   const style =
-    styles.find(({ id }) => `${SAME_ROOM}${id}` === chosen) ?? (others.length === 0 ? styles[0] : undefined);
-  const other =
-    style && net
-      ? {
-          ...inStyle(props.recipe, style, net, ruler),
-          name: words.recipeInStyle(props.recipe.name, style.name),
-        }
-      : (others.find(({ id }) => id === chosen) ?? others[0]);
+    styles.find(({ id }) => sameRoomId(id) === chosen) ?? (others.length === 0 ? styles[0] : undefined);
+  const other = others.find(({ id }) => id === chosen) ?? others[0];
   return (
     <Opening head={<strong>{words.beside}</strong>} open={open} onToggle={setOpen}>
       <SelectField
         label={words.besideWhich}
-        value={other?.id ?? ''}
+        value={style ? sameRoomId(style.id) : (other?.id ?? '')}
         choices={[
           ...others.map(({ id, name }) => ({ id, label: name })),
-          ...styles.map(({ id, name }) => ({ id: `${SAME_ROOM}${id}`, label: words.sameRoomIn(name) })),
+          ...styles.map(({ id, name }) => ({ id: sameRoomId(id), label: words.sameRoomIn(name) })),
         ]}
         onChange={setChosen}
       />
-      {open && other && <Beside {...props} other={other} />}
-      {open && other && style && <WhatStops recipe={other} />}
+      {open && style && <BesideStyle {...props} style={style} />}
+      {open && !style && other && <Beside {...props} other={other} />}
     </Opening>
   );
 }
 
-/** The recipe in another style, at the least marks that give the same room. */
-const inStyle = (recipe: Recipe, style: BoxStyle, net: BoxNet, ruler: Ruler): Recipe => {
-  const { ownNet: _, ...same } = recipe;
-  const { width, depth, height } = net.inside;
-  const sizes = sizesForRoom({
-    style,
-    caliperUm: recipe.caliperUm,
-    need: [width, depth, height],
-    slack: ticks(0),
-    ruler,
-    held: {},
-    options: {},
-  });
-  return {
-    ...same,
-    id: `${SAME_ROOM}${style.id}`,
-    styleId: style.id,
-    options: {},
-    dressings: [],
-    held: [],
-    sizesMm: sizesMmOf({ sizes }),
-    ...markMmOf(ruler.finest),
-  };
-};
-
-/** Why a style cannot be made with this room, each limit with its remedy; or a press that keeps it. */
-function WhatStops({ recipe }: { readonly recipe: Recipe }) {
+/** Beside another style with the same room inside; it can be kept where nothing stops it. */
+function BesideStyle({ style, ...props }: BesidePanelProps & { readonly style: BoxStyle }) {
+  const { recipe } = props;
   const words = usePageWords().marks;
   const ruler = useRuler();
-  const createAll = useWorkbook((state) => state.createAll);
-  const navigate = useNavigate();
-  const stops = (boxOfRecipe(recipe, useToolInHand())?.findings ?? []).filter(
-    ({ severity }) => severity === 'stop',
+  const net = boxOfRecipe(recipe, useToolInHand())?.net;
+  const name = words.recipeInStyle(recipe.name, style.name);
+  const other = useMemo(
+    () => net && { ...inStyle(recipe, style, net.inside, ruler), name },
+    [recipe, style, net, ruler, name],
   );
-  const keep = () => {
-    const { id: _, rev: __, createdAt: ___, changedAt: ____, ...content } = recipe;
-    const answer = createAll('recipes', [content], words.keepStyle);
-    if (answer.ok && answer.ids[0] !== undefined)
-      void navigate(pageAddress({ kind: 'recipe', id: answer.ids[0] }, 'box'));
-  };
-  if (stops.length === 0) return <Button onClick={keep}>{words.keepStyle}</Button>;
+  if (!other) return null;
   return (
-    <ul className="beside-stops" role="status">
-      {stops.map(({ code, where, says, remedy, facts }) => (
-        <li key={`${code} ${where}`}>
-          {sayFacts(says, facts, ruler)} <span className="soft">{sayFacts(remedy, facts, ruler)}</span>
-        </li>
-      ))}
-    </ul>
+    <>
+      <Beside {...props} other={other} />
+      <KeepStyle recipe={other} />
+    </>
   );
 }
 
 function Beside({ recipe, other, sheet, cutting }: BesidePanelProps & { readonly other: Recipe }) {
-  const words = usePageWords().marks;
+  const { marks: words, sheets: sheetWords } = usePageWords();
   const ruler = useRuler();
   const tool = useToolInHand();
   // How many one sheet gives is counted apart, since that can take longer than a frame.
@@ -179,6 +131,7 @@ function Beside({ recipe, other, sheet, cutting }: BesidePanelProps & { readonly
           ))}
         </tbody>
       </table>
+      {counts.some(({ exact }) => !exact) && <p className="soft">{sheetWords.stillCounting}</p>}
     </div>
   );
 }

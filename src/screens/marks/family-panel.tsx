@@ -1,25 +1,21 @@
 import { useMemo, useState } from 'react';
-import { useNavigate } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
-import type { FamilyMember, Room } from '../../core/fit';
+import type { Room } from '../../core/fit';
 import type { Chosen } from '../../core/styles';
 import { inches, millimetres, type Ticks, ticks } from '../../core/units';
 import { type FamilyAsk, type MarksAsk, useFamily } from '../../state/fit-result';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/addresses';
-import { Button } from '../../ui/button';
 import { ChoiceStrip } from '../../ui/choice-strip';
 import { CountStepper } from '../../ui/count-stepper';
 import { LengthField } from '../../ui/length-field';
-import { sizeWords, useRuler } from '../../ui/measure';
+import { useRuler } from '../../ui/measure';
 import { NumberField } from '../../ui/number-field';
 import { Opening } from '../../ui/opening';
-import { TextField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
-import { contentOfMember, distinctNames } from './family-content';
+import { distinctNames } from './family-content';
+import { FamilyFound } from './family-found';
 import { FamilySheets } from './family-sheets';
 import type { NamedSheet } from './marks-ask';
-import { costWords, sizesWords } from './row-words';
 
 interface FamilyPanelProps {
   readonly recipe: Recipe;
@@ -148,97 +144,5 @@ function Family({ recipe, need, sheet, options, base }: FamilyPanelProps) {
       />
       {!busy && <FamilySheets {...shared} cutting={base.tool} />}
     </div>
-  );
-}
-
-interface FamilyFoundProps {
-  readonly recipe: Recipe;
-  readonly found: readonly FamilyMember[];
-  /** As the recipes will be called: no two alike, and none as another on the shelf. */
-  readonly names: readonly string[];
-  /** As they stand in their fields. */
-  readonly fields: readonly string[];
-  readonly onName: (place: number, name: string) => void;
-  readonly busy: boolean;
-  readonly sheet: NamedSheet;
-}
-
-function FamilyFound({ recipe, found, names, fields, onName, busy, sheet }: FamilyFoundProps) {
-  const words = usePageWords().marks;
-  const ruler = useRuler();
-  const createAll = useWorkbook((state) => state.createAll);
-  const navigate = useNavigate();
-  const made = found.flatMap(({ row }) => row ?? []);
-  if (found.length === 0) return null;
-  const make = () => {
-    const answer = createAll(
-      'recipes',
-      made.map((row, place) => contentOfMember(recipe, row, names[place] ?? recipe.name, ruler.finest)),
-      words.family,
-    );
-    if (answer.ok && answer.ids[0] !== undefined)
-      void navigate(pageAddress({ kind: 'recipe', id: answer.ids[0] }, 'box'));
-  };
-  return (
-    <>
-      <div className="marks-table">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{words.member}</th>
-              <th scope="col">{words.sizes}</th>
-              <th scope="col">{words.roomIs}</th>
-              <th scope="col">{words.costs}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {found.map(({ need, row, outside, ends }, place) => (
-              <tr key={need.join(' ')}>
-                <th scope="row">
-                  {row ? (
-                    <TextField
-                      label={words.memberNameLabel(place + 1)}
-                      value={fields[place] ?? ''}
-                      help={
-                        fields[place]?.trim() === names[place]
-                          ? undefined
-                          : words.memberCalled(names[place] ?? '')
-                      }
-                      onChange={(name) => onName(place, name)}
-                    />
-                  ) : (
-                    fields[place]
-                  )}
-                </th>
-                {row ? (
-                  <>
-                    <td className="marks-number">{sizesWords(recipe.styleId, row, ruler)}</td>
-                    <td className="marks-number">
-                      {words.insideOutside(sizeWords(row.inside, ruler), sizeWords(outside, ruler))}
-                    </td>
-                    <td>{costWords(row, need, sheet.name, ruler, words)}</td>
-                  </>
-                ) : (
-                  <td colSpan={3}>
-                    {words.memberNone(sizeWords(need, ruler), sheet.name, ends?.because ?? 'marks')}
-                    {ends?.ways.map(
-                      (way) =>
-                        way.kind === 'turned' && (
-                          <p key={way.kind}>{words.turned(sizeWords(way.need, ruler))}</p>
-                        ),
-                    )}
-                  </td>
-                )}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-      {!busy && made.length > 0 && (
-        <Button tone="act" onClick={make}>
-          {words.makeFamily(made.length)}
-        </Button>
-      )}
-    </>
   );
 }

@@ -5,22 +5,12 @@ import { boxBeside } from '../../../src/core/plan';
 import { countBoxActs } from '../../../src/core/plan/hand-acts';
 import { planGlue } from '../../../src/core/plan/plan-glue';
 import { STYLES, styleById } from '../../../src/core/styles';
-import { inches } from '../../../src/core/units';
+import { readFixture, sizingOf } from '../../styles/fixture';
 import { trimmer } from './bench-tools';
 
-/** 3 1/2 × 1 1/2 × 3 in with 1 in tabs and bottom flaps of 1 1/2 in, worked by hand below. */
-const trade = {
-  sizes: {
-    width: inches(3, 1, 2),
-    depth: inches(1, 1, 2),
-    height: inches(3),
-    tab: inches(1),
-    flap: inches(1, 1, 2),
-  },
-  options: {},
-  caliperUm: 305,
-};
-const halves = layNet(styleById('two-part-box') ?? expect.fail(), trade);
+/** 3 1/2 × 1 1/2 × 3 in with 1 in tabs and bottom flaps of 1 1/2 in. */
+const [trade] = readFixture('two-part-box').cases;
+const halves = layNet(styleById('two-part-box') ?? expect.fail(), sizingOf(trade ?? expect.fail()));
 
 describe('the cards of a box', () => {
   it('are one for each piece, and one more only where pieces are glued to one another', () => {

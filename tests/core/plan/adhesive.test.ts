@@ -4,10 +4,10 @@ import { fitPiece, movedOnto, overhangOf, placePiece } from '../../../src/core/d
 import { layNet } from '../../../src/core/net';
 import { planAdhesive, tapeFits } from '../../../src/core/plan/adhesive';
 import { whyPiece, whyTie } from '../../../src/core/plan/dressing-why';
-import { sayReason } from '../../../src/core/plan/reason';
 import { fillRolls } from '../../../src/core/plan/rolls';
 import { STYLES, styleById } from '../../../src/core/styles/registry';
 import { inches, millimetres, toInches, USUAL_FINEST } from '../../../src/core/units';
+import { sayReason } from '../../../src/core/units/reason';
 
 const net = layNet(styleById('open-top')!, { sizes: {}, caliperUm: 305 });
 const mark = USUAL_FINEST.in;

@@ -6,18 +6,11 @@ import { type BoxNet, layNet, type PieceNet } from '../../../src/core/net';
 import type { BoxStyle, PanelSpec, PieceSpec } from '../../../src/core/styles';
 import { twoPartBox } from '../../../src/core/styles/two-part-box';
 import { inches } from '../../../src/core/units/ticks';
+import { readFixture, sizingOf } from '../../styles/fixture';
 
 const style: BoxStyle = twoPartBox;
-const trade = {
-  sizes: {
-    width: inches(3, 1, 2),
-    depth: inches(1, 1, 2),
-    height: inches(3),
-    tab: inches(1),
-    flap: inches(1, 1, 2),
-  },
-  caliperUm: 305,
-};
+const [worked] = readFixture('two-part-box').cases;
+const trade = sizingOf(worked ?? expect.fail());
 const wholeOf = (box: BoxNet): PieceNet => {
   if (box.whole === undefined) throw new Error('the halves make nothing');
   return box.whole;

@@ -1,0 +1,74 @@
+import { useNavigate } from 'react-router';
+import type { Recipe } from '../../../shared/workbook';
+import { sizesForRoom } from '../../core/fit';
+import type { BoxNet } from '../../core/net';
+import type { BoxStyle } from '../../core/styles';
+import { type Ruler, ticks } from '../../core/units';
+import { boxOfRecipe } from '../../state/box-result';
+import { useToolInHand } from '../../state/tool-in-hand';
+import { useWorkbook } from '../../state/use-workbook';
+import { pageAddress } from '../../ui/addresses';
+import { Button } from '../../ui/button';
+import { sayFacts } from '../../ui/findings';
+import { useRuler } from '../../ui/measure';
+import { usePageWords } from '../../ui/words';
+import { markMmOf, sizesMmOf } from './marks-edits';
+
+/** What a style of the same room is called among boxes of the shelf; no recipe is called so. */
+export const sameRoomId = (styleId: string): string => `same-room:${styleId}`;
+
+/** The recipe in another style, at the least marks that give the same room. */
+export function inStyle(
+  recipe: Recipe,
+  style: BoxStyle,
+  { width, depth, height }: BoxNet['inside'],
+  ruler: Ruler,
+): Recipe {
+  const { ownNet: _, ...same } = recipe;
+  const sizes = sizesForRoom({
+    style,
+    caliperUm: recipe.caliperUm,
+    need: [width, depth, height],
+    slack: ticks(0),
+    ruler,
+    held: {},
+    options: {},
+  });
+  return {
+    ...same,
+    id: sameRoomId(style.id),
+    styleId: style.id,
+    options: {},
+    dressings: [],
+    held: [],
+    sizesMm: sizesMmOf({ sizes }),
+    ...markMmOf(ruler.finest),
+  };
+}
+
+/** A press that keeps what is compared; or why the style cannot be made with this room, each limit with its remedy. */
+export function KeepStyle({ recipe }: { readonly recipe: Recipe }) {
+  const words = usePageWords().marks;
+  const ruler = useRuler();
+  const createAll = useWorkbook((state) => state.createAll);
+  const navigate = useNavigate();
+  const stops = (boxOfRecipe(recipe, useToolInHand())?.findings ?? []).filter(
+    ({ severity }) => severity === 'stop',
+  );
+  const keep = () => {
+    const { id: _, rev: __, createdAt: ___, changedAt: ____, ...content } = recipe;
+    const answer = createAll('recipes', [content], words.keepStyle);
+    if (answer.ok && answer.ids[0] !== undefined)
+      void navigate(pageAddress({ kind: 'recipe', id: answer.ids[0] }, 'box'));
+  };
+  if (stops.length === 0) return <Button onClick={keep}>{words.keepStyle}</Button>;
+  return (
+    <ul className="beside-stops" role="status">
+      {stops.map(({ code, where, says, remedy, facts }) => (
+        <li key={`${code} ${where}`}>
+          {sayFacts(says, facts, ruler)} <span className="soft">{sayFacts(remedy, facts, ruler)}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
