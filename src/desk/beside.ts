@@ -96,6 +96,6 @@ const describeBox = (box: BoxBeside) => ({
   fenceSettings: box.settings,
   betweenMarks: box.betweenMarks,
   boxesPerSheet: box.boxesPerSheet,
-  holdsMl: Number((box.roomMm3 / 1000).toFixed(1)),
+  holdsMl: box.roomMm3 === null ? null : Number((box.roomMm3 / 1000).toFixed(1)),
   handSeconds: Math.round(box.seconds),
 });

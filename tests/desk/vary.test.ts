@@ -19,6 +19,7 @@ interface Beside {
     readonly betweenMarks: number;
     readonly boxesPerSheet: number | null;
     readonly insideMm: readonly number[];
+    readonly holdsMl: number | null;
     readonly stops: readonly unknown[];
     readonly cards: readonly { readonly acrossMm: number; readonly upMm: number }[];
   }[];
@@ -115,6 +116,12 @@ describe('the desk sets two boxes side by side', () => {
     }
     const deep = JSON.parse((await callDesk([...words, '4 × 3 × 60 in'])).printed) as Beside;
     expect(deep.boxes[1]?.stops.length).toBeGreaterThan(0);
+    // A wallet lies flat and closes round no room.
+    const flat = await callDesk(['beside', '--style', 'open-top', '--with-style', 'wallet']);
+    expect((JSON.parse(flat.printed) as Beside).boxes.map(({ holdsMl }) => holdsMl)).toEqual([
+      expect.any(Number),
+      null,
+    ]);
     expect((await callDesk([...words, 'roomy'])).codes).toEqual(['not-a-room']);
   });
 

@@ -41,6 +41,7 @@ export const marksMessages: MarksWords = {
   besideWhich: 'Beside',
   recipeInStyle: (recipe, style) => `${recipe}: ${style}`,
   sameRoomIn: (style) => `${style}, the same room inside`,
+  holdsNothing: 'no closed room, or not told',
   keepStyle: 'Make a recipe of this style',
   holds: 'Holds, filled to the brim',
   scores: 'Scores',

@@ -97,7 +97,11 @@ function Beside({ recipe, other, sheet, cutting }: BesidePanelProps & { readonly
   };
   const rows: readonly [head: string, says: (box: BoxBeside, column: number) => string][] = [
     [words.roomIs, ({ inside }) => sizeWords([inside.width, inside.depth, inside.height], ruler)],
-    [words.holds, ({ roomMm3 }) => words.millilitres(Math.round(roomMm3 / 1000))],
+    [
+      words.holds,
+      ({ roomMm3 }) =>
+        roomMm3 === null ? words.holdsNothing : words.millilitres(Math.round(roomMm3 / 1000)),
+    ],
     [words.blank, ({ cards }) => cards.map(({ across, up }) => sizeWords([across, up], ruler)).join('; ')],
     [words.scores, ({ scores, settings }) => words.scoresAt(scores, settings)],
     [words.betweenMarks, ({ betweenMarks }) => `${betweenMarks}`],

@@ -65,6 +65,7 @@ export type MarksWords = Texts<
   | 'beside'
   | 'besideWhich'
   | 'keepStyle'
+  | 'holdsNothing'
   | 'holds'
   | 'scores'
   | 'betweenMarks'

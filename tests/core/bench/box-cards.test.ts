@@ -51,6 +51,6 @@ describe('the cards of a box', () => {
     expect(acts).toMatchObject({ 'close-bottom': 1, glue: 5 });
     // 3 1/2 × 1 1/2 × 3 in
     const held = boxBeside(halves, trimmer, {} as never, null).roomMm3;
-    expect(held / 25.4 ** 3).toBeCloseTo(15.75, 6);
+    expect((held ?? 0) / 25.4 ** 3).toBeCloseTo(15.75, 6);
   });
 });
