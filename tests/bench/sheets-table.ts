@@ -1,6 +1,7 @@
 /**
  * `npm run bench`: how many sheets, side by side in one run: the area bound, a general-purpose rectangle packer, our solver with its proof,
  * and a general solver for whole-number programs on the model of all patterns. Sets from CREASE_OPEN_SETS; without it the typed-in ones.
+ * Words after `--` keep to the rows whose names begin with them: `npm run bench -- bin paper`.
  */
 import { createRequire } from 'node:module';
 import { cpus, loadavg } from 'node:os';
@@ -97,9 +98,11 @@ function worthRow(name: string, instances: readonly OpenInstance[]): void {
 say(
   `${cpus().length} cores, load ${loadavg()[0]?.toFixed(1) ?? '?'}, Node ${process.version}; up to ${SECONDS} s each`,
 );
+const asked = process.argv.slice(2);
+const isAsked = (name: string): boolean => asked.length === 0 || asked.some((word) => name.startsWith(word));
 const typedIn = PUBLISHED_CUTS.filter(({ instance }) => instance.kind === 'cutting-stock');
-sheetRow('typed in, sheets', typedIn);
-worthRow('typed in, worth', PUBLISHED_CUTS.filter(({ instance }) => instance.kind.endsWith('knapsack'))); // biome-ignore format: one row
+if (isAsked('typed in')) sheetRow('typed in, sheets', typedIn);
+if (isAsked('typed in')) worthRow('typed in, worth', PUBLISHED_CUTS.filter(({ instance }) => instance.kind.endsWith('knapsack'))); // biome-ignore format: one row
 if (OPEN_SETS === undefined) say('skipped: the open sets; CREASE_OPEN_SETS names no folder');
 else {
   const paper = openSet('paper-scale');
@@ -115,7 +118,7 @@ else {
     ['unconstrained knapsack', openSet('unconstrained-knapsack'), worthRow],
     ['constrained knapsack', openSet('constrained-knapsack'), worthRow],
   ];
-  for (const [name, instances, row] of rows)
+  for (const [name, instances, row] of rows.filter(([name]) => isAsked(name)))
     if (instances.length > 0) row(name, instances);
     else say(`skipped: ${name}, not in the folder`);
 }
