@@ -50,7 +50,8 @@ export interface EasyRow extends Rating {
 
 /**
  * The sizes whose marks are easiest on this tool for the room asked: every combination `triesFor` names is tried, and the rows that nothing
- * beats in roughness, handling, excess and paper together are kept, easiest first. Exact within those tries.
+ * beats in roughness, handling, excess and paper together are kept, easiest first; rows larger than the sheet only where none fits it. Exact
+ * within those tries.
  */
 export function findEasyMarks(question: EasyMarkQuestion): EasyRow[] {
   const { style, heldOptions } = question;
@@ -71,9 +72,14 @@ function layKept(kept: readonly Kept[], question: EasyMarkQuestion, memo: YieldM
 }
 
 const easiestFirst = (rows: readonly EasyRow[]): EasyRow[] =>
-  paretoBy(rows, (row) => [row.roughness, handlingOf(row), row.excess, row.sheetsPerBox ?? NO_SHEET]).sort(
-    (a, b) => a.roughness - b.roughness || handlingOf(a) - handlingOf(b) || a.excess - b.excess,
-  );
+  onSheet(
+    paretoBy(rows, (row) => [row.roughness, handlingOf(row), row.excess, row.sheetsPerBox ?? NO_SHEET]),
+  ).sort((a, b) => a.roughness - b.roughness || handlingOf(a) - handlingOf(b) || a.excess - b.excess);
+
+function onSheet(rows: EasyRow[]): EasyRow[] {
+  const fitting = rows.filter(({ sheetsPerBox }) => sheetsPerBox !== null);
+  return fitting.length > 0 ? fitting : rows;
+}
 
 const NO_SHEET = 1e9; // a blank that fits no sheet is worse than any that does
 const handlingOf = ({ settings, edges }: Rating): number => settings + edges;
