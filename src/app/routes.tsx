@@ -1,5 +1,6 @@
 import { lazy } from 'react';
 import { Route, Routes } from 'react-router';
+import { FirstVisit } from '../screens/shelf/first-visit';
 import { Frame } from './frame';
 import { PageNotFound } from './page-broken';
 
@@ -50,7 +51,7 @@ export function AppRoutes() {
   return (
     <Routes>
       <Route element={<Frame />}>
-        <Route index element={<ShelfScreen />} />
+        <Route index element={<FirstVisit shelf={(failed) => <ShelfScreen exampleFailed={failed} />} />} />
         <Route path="new" element={<NewRecipeScreen />} />
         <Route path="keeping" element={<KeepingPage />} />
         <Route path="help" element={<HelpPage />} />
