@@ -11,8 +11,8 @@ const ShelfScreen = lazy(async () => ({
 const NewRecipeScreen = lazy(async () => ({
   default: (await import('./picking-page')).PickingPage,
 }));
-const StockScreen = lazy(async () => ({
-  default: (await import('../screens/stock/stock-screen')).StockScreen,
+const StockPage = lazy(async () => ({
+  default: (await import('./stock-page')).StockPage,
 }));
 const KeepingPage = lazy(async () => ({ default: (await import('./keeping-page')).KeepingPage }));
 const HelpPage = lazy(async () => ({ default: (await import('./help-page')).HelpPage }));
@@ -55,7 +55,7 @@ export function AppRoutes() {
         <Route path="new" element={<NewRecipeScreen />} />
         <Route path="keeping" element={<KeepingPage />} />
         <Route path="help" element={<HelpPage />} />
-        <Route path="stock/:table/:id" element={<StockScreen />} />
+        <Route path="stock/:table/:id" element={<StockPage />} />
         <Route path=":kind/:id" element={<WorkbookFrame />}>
           <Route path="box" element={<BoxScreen />} />
           <Route path="fold" element={<FoldScreen />} />
