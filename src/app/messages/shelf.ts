@@ -27,9 +27,9 @@ export const shelfMessages: ShelfWords = {
     promise: 'Forty boxes, all alike, from card you fold yourself',
     promiseWhy:
       'Type the size of one box. You get its flat net with every mark measured from one edge, a card for the bench, how to cut the sheets, and what to buy.',
-    openDemo: 'Open the demo',
+    openDemo: 'Open the example',
     ownBox: 'Start a box of your own',
-    demoFailed: 'The demo could not be fetched. Load the page again, or start a box of your own.',
+    demoFailed: 'The example could not be fetched. Load the page again, or start a box of your own.',
     staysHere: 'Everything stays in this browser. Nothing you type is sent anywhere.',
     papers: 'Paper',
     supplies: 'Tape and ribbon',
