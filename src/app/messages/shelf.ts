@@ -1,8 +1,6 @@
 import type { ShelfWords } from '../../ui/words/shelf-words';
 import { plural } from './plural';
 
-const longDate = new Intl.DateTimeFormat('en-US', { dateStyle: 'long', timeZone: 'UTC' });
-
 const KINDS = {
   recipes: 'box',
   events: 'event',
@@ -67,7 +65,8 @@ export const shelfMessages: ShelfWords = {
     copyName: (name) => `${name}, copy`,
     saveFileOf: (name) => `Save ${name} to a file`,
     deleteOf: (name) => `Delete ${name}`,
-    onDate: (date) => longDate.format(new Date(`${date}T00:00:00Z`)),
+    onDate: (date) =>
+      new Date(`${date}T00:00:00Z`).toLocaleDateString('en-US', { dateStyle: 'long', timeZone: 'UTC' }),
     marksOf: (mark) => `marks every ${mark}`,
     sheetsOnHand: (count) => plural(count, 'sheet'),
     rollsOnHand: (count) => plural(count, 'roll'),
