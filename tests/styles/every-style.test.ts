@@ -89,9 +89,9 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
           unseen += notFollowed.length;
         }
       });
-      // only what bends is left out: the walls and ends of a pillow pack
-      if (style.id !== 'pillow-pack') expect(unseen).toBe(0);
-      const share = unseen === 0 ? '' : `, ${Math.round((100 * unseen) / acts)} % of acts bend`;
+      // only what springs is left out: the two acts that push in the ends of a pillow pack
+      expect(unseen).toBeLessThanOrEqual(style.id === 'pillow-pack' ? 2 * boxes.length : 0);
+      const share = unseen === 0 ? '' : `, ${Math.round((100 * unseen) / acts)} % of acts spring`;
       recordStyle(test, { style: style.id, check: 'path', tried: boxes.length, worst: `0 hits${share}` });
     });
 

@@ -40,8 +40,8 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
         />
       ));
   const options = Object.entries(style.options ?? {});
-  const optionOf = ({ given = [] }: SymbolSpec) =>
-    Object.keys(given[0] ?? {}).find((option) => style.options?.[option]?.addOn);
+  /** The option whose choices ask for a size, by the style's own word; it stands under that option. */
+  const optionOf = ({ given = [] }: SymbolSpec) => Object.keys(given[0] ?? {})[0];
   const lit = litSize === null ? undefined : style.symbols[litSize];
   const litOption = lit && optionOf(lit);
   const needsAllowances = lit?.role === 'allowance' && litOption === undefined;
