@@ -43,7 +43,7 @@ export function needPaper(
       ...its.map(countReason),
       ...planned.parts.map(({ name, count, across, up }) =>
         reason('{name}: {count} of {across} × {up}', {
-          name,
+          name: { text: name },
           count,
           across: { length: across },
           up: { length: up },
@@ -133,7 +133,7 @@ export const needGlue = (
 
 function countReason({ name, ordered, spares, practice, making, perKit }: PlannedLine): Reason {
   const facts = {
-    name,
+    name: { text: name },
     ordered,
     spares,
     practice,

@@ -9,6 +9,7 @@ import { useWorkbook } from '../../state/use-workbook';
 import { lengthWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
 import { WideBox } from '../../ui/wide-box';
+import { useWording } from '../../ui/wording';
 import { usePageWords } from '../../ui/words';
 
 interface AdhesiveOfProps {
@@ -21,6 +22,7 @@ interface AdhesiveOfProps {
 export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
   const words = usePageWords().dressing;
   const ruler = useRuler();
+  const wording = useWording();
   const supplies = useWorkbook((state) => state.rows.supplies);
   const chosen = supplies.get(event?.glueId ?? '');
   const glue = chosen?.kind === 'glue' ? chosen : null;
@@ -29,10 +31,6 @@ export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
     return planAdhesive({ net, pieces }, glue);
   }, [net, sized, glue]);
   if (plan.rows.length === 0) return null;
-  const wording = {
-    length: (length: Parameters<typeof lengthWords>[0]) => lengthWords(length, ruler),
-    money: String,
-  };
   return (
     <Opening head={<strong>{words.holds}</strong>}>
       <p className="soft">{words.holdsWhy}</p>

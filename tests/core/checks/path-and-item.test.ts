@@ -8,10 +8,10 @@ import { openTop } from '../../../src/core/styles/open-top';
 import { pillowPack } from '../../../src/core/styles/pillow-pack';
 import { reverseTuck } from '../../../src/core/styles/reverse-tuck';
 import { straightTuck } from '../../../src/core/styles/straight-tuck';
-import { boxOf, withPanel } from './variant';
+import { boxOf, sayIt, withPanel } from './variant';
 
 const hits = (style: BoxStyle, sizes: Readonly<Record<string, string>> = {}) =>
-  checkClosingPath(boxOf(style, sizes)).map(({ says }) => says);
+  checkClosingPath(boxOf(style, sizes)).map(sayIt);
 
 describe('the path of a tuck', () => {
   it('slips in behind the front where the lid is one caliper short', () => {

@@ -47,7 +47,7 @@ test('with the outside up it is measured from the other end', () => {
 const addsUp = ({ says, facts }: Reason, at: number): boolean => {
   const lengths = [...says.matchAll(/\{(p\d+)\}/g)].map(([, name = '']) => {
     const fact = facts[name];
-    return fact && 'length' in fact ? fact.length : Number.NaN;
+    return typeof fact === 'object' && 'length' in fact ? fact.length : Number.NaN;
   });
   return lengths.reduce((sum, length) => sum + length, 0) === at;
 };
