@@ -141,9 +141,11 @@ function countReason({ name, ordered, spares, practice, making, perKit }: Planne
     perKit: perKit ?? 0,
     kits: ordered / (perKit ?? 1),
   };
-  const order = perKit === null ? '{ordered} ordered' : '{kits} kits × {perKit}';
+  const order = reason(perKit === null ? '{ordered} ordered' : '{kits} kits × {perKit}', facts);
   return reason(
-    `{name}: ${order} + {spares} spare${practice > 0 ? ' + {practice} to practise on' : ''} = {making}`,
-    facts,
+    practice > 0
+      ? '{name}: {order} + {spares} spare + {practice} to practise on = {making}'
+      : '{name}: {order} + {spares} spare = {making}',
+    { ...facts, order },
   );
 }
