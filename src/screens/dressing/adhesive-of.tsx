@@ -10,7 +10,7 @@ import { lengthWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
 import { WideBox } from '../../ui/wide-box';
 import { useWording } from '../../ui/wording';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 
 interface AdhesiveOfProps {
   readonly net: BoxNet;
@@ -21,6 +21,7 @@ interface AdhesiveOfProps {
 /** The adhesive plan of one box, joint by joint, with its arithmetic: tape, or glue where the event uses it. */
 export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
   const words = usePageWords().dressing;
+  const say = useSay();
   const ruler = useRuler();
   const wording = useWording();
   const supplies = useWorkbook((state) => state.rows.supplies);
@@ -47,10 +48,12 @@ export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
           </thead>
           <tbody>
             {plan.rows.map((row, at) => {
-              const panel = row.onto === null ? row.panel : panelWords(row.panel);
+              const panel = row.onto === null ? row.panel : say(panelWords(row.panel));
               return (
                 <tr key={`${row.panel} ${row.onto ?? at}`}>
-                  <th scope="row">{row.onto === null ? panel : words.onto(panel, panelWords(row.onto))}</th>
+                  <th scope="row">
+                    {row.onto === null ? panel : words.onto(panel, say(panelWords(row.onto)))}
+                  </th>
                   <td>{words[row.by]}</td>
                   <td>{words.strip(row.strips, lengthWords(row.length, ruler))}</td>
                   <td>{row.widest === null ? '' : lengthWords(row.widest, ruler)}</td>

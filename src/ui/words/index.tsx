@@ -1,4 +1,4 @@
-import { createContext, use } from 'react';
+import { createContext, use, useMemo } from 'react';
 import type { FrameWords } from './frame-words';
 import type { MakingWords } from './making-words';
 import type { PartWords } from './part-words';
@@ -27,7 +27,10 @@ export function useWords(): Words {
 }
 
 /** Words and templates of the core in the maker's language. */
-export const useSay = (): Say => sayIn(useWords());
+export function useSay(): Say {
+  const words = useWords();
+  return useMemo(() => sayIn(words), [words]);
+}
 
 const PageWordsContext = createContext<PageWords | null>(null);
 export const PageWordsProvider = PageWordsContext.Provider;

@@ -75,7 +75,7 @@ describe('every line of every style', () => {
 
   test('a sum that is one off is seen', () => {
     const [line] = linesOf(openTop).filter(({ row }) => row.way === 'upright' && row.ink === 'slit');
-    const sum = line!.why.find(({ says }) => says.includes('{p0}'))!;
+    const sum = line!.why.find(({ says }) => says.includes('{sum}'))!;
     expect(addsUp(sum, line!.row.fromLeft[0])).toBe(true);
     expect(addsUp(sum, line!.row.fromLeft[0] + 1)).toBe(false);
   });
