@@ -182,9 +182,12 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
           const sizes = { ...usual, [symbol]: ticks(size) };
           const box = layNet(style, { sizes, caliperUm: 305, options: given?.[0] ?? {} });
           const found = checkBox(style, box);
-          for (const finding of [...found, ...checkGeometry(style, box)])
-            for (const length of Object.values(finding.facts))
-              expect(Number.isSafeInteger(length)).toBe(true);
+          for (const finding of [...found, ...checkGeometry(style, box)]) {
+            const named = [...`${finding.says} ${finding.remedy}`.matchAll(/\{(\w+)\}/g)];
+            expect(named.filter(([, name = '']) => finding.facts[name] === undefined)).toEqual([]);
+            for (const fact of Object.values(finding.facts))
+              expect(typeof fact !== 'number' || Number.isSafeInteger(fact)).toBe(true);
+          }
           if (size < 0 || size > 700_000)
             expect(found[0], `${symbol} ${size}`).toMatchObject({ severity: 'stop' });
         }

@@ -107,14 +107,15 @@ function lookAt(piece: PieceNet, caliperMm: number): LookAt {
 function tellHits(piece: PieceNet, act: Turning, hits: readonly Collision[]): readonly Finding[] {
   const told = new Map<string, Finding>();
   for (const hit of hits) {
-    const names = `${wordsOf(piece, hit.one)} and the ${wordsOf(piece, hit.other)}`;
-    if (told.has(names)) continue;
-    told.set(names, {
+    const [one, other] = [wordsOf(piece, hit.one), wordsOf(piece, hit.other)];
+    const pair = `${one}, ${other}`;
+    if (told.has(pair)) continue;
+    told.set(pair, {
       code: 'panels-collide-closing',
       severity: 'stop',
       where: piece.faces[hit.other]?.panel ?? '',
-      facts: { deep: asTicks(hit.depth) },
-      says: `While the ${act.panels.map(panelWords).join(', ')} fold, the ${names} run into each other by {deep}.`,
+      facts: { panels: act.panels.map(panelWords), one, other, deep: asTicks(hit.depth) },
+      says: 'While the {panels} fold, the {one} and the {other} run into each other by {deep}.',
       remedy: 'Make one of them shorter, or close the box in another order.',
     });
   }

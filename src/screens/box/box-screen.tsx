@@ -1,4 +1,4 @@
-import { useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { whyLine } from '../../core/bench/words/line-why';
@@ -15,7 +15,7 @@ import { LineTable } from '../../ui/line-table';
 import type { Lit } from '../../ui/lit';
 import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import { InsideSize } from './inside-size';
 import { NetPanel } from './net-panel';
 import { PrintActions } from './print-actions';
@@ -45,13 +45,14 @@ export function BoxScreen() {
 
 function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
   const words = usePageWords().box;
+  const say = useSay();
   const box = boxOfRecipe(recipe, useToolInHand());
   const edits = useRecipeEdits(recipe);
   const [pieceId, setPieceId] = useState<string | null>(null);
   const [lit, setLit] = useState<Lit>(null);
   const [litSize, setLitSize] = useState<string | null>(null);
   const piece = box?.net.pieces.find(({ id }) => id === pieceId) ?? box?.net.pieces[0];
-  const nameOf = useCallback((symbol: string) => box?.style.symbols[symbol]?.label ?? symbol, [box]);
+  const nameOf = (symbol: string) => say(box?.style.symbols[symbol]?.label ?? symbol);
   if (!box || !piece)
     return (
       <BlankState title={words.styleGone}>

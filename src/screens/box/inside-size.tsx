@@ -1,3 +1,4 @@
+import { lengthText } from '../../core/draw/length-text';
 import type { BoxNet } from '../../core/net';
 import { printLength, type Ticks } from '../../core/units';
 import { useRuler } from '../../ui/measure';
@@ -25,14 +26,10 @@ export function InsideSize({ net }: { net: BoxNet }) {
 
 function InsideLength({ length }: { length: Ticks }) {
   const ruler = useRuler();
-  const { typographic, lean, other } = printLength(length, ruler);
   return (
     <dd>
-      <strong>{typographic}</strong>
-      <span className="caption">
-        {lean !== null && `${lean}, `}
-        {other}
-      </span>
+      <strong>{printLength(length, ruler).typographic}</strong>
+      <span className="caption">{lengthText(length, ruler).below}</span>
     </dd>
   );
 }

@@ -4,7 +4,7 @@ import type { Ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/choice-strip';
 import { LengthField } from '../../ui/length-field';
 import { Opening } from '../../ui/opening';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import { PaperChoice } from './paper-choice';
 import type { RecipeEdits } from './recipe-edits';
 import { StyleChoice } from './style-choice';
@@ -23,6 +23,7 @@ const limit = (text: string): Ticks => evaluateForm(formOf(text), {});
 /** What goes into a box: style, sizes, paper; the working dimensions and the way of working behind a line that opens. */
 export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeFormProps) {
   const words = usePageWords().box;
+  const say = useSay();
   const asked = symbolsFor(style, recipe.options);
   const fields = (belongs: (symbol: SymbolSpec) => boolean) =>
     asked
@@ -30,13 +31,13 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
       .map(([name, symbol]) => (
         <LengthField
           key={name}
-          label={symbol.label}
-          help={symbol.help}
+          label={say(symbol.label)}
+          help={symbol.help && say(symbol.help)}
           value={values[name] ?? limit(symbol.min)}
           least={limit(symbol.min)}
           most={limit(symbol.max)}
           lit={litSize === name}
-          onChange={(length) => edits.setSize(name, length, symbol.label)}
+          onChange={(length) => edits.setSize(name, length, say(symbol.label))}
         />
       ));
   const options = Object.entries(style.options ?? {});
@@ -58,12 +59,12 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
               <div key={name} className="recipe-option">
                 <ChoiceStrip
                   named
-                  label={option.label}
+                  label={say(option.label)}
                   value={recipe.options[name] ?? option.choices[0]?.id ?? ''}
-                  choices={option.choices}
-                  onChange={(choice) => edits.setOption(name, choice, option.label)}
+                  choices={option.choices.map(({ id, label }) => ({ id, label: say(label) }))}
+                  onChange={(choice) => edits.setOption(name, choice, say(option.label))}
                 />
-                <p className="field-note">{option.help}</p>
+                <p className="field-note">{say(option.help)}</p>
                 {fields((symbol) => optionOf(symbol) === name)}
               </div>
             ))}

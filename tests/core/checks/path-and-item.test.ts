@@ -8,10 +8,10 @@ import { openTop } from '../../../src/core/styles/open-top';
 import { pillowPack } from '../../../src/core/styles/pillow-pack';
 import { reverseTuck } from '../../../src/core/styles/reverse-tuck';
 import { straightTuck } from '../../../src/core/styles/straight-tuck';
-import { boxOf, withPanel, withPiece } from './variant';
+import { boxOf, sayIt, withPanel, withPiece } from './variant';
 
 const hits = (style: BoxStyle, sizes: Readonly<Record<string, string>> = {}) =>
-  checkClosingPath(boxOf(style, sizes)).map(({ says }) => says);
+  checkClosingPath(boxOf(style, sizes)).map(sayIt);
 
 describe('the path of a tuck', () => {
   it('slips in behind the front where the lid is one caliper short', () => {
@@ -75,7 +75,7 @@ describe('the path of what bends', () => {
     const early = closedBy((acts) => [...acts.slice(0, 3), ...acts.slice(4), ...acts.slice(3, 4)]);
     expect(checkGeometry(early, boxOf(early))).toEqual([]);
     expect(hits(early).join()).toMatch(
-      /While the front, back, tab fold, the front and the back left run into each other/,
+      /While the front, back, and tab fold, the front and the back left run into each other/,
     );
   });
 
@@ -84,7 +84,7 @@ describe('the path of what bends', () => {
     const stands = { do: 'fold', panels: ['strip'] } as const;
     const stiff = closedBy((acts) => [...acts.slice(0, 3), stands, ...acts.slice(3)], { strip });
     expect(checkGeometry(stiff, boxOf(stiff))).toEqual([]);
-    expect(hits(stiff).join()).toMatch(/While the front, back, tab fold, the back and the strip/);
+    expect(hits(stiff).join()).toMatch(/While the front, back, and tab fold, the back and the strip/);
   });
 });
 
