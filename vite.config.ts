@@ -77,7 +77,30 @@ export default defineConfig(({ mode }) => ({
     },
   ],
   worker: { format: 'es' },
-  build: { outDir: '../../dist', emptyOutDir: true, target: 'es2022' },
+  build: {
+    outDir: '../../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    rolldownOptions: {
+      // The core is pure (a test reads it for that): what nobody imports from one of its rooms need not come with the room.
+      treeshake: { moduleSideEffects: [{ test: /\/src\/core\//, sideEffects: false }] },
+      output: {
+        codeSplitting: {
+          groups: [
+            // A file costs a turn on the line: what is needed at the same time comes in one.
+            { name: 'first', tags: ['$initial'], priority: 2 },
+            {
+              name: 'workbook',
+              test: /\/src\/(?:app|screens|state|ui)\/|lucide-react/,
+              maxModuleSize: 4000,
+              minShareCount: 2,
+              priority: 1,
+            },
+          ],
+        },
+      },
+    },
+  },
   preview: {
     headers: {
       'Content-Security-Policy': `${csp}; frame-ancestors 'none'`,

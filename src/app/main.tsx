@@ -1,3 +1,4 @@
+import './start';
 import '../../shared/jitless';
 import './css/tokens.css';
 import './css/base.css';
