@@ -81,21 +81,19 @@ export default defineConfig(({ mode }) => ({
     outDir: '../../dist',
     emptyOutDir: true,
     target: 'es2022',
+    // One sheet of styles: a page waits for its script alone.
+    cssCodeSplit: false,
     rolldownOptions: {
-      // The core is pure (a test reads it for that): what nobody imports from one of its rooms need not come with the room.
+      // The core is pure, and a test holds it to that: what nobody imports from one of its rooms need not come with the room.
       treeshake: { moduleSideEffects: [{ test: /\/src\/core\//, sideEffects: false }] },
       output: {
+        strictExecutionOrder: true,
+        chunkFileNames: ({ name }) => `assets/${name.replace(/~.*/, '')}-[hash].js`,
+        // Each file costs a slow machine as much as ten kilobytes of script: what the first page imports is one file, what pages share is few.
         codeSplitting: {
           groups: [
-            // A file costs a turn on the line: what is needed at the same time comes in one.
             { name: 'first', tags: ['$initial'], priority: 2 },
-            {
-              name: 'workbook',
-              test: /\/src\/(?:app|screens|state|ui)\/|lucide-react/,
-              maxModuleSize: 4000,
-              minShareCount: 2,
-              priority: 1,
-            },
+            { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 120_000 },
           ],
         },
       },

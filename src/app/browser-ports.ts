@@ -1,6 +1,5 @@
 import type { WorkbookPorts } from '../state/ports';
 import { browserJournal } from '../storage/journal';
-import { localStorageOrNone } from './local-storage';
 
 /** The browser as the workbook sees it. The database and its code are fetched while the frame is already drawn. */
 export function browserPorts(): WorkbookPorts {
@@ -18,4 +17,13 @@ export function browserPorts(): WorkbookPorts {
     storageFacts: async () => (await import('./browser-facts')).storageFacts(),
     folderDoor: async () => (await import('./browser-folder')).browserFolder(),
   };
+}
+
+/** A browser may refuse even to look at local storage. */
+function localStorageOrNone(): Storage | null {
+  try {
+    return window.localStorage;
+  } catch {
+    return null;
+  }
 }

@@ -18,10 +18,10 @@ import { ChoiceStrip } from '../ui/choice-strip';
 import { SaveState } from '../ui/save-state';
 import type { ShelfDoors } from '../ui/shelf-doors';
 import { useWords } from '../ui/words';
-import { exampleText } from './ahead';
+import { fetchDemo } from './demo';
 import { Notices } from './notices';
 import { PageBoundary } from './page-boundary';
-import { workbookName } from './pages';
+import { fetchWorkbookPage, workbookName } from './pages';
 import { PageOpening, PhaseGate } from './phase-gate';
 import type { Asked } from './shortcuts';
 import { useTheme } from './theme';
@@ -33,7 +33,7 @@ const CommandList = lazy(async () => ({ default: (await import('./command-list')
 const NEXT_THEME = { system: 'light', light: 'dark', dark: 'contrast', contrast: 'system' } as const;
 const THEME_ICONS = { system: SunMoon, light: Sun, dark: Moon, contrast: Contrast } as const;
 
-const doors: ShelfDoors = { fetchDemo: exampleText };
+const doors: ShelfDoors = { fetchDemo, fetchExamplePage: () => fetchWorkbookPage('event') };
 
 /** What stands round every page: the way back to the shelf, whether the work is kept, undo and redo, the unit and the light. */
 export function Frame() {

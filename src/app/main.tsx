@@ -1,4 +1,4 @@
-import './start';
+import './fetch-ahead';
 import '../../shared/jitless';
 import './css/tokens.css';
 import './css/base.css';

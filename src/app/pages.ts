@@ -3,7 +3,7 @@ import { fetchedPage } from './fetched-page';
 // Every page is fetched when it is first opened, so that the first one is there at once.
 export const shelfPage = fetchedPage(async () => (await import('../screens/shelf/shelf-screen')).ShelfScreen);
 export const newRecipePage = fetchedPage(async () => (await import('./picking-page')).PickingPage);
-export const stockPage = fetchedPage(async () => (await import('../screens/stock/stock-screen')).StockScreen);
+export const stockPage = fetchedPage(async () => (await import('./stock-page')).StockPage);
 export const keepingPage = fetchedPage(async () => (await import('./keeping-page')).KeepingPage);
 export const helpPage = fetchedPage(async () => (await import('./help-page')).HelpPage);
 export const sentPage = fetchedPage(async () => (await import('../screens/sent/sent-screen')).SentScreen);

@@ -1,14 +1,13 @@
 import type { Asker, Heed, Planner } from '../state/event-plan';
 import type { PlanAnswer, PlanQuestion } from '../worker/plan-messages';
 
-/** Plans events in a worker of its own; what only might be is worked out in a second one, begun when first asked for. */
+/** Plans events in workers, one for each who asks, begun when first asked: what might be waits for no search of what is, nor the other way. */
 export function planInWorker(): Planner {
-  const plain = askWorker();
-  let aside: Planner | null = null;
+  const workers = new Map<Asker, Planner>();
   return (rows, eventId, asker = 'plan', heed) => {
-    if (asker === 'plan') return plain(rows, eventId, asker, heed);
-    aside ??= askWorker();
-    return aside(rows, eventId, asker, heed);
+    const planner = workers.get(asker) ?? askWorker();
+    workers.set(asker, planner);
+    return planner(rows, eventId, asker, heed);
   };
 }
 
@@ -18,20 +17,19 @@ export const beginPlanWorker = (): Worker =>
 
 interface Asked {
   readonly question: PlanQuestion;
-  readonly asker: Asker;
   readonly heed: Heed;
   readonly answer: (plan: PlanAnswer['plan']) => void;
 }
 
 /**
- * One worker, one question at a time; of the questions that wait only each asker's newest is asked. A worker that only looks for something
- * better is ended as soon as its answer is not wanted any more, or another question waits for the same asker.
+ * One worker, one question at a time; of those that wait only the newest is asked. A worker that only looks for something better is ended as
+ * soon as its answer is not wanted any more, or another question waits.
  */
 function askWorker(): Planner {
   let worker: Worker | null = null;
   let running: (Asked & { toldOne?: true }) | null = null;
+  let waiting: Asked | null = null;
   let number = 0;
-  const waiting = new Map<Asker, Asked>();
 
   function begin(): Worker {
     const begun = beginPlanWorker();
@@ -43,23 +41,18 @@ function askWorker(): Planner {
       }
       running.toldOne = true;
       if (data.plan) running.heed.tell?.(data.plan);
-      if (!isWanted(running)) leave();
+      if (waiting || running.heed.signal?.aborted) leave();
     });
     return begun;
   }
 
-  const isWanted = ({ asker, heed }: Asked) => !heed.signal?.aborted && !waiting.has(asker);
-
   function end(plan: PlanAnswer['plan']): void {
-    const ended = running;
-    running = null;
-    ended?.answer(plan);
-    const [next] = waiting.values();
-    if (!next) return;
-    waiting.delete(next.asker);
-    running = next;
+    running?.answer(plan);
+    running = waiting;
+    waiting = null;
+    if (!running) return;
     worker ??= begin();
-    worker.postMessage(next.question);
+    worker.postMessage(running.question);
   }
 
   /** A search in a worker hears nothing until it is over: it is ended with its worker. */
@@ -69,15 +62,15 @@ function askWorker(): Planner {
     end(null);
   }
 
-  return (rows, eventId, asker = 'plan', heed = {}) =>
+  return (rows, eventId, _asker, heed = {}) =>
     new Promise((answer) => {
-      const asked: Asked = { question: { number: ++number, rows, eventId }, asker, heed, answer };
+      const asked: Asked = { question: { number: ++number, rows, eventId }, heed, answer };
       heed.signal?.addEventListener('abort', () => {
         if (running?.question === asked.question && running.toldOne) leave();
       });
-      waiting.get(asker)?.answer(null);
-      waiting.set(asker, asked);
+      waiting?.answer(null);
+      waiting = asked;
       if (!running) end(null);
-      else if (running.toldOne && running.asker === asker) leave();
+      else if (running.toldOne) leave();
     });
 }

@@ -1,5 +1,5 @@
 import { Route, Routes } from 'react-router';
-import { FirstPage } from './first-page';
+import { FirstVisit } from '../screens/shelf/first-visit';
 import { Frame } from './frame';
 import { PageNotFound } from './page-broken';
 import {
@@ -7,6 +7,7 @@ import {
   keepingPage,
   newRecipePage,
   sentPage,
+  shelfPage,
   stockPage,
   workbookFrame,
   workbookPages,
@@ -17,7 +18,7 @@ export function AppRoutes() {
   return (
     <Routes>
       <Route element={<Frame />}>
-        <Route index element={<FirstPage />} />
+        <Route index element={<FirstVisit shelf={(failed) => <shelfPage.Page exampleFailed={failed} />} />} />
         <Route path="new" element={<newRecipePage.Page />} />
         <Route path="keeping" element={<keepingPage.Page />} />
         <Route path="help" element={<helpPage.Page />} />

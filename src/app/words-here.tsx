@@ -5,8 +5,13 @@ import { usePageWords } from '../ui/words';
 import type { GlossaryWord } from '../ui/words/glossary-words';
 import './words-here.css';
 
+const STOCK = ['papers', 'tools'] as const;
+type Stock = (typeof STOCK)[number];
+
+export const isStock = (table: string | undefined): table is Stock => STOCK.some((known) => known === table);
+
 /** The words of the trade that stand on each page. */
-const WORDS_OF: Readonly<Record<PageName, readonly GlossaryWord[]>> = {
+const WORDS_OF: Readonly<Record<PageName | Stock, readonly GlossaryWord[]>> = {
   contents: ['inside-outside', 'clearance'],
   box: ['net', 'panel', 'flap', 'glue-tab', 'score', 'score-to-score', 'slit', 'caliper', 'grain'],
   fold: ['net', 'panel', 'score', 'lap'],
@@ -17,10 +22,12 @@ const WORDS_OF: Readonly<Record<PageName, readonly GlossaryWord[]>> = {
   shopping: ['sheet', 'spares'],
   bench: ['fence', 'score', 'slit', 'scant-full', 'lap', 'burnish'],
   handout: ['net', 'score', 'burnish'],
+  papers: ['sheet', 'caliper', 'grain', 'squaring', 'offcut'],
+  tools: ['fence', 'easy-mark', 'score', 'kerf'],
 };
 
 /** At the foot of a page: its words of the trade, each leading to what it means. */
-export function WordsHere({ page }: { page: PageName }) {
+export function WordsHere({ page }: { page: PageName | Stock }) {
   const words = usePageWords().glossary;
   return (
     <nav className="words-here screen-only" aria-label={words.here}>

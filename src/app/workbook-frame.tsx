@@ -35,13 +35,13 @@ export function WorkbookFrame() {
           {words.pages[page]}, {open.event?.name ?? open.recipe?.name}
         </h1>
         {RECIPE_PAGES.includes(page) && <RecipesOfEvent open={open} page={page} />}
-        <Suspense fallback={<div className="page-opening" aria-busy="true" />}>
-          <PageWordsProvider value={englishPages}>
-            <ExampleBand event={open.event} recipe={open.recipe} />
+        <PageWordsProvider value={englishPages}>
+          <ExampleBand event={open.event} recipe={open.recipe} />
+          <Suspense fallback={<div className="page-opening" aria-busy="true" />}>
             <Outlet context={open} />
             <WordsHere page={page} />
-          </PageWordsProvider>
-        </Suspense>
+          </Suspense>
+        </PageWordsProvider>
       </main>
     </div>
   );

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import { type Around, commandsFrom, findCommands } from '../../src/app/commands';
+import { type Around, commandsFrom } from '../../src/app/commands';
+import { findCommands } from '../../src/app/find-commands';
 import { english } from '../../src/app/messages';
 import { commandMessages as own } from '../../src/app/messages/commands';
 import { keyMessages } from '../../src/app/messages/keys';

@@ -70,3 +70,17 @@ test('a newer question of the same asker does not wait for a search, nor does it
   worker().say(8, true);
   expect(await last).toEqual(planOf(8));
 });
+
+test('what might be waits for no search over other papers', async () => {
+  const plan = planInWorker();
+  void plan(ROWS, 'each paper', 'comparison');
+  worker().say(12, false);
+  const might = plan(ROWS, 'smaller', 'what-if');
+  expect(Worker.all.map(({ asked }) => asked.map(({ eventId }) => eventId))).toEqual([
+    ['each paper'],
+    ['smaller'],
+  ]);
+  worker().say(9, true);
+  expect(await might).toEqual(planOf(9));
+  expect(Worker.all.map(({ ended }) => ended)).toEqual([false, false]);
+});

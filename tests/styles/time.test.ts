@@ -9,10 +9,13 @@ import { SEED } from '../seed';
 import { recordStyle, residual } from '../setup/style-record';
 import { legalBoxes } from './legal-sizes';
 
-const SIZES = 40;
-/** The goal for each half: a median of 2 ms on a machine with nothing else to do. Here other tests run beside it. */
+const SIZES = 30;
+/** What else runs meanwhile only adds to a time, so each size is done three times, and its least time counts. */
+const TRIES = 3;
+/** The goals on a machine with nothing else to do. Here other tests run beside it: the dearest style took up to 2.7 ms. */
 const MEDIAN_MS = 2;
-const BESIDE_OTHERS = 6;
+const WORST_MS = 20;
+const BESIDE_OTHERS = 3;
 
 test.for(STYLES.map((style) => [style.name, style] as const))(
   '%s: net, fold, checks and program in the time of a keystroke',
@@ -26,15 +29,21 @@ test.for(STYLES.map((style) => [style.name, style] as const))(
       return performance.now() - start;
     };
     sizes.forEach(timeOf); // once to warm up, as a page is after its first box
-    const times = sizes.map(timeOf).sort((one, other) => one - other);
+    const least = sizes.map(() => Number.POSITIVE_INFINITY);
+    for (let turn = 0; turn < TRIES; turn++)
+      sizes.forEach((asked, at) => {
+        least[at] = Math.min(least[at] ?? 0, timeOf(asked));
+      });
+    const times = least.sort((one, other) => one - other);
     const median = times[SIZES / 2] ?? Number.NaN;
-    const worst = residual(times.at(-1) ?? Number.NaN, 'ms');
+    const worst = times.at(-1) ?? Number.NaN;
     recordStyle(test, {
       style: style.id,
       check: 'time',
       tried: SIZES,
-      worst: `${residual(median, 'ms')}, worst ${worst}`,
+      worst: `${residual(median, 'ms')}, worst ${residual(worst, 'ms')}`,
     });
     expect(median).toBeLessThan(MEDIAN_MS * BESIDE_OTHERS);
+    expect(worst).toBeLessThan(WORST_MS * BESIDE_OTHERS);
   },
 );

@@ -59,7 +59,8 @@ export const contentsMessages: ContentsWords = {
     baggedFood: 'food in a bag',
     own: 'your own',
   },
-  airIs: (length, kind) => `${length} in all on each side pair: ${kind}. Common practice, no source.`,
+  airIs: (length, kind) =>
+    `${length} of air each way, both sides together: ${kind}. Common practice, no source.`,
   ways: 'How it can lie',
   waysNone: 'Say what goes inside, and the ways it can lie are drawn here.',
   way: 'Way',
@@ -97,6 +98,7 @@ export const contentsMessages: ContentsWords = {
   stiffnessWhy: (modulus, caliper, value) =>
     `S = E t³ / 12 = ${modulus} × (${caliper})³ / 12 = ${value} mN·m. The plate formula behind ISO 5628; E is typical of card across the grain, from memory, not measured on yours.`,
   sag: (length) => `The bottom may sag about ${length}. An estimate, not a promise.`,
+  sagsUnder: (length) => `The bottom may sag less than ${length}. An estimate, not a promise.`,
   sagWhy: (load, span, stiffness, layers) =>
     `5 q L⁴ / (384 S) with q = ${load} of even load, L = ${span} (the shorter side, held at both ends) and S = ${stiffness} of ${layers === 1 ? 'one layer' : `${layers} loose layers`}.`,
   joints: (tape, area, strips) =>

@@ -1,6 +1,7 @@
 import type { Ticks } from '../units/ticks';
 import { LIES, type Quarters } from './card-lie';
 import { HANDLING } from './handling-cost';
+import { LIE_SETS, PAIRS_IN, pairBit, ROUNDS } from './lie-sets';
 import { arrangeByLie, arrangeBySetting, ordersOf } from './score-arrangement';
 import type { BenchTool } from './types';
 
@@ -40,11 +41,6 @@ export function orderScores(
   return search.best;
 }
 
-/** Every set of lies, the smaller first. */
-const LIE_SETS = Array.from({ length: 15 }, (_, i) => i + 1)
-  .map((mask) => LIES.filter((lie) => (mask >> lie) % 2 === 1))
-  .sort((one, other) => one.length - other.length);
-
 /** Tries choices set of lies by set of lies, and leaves off where a bound says that nothing better can come. */
 class OrderSearch {
   best: ScoreOrder = { stops: [], cost: Number.POSITIVE_INFINITY };
@@ -55,6 +51,9 @@ class OrderSearch {
   readonly #turnsAfter: readonly number[];
   /** Scores that could share a distance with another; the rest need a setting of their own whatever is chosen. */
   readonly #kin: ReadonlySet<number>;
+  /** Every distance, rising, with what the choice at hand does there. */
+  readonly #places: readonly Place[];
+  readonly #placeAt: ReadonlyMap<Ticks, Place>;
 
   constructor(options: readonly (readonly ScoreStop[])[], tool: BenchTool, turnsAfter: TurnsAfter) {
     this.#options = options;
@@ -63,6 +62,9 @@ class OrderSearch {
     this.#turnsAfter = LIES.map(turnsAfter);
     const kin = kinOf(options);
     this.#kin = kin.length > TRY_ALL_UP_TO ? new Set() : new Set(kin);
+    const distances = new Set(options.flatMap((choices) => choices.map(({ at }) => at)));
+    this.#places = [...distances].sort((one, other) => one - other).map((at) => ({ at, scores: 0, lies: 0 }));
+    this.#placeAt = new Map(this.#places.map((place) => [place.at, place]));
     if (options.length === 0) this.best = { stops: [], cost: 0 };
   }
 
@@ -79,22 +81,26 @@ class OrderSearch {
     const turns = lies.length - (lies.includes(0) ? 1 : 0);
     const after = Math.min(...lies.map((lie) => this.#turnsAfter[lie] ?? 0));
     const kin = order.filter((i) => this.#kin.has(i)).length;
+    const orders = ordersOf(lies);
     const chosen: ScoreStop[] = [];
-    const users = new Map<Ticks, number>();
-    const choose = (place: number, settings: number, rough: number): void => {
-      const alone = choices.length - Math.max(kin, place);
+    const choose = (step: number, settings: number, rough: number): void => {
+      const alone = choices.length - Math.max(kin, step);
       if (rough + this.#handling(settings + alone, turns) + this.#turn * after >= this.best.cost) return;
-      const i = order[place];
+      const i = order[step];
       if (i === undefined) {
-        this.#judge(chosen, lies, settings, rough);
+        this.#judge(chosen, orders, settings, rough);
         return;
       }
       for (const stop of choices[i] ?? []) {
-        const before = users.get(stop.at) ?? 0;
-        users.set(stop.at, before + 1);
+        const place = this.#placeAt.get(stop.at);
+        if (place === undefined) continue;
+        const { scores, lies: before } = place;
+        place.scores = scores + 1;
+        place.lies = before | (1 << stop.quarters);
         chosen[i] = stop;
-        choose(place + 1, settings + (before === 0 ? 1 : 0), rough - (ahead[i] ?? 0) + stop.cost);
-        users.set(stop.at, before);
+        choose(step + 1, settings + (scores === 0 ? 1 : 0), rough - (ahead[i] ?? 0) + stop.cost);
+        place.scores = scores;
+        place.lies = before;
       }
     };
     choose(
@@ -112,19 +118,49 @@ class OrderSearch {
       : this.#setting * settings + this.#turn * Math.max(turns, count - settings);
   }
 
-  /** Of equals the first is kept: rising lies. */
-  #judge(chosen: readonly ScoreStop[], lies: readonly Quarters[], settings: number, rough: number): void {
-    const shares = sharedBetween(chosen);
-    for (const order of ordersOf(lies)) {
-      const [first = 0, last = 0] = [order[0], order.at(-1)];
-      const turns = lies.length - (first === 0 ? 1 : 0) + (this.#turnsAfter[last] ?? 0);
+  /** Of equals the first is kept: rising lies. Only what beats the best so far is laid out. */
+  #judge(
+    chosen: readonly ScoreStop[],
+    orders: readonly (readonly Quarters[])[],
+    settings: number,
+    rough: number,
+  ): void {
+    let shared = 0;
+    for (const { lies } of this.#places) shared |= PAIRS_IN[lies] ?? 0;
+    for (const order of orders) {
+      const first = order[0] ?? 0;
+      let lie = first;
       // Lie by lie the fence can stay only where the card is turned, and the next lie has the same distance.
-      const stays = order.filter((lie, i) => i > 0 && shares[4 * lie + (order[i - 1] ?? 0)]).length;
+      let stays = 0;
+      for (const next of order) {
+        if (shared & pairBit(next, lie)) stays++;
+        lie = next;
+      }
+      const turns = order.length - (first === 0 ? 1 : 0) + (this.#turnsAfter[lie] ?? 0);
       const sets = Math.max(settings, chosen.length - stays);
       if (rough + this.#setting * sets + this.#turn * turns < this.best.cost)
         this.#keep(arrangeByLie(chosen, order));
     }
-    if (this.#setting > 0) this.#keep(arrangeBySetting(chosen));
+    const turns = this.#setting > 0 ? this.#turnsBySetting() : Number.POSITIVE_INFINITY;
+    if (rough + this.#setting * settings + this.#turn * turns < this.best.cost)
+      this.#keep(arrangeBySetting(chosen));
+  }
+
+  /** Turns in all where each distance is set once, those with most scores first: as `arrangeBySetting` lays it out. */
+  #turnsBySetting(): number {
+    let turns = 0;
+    let lie = 0;
+    let size = 0;
+    for (const { scores } of this.#places) if (scores > size) size = scores;
+    for (; size > 0; size--)
+      for (const { scores, lies } of this.#places) {
+        if (scores !== size) continue;
+        const round = ROUNDS[4 * lies + lie];
+        if (round === undefined) continue;
+        turns += round.turns;
+        lie = round.last;
+      }
+    return turns + (this.#turnsAfter[lie] ?? 0);
   }
 
   #keep(stops: readonly ScoreStop[]): void {
@@ -141,14 +177,11 @@ class OrderSearch {
   }
 }
 
-/** For each pair of lies, `4 * one + other`, whether a distance is used in both. */
-function sharedBetween(chosen: readonly ScoreStop[]): readonly boolean[] {
-  const shared = new Array<boolean>(16).fill(false);
-  for (const one of chosen)
-    for (const other of chosen)
-      if (one.at === other.at && one.quarters !== other.quarters)
-        shared[4 * one.quarters + other.quarters] = true;
-  return shared;
+/** A distance from the fence: how many of the chosen scores have it, and in which lies, a bit each. */
+interface Place {
+  readonly at: Ticks;
+  scores: number;
+  lies: number;
 }
 
 const easiest = (stops: readonly ScoreStop[]): ScoreStop =>

@@ -65,14 +65,17 @@ export function outsideParts(ring: readonly At[], cover: readonly At[]): At[][] 
 /** The part of a convex ring on the left of a→b. */
 export function keepLeft(ring: readonly At[], [ax, ay]: At, [bx, by]: At): At[] {
   const side = ([x, y]: At) => (bx - ax) * (y - ay) - (by - ay) * (x - ax);
-  return ring.flatMap((p, at): At[] => {
-    const q = ring[(at + 1) % ring.length] ?? p;
+  const kept: At[] = [];
+  for (const [at, p] of ring.entries()) {
+    const q = ring[at + 1] ?? ring[0] ?? p;
     const [here, next] = [side(p), side(q)];
-    const crossing = (here > 0 && next < 0) || (here < 0 && next > 0);
-    const part = here / (here - next);
-    const met: At[] = crossing ? [[p[0] + part * (q[0] - p[0]), p[1] + part * (q[1] - p[1])]] : [];
-    return here >= 0 ? [p, ...met] : met;
-  });
+    if (here >= 0) kept.push(p);
+    if ((here > 0 && next < 0) || (here < 0 && next > 0)) {
+      const part = here / (here - next);
+      kept.push([p[0] + part * (q[0] - p[0]), p[1] + part * (q[1] - p[1])]);
+    }
+  }
+  return kept;
 }
 
 /** A simple counter-clockwise ring in convex parts: itself, or triangles by clipping ears. */

@@ -1,3 +1,4 @@
+import { checkOnce } from '../styles/check-style';
 import { defaultChoices, piecesOf, WHOLE } from '../styles/define';
 import type { BoxStyle } from '../styles/types';
 import { layPiece } from './lay-piece';
@@ -6,6 +7,7 @@ import type { BoxNet, PieceNet } from './types';
 
 /** A style at these sizes: one flat net a piece of card. Total: sizes that break the style's limits still give a net, and the checks say what is wrong. */
 export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
+  checkOnce(style);
   const values = nameValues(style, sizing);
   const [width, depth, height] = style.inside.map((text) => lengthOf(text, values));
   return {

@@ -5,7 +5,7 @@ import { closingActs } from './closing-acts';
 import type { Bench, LaidCurve, LaidPanel, Side } from './laid-panel';
 import { layBent, layLens } from './lay-curved';
 import { layFlat } from './lay-panel';
-import { laySeam } from './lay-seam';
+import { edgesByFace, laySeam } from './lay-seam';
 import { lengthOf, type NamedValues } from './name-values';
 import { onSameEdge, ringsOf, wasteOf } from './outline';
 import { overlayEdges, type Stretch } from './overlay';
@@ -15,31 +15,37 @@ import type { Blank, Curve, Face, Hinge, Joint, NetEdge, PieceNet, Point } from 
 /** One piece of card, flat: its panels laid beside one another along the tree, and everything that follows from where they lie. */
 export function layPiece(id: string, spec: PieceSpec, values: NamedValues): PieceNet {
   const bench = layPanels(spec, values);
-  const drawn = bench.faces.flatMap(({ ring }) => ring);
-  const corners = drawn.length > 0 ? drawn : [pointAt(0, 0)]; // a panel of no size leaves nothing to draw
-  const left = Math.min(...corners.map(({ x }) => x));
-  const low = Math.min(...corners.map(({ y }) => y));
+  const { left, right, low, high } = extentOf(bench);
   const moved = new Map<Point, Point>();
   const move = (p: Point): Point => {
-    const there = moved.get(p) ?? pointAt(p.x - left, p.y - low);
+    const known = moved.get(p);
+    if (known !== undefined) return known;
+    const there = pointAt(p.x - left, p.y - low);
     moved.set(p, there);
     return there;
   };
-  const laid = bench.faces.map((face) => ({
-    ...face,
-    ring: face.ring.map(move),
-    holes: face.holes.map((hole) => ({ ...hole, ring: hole.ring.map(move) })),
+  const laid = bench.faces.map(({ panel, role, ring, curves, holes }) => ({
+    panel,
+    role,
+    ring: ring.map(move),
+    curves,
+    holes: holes.map((hole) => ({ ring: hole.ring.map(move), curves: hole.curves })),
   }));
-  const blank: Blank = {
-    across: ticks(Math.max(...corners.map(({ x }) => x)) - left),
-    up: ticks(Math.max(...corners.map(({ y }) => y)) - low),
-  };
-  const hinges: Hinge[] = bench.hinges.map((hinge) => ({ ...hinge, a: move(hinge.a), b: move(hinge.b) }));
-  const creases = creaseFolds(spec, bench, values);
-  const byPair = new Map(
-    hinges.map((hinge, at) => [pairKey(hinge.parent, hinge.child), [at, hinge] as const]),
+  const blank: Blank = { across: ticks(right - left), up: ticks(high - low) };
+  const hinges = bench.hinges.map(
+    ({ parent, child, a, b, restDeg, kind, panel }): Hinge => ({
+      parent,
+      child,
+      a: move(a),
+      b: move(b),
+      restDeg,
+      kind,
+      panel,
+    }),
   );
-  const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, byPair, creases, blank));
+  const byPair = new Map(hinges.map(({ parent, child }, at) => [pairKey(parent, child), at]));
+  const creases = creaseFolds(spec, bench, values);
+  const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, hinges, byPair, creases, blank));
   const rings = ringsOf(edges.filter(({ right }) => right === null));
   const faces = laid.map(
     ({ panel, role, ring, holes }, at): Face => ({
@@ -51,12 +57,13 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     }),
   );
   const joints = spec.joints.flatMap((joint) => layJoint(joint, bench, values));
+  const byFace = edgesByFace(edges, faces.length);
   const seams = (spec.seams ?? []).flatMap(([first, second, gap]) => {
     const sides = [first, second].map((where) =>
       sidesAt(bench, where).sides.map((side) => ({ face: side.face, a: move(side.a), b: move(side.b) })),
     );
     return laySeam(
-      edges,
+      byFace,
       sides[0] ?? [],
       sides[1] ?? [],
       gap === undefined ? ticks(0) : lengthOf(gap, values),
@@ -78,6 +85,19 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     shell: spec.shell.flatMap((panel) => facesOf(bench, panel)),
     roomMm3: spec.roomMm3(values.mm),
   };
+}
+
+/** How far the panels reach; a panel of no size leaves nothing to draw, at one point. */
+function extentOf({ faces }: Bench) {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const { ring } of faces)
+    for (const { x, y } of ring) {
+      if (x < left) left = x;
+      if (x > right) right = x;
+      if (y < low) low = y;
+      if (y > high) high = y;
+    }
+  return left <= right ? { left, right, low, high } : { left: 0, right: 0, low: 0, high: 0 };
 }
 
 const angleOf = (angle: Angle, values: NamedValues): number =>
@@ -133,7 +153,8 @@ const pairKey = (p: number, q: number): number => Math.min(p, q) * 65_536 + Math
 function nameEdge(
   { a, b, left, right, curve }: Stretch,
   faces: Bench['faces'],
-  hinges: ReadonlyMap<number, readonly [at: number, hinge: Hinge]>,
+  hinges: readonly Hinge[],
+  byPair: ReadonlyMap<number, number>,
   creases: ReadonlyMap<number, number>,
   blank: Blank,
 ): NetEdge {
@@ -142,11 +163,13 @@ function nameEdge(
     return { a, b, left, right, kind, foldDeg: 0, hinge: null, curve };
   }
   const key = pairKey(left, right);
-  const found = hinges.get(key);
-  if (found !== undefined) {
-    const [at, { parent, kind, restDeg }] = found;
-    const runs = parent === left ? { a, b, left, right } : { a: b, b: a, left: right, right: left };
-    return { ...runs, kind, foldDeg: restDeg, hinge: at, curve };
+  const hinge = byPair.get(key);
+  const turning = hinges[hinge ?? -1];
+  if (hinge !== undefined && turning !== undefined) {
+    const { parent, kind, restDeg: foldDeg } = turning;
+    return parent === left
+      ? { a, b, left, right, kind, foldDeg, hinge, curve }
+      : { a: b, b: a, left: right, right: left, kind, foldDeg, hinge, curve };
   }
   const crease = creases.get(key);
   const within = faces[left]?.panel === faces[right]?.panel;

@@ -9,62 +9,95 @@ interface SeamSide {
   readonly b: Point;
 }
 
+/** The edges of a piece, and by face which of them it has: their indices, rising. */
+export interface EdgesByFace {
+  readonly edges: NetEdge[];
+  readonly of: readonly number[][];
+}
+
+export function edgesByFace(edges: NetEdge[], faces: number): EdgesByFace {
+  const of: number[][] = Array.from({ length: faces }, () => []);
+  edges.forEach(({ left, right }, at) => {
+    of[left]?.push(at);
+    if (right !== null) of[right]?.push(at);
+  });
+  return { edges, of };
+}
+
 /** Pairs the edges of two sides that meet when closed; the second side runs backwards. Edges are split (the new part at the list's end) where only one side has a corner. */
 export function laySeam(
-  edges: NetEdge[],
+  net: EdgesByFace,
   first: readonly SeamSide[],
   second: readonly SeamSide[],
   gap: Ticks,
 ): Seam[] {
-  const backwards = [...second].reverse().map(({ face, a, b }) => ({ face, a: b, b: a }));
-  return first.flatMap((one, at) => {
-    const other = backwards[at];
-    return other === undefined ? [] : pairSides(edges, one, other, gap);
+  const seams: Seam[] = [];
+  first.forEach((one, at) => {
+    const other = second[second.length - 1 - at];
+    if (other !== undefined) pairSides(net, one, { face: other.face, a: other.b, b: other.a }, gap, seams);
+  });
+  return seams;
+}
+
+function pairSides(net: EdgesByFace, one: SeamSide, other: SeamSide, gap: Ticks, seams: Seam[]): void {
+  const along = edgesOn(net, one);
+  const places = [...along, ...edgesOn(net, other)].map(({ to }) => Math.round(to));
+  const p = splitAt(net, one, along, places);
+  const q = splitAt(net, other, edgesOn(net, other), places);
+  p.forEach(({ at: a }, at) => {
+    const b = q[at]?.at;
+    if (b !== undefined) seams.push({ a, b, faces: [one.face, other.face], gap });
   });
 }
 
-function pairSides(edges: NetEdge[], one: SeamSide, other: SeamSide, gap: Ticks): Seam[] {
-  const places = [one, other].flatMap((side) => edgesOn(edges, side).map(({ to }) => Math.round(to)));
-  const [p, q] = [one, other].map((side) => splitAt(edges, side, places)) as [number[], number[]];
-  return p.flatMap((a, at): Seam[] => {
-    const b = q[at];
-    return b === undefined ? [] : [{ a, b, faces: [one.face, other.face], gap }];
-  });
+/** An edge that lies along a side, with how far from the side's start it begins and ends. */
+interface EdgeOn {
+  readonly edge: NetEdge;
+  readonly at: number;
+  readonly from: number;
+  readonly to: number;
 }
 
-/** Edges of the side's face that lie along it, with how far from its start each begins and ends. */
-function edgesOn(edges: readonly NetEdge[], { face, a, b }: SeamSide) {
-  const along = (p: Point) => Math.hypot(p.x - a.x, p.y - a.y);
-  return edges
-    .map((edge, at) => ({ edge, at }))
-    .filter(
-      ({ edge }) =>
-        (edge.left === face || edge.right === face) && between(edge.a, a, b) && between(edge.b, a, b),
-    )
-    .map(({ edge, at }) => ({
-      edge,
-      at,
-      from: Math.min(along(edge.a), along(edge.b)),
-      to: Math.max(along(edge.a), along(edge.b)),
-    }))
-    .sort((p, q) => p.from - q.from);
+/** Edges of the side's face that lie along it, from its start on. */
+function edgesOn({ edges, of }: EdgesByFace, { face, a, b }: SeamSide): readonly EdgeOn[] {
+  const found: EdgeOn[] = [];
+  for (const at of of[face] ?? []) {
+    const edge = edges[at];
+    if (edge === undefined || !between(edge.a, a, b) || !between(edge.b, a, b)) continue;
+    const p = Math.hypot(edge.a.x - a.x, edge.a.y - a.y);
+    const q = Math.hypot(edge.b.x - a.x, edge.b.y - a.y);
+    found.push({ edge, at, from: Math.min(p, q), to: Math.max(p, q) });
+  }
+  return found.sort((p, q) => p.from - q.from);
 }
 
 /** Corners nearer than this are one corner: two slanted sides of one length round differently. */
 const SAME_CORNER = 4; // ticks; source: our choice, the closing tolerance of design
 
-/** The edges along a side once it has a corner at every place; their indices from the side's start on. */
-function splitAt(edges: NetEdge[], side: SeamSide, places: readonly number[]): number[] {
-  for (const place of places)
-    for (const { edge, at, from, to } of edgesOn(edges, side)) {
+/** The edges `along` a side once it has a corner at every place. */
+function splitAt(
+  net: EdgesByFace,
+  side: SeamSide,
+  along: readonly EdgeOn[],
+  places: readonly number[],
+): readonly EdgeOn[] {
+  let known = along;
+  for (const place of places) {
+    let split = false;
+    for (const { edge, at, from, to } of known) {
       if (place < from + SAME_CORNER || place > to - SAME_CORNER) continue;
       const long = Math.hypot(side.b.x - side.a.x, side.b.y - side.a.y);
       const exact = roundPlace(place, side, long);
       if (samePoint(exact, edge.a) || samePoint(exact, edge.b)) continue;
-      edges[at] = { ...edge, b: exact };
-      edges.push({ ...edge, a: exact });
+      net.of[edge.left]?.push(net.edges.length);
+      if (edge.right !== null) net.of[edge.right]?.push(net.edges.length);
+      net.edges[at] = { ...edge, b: exact };
+      net.edges.push({ ...edge, a: exact });
+      split = true;
     }
-  return edgesOn(edges, side).map(({ at }) => at);
+    if (split) known = edgesOn(net, side);
+  }
+  return known;
 }
 
 const roundPlace = (place: number, { a, b }: SeamSide, long: number): Point =>

@@ -23,46 +23,40 @@ interface Run {
 
 /** Lays the edges of all faces over one another: collinear edges are cut where either ends, and paired up. Exact. */
 export function overlayEdges(faces: readonly (LaidRing & Partial<Pick<LaidFace, 'holes'>>)[]): Stretch[] {
-  const lines = new Map<string, { readonly runs: Run[] }>();
-  const rings = faces.flatMap(({ ring, curves, holes = [] }, face) =>
-    [{ ring, curves }, ...holes].map((one) => ({ ...one, face })),
-  );
-  rings.forEach(({ ring, curves, face }) => {
-    ring.forEach((a, at) => {
-      const b = ring[(at + 1) % ring.length] ?? a;
-      const { carrier, way } = carrierOf(a, b);
-      const key = carrierKey(carrier);
-      const line = lines.get(key) ?? { runs: [] };
-      lines.set(key, line);
-      const [start, end] = way === 1 ? [a, b] : [b, a];
-      const curve = curves[at] ?? null;
-      line.runs.push({
-        from: alongOf(carrier, start),
-        to: alongOf(carrier, end),
-        start,
-        end,
-        way,
-        face,
-        curve,
-      });
-    });
+  const lines = new Map<string, Run[]>();
+  faces.forEach((one, face) => {
+    layRing(lines, one, face);
+    for (const hole of one.holes ?? []) layRing(lines, hole, face);
   });
   const stretches: Stretch[] = [];
-  for (const { runs } of lines.values()) stretches.push(...pairUp(runs));
+  for (const runs of lines.values()) pairUp(runs, stretches);
   return stretches;
 }
 
+/** Puts the edges of a face's ring on their lines. */
+function layRing(lines: Map<string, Run[]>, { ring, curves }: LaidRing, face: number): void {
+  ring.forEach((a, at) => {
+    const b = ring[at + 1] ?? ring[0] ?? a;
+    const { carrier, way } = carrierOf(a, b);
+    const [start, end] = way === 1 ? [a, b] : [b, a];
+    const [from, to] = [alongOf(carrier, start), alongOf(carrier, end)];
+    const run: Run = { from, to, start, end, way, face, curve: curves[at] ?? null };
+    const key = carrierKey(carrier);
+    const runs = lines.get(key);
+    if (runs === undefined) lines.set(key, [run]);
+    else runs.push(run);
+  });
+}
+
 /** The stretches of one carrier. Where card lies doubled, the first face counts; the overlap check reports it. */
-function pairUp(runs: readonly Run[]): Stretch[] {
+function pairUp(runs: readonly Run[], stretches: Stretch[]): void {
   const ends = new Map<number, Point>();
   for (const run of runs) ends.set(run.from, run.start).set(run.to, run.end);
   const places = [...ends.keys()].sort((p, q) => p - q);
-  const stretches: Stretch[] = [];
   for (let at = 0; at + 1 < places.length; at++) {
     const [from = 0, to = 0] = [places[at], places[at + 1]];
-    const here = runs.filter((run) => run.from <= from && run.to >= to);
-    const left = here.find((run) => run.way === 1);
-    const right = here.find((run) => run.way === -1);
+    const left = runs.find((run) => run.way === 1 && run.from <= from && run.to >= to);
+    const right = runs.find((run) => run.way === -1 && run.from <= from && run.to >= to);
     const first = left ?? right;
     const [start, end] = [ends.get(from), ends.get(to)];
     if (first === undefined || start === undefined || end === undefined) continue;
@@ -71,5 +65,4 @@ function pairUp(runs: readonly Run[]): Stretch[] {
       stretches.push({ a: start, b: end, left: left.face, right: right?.face ?? null, curve });
     else stretches.push({ a: end, b: start, left: first.face, right: null, curve });
   }
-  return stretches;
 }

@@ -1,10 +1,12 @@
 import { ArrowLeft, ArrowRight, Check } from 'lucide-react';
-import { Link } from 'react-router';
+import { Link, useOutletContext } from 'react-router';
 import type { FirstBox } from '../../core/plan';
 import { printLength, type Ticks } from '../../core/units';
 import { pageAddress } from '../../ui/addresses';
 import { Button } from '../../ui/button';
 import { sizeWords, useRuler } from '../../ui/measure';
+import type { OpenWorkbook } from '../../ui/open-workbook';
+import { RecipePicture } from '../../ui/recipe-picture';
 import { usePageWords } from '../../ui/words';
 import type { useRun } from './use-run';
 
@@ -22,6 +24,8 @@ interface FirstBoxProps {
 export function FirstBoxView({ first, right, step, run, onCard, onBack, onNext }: FirstBoxProps) {
   const words = usePageWords().run;
   const ruler = useRuler();
+  const { recipes } = useOutletContext<OpenWorkbook>();
+  const recipe = recipes.find(({ id }) => id === first.recipeId);
   const size = (...lengths: readonly Ticks[]) => (
     <dd>
       {sizeWords(lengths, ruler)}{' '}
@@ -74,6 +78,11 @@ export function FirstBoxView({ first, right, step, run, onCard, onBack, onNext }
           )}
         </p>
       </div>
+      {recipe && (
+        <div className="run-first">
+          <RecipePicture recipe={recipe} />
+        </div>
+      )}
       <div className="run-acts screen-only">
         {right ? (
           <>

@@ -45,8 +45,13 @@ export function BottomView({ recipe, contents, room }: BottomViewProps) {
   const stiff = bottom.stiffness.milliNewtonMetres;
   const say = (length: Ticks) => lengthWords(length, ruler);
   // Sag is no mark on a ruler: in the maker's unit, to what the estimate is good for.
-  const sagOf = (mm: number) =>
-    ruler.unit === 'in' ? `${(mm / 25.4).toFixed(2)} in` : `${mm.toFixed(1)} mm`;
+  const sagOf = (mm: number) => {
+    const [sag, digits] = ruler.unit === 'in' ? [mm / 25.4, 2] : [mm, 1];
+    const least = 10 ** -digits;
+    return sag < least
+      ? words.sagsUnder(`${least} ${ruler.unit}`)
+      : words.sag(`${sag.toFixed(digits)} ${ruler.unit}`);
+  };
   return (
     <>
       <section className="bottom" aria-labelledby="bottom-head">
@@ -56,7 +61,7 @@ export function BottomView({ recipe, contents, room }: BottomViewProps) {
           <p>{words.stiffnessWhy(modulus, caliper, stiff.toFixed(2))}</p>
         </Opening>
         {bottom.sagMm !== null && bottom.loadPa !== null && (
-          <Opening head={words.sag(sagOf(bottom.sagMm))}>
+          <Opening head={sagOf(bottom.sagMm)}>
             <p>
               {words.sagWhy(
                 `${bottom.loadPa.toFixed(0)} Pa`,

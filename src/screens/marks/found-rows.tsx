@@ -11,7 +11,7 @@ import { Opening } from '../../ui/opening';
 import { usePageWords } from '../../ui/words';
 import type { MarksEdits } from './marks-edits';
 import { MarksPlot } from './marks-plot';
-import { costWords, paperWords, sizesWords } from './row-words';
+import { apartWords, costWords, paperWords, sizesWords } from './row-words';
 import { WhyRow } from './why-row';
 
 interface FoundRowsProps {
@@ -32,6 +32,7 @@ export function FoundRows({ recipe, edits, need, sheet, found, stale }: FoundRow
   const use = (row: EasyRow) => void edits.use(found?.styleId ?? recipe.styleId, row);
   if (!found) return <p role="status">{words.searching}</p>;
   if (rows.length === 0) return null;
+  const apart = apartWords(found.styleId, rows, ruler);
   const points = rows.map((row) => ({
     row,
     label: words.point(
@@ -63,7 +64,10 @@ export function FoundRows({ recipe, edits, need, sheet, found, stale }: FoundRow
                 onPointerEnter={() => setLit(i)}
                 onPointerLeave={() => setLit(null)}
               >
-                <th scope="row">{sizesWords(found.styleId, row, ruler)}</th>
+                <th scope="row">
+                  {sizesWords(found.styleId, row, ruler)}
+                  {apart[i] && <span className="marks-apart">{apart[i]}</span>}
+                </th>
                 <td className="marks-number">{row.roughness}</td>
                 <td>
                   {costWords(row, need, sheet, ruler, words)}

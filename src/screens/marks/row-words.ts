@@ -17,6 +17,30 @@ export function sizesWords(styleId: string, row: EasyRow, ruler: Ruler): string 
   return `${numbers.join(' × ')} ${ruler.unit}`;
 }
 
+/**
+ * What tells rows of the same chosen sizes apart: their working sizes and ways of construction that differ, one text a row; empty where a row
+ * stands alone.
+ */
+export function apartWords(styleId: string, rows: readonly EasyRow[], ruler: Ruler): readonly string[] {
+  const style = STYLES.find(({ id }) => id === styleId);
+  const heads = rows.map((row) => sizesWords(styleId, row, ruler));
+  return rows.map((row, at) => {
+    const alike = rows.filter((_, i) => heads[i] === heads[at]);
+    const sizes = Object.entries(style?.symbols ?? {}).flatMap(([name, { label }]) =>
+      alike.every(({ sizes }) => sizes[name] === row.sizes[name])
+        ? []
+        : [`${label.toLowerCase()} ${lengthWords(row.sizes[name] ?? (0 as Ticks), ruler)}`],
+    );
+    const ways = Object.entries(style?.options ?? {}).flatMap(([name, { label, choices }]) => {
+      const chosen = choices.find(({ id }) => id === row.options[name]);
+      return chosen === undefined || alike.every(({ options }) => options[name] === row.options[name])
+        ? []
+        : [`${label.toLowerCase()}: ${chosen.label.toLowerCase()}`];
+    });
+    return [...sizes, ...ways].join(', ');
+  });
+}
+
 /** Paper of one box, in words. */
 export function paperWords(
   row: EasyRow,

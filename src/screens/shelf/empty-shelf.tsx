@@ -1,38 +1,21 @@
-import { useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'react-router';
 import { styleById } from '../../core/styles';
-import { useWorkbook } from '../../state/use-workbook';
 import { NEW_RECIPE } from '../../ui/addresses';
 import { Button } from '../../ui/button';
 import { StylePicture } from '../../ui/style-picture';
 import { useWords } from '../../ui/words';
 import { useOpenExample } from './open-example';
 
-/** A shelf with nothing on it: what this is for, and one button that fills it with a finished example. The first time, the example opens by itself. */
-export function EmptyShelf() {
+/** A shelf with nothing on it: what this is for, and one button that fills it with a finished example. */
+export function EmptyShelf({ exampleFailed }: { readonly exampleFailed: boolean }) {
   const words = useWords().shelf;
   const openExample = useOpenExample();
-  const fresh = useWorkbook((state) => state.fresh);
-  const [opening, setOpening] = useState(fresh);
-  const [failed, setFailed] = useState(false);
+  const [failed, setFailed] = useState(exampleFailed);
   const style = styleById('open-top');
 
   const open = async () => setFailed(!(await openExample()));
 
-  useEffect(() => {
-    if (!opening) return;
-    let here = true;
-    void openExample().then((opened) => {
-      if (!here || opened) return;
-      setFailed(true);
-      setOpening(false);
-    });
-    return () => {
-      here = false;
-    };
-  }, [opening, openExample]);
-
-  if (opening) return <div className="page-opening" aria-busy="true" />;
   return (
     <section className="empty-shelf">
       <div className="empty-shelf-words">

@@ -1,6 +1,5 @@
 import { useCallback } from 'react';
 import { useNavigate, useOutletContext } from 'react-router';
-import { readWorkbook } from '../../../shared/read-workbook';
 import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress } from '../../ui/addresses';
 import type { ShelfDoors } from '../../ui/shelf-doors';
@@ -12,7 +11,10 @@ export function useOpenExample(): () => Promise<boolean> {
   const placeExample = useWorkbook((state) => state.placeExample);
   const navigate = useNavigate();
   return useCallback(async () => {
-    const text = await fetchDemo();
+    const [text, { readWorkbook }] = await Promise.all([
+      fetchDemo(),
+      import('../../../shared/read-workbook'),
+    ]);
     const reading = text === null ? null : readWorkbook(text);
     if (!reading?.ok) return false;
     const plan = planImport(reading.file);

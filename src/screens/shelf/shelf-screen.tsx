@@ -13,7 +13,7 @@ import { RecipeCards } from './recipe-cards';
 import './shelf.css';
 
 /** What have I got? Recipes, events, paper and supplies on hand, tools; and the way in and out for files. */
-export function ShelfScreen() {
+export function ShelfScreen({ exampleFailed }: { readonly exampleFailed: boolean }) {
   const words = useWords().shelf;
   const recipes = useWorkbook((state) => state.rows.recipes);
   const events = useWorkbook((state) => state.rows.events);
@@ -28,7 +28,7 @@ export function ShelfScreen() {
     return (
       <main id="page" className="page page-sheet shelf" tabIndex={-1}>
         <KeepingNotice />
-        <EmptyShelf />
+        <EmptyShelf exampleFailed={exampleFailed} />
         <Cupboard />
         <FilesAndBin />
       </main>

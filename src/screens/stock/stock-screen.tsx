@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { useNavigate, useParams } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
 import { SHELF } from '../../ui/addresses';
@@ -10,7 +11,7 @@ import { ToolForm } from './tool-form';
 import './stock.css';
 
 /** One paper, supply or tool of the cupboard, to be changed where it stands. */
-export function StockScreen() {
+export function StockScreen({ foot }: { readonly foot: ReactNode }) {
   const { table, id = '' } = useParams();
   const words = useWords().stock;
   const { papers, supplies, tools } = useWorkbook((state) => state.rows);
@@ -51,6 +52,7 @@ export function StockScreen() {
               {words.remove}
             </Button>
           </div>
+          {foot}
         </>
       )}
     </main>

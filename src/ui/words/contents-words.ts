@@ -78,6 +78,7 @@ export type ContentsWords = Texts<
   readonly weighs: (grams: number) => string;
   readonly stiffness: (value: string, caliper: string, modulus: string) => string;
   readonly stiffnessWhy: (modulus: string, caliper: string, value: string) => string;
+  readonly sagsUnder: Naming;
   readonly sag: Naming;
   readonly sagWhy: (load: string, span: string, stiffness: string, layers: number) => string;
   readonly joints: (tape: string, area: string, strips: number) => string;

@@ -111,9 +111,11 @@ function tryAll(q: EasyMarkQuestion) {
           (inside.width / q.need[0]) * (inside.depth / q.need[1]) * (inside.height / q.need[2]) - 1;
         rows.push([...rating, Number(room.toFixed(9)), count === 0 ? 1e9 : 1 / count]);
       }
-  return rows.filter(
+  const best = rows.filter(
     (row) => !rows.some((other) => other.join() !== row.join() && other.every((s, i) => s <= (row[i] ?? 0))),
   );
+  const fitting = best.filter(([, , , sheets]) => sheets !== 1e9);
+  return fitting.length > 0 ? fitting : best;
 }
 
 const halvings = (length: number): number => {

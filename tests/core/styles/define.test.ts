@@ -9,6 +9,7 @@ import {
   StyleError,
   styleById,
 } from '../../../src/core/styles';
+import { checkOnce } from '../../../src/core/styles/check-style';
 import { openTop } from '../../../src/core/styles/open-top';
 
 const style: BoxStyle = openTop;
@@ -78,9 +79,10 @@ describe('a style’s declaration', () => {
       { ...style, promises: [{ claim: 'covers', piece: 'lid', panels: [], area: ['width', 'depth'] }] },
       /lid/,
     ],
-  ])('is refused at load for %s', (_, broken, why) => {
-    expect(() => defineStyle(broken)).toThrow(StyleError);
-    expect(() => defineStyle(broken)).toThrow(why);
+  ])('is refused before it is laid for %s', (_, broken, why) => {
+    const declared = defineStyle(broken);
+    expect(() => checkOnce(declared)).toThrow(StyleError);
+    expect(() => checkOnce(declared)).toThrow(why);
   });
 
   it('is met again by its id, and every id is its own', () => {

@@ -1,0 +1,24 @@
+import { type ReactNode, useEffect, useState } from 'react';
+import { useWorkbook } from '../../state/use-workbook';
+import { useOpenExample } from './open-example';
+
+/** The first time, the example opens by itself and nothing of the shelf is fetched; else, or where it cannot be fetched, the shelf. */
+export function FirstVisit({ shelf }: { readonly shelf: (exampleFailed: boolean) => ReactNode }) {
+  const openExample = useOpenExample();
+  const fresh = useWorkbook((state) => state.fresh);
+  const [opening, setOpening] = useState(fresh);
+
+  useEffect(() => {
+    if (!opening) return;
+    let here = true;
+    void openExample().then((opened) => {
+      if (here && !opened) setOpening(false);
+    });
+    return () => {
+      here = false;
+    };
+  }, [opening, openExample]);
+
+  if (opening) return <main id="page" className="page page-opening" aria-busy="true" tabIndex={-1} />;
+  return shelf(fresh);
+}
