@@ -87,13 +87,18 @@ export default defineConfig(({ mode }) => ({
       // The core is pure, and a test holds it to that: what nobody imports from one of its rooms need not come with the room.
       treeshake: { moduleSideEffects: [{ test: /\/src\/core\//, sideEffects: false }] },
       output: {
-        strictExecutionOrder: true,
         chunkFileNames: ({ name }) => `assets/${name.replace(/~.*/, '')}-[hash].js`,
         // Each file costs a slow machine as much as ten kilobytes of script: what the first page imports is one file, what pages share is few.
         codeSplitting: {
           groups: [
             { name: 'first', tags: ['$initial'], priority: 2 },
-            { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 120_000 },
+            {
+              name: 'workbook',
+              test: /\/src\/(?:app|screens|state|ui)\/|lucide-react/,
+              maxModuleSize: 4000,
+              minShareCount: 2,
+              priority: 1,
+            },
           ],
         },
       },
