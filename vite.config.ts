@@ -1,4 +1,3 @@
-import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
@@ -21,22 +20,6 @@ const csp = [
 
 /** jsPDF's ways to draw web pages and pictures, which no print here uses. */
 const LEFT_OUT = ['html2canvas', 'canvg', 'dompurify'];
-
-const ENTRY = fileURLToPath(new URL('src/app/main.tsx', import.meta.url));
-interface Graph {
-  getModuleInfo(id: string): { readonly importedIds: readonly string[] } | null;
-}
-let first: Set<string> | null = null;
-
-/** Whether the entry needs a module before anything is shown: imported by it, or by what it imports. */
-function isFirst(id: string, graph: Graph): boolean {
-  if (!first) {
-    first = new Set([ENTRY]);
-    for (const each of first)
-      for (const next of graph.getModuleInfo(each)?.importedIds ?? []) first.add(next);
-  }
-  return first.has(id);
-}
 
 export default defineConfig(({ mode }) => ({
   root: 'src/app',
@@ -101,14 +84,21 @@ export default defineConfig(({ mode }) => ({
     // One sheet of styles: a page waits for its script alone.
     cssCodeSplit: false,
     rolldownOptions: {
+      // The core is pure, and a test holds it to that: what nobody imports from one of its rooms need not come with the room.
+      treeshake: { moduleSideEffects: [{ test: /\/src\/core\//, sideEffects: false }] },
       output: {
-        strictExecutionOrder: true,
         chunkFileNames: ({ name }) => `assets/${name.replace(/~.*/, '')}-[hash].js`,
         // Each file costs a slow machine as much as ten kilobytes of script: what the first page imports is one file, what pages share is few.
         codeSplitting: {
           groups: [
-            { debugName: 'first', name: (id, graph) => (isFirst(id, graph) ? 'first' : null), priority: 2 },
-            { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 120_000 },
+            { name: 'first', tags: ['$initial'], priority: 2 },
+            {
+              name: 'workbook',
+              test: /\/src\/(?:app|screens|state|ui)\/|lucide-react/,
+              maxModuleSize: 4000,
+              minShareCount: 2,
+              priority: 1,
+            },
           ],
         },
       },

@@ -21,19 +21,19 @@ import { useWords } from '../ui/words';
 import { fetchDemo } from './demo';
 import { Notices } from './notices';
 import { PageBoundary } from './page-boundary';
+import { fetchWorkbookPage, workbookName } from './pages';
 import { PageOpening, PhaseGate } from './phase-gate';
 import type { Asked } from './shortcuts';
 import { useTheme } from './theme';
 import './frame.css';
 
-const WorkbookName = lazy(async () => ({ default: (await import('./workbook-name')).WorkbookName }));
 const Shortcuts = lazy(async () => ({ default: (await import('./shortcuts')).Shortcuts }));
 const CommandList = lazy(async () => ({ default: (await import('./command-list')).CommandList }));
 
 const NEXT_THEME = { system: 'light', light: 'dark', dark: 'contrast', contrast: 'system' } as const;
 const THEME_ICONS = { system: SunMoon, light: Sun, dark: Moon, contrast: Contrast } as const;
 
-const doors: ShelfDoors = { fetchDemo };
+const doors: ShelfDoors = { fetchDemo, fetchExamplePage: () => fetchWorkbookPage('event') };
 
 /** What stands round every page: the way back to the shelf, whether the work is kept, undo and redo, the unit and the light. */
 export function Frame() {
@@ -58,7 +58,7 @@ export function Frame() {
           {!named && <span>{words.product}</span>}
         </Link>
         <Suspense fallback={<span className="frame-space" />}>
-          {named ? <WorkbookName kind={named.kind} id={named.id} /> : <span className="frame-space" />}
+          {named ? <workbookName.Page kind={named.kind} id={named.id} /> : <span className="frame-space" />}
         </Suspense>
         <SaveStateOfWorkbook />
         <UndoRedo />

@@ -5,7 +5,18 @@ import type { Notice } from '../state/workbook-state';
 import { Button, IconButton } from '../ui/button';
 import { useWords } from '../ui/words';
 
-const NewerVersion = lazy(async () => ({ default: (await import('./newer-version')).NewerVersion }));
+/** Looking for a newer version waits until the page has nothing better to do, but no longer than this. source: our own. */
+const LOOK_WITHIN_MS = 5000;
+const quiet = () =>
+  new Promise<unknown>((resolve) => {
+    if ('requestIdleCallback' in window) requestIdleCallback(resolve, { timeout: LOOK_WITHIN_MS });
+    else setTimeout(resolve, 0);
+  });
+
+const NewerVersion = lazy(async () => {
+  await quiet();
+  return { default: (await import('./newer-version')).NewerVersion };
+});
 
 /** How long a notice that can be undone stays. source: our own; the bin keeps the thing for 30 days. */
 const STAY_MS = 10_000;

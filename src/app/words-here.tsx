@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Link } from 'react-router';
 import { helpAt } from '../ui/addresses';
 import type { PageName } from '../ui/pages';
@@ -27,7 +28,7 @@ const WORDS_OF: Readonly<Record<PageName | Stock, readonly GlossaryWord[]>> = {
 };
 
 /** At the foot of a page: its words of the trade, each leading to what it means. */
-export function WordsHere({ page }: { page: PageName | Stock }) {
+export const WordsHere = memo(function WordsHere({ page }: { page: PageName | Stock }) {
   const words = usePageWords().glossary;
   return (
     <nav className="words-here screen-only" aria-label={words.here}>
@@ -39,4 +40,4 @@ export function WordsHere({ page }: { page: PageName | Stock }) {
       ))}
     </nav>
   );
-}
+});

@@ -1,4 +1,4 @@
-import { Suspense, useEffect } from 'react';
+import { memo, Suspense, useDeferredValue, useEffect } from 'react';
 import { Link, Navigate, Outlet, useLocation } from 'react-router';
 import { isPage, pageAddress } from '../ui/addresses';
 import type { OpenWorkbook } from '../ui/open-workbook';
@@ -17,6 +17,7 @@ import { setInSight } from './workbook-in-sight';
 export function WorkbookFrame() {
   const open = useOpenWorkbook();
   const words = useWords();
+  const restedOpen = useDeferredValue(open);
   const { pathname } = useLocation();
   const page = pathname.split('/')[3];
   useEffect(() => {
@@ -29,7 +30,7 @@ export function WorkbookFrame() {
     return <Navigate to={pageAddress(workbook, workbook.kind === 'recipe' ? 'box' : 'event')} replace />;
   return (
     <div className="workbook" key={workbook.id}>
-      <Strip open={open} page={page} />
+      <Strip open={restedOpen ?? open} page={page} />
       <main id="page" className={`page page-sheet page-${page}`} tabIndex={-1}>
         <h1 className="said-only">
           {words.pages[page]}, {open.event?.name ?? open.recipe?.name}
@@ -47,7 +48,8 @@ export function WorkbookFrame() {
   );
 }
 
-function Strip({ open, page }: { open: OpenWorkbook; page: PageName }) {
+/** Follows a keystroke when the page it was typed on stands. */
+const Strip = memo(function Strip({ open, page }: { open: OpenWorkbook; page: PageName }) {
   const needs = usePageNeeds(open);
   return (
     <PageStrip
@@ -64,7 +66,7 @@ function Strip({ open, page }: { open: OpenWorkbook; page: PageName }) {
       )}
     />
   );
-}
+});
 
 /** Where an event makes several boxes, which one this page is about. */
 function RecipesOfEvent({

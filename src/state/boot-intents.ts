@@ -1,5 +1,5 @@
 import { readRow, sortRows, TABLES } from '../../shared/tables';
-import type { Change, Draft, WorkbookStorage } from '../storage/port';
+import type { Change, Draft, Journal, WorkbookStorage } from '../storage/port';
 import type { Keeping } from './keeping';
 import { readHistory } from './kept-history';
 import { readBackupNote, readSettings } from './notes';
@@ -12,6 +12,8 @@ type BootIntents = Pick<
   WorkbookIntents,
   'boot' | 'keepNow' | 'acceptLoss' | 'carryOnInMemory' | 'eraseEverything' | 'keeping'
 >;
+
+type LeftBehind = Awaited<ReturnType<Journal['leftBehind']>>;
 
 const BIN_DAYS = 30;
 const DAY_MS = 86_400_000;
@@ -44,8 +46,12 @@ export function bootIntents(shop: Workshop): BootIntents {
       if (event.event === 'changed-elsewhere') void shop.saver.refresh(event.keys);
       else shop.saver.stop(event.fault);
     });
+    const bare = Object.keys(notes).length === 0 && !loss && isBare(rows) && quarantined.length === 0;
+    // What a tab left behind before it was first kept is something made, too.
+    const left = bare ? await shop.ports.journal.leftBehind() : null;
+    const fresh = left?.length === 0;
     shop.set({
-      fresh: Object.keys(notes).length === 0 && !loss && isBare(rows) && quarantined.length === 0,
+      fresh,
       rows: shelf,
       quarantined,
       settings: readSettings(notes['settings']),
@@ -56,17 +62,18 @@ export function bootIntents(shop: Workshop): BootIntents {
       phase: loss ? { phase: 'lossFound', loss } : { phase: 'ready' },
     });
     if (notes['folder']) void keeping().then(({ folder }) => folder.start(notes['folder']));
-    await takeOverDrafts();
+    await takeOverDrafts(left ?? (await shop.ports.journal.leftBehind()));
     if (shop.ports.exchange && !loss) {
       const [exchange, { joinExchange }] = await Promise.all([shop.ports.exchange(), import('./exchange')]);
       joinExchange(shop, exchange);
     }
-    if (!loss) await storage.purgeBin(isoTime(shop.ports.now() - BIN_DAYS * DAY_MS));
+    // Where nothing was ever kept, nothing was thrown away.
+    if (!loss && !fresh) await storage.purgeBin(isoTime(shop.ports.now() - BIN_DAYS * DAY_MS));
   }
 
   /** Work that tabs now closed had not kept yet. One after the other, so that two drafts of one row meet like two tabs do. */
-  async function takeOverDrafts(): Promise<void> {
-    for (const { draft, drop } of await shop.ports.journal.leftBehind()) {
+  async function takeOverDrafts(leftBehind: LeftBehind): Promise<void> {
+    for (const { draft, drop } of leftBehind) {
       if (!isReadable(draft)) continue;
       shop.saver.takeOver(draft);
       await shop.saver.keepNow();

@@ -22,9 +22,22 @@ export function boxOfRecipe(recipe: Recipe, tool: Tool | undefined): BoxResult |
   if (known && known.tool === tool) return known.result;
   const style = styleOfRecipe(recipe);
   const net = netOfRecipe(recipe);
-  const result = style && net ? { style, net, findings: findingsOf(recipe, style, net, tool) } : null;
+  const result = style && net ? resultOf(recipe, style, net, tool) : null;
   results.set(recipe, { tool, result });
   return result;
+}
+
+/** The checks are made when somebody first asks what they say: a net can be drawn before that. */
+function resultOf(recipe: Recipe, style: BoxStyle, net: BoxNet, tool: Tool | undefined): BoxResult {
+  let findings: readonly Finding[] | null = null;
+  return {
+    style,
+    net,
+    get findings() {
+      findings ??= findingsOf(recipe, style, net, tool);
+      return findings;
+    },
+  };
 }
 
 /** What the checks say; a net of her own is also tried on the virtual bench, which a style's nets are proved on. */

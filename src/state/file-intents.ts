@@ -60,7 +60,6 @@ export function fileIntents(shop: Workshop): FileIntents {
       shop.place(
         added.map(({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row: looked(row, table) })),
       );
-      void shop.saver.keepNow();
     },
 
     exportFile: (what) => fileOf(shop.state.rows, what),

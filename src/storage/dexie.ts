@@ -1,4 +1,5 @@
 import { Dexie } from 'dexie';
+import { censusKeyOf, DATABASE_NAME } from './database-name';
 import {
   browserVersion,
   DATABASE_VERSIONS,
@@ -11,7 +12,7 @@ import { salvage } from './salvage';
 import { STORES, type Transaction } from './transaction';
 import { type Database, keepWorkbook } from './workbook-storage';
 
-export const DATABASE_NAME = 'crease-and-count';
+export { DATABASE_NAME };
 
 export interface DexieOptions {
   readonly name?: string;
@@ -56,7 +57,7 @@ function databaseOn(db: Dexie, outside: DexieOptions['outside']): Database {
     for (const listener of listeners) listener(event);
   };
   const channel = openChannel(db.name, tell);
-  const censusKey = `${db.name}.census`;
+  const censusKey = censusKeyOf(db.name);
 
   // A newer version of the app wants the database: let go of it, and never come back by ourselves to write rows of an old shape.
   let stale: StorageFault | null = null;

@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { memo, useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { whyLine } from '../../core/bench/words/line-why';
@@ -19,7 +19,7 @@ import { usePageWords, useSay } from '../../ui/words';
 import { InsideSize } from './inside-size';
 import { NetPanel } from './net-panel';
 import { PrintActions } from './print-actions';
-import { useRecipeEdits } from './recipe-edits';
+import { type RecipeEdits, useRecipeEdits } from './recipe-edits';
 import { RecipeForm } from './recipe-form';
 import './box.css';
 
@@ -43,16 +43,21 @@ export function BoxScreen() {
   return <BoxOfRecipe key={recipe.id} recipe={recipe} />;
 }
 
+/** A keystroke waits for the net alone: what else is made from it follows a moment later, from the recipe as it was when the page last came to rest. */
 function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
   const words = usePageWords().box;
-  const say = useSay();
-  const box = boxOfRecipe(recipe, useToolInHand());
+  const tool = useToolInHand();
+  const box = boxOfRecipe(recipe, tool);
+  const rested = useDeferredValue(recipe);
   const edits = useRecipeEdits(recipe);
   const [pieceId, setPieceId] = useState<string | null>(null);
   const [lit, setLit] = useState<Lit>(null);
   const [litSize, setLitSize] = useState<string | null>(null);
-  const piece = box?.net.pieces.find(({ id }) => id === pieceId) ?? box?.net.pieces[0];
-  const nameOf = (symbol: string) => say(box?.style.symbols[symbol]?.label ?? symbol);
+  const pieceOf = (of: BoxResult | null) =>
+    of?.net.pieces.find(({ id }) => id === pieceId) ?? of?.net.pieces[0];
+  const piece = pieceOf(box);
+  const restedBox = boxOfRecipe(rested, tool);
+  const restedPiece = pieceOf(restedBox);
   if (!box || !piece)
     return (
       <BlankState title={words.styleGone}>
@@ -71,22 +76,17 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
           onLight={setLit}
           onPiece={setPieceId}
         />
-        <InsideSize net={box.net} />
+        <InsideSize net={(restedBox ?? box).net} />
       </section>
       <section className="box-findings" aria-labelledby="box-findings-head">
         <h2 id="box-findings-head">{words.toKnow}</h2>
-        <Findings
-          findings={box.findings}
-          nameOf={nameOf}
-          sound={words.sound}
-          onFix={({ symbol, value }) => edits.setSize(symbol, value, nameOf(symbol))}
-          onLight={setLitSize}
-        />
+        <FindingsOf box={restedBox ?? box} edits={edits} onLight={setLitSize} />
         <PrintActions recipe={recipe} pieces={box.net.pieces} />
       </section>
       <section className="box-sizes" aria-label={words.sizes}>
         <RecipeForm
           recipe={recipe}
+          rested={rested}
           style={box.style}
           values={box.net.values}
           edits={edits}
@@ -94,30 +94,54 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
         />
       </section>
       <section className="box-lines" aria-label={words.lines}>
-        <LinesOf box={box} piece={piece} recipe={recipe} lit={lit} onLight={setLit} />
+        <LinesOf
+          box={restedPiece && restedBox ? restedBox : box}
+          piece={restedPiece ?? piece}
+          faceUp={rested.faceUp}
+          lit={lit}
+          onLight={setLit}
+        />
       </section>
     </div>
   );
 }
 
+interface FindingsOfProps {
+  readonly box: BoxResult;
+  readonly edits: RecipeEdits;
+  readonly onLight: (symbol: string | null) => void;
+}
+
+const FindingsOf = memo(function FindingsOf({ box, edits, onLight }: FindingsOfProps) {
+  const words = usePageWords().box;
+  const say = useSay();
+  const nameOf = useCallback((symbol: string) => say(box.style.symbols[symbol]?.label ?? symbol), [box, say]);
+  return (
+    <Findings
+      findings={box.findings}
+      nameOf={nameOf}
+      sound={words.sound}
+      onFix={({ symbol, value }) => edits.setSize(symbol, value, nameOf(symbol))}
+      onLight={onLight}
+    />
+  );
+});
+
 interface LinesOfProps {
   readonly box: BoxResult;
   readonly piece: PieceNet;
-  readonly recipe: Recipe;
+  readonly faceUp: Recipe['faceUp'];
   readonly lit: Lit;
   readonly onLight: (lit: Lit) => void;
 }
 
-/** The table and the legend may follow the drawing a moment later: a keystroke waits for the net alone. */
-function LinesOf({ box, piece, recipe, lit, onLight }: LinesOfProps) {
+const LinesOf = memo(function LinesOf({ box, piece, faceUp, lit, onLight }: LinesOfProps) {
   const words = usePageWords().box;
   const ruler = useRuler();
-  const { faceUp } = recipe;
-  const settled = useDeferredValue(piece);
-  const rows = useMemo(() => tableOfLines(settled, faceUp), [settled, faceUp]);
+  const rows = useMemo(() => tableOfLines(piece, faceUp), [piece, faceUp]);
   const bare = useMemo(
-    () => drawNet(settled, { ruler, faceUp, scale: 1, textMm: 1, show: { numbers: false, letters: false } }),
-    [settled, ruler, faceUp],
+    () => drawNet(piece, { ruler, faceUp, scale: 1, textMm: 1, show: { numbers: false, letters: false } }),
+    [piece, ruler, faceUp],
   );
   return (
     <>
@@ -126,9 +150,9 @@ function LinesOf({ box, piece, recipe, lit, onLight }: LinesOfProps) {
         lit={lit}
         onLight={onLight}
         caption={words.everyLine}
-        why={(row) => whyLine(row, { net: box.net, piece: settled, style: box.style, faceUp })}
+        why={(row) => whyLine(row, { net: box.net, piece, style: box.style, faceUp })}
       />
       <Legend drawings={[bare]} />
     </>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { lengthText } from '../../core/draw/length-text';
 import type { BoxNet } from '../../core/net';
 import { printLength, type Ticks } from '../../core/units';
@@ -7,7 +8,7 @@ import { usePageWords } from '../../ui/words';
 const SIDES = ['width', 'depth', 'height'] as const;
 
 /** The room an item has, read out large: width, depth and height inside, thin card taken off. */
-export function InsideSize({ net }: { net: BoxNet }) {
+export const InsideSize = memo(function InsideSize({ net }: { net: BoxNet }) {
   const words = usePageWords().box;
   return (
     <section className="inside-size" aria-label={words.inside}>
@@ -22,7 +23,7 @@ export function InsideSize({ net }: { net: BoxNet }) {
       </dl>
     </section>
   );
-}
+});
 
 function InsideLength({ length }: { length: Ticks }) {
   const ruler = useRuler();

@@ -50,6 +50,7 @@ interface NetPanelProps extends Drawn {
 export function NetPanel({ net, lit, onLight, onPiece, ...drawn }: NetPanelProps) {
   const words = usePageWords().box;
   const draw = useNetDrawing(drawn);
+  const light = useCallback((key: string | null) => onLight(litMark(key)), [onLight]);
   const { pieces } = net;
   return (
     <div className="net-panel">
@@ -61,11 +62,7 @@ export function NetPanel({ net, lit, onLight, onPiece, ...drawn }: NetPanelProps
           onChange={onPiece}
         />
       )}
-      <DrawingView
-        draw={draw}
-        lit={useDeferredValue(litKeys(lit))}
-        onLight={(key) => onLight(litMark(key))}
-      />
+      <DrawingView draw={draw} lit={useDeferredValue(litKeys(lit))} onLight={light} />
     </div>
   );
 }

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
 import { NumberField } from '../../ui/number-field';
@@ -8,11 +9,15 @@ import type { RecipeEdits } from './recipe-edits';
 
 const NONE = '';
 
+interface PaperChoiceProps extends Pick<Recipe, 'paperId' | 'caliperUm'> {
+  readonly edits: RecipeEdits;
+}
+
 /** Which paper, and how thick it is: a paper brings its own caliper, which may still be measured and overwritten. */
-export function PaperChoice({ recipe, edits }: { recipe: Recipe; edits: RecipeEdits }) {
+export const PaperChoice = memo(function PaperChoice({ paperId, caliperUm, edits }: PaperChoiceProps) {
   const words = usePageWords().box;
   const papers = useWorkbook((state) => state.rows.papers);
-  const paper = recipe.paperId === null ? undefined : papers.get(recipe.paperId);
+  const paper = paperId === null ? undefined : papers.get(paperId);
   return (
     <div className="paper-choice">
       <SelectField
@@ -35,7 +40,7 @@ export function PaperChoice({ recipe, edits }: { recipe: Recipe; edits: RecipeEd
         label={words.caliper}
         unit="mm"
         decimals={3}
-        value={recipe.caliperUm}
+        value={caliperUm}
         least={50}
         most={2000}
         onChange={edits.setCaliper}
@@ -43,4 +48,4 @@ export function PaperChoice({ recipe, edits }: { recipe: Recipe; edits: RecipeEd
       />
     </div>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo, useCallback } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { type BoxStyle, evaluateForm, formOf, type SymbolSpec, symbolsFor } from '../../core/styles';
 import type { Ticks } from '../../core/units';
@@ -11,6 +12,8 @@ import { StyleChoice } from './style-choice';
 
 interface RecipeFormProps {
   readonly recipe: Recipe;
+  /** The recipe as it was when the page last came to rest, for what shows none of its sizes. */
+  readonly rested: Recipe;
   readonly style: BoxStyle;
   readonly values: Readonly<Record<string, Ticks>>;
   readonly edits: RecipeEdits;
@@ -21,7 +24,7 @@ interface RecipeFormProps {
 const limit = (text: string): Ticks => evaluateForm(formOf(text), {});
 
 /** What goes into a box: style, sizes, paper; the working dimensions and the way of working behind a line that opens. */
-export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeFormProps) {
+export function RecipeForm({ recipe, rested, style, values, edits, litSize }: RecipeFormProps) {
   const words = usePageWords().box;
   const say = useSay();
   const asked = symbolsFor(style, recipe.options);
@@ -29,15 +32,13 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
     asked
       .filter(([, symbol]) => belongs(symbol))
       .map(([name, symbol]) => (
-        <LengthField
+        <SizeField
           key={name}
-          label={say(symbol.label)}
-          help={symbol.help && say(symbol.help)}
-          value={values[name] ?? limit(symbol.min)}
-          least={limit(symbol.min)}
-          most={limit(symbol.max)}
+          name={name}
+          symbol={symbol}
+          value={values[name]}
           lit={litSize === name}
-          onChange={(length) => edits.setSize(name, length, say(symbol.label))}
+          edits={edits}
         />
       ));
   const options = Object.entries(style.options ?? {});
@@ -49,9 +50,9 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
 
   return (
     <form className="recipe-form" onSubmit={(event) => event.preventDefault()}>
-      <StyleChoice current={style} recipe={recipe} onChoose={edits.setStyle} />
+      <StyleChoice current={style} recipe={rested} onChoose={edits.setStyle} />
       {fields((symbol) => symbol.role === 'size' && optionOf(symbol) === undefined)}
-      <PaperChoice recipe={recipe} edits={edits} />
+      <PaperChoice paperId={recipe.paperId} caliperUm={recipe.caliperUm} edits={edits} />
       {options.length > 0 && (
         <Opening head={words.construction} open={litOption !== undefined}>
           <div className="recipe-form-inner">
@@ -100,3 +101,30 @@ export function RecipeForm({ recipe, style, values, edits, litSize }: RecipeForm
     </form>
   );
 }
+
+interface SizeFieldProps {
+  readonly name: string;
+  readonly symbol: SymbolSpec;
+  readonly value: Ticks | undefined;
+  readonly lit: boolean;
+  readonly edits: RecipeEdits;
+}
+
+/** One size; drawn again when it changes itself, not when another one is typed. */
+const SizeField = memo(function SizeField({ name, symbol, value, lit, edits }: SizeFieldProps) {
+  const say = useSay();
+  const label = say(symbol.label);
+  const least = limit(symbol.min);
+  const set = useCallback((length: Ticks) => edits.setSize(name, length, label), [edits, name, label]);
+  return (
+    <LengthField
+      label={label}
+      help={symbol.help && say(symbol.help)}
+      value={value ?? least}
+      least={least}
+      most={limit(symbol.max)}
+      lit={lit}
+      onChange={set}
+    />
+  );
+});

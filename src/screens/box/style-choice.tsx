@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { memo, useId, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { type BoxStyle, OWN_NET, STYLES } from '../../core/styles';
 import { Button } from '../../ui/button';
@@ -14,7 +14,7 @@ interface StyleChoiceProps {
 }
 
 /** The style as its picture; opens to the pictures of all the others. */
-export function StyleChoice({ current, recipe, onChoose }: StyleChoiceProps) {
+export const StyleChoice = memo(function StyleChoice({ current, recipe, onChoose }: StyleChoiceProps) {
   const words = usePageWords().box;
   const say = useSay();
   const [open, setOpen] = useState(false);
@@ -44,4 +44,4 @@ export function StyleChoice({ current, recipe, onChoose }: StyleChoiceProps) {
       </div>
     </div>
   );
-}
+});

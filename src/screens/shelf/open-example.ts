@@ -6,7 +6,7 @@ import type { ShelfDoors } from '../../ui/shelf-doors';
 
 /** Puts the finished example on the shelf and opens it. Answers whether it could be fetched. */
 export function useOpenExample(): () => Promise<boolean> {
-  const { fetchDemo } = useOutletContext<ShelfDoors>();
+  const { fetchDemo, fetchExamplePage } = useOutletContext<ShelfDoors>();
   const planImport = useWorkbook((state) => state.planImport);
   const placeExample = useWorkbook((state) => state.placeExample);
   const navigate = useNavigate();
@@ -14,6 +14,8 @@ export function useOpenExample(): () => Promise<boolean> {
     const [text, { readWorkbook }] = await Promise.all([
       fetchDemo(),
       import('../../../shared/read-workbook'),
+      // Where it does not come, the page says so itself when it is opened.
+      fetchExamplePage().catch(() => null),
     ]);
     const reading = text === null ? null : readWorkbook(text);
     if (!reading?.ok) return false;
@@ -22,5 +24,5 @@ export function useOpenExample(): () => Promise<boolean> {
     const event = plan.rows.find(({ table }) => table === 'events');
     if (event) void navigate(pageAddress({ kind: 'event', id: event.row.id }, 'event'), { replace: true });
     return true;
-  }, [fetchDemo, planImport, placeExample, navigate]);
+  }, [fetchDemo, fetchExamplePage, planImport, placeExample, navigate]);
 }

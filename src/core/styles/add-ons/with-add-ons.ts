@@ -9,9 +9,34 @@ import { windowIn } from './window';
 
 /**
  * A style with everything that may be added to it: one more option an add-on, its lengths (asked only when it is chosen), its limits, and
- * the panels and holes it makes. Every other room sees an ordinary style.
+ * the panels and holes it makes. Every other room sees an ordinary style. Built when the style is first asked for any of it: a start that
+ * draws one box does not build twenty.
  */
 export function withAddOns(style: BoxStyle): BoxStyle {
+  if (!style.addOns) return style;
+  let built: BoxStyle | null = null;
+  const whole = () => (built ??= buildInto(style));
+  return {
+    ...style,
+    get symbols() {
+      return whole().symbols;
+    },
+    get quantities() {
+      return whole().quantities ?? {};
+    },
+    get options() {
+      return whole().options ?? {};
+    },
+    get constraints() {
+      return whole().constraints;
+    },
+    get pieces() {
+      return whole().pieces;
+    },
+  };
+}
+
+function buildInto(style: BoxStyle): BoxStyle {
   const plain = rememberPieces((chosen) => piecesOf(style, chosen));
   const extensions = extensionsOf(style, plain);
   if (extensions.length === 0) return style;

@@ -1,0 +1,28 @@
+import { type ComponentType, type FunctionComponent, lazy, useState } from 'react';
+
+/** A page that is fetched: `Page` draws it, fetching it first if nobody did; `fetch` fetches it ahead of being drawn. */
+export interface FetchedPage<Props extends object> {
+  readonly Page: FunctionComponent<Props>;
+  readonly fetch: () => Promise<unknown>;
+}
+
+/** A page that is drawn at once where it has come already; React’s own `lazy` alone waits a beat all the same. */
+export function fetchedPage<Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+): FetchedPage<Props> {
+  let come: ComponentType<Props> | null = null;
+  const fetch = async () => {
+    come = await load();
+    return { default: come };
+  };
+  const Waiting = lazy(fetch) as unknown as ComponentType<Props>;
+  return {
+    fetch,
+    // biome-ignore lint/correctness/noComponentHookFactories: made once for each page as this app is loaded, never while it is drawn.
+    Page: function Page(props: Props) {
+      // One or the other for as long as it stands, or it would be built anew.
+      const [Shown] = useState(() => come ?? Waiting);
+      return <Shown {...props} />;
+    },
+  };
+}
