@@ -29,7 +29,7 @@ import { rowsOf } from '../state/shelf';
 import { toolInHand } from '../state/tool-in-hand';
 import type { WorkbookStore } from '../state/workbook-store';
 import type { MadeFile, Printer } from '../ui/printer';
-import { sayIn } from '../ui/words/spoken';
+import { leansIn, sayIn } from '../ui/words/spoken';
 import type { Spoken } from './browser-printer';
 import { fileNames } from './messages/file-names';
 
@@ -42,7 +42,7 @@ const GRAIN = { upright: 'up', around: 'across', free: null } as const satisfies
 export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
   const { locale } = words;
   const say = sayIn(words);
-  const ruler = () => rulerOf(workbook.getState());
+  const ruler = () => ({ ...rulerOf(workbook.getState()), leans: leansIn(say) });
   const boxOf = (recipe: Recipe) => {
     const tool = toolInHand(workbook.getState().rows.tools, ruler().unit);
     const box = boxOfRecipe(recipe, tool);

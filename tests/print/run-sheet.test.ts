@@ -91,12 +91,13 @@ describe('the list to send', () => {
 /** A language without letters: what has some was not put into it. Names, and sentences of the bench card, are the workbook's and the sheet's own. */
 test('a language given for the words of the core is heard on paper', () => {
   const say = (template: string) => template.replace(/[^{}]+(?![^{]*\})/g, '·');
-  const own = `${JSON.stringify(workbook)} ${JSON.stringify(sheet)} page`.toLowerCase();
+  const own = `${JSON.stringify(workbook)} ${JSON.stringify(sheet)} ${stamp.code} page`.toLowerCase();
   const stray = (texts: readonly string[]) =>
     texts
       .flatMap((text) => text.match(/\p{L}{3,}/gu) ?? [])
       .filter((word) => !own.includes(word.toLowerCase()));
-  const given = { plan, ruler: inch, paper: 'letter', stamp, locale: 'en-US' } as const;
+  const ruler = { ...inch, leans: { scant: '·', full: '·' } };
+  const given = { plan, ruler, paper: 'letter', stamp, locale: 'en-US' } as const;
   const said = (language: { readonly say?: typeof say }) => [
     shoppingText({ ...given, ...language }),
     ...[printRunSheet({ ...given, sheet, ...language }), printShoppingList({ ...given, ...language })]
