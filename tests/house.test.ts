@@ -12,7 +12,7 @@ import {
   unsafeLocks,
 } from './house/packages';
 import { unsourcedNumbers } from './house/sources';
-import { hardCodedText } from './house/spoken-text';
+import { hardCodedText, pastedSentences } from './house/spoken-text';
 import { topLevelFaults } from './house/top-level';
 
 const read = (path: string) => readFileSync(path, 'utf8');
@@ -120,6 +120,16 @@ describe('the language of the pages', () => {
     expect(pages.length).toBeGreaterThan(200);
     const found = pages.flatMap((path) => hardCodedText(path, read(path)));
     expect(found.filter((text) => !NAMES_IN_TABLES.test(text))).toEqual([]);
+  });
+
+  test('a sentence of the core is a template with its facts beside it', () => {
+    const speaks = source.filter((path) => /^(src\/(core|print)|shared)\//.test(path));
+    expect(speaks.flatMap((path) => pastedSentences(path, read(path)))).toEqual([]);
+    expect(pastedSentences('a.ts', '\nconst a = { says: `The $' + '{panel} is {wide} wide.` };')).toEqual([
+      'a.ts:2',
+    ]);
+    expect(pastedSentences('a.ts', 'reason(`Cut $' + '{count}.`, {})')).toEqual(['a.ts:1']);
+    expect(pastedSentences('a.ts', "reason('Cut {count}.', { count })")).toEqual([]);
   });
 
   test.each([

@@ -21,7 +21,7 @@ void workbook.getState().boot();
 
 const planner = planInWorker();
 const asker = askInWorker();
-const printer = browserPrinter(workbook, english.locale);
+const printer = browserPrinter(workbook, english);
 
 const root = document.getElementById('root');
 if (root)

@@ -29,6 +29,8 @@ import { rowsOf } from '../state/shelf';
 import { toolInHand } from '../state/tool-in-hand';
 import type { WorkbookStore } from '../state/workbook-store';
 import type { MadeFile, Printer } from '../ui/printer';
+import { leansIn, sayIn } from '../ui/words/spoken';
+import type { Spoken } from './browser-printer';
 import { fileNames } from './messages/file-names';
 
 const GRAIN = { upright: 'up', around: 'across', free: null } as const satisfies Record<
@@ -36,9 +38,11 @@ const GRAIN = { upright: 'up', around: 'across', free: null } as const satisfies
   GrainWay | null
 >;
 
-/** Puts on paper what the workbook holds. `locale`: how the reader writes money. */
-export function printJobs(workbook: WorkbookStore, locale: string): Printer {
-  const ruler = () => rulerOf(workbook.getState());
+/** Puts on paper what the workbook holds, in the reader's language. */
+export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
+  const { locale } = words;
+  const say = sayIn(words);
+  const ruler = () => ({ ...rulerOf(workbook.getState()), leans: leansIn(say) });
   const boxOf = (recipe: Recipe) => {
     const tool = toolInHand(workbook.getState().rows.tools, ruler().unit);
     const box = boxOfRecipe(recipe, tool);
@@ -65,6 +69,7 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
       link: linkOf(recipe),
       photos: [...rows.photos.values()].filter(({ recipeId }) => recipeId === recipe.id),
       stamp: stampOf(recipe.id),
+      say,
     };
   };
   const shared = (recipe: Recipe) => ({
@@ -84,12 +89,12 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
         printBenchCard({
           ...shared(recipe),
           paper,
-          styleName: box.style.name,
+          styleName: say(box.style.name),
           inside,
           cards,
           notes,
           link: linkOf(recipe),
-          cautions: recipe.contents ? cautionsOf(recipe.contents).map(({ says }) => says) : [],
+          cautions: recipe.contents ? cautionsOf(recipe.contents).map(({ says }) => say(says)) : [],
           dressed: { net: box.net, dressings: recipe.dressings, mark: finestMark() },
         }),
       );
@@ -132,18 +137,18 @@ export function printJobs(workbook: WorkbookStore, locale: string): Printer {
     },
     nestedSheet: async (sheet, code) => inPdf(printNestedSheet({ ...sheet, stamp: stampOf(code) })),
     shoppingList: async (plan, paper) =>
-      inPdf(printShoppingList({ plan, paper, locale, ruler: ruler(), stamp: stampOf(plan.eventId) })),
+      inPdf(printShoppingList({ plan, paper, locale, say, ruler: ruler(), stamp: stampOf(plan.eventId) })),
     shoppingTable: (plan) =>
       Promise.resolve({
         name: fileNames.shoppingList(plan.name),
         ending: 'csv',
-        content: new Blob([shoppingCsv({ plan, locale })], { type: 'text/csv;charset=utf-8' }),
+        content: new Blob([shoppingCsv({ plan, locale, say })], { type: 'text/csv;charset=utf-8' }),
       }),
     async runSheet(plan, paper) {
       const { rows } = workbook.getState();
       const tool = toolOfEvent(plan.eventId) ?? toolInHand(rows.tools, ruler().unit);
       const sheet = listRunSheet(plan, rowsOf(rows), tool);
-      return inPdf(printRunSheet({ plan, sheet, paper, ruler: ruler(), stamp: stampOf(plan.eventId) }));
+      return inPdf(printRunSheet({ plan, sheet, paper, say, ruler: ruler(), stamp: stampOf(plan.eventId) }));
     },
     calendar: async (plan) => ({
       name: fileNames.timetable(plan.name),

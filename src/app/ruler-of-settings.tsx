@@ -3,6 +3,7 @@ import { rulerOf } from '../state/ruler-of';
 import { useWorkbook } from '../state/use-workbook';
 import { RulerContext } from '../ui/measure';
 import { useSay } from '../ui/words';
+import { leansIn } from '../ui/words/spoken';
 
 /** Gives every length on the page the marks of the maker's own tool. */
 export function RulerOfSettings({ children }: { children: ReactNode }) {
@@ -10,9 +11,6 @@ export function RulerOfSettings({ children }: { children: ReactNode }) {
   const rows = useWorkbook((state) => state.rows);
   const { unit, finest } = rulerOf({ settings, rows });
   const say = useSay();
-  const ruler = useMemo(
-    () => ({ unit, finest, leans: { scant: say('scant'), full: say('full') } }),
-    [unit, finest, say],
-  );
+  const ruler = useMemo(() => ({ unit, finest, leans: leansIn(say) }), [unit, finest, say]);
   return <RulerContext value={ruler}>{children}</RulerContext>;
 }

@@ -10,6 +10,7 @@ import {
   sayRunStep,
 } from '../core/plan';
 import type { Ruler } from '../core/units';
+import { type Reason, reason, sayReason, type Wording } from '../core/units/reason';
 import { type Block, besideBlocks, keepNext, ruleBlock, space, stackBlocks, textBlock } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
@@ -20,13 +21,15 @@ export interface RunSheetInput {
   readonly sheet: RunSheet;
   readonly ruler: Ruler;
   readonly paper: PaperName;
+  /** The reader's language; English if left out. */
+  readonly say?: NonNullable<Wording['say']>;
   readonly stamp: PrintStamp;
 }
 
 /** The batch on paper: when each stage is done, the first box to measure, and every step with room to tally. */
 export function printRunSheet(input: RunSheetInput): PrintDocument {
   const { plan, paper, stamp } = input;
-  const title = `${plan.name}: run sheet`;
+  const title = sayReason(reason('{name}: run sheet', { name: { text: plan.name } }), wordingOf(input));
   const { widthMm } = columnOf(paper);
   const columns = flowColumns(sheetBlocks(input, widthMm), paper);
   return {
@@ -37,44 +40,72 @@ export function printRunSheet(input: RunSheetInput): PrintDocument {
   };
 }
 
-function sheetBlocks({ plan, sheet, ruler }: RunSheetInput, widthMm: number): Block[] {
-  const length = (of: FirstBox['inside']['width']) => lengthWords(of, ruler);
+const wordingOf = ({ ruler, say }: RunSheetInput): Wording => ({
+  length: (length) => lengthWords(length, ruler),
+  money: String,
+  ...(say && { say }),
+});
+
+function sheetBlocks(input: RunSheetInput, widthMm: number): Block[] {
+  const { plan, sheet } = input;
+  const wording = wordingOf(input);
+  const { say = String } = wording;
   const head = (text: string) =>
     keepNext(
-      stackBlocks([space(5), textBlock(text, { widthMm, sizeMm: TYPE_MM.heading, bold: true }), space(2)]),
+      stackBlocks([
+        space(5),
+        textBlock(say(text), { widthMm, sizeMm: TYPE_MM.heading, bold: true }),
+        space(2),
+      ]),
     );
   const acts = [...new Set(sheet.steps.map(({ act }) => act))];
   return [
     textBlock(plan.name, { widthMm, sizeMm: TYPE_MM.title, bold: true }),
     space(2.5),
     textBlock(
-      `${plan.making} to make, ${plan.ordered} of them ordered.${plan.date ? ` For ${plan.date}.` : ''}`,
+      sayReason(
+        plan.date
+          ? reason('{making} to make, {ordered} of them ordered. For {date}.', {
+              making: plan.making,
+              ordered: plan.ordered,
+              date: { text: plan.date },
+            })
+          : reason('{making} to make, {ordered} of them ordered.', {
+              making: plan.making,
+              ordered: plan.ordered,
+            }),
+        wording,
+      ),
       { widthMm, sizeMm: TYPE_MM.lead },
     ),
-    ...(plan.timetable ? [head('When'), ...timetable(plan.timetable, widthMm)] : []),
+    ...(plan.timetable ? [head('When'), ...timetable(plan.timetable, widthMm, say)] : []),
     head('First box of each line: make one, measure it, then the batch'),
     ...sheet.firsts.map((first) =>
       row(
         `${first.name}${first.paper === null ? '' : `, ${first.paper}`}`,
-        firstSizes(first, length),
+        firstSizes(first).map((size) => sayReason(size, wording)),
         widthMm,
         null,
       ),
     ),
     ...acts.flatMap((act) => [
       head(STAGE_NAMES[act]),
-      ...sheet.steps.filter((step) => step.act === act).map((step) => stepRow(step, length, widthMm)),
+      ...sheet.steps.filter((step) => step.act === act).map((step) => stepRow(step, wording, widthMm)),
     ]),
   ];
 }
 
-function timetable({ sittings }: NonNullable<EventPlan['timetable']>, widthMm: number): Block[] {
+function timetable(
+  { sittings }: NonNullable<EventPlan['timetable']>,
+  widthMm: number,
+  say: NonNullable<Wording['say']>,
+): Block[] {
   const clock = (minute: number) => `${Math.floor(minute / 60)}:${`${minute % 60}`.padStart(2, '0')}`;
   const columns = [
-    { head: 'Day', widthMm: 34 },
-    { head: 'From', widthMm: 22, align: 'end' as const },
-    { head: 'To', widthMm: 22, align: 'end' as const },
-    { head: 'Stage', widthMm: widthMm - 78 },
+    { head: say('Day'), widthMm: 34 },
+    { head: say('From'), widthMm: 22, align: 'end' as const },
+    { head: say('To'), widthMm: 22, align: 'end' as const },
+    { head: say('Stage'), widthMm: widthMm - 78 },
   ];
   return tableBlocks(
     columns,
@@ -82,38 +113,44 @@ function timetable({ sittings }: NonNullable<EventPlan['timetable']>, widthMm: n
       date,
       clock(startMinute),
       clock(startMinute + minutes),
-      STAGE_NAMES[act],
+      say(STAGE_NAMES[act]),
     ]),
   );
 }
 
-const firstSizes = (
-  { blanks, inside, outside }: FirstBox,
-  length: (of: FirstBox['inside']['width']) => string,
-): string[] => {
-  const size = ({ width, depth, height }: FirstBox['inside']) =>
-    `${length(width)} wide, ${length(depth)} deep, ${length(height)} high`;
+const firstSizes = ({ blanks, inside, outside }: FirstBox): Reason[] => {
+  const size = ({ width, depth, height }: FirstBox['inside']): Reason => ({
+    says: '{width} wide, {depth} deep, {height} high',
+    facts: { width, depth, height },
+  });
   return [
     ...blanks.map(
-      ({ label, size: blank }) =>
-        `Blank${blanks.length > 1 ? ` (${label})` : ''}: ${length(blank.across)} × ${length(blank.up)}`,
+      ({ label, size: { across, up } }): Reason => ({
+        says: blanks.length > 1 ? 'Blank ({piece}): {across} × {up}' : 'Blank: {across} × {up}',
+        facts: { piece: label, across, up },
+      }),
     ),
-    `Inside, closed: ${size(inside)}`,
-    `Outside, closed: ${size(outside)}`,
+    { says: 'Inside, closed: {size}', facts: { size: size(inside) } },
+    { says: 'Outside, closed: {size}', facts: { size: size(outside) } },
   ];
 };
 
-function stepRow(step: RunStep, length: (of: FirstBox['inside']['width']) => string, widthMm: number): Block {
-  const { headline, details } = sayRunStep(step, { length, money: String });
+function stepRow(step: RunStep, wording: Wording, widthMm: number): Block {
+  const { headline, details } = sayRunStep(step, wording);
   const line = step.lineId === null ? [] : [`${step.name}${step.paper === null ? '' : `, ${step.paper}`}`];
-  return row(headline, [...line, ...details], widthMm, step.of);
+  return row(
+    headline,
+    [...line, ...details],
+    widthMm,
+    sayReason(reason('of {count}', { count: step.of }), wording),
+  );
 }
 
 const GUTTER_MM = 10;
 const TALLY_MM = 44;
 
 /** A tick box, what is done, and room for a tally where it is counted. */
-function row(headline: string, details: readonly string[], widthMm: number, of: number | null): Block {
+function row(headline: string, details: readonly string[], widthMm: number, of: string | null): Block {
   const column = widthMm - GUTTER_MM - TALLY_MM - 4;
   const tally = stackBlocks([
     space(6),
@@ -138,7 +175,7 @@ function row(headline: string, details: readonly string[], widthMm: number, of: 
         ? []
         : [
             [widthMm - TALLY_MM, tally] as const,
-            [widthMm - 14, textBlock(`of ${of}`, { widthMm: 14, sizeMm: TYPE_MM.step, bold: true })] as const,
+            [widthMm - 14, textBlock(of, { widthMm: 14, sizeMm: TYPE_MM.step, bold: true })] as const,
           ]),
     ),
     space(3.5),

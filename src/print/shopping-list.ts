@@ -12,6 +12,7 @@ import {
   type Wording,
 } from '../core/plan';
 import type { Ruler } from '../core/units';
+import { type Fact, type Reason, reason } from '../core/units/reason';
 import {
   type Block,
   besideBlocks,
@@ -32,16 +33,21 @@ export interface ShoppingListInput {
   readonly paper: PaperName;
   /** How the reader writes money; a language tag. */
   readonly locale: string;
+  /** The reader's language; English if left out. */
+  readonly say?: NonNullable<Wording['say']>;
   readonly stamp: PrintStamp;
 }
 
 /** What to buy, with a box to tick, the working of every figure, and what it comes to. */
 export function printShoppingList(input: ShoppingListInput): PrintDocument {
   const { plan, paper, stamp } = input;
-  const title = `${plan.name}: shopping list`;
+  const title = sayReason(
+    { says: '{name}: shopping list', facts: { name: { text: plan.name } } },
+    wordingOf(input),
+  );
   const { widthMm } = columnOf(paper);
   const columns = flowColumns(listBlocks(input, widthMm), paper, (left) =>
-    left < 40 ? null : notes(left, widthMm),
+    left < 40 ? null : notes(left, widthMm, input.say),
   );
   return {
     name: `${fileStem(plan.name, 'event')}-shopping-list`,
@@ -51,26 +57,44 @@ export function printShoppingList(input: ShoppingListInput): PrintDocument {
   };
 }
 
-const notes = (leftMm: number, widthMm: number): Block =>
+const notes = (leftMm: number, widthMm: number, say: ShoppingListInput['say'] = String): Block =>
   stackBlocks([
     space(7),
-    textBlock('Notes', { widthMm, sizeMm: TYPE_MM.body, bold: true }),
+    textBlock(say('Notes'), { widthMm, sizeMm: TYPE_MM.body, bold: true }),
     pencilLines(widthMm, Math.min(leftMm - 16, 60)),
   ]);
 
-function listBlocks({ plan, ruler, locale }: ShoppingListInput, widthMm: number): Block[] {
-  const money = (minor: number) => printMoney(minor, plan.cost.currency, locale);
-  const wording: Wording = { money, length: (length) => lengthWords(length, ruler) };
-  const words = (text: string, sizeMm: number = TYPE_MM.body, bold = false) =>
-    textBlock(text, { widthMm, sizeMm, bold });
+/** How the reader of a list writes what it says. */
+export const wordingOf = ({
+  plan,
+  ruler,
+  locale,
+  say,
+}: Pick<ShoppingListInput, 'plan' | 'locale' | 'say'> & { readonly ruler?: Ruler }): Wording => ({
+  money: (minor) => printMoney(minor, plan.cost.currency, locale),
+  length: (length) => (ruler === undefined ? `${length}` : lengthWords(length, ruler)),
+  ...(say && { say }),
+});
+
+function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
+  const { plan } = input;
+  const wording = wordingOf(input);
+  const words = (says: Reason, sizeMm: number = TYPE_MM.body, bold = false) =>
+    textBlock(sayReason(says, wording), { widthMm, sizeMm, bold });
   const { till, using, favors, unpriced } = plan.cost;
   const toBuy = plan.shopping.filter(({ short }) => short > 0);
   const inHand = plan.shopping.filter(({ short }) => short === 0);
+  const counts = { ordered: plan.ordered, spare: plan.making - plan.ordered, making: plan.making };
   return [
-    words(plan.name, TYPE_MM.title, true),
+    textBlock(plan.name, { widthMm, sizeMm: TYPE_MM.title, bold: true }),
     space(2.5),
     words(
-      `${plan.ordered} favors and ${plan.making - plan.ordered} spare: ${plan.making} to make.${plan.date ? ` For ${plan.date}.` : ''}`,
+      plan.date
+        ? reason('{ordered} favors and {spare} spare: {making} to make. For {date}.', {
+            ...counts,
+            date: { text: plan.date },
+          })
+        : reason('{ordered} favors and {spare} spare: {making} to make.', counts),
       TYPE_MM.lead,
     ),
     space(6),
@@ -79,40 +103,67 @@ function listBlocks({ plan, ruler, locale }: ShoppingListInput, widthMm: number)
     keepNext(ruleBlock(widthMm)),
     space(4),
     words(
-      `To pay: ${money(till.totalMinor)}, ${money(perPiece(till.totalMinor, favors))} a favor (${favors} favors).`,
+      reason('To pay: {total}, {each} a favor ({favors} favors).', {
+        total: { minor: till.totalMinor },
+        each: { minor: perPiece(till.totalMinor, favors) },
+        favors,
+      }),
       TYPE_MM.heading,
       true,
     ),
     space(2.5),
-    ...(till.totalMinor === till.subtotalMinor ? [] : [words(sayTill(till, money)), space(2)]),
+    ...(till.totalMinor === till.subtotalMinor ? [] : [words(whyTill(till)), space(2)]),
     words(
-      `Of it, and of what is in the cupboard, the favors use up ${money(using.totalMinor)}, ${money(using.perFavorMinor)} a favor.`,
+      reason('Of it, and of what is in the cupboard, the favors use up {total}, {each} a favor.', {
+        total: { minor: using.totalMinor },
+        each: { minor: using.perFavorMinor },
+      }),
     ),
     ...(unpriced.length > 0
       ? [
           space(2),
-          words(`No price is known for ${unpriced.length} of the rows: they are left out of both sums.`),
+          words(
+            reason('No price is known for {rows} of the rows: they are left out of both sums.', {
+              rows: unpriced.length,
+            }),
+          ),
         ]
       : []),
   ];
 }
 
 /** From the goods to what is paid. */
-export function sayTill(till: OrderSum, money: Wording['money']): string {
+export function whyTill(till: OrderSum): Reason {
   const steps = [
-    `goods ${money(till.subtotalMinor)}`,
-    ...(till.discountMinor > 0 ? [`${till.discountPercent} % discount −${money(till.discountMinor)}`] : []),
-    ...(till.shippingMinor > 0 ? [`shipping ${money(till.shippingMinor)}`] : []),
-    ...(till.taxMinor > 0 ? [`tax ${money(till.taxMinor)}`] : []),
+    reason('goods {sum}', { sum: { minor: till.subtotalMinor } }),
+    ...(till.discountMinor > 0
+      ? [
+          reason('{percent} % discount −{sum}', {
+            percent: till.discountPercent,
+            sum: { minor: till.discountMinor },
+          }),
+        ]
+      : []),
+    ...(till.shippingMinor > 0 ? [reason('shipping {sum}', { sum: { minor: till.shippingMinor } })] : []),
+    ...(till.taxMinor > 0 ? [reason('tax {sum}', { sum: { minor: till.taxMinor } })] : []),
   ];
-  return `That is ${steps.join(', ')}.`;
+  return reason('That is {steps}.', { steps: afterCommas(steps) });
 }
+
+const afterCommas = ([first, ...others]: readonly Reason[]): Fact =>
+  others.reduce<Fact>((before, next) => ({ says: '{before}, {next}', facts: { before, next } }), first ?? '');
 
 const section = (head: string, rows: readonly ShoppingRow[], wording: Wording, widthMm: number): Block[] =>
   rows.length === 0
     ? []
     : [
-        keepNext(textBlock(head, { widthMm, sizeMm: TYPE_MM.heading, bold: true })),
+        keepNext(
+          textBlock(sayReason({ says: head, facts: {} }, wording), {
+            widthMm,
+            sizeMm: TYPE_MM.heading,
+            bold: true,
+          }),
+        ),
         space(3),
         ...rows.flatMap((row) => [
           stackBlocks([ruleBlock(widthMm), space(3.5), rowBlock(row, wording, widthMm), space(4)]),
@@ -126,7 +177,12 @@ const PRICE_MM = 34;
 function rowBlock(row: ShoppingRow, wording: Wording, widthMm: number): Block {
   const column = widthMm - GUTTER_MM - PRICE_MM;
   const body = (text: string) => textBlock(text, { widthMm: column, sizeMm: TYPE_MM.small });
-  const price = row.short === 0 ? '' : row.priceMinor === null ? 'no price' : wording.money(row.priceMinor);
+  const price =
+    row.short === 0
+      ? ''
+      : row.priceMinor === null
+        ? sayReason({ says: 'no price', facts: {} }, wording)
+        : wording.money(row.priceMinor);
   return besideBlocks(
     [0, tickBox],
     [
@@ -143,18 +199,34 @@ function rowBlock(row: ShoppingRow, wording: Wording, widthMm: number): Block {
 }
 
 /** `3 packs of 10 sheets at 4.50, 1 pack of 25 sheets at 9.00`; or what is needed when nothing is bought. */
-export function buyWords({ packs, short, need, unit }: ShoppingRow, { money }: Wording): string {
-  const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`;
-  if (short === 0) return `${counted(need, unit)}, all in hand`;
-  if (packs.length === 0) return `${counted(short, unit)}, however they are sold`;
-  return packs
-    .map(({ units, priceMinor, count, free }) => {
-      const what =
-        units === 1 ? counted(count, unit) : `${counted(count, 'pack')} of ${counted(units, unit)}`;
-      return `${what} at ${money(priceMinor)}${free > 0 ? `, ${free} of them free` : ''}`;
-    })
-    .join(', ');
+export function buyWords({ packs, short, need, unit }: ShoppingRow, wording: Wording): string {
+  const counted = (count: number) => reason(COUNTED[unit][count === 1 ? 0 : 1], { count });
+  const bought = packs.map(({ units, priceMinor, count, free }) => {
+    const packed = { count, units: counted(units) };
+    const what =
+      units === 1
+        ? counted(count)
+        : reason(count === 1 ? '{count} pack of {units}' : '{count} packs of {units}', packed);
+    return reason(free > 0 ? '{what} at {price}, {free} of them free' : '{what} at {price}', {
+      what,
+      price: { minor: priceMinor },
+      free,
+    });
+  });
+  const said = (): Fact => {
+    if (short === 0) return reason('{need}, all in hand', { need: counted(need) });
+    if (packs.length === 0) return reason('{short}, however they are sold', { short: counted(short) });
+    return afterCommas(bought);
+  };
+  return sayReason({ says: '{bought}', facts: { bought: said() } }, wording);
 }
+
+const COUNTED: Readonly<Record<ShoppingRow['unit'], readonly [one: string, many: string]>> = {
+  sheet: ['{count} sheet', '{count} sheets'],
+  roll: ['{count} roll', '{count} rolls'],
+  piece: ['{count} piece', '{count} pieces'],
+  bottle: ['{count} bottle', '{count} bottles'],
+};
 
 /** A price ends where the column ends. */
 const endText = (text: string): Block => ({
@@ -168,9 +240,10 @@ const tickBox: Block = {
 };
 
 /** The same list for a spreadsheet: counts as numbers, money in whole minor units and in words. */
-export function shoppingCsv({ plan, locale }: Pick<ShoppingListInput, 'plan' | 'locale'>): string {
-  const money = (minor: number) => printMoney(minor, plan.cost.currency, locale);
-  const wording: Wording = { money, length: (length) => `${length}` };
+export function shoppingCsv(input: Pick<ShoppingListInput, 'plan' | 'locale' | 'say'>): string {
+  const { plan } = input;
+  const wording = wordingOf(input);
+  const { money } = wording;
   return csvOf([
     [
       'item',

@@ -1,22 +1,24 @@
-import { lengthWords } from '../core/draw/length-text';
-import { printMoney, type Wording } from '../core/plan';
-import { buyWords, type ShoppingListInput, sayTill } from './shopping-list';
+import { sayReason } from '../core/plan';
+import { type Reason, reason } from '../core/units/reason';
+import { buyWords, type ShoppingListInput, whyTill, wordingOf } from './shopping-list';
 
-type Listed = Pick<ShoppingListInput, 'plan' | 'ruler' | 'locale'>;
+type Listed = Pick<ShoppingListInput, 'plan' | 'ruler' | 'locale' | 'say'>;
 
 /** What to buy as plain text, to send to whoever goes to the shop. */
-export function shoppingText({ plan, ruler, locale }: Listed): string {
-  const money = (minor: number) => printMoney(minor, plan.cost.currency, locale);
-  const wording: Wording = { money, length: (length) => lengthWords(length, ruler) };
+export function shoppingText(input: Listed): string {
+  const { plan } = input;
+  const wording = wordingOf(input);
+  const say = (says: Reason) => sayReason(says, wording);
+  const name = { text: plan.name };
   const rows = plan.shopping
     .filter(({ short }) => short > 0)
     .map((row) => `- ${row.name}: ${buyWords(row, wording)}`);
-  if (rows.length === 0) return `${plan.name}: everything is in the cupboard already.`;
+  if (rows.length === 0) return say(reason('{name}: everything is in the cupboard already.', { name }));
   const { till } = plan.cost;
   return [
-    `${plan.name}: to buy`,
+    say(reason('{name}: to buy', { name })),
     ...rows,
-    `To pay: ${money(till.totalMinor)}`,
-    ...(till.totalMinor === till.subtotalMinor ? [] : [sayTill(till, money)]),
+    say(reason('To pay: {total}', { total: { minor: till.totalMinor } })),
+    ...(till.totalMinor === till.subtotalMinor ? [] : [say(whyTill(till))]),
   ].join('\n');
 }

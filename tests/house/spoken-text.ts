@@ -50,6 +50,12 @@ export function hardCodedText(file: string, source: string): string[] {
   return found;
 }
 
+/** Sentences of the core with values pasted in, as `file:line`: nobody could say them in another language. Facts belong beside the template. */
+export const pastedSentences = (file: string, source: string): string[] =>
+  [...source.matchAll(/\b(?:(?:says|remedy):|reason\()\s*`[^`]*\$\{/g)].map(
+    ({ index }) => `${file}:${source.slice(0, index).split('\n').length}`,
+  );
+
 const nameOf = (name: ts.Node, tree: ts.SourceFile) => name.getText(tree).replace(/['"]/g, '');
 
 /** Nothing in it is read by the maker: names for code, comparisons with them, calls to the browser. */

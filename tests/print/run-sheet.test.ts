@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { workbookFile } from '../../shared/workbook';
 import { listRunSheet, planEvent } from '../../src/core/plan';
 import { calendarOf, pdfOf, printRunSheet, printShoppingList, shoppingText } from '../../src/print';
@@ -86,4 +86,24 @@ describe('the list to send', () => {
       'everything is in the cupboard already',
     );
   });
+});
+
+/** A language without letters: what has some was not put into it. Names, and sentences of the bench card, are the workbook's and the sheet's own. */
+test('a language given for the words of the core is heard on paper', () => {
+  const say = (template: string) => template.replace(/[^{}]+(?![^{]*\})/g, '·');
+  const own = `${JSON.stringify(workbook)} ${JSON.stringify(sheet)} ${stamp.code} page`.toLowerCase();
+  const stray = (texts: readonly string[]) =>
+    texts
+      .flatMap((text) => text.match(/\p{L}{3,}/gu) ?? [])
+      .filter((word) => !own.includes(word.toLowerCase()));
+  const ruler = { ...inch, leans: { scant: '·', full: '·' } };
+  const given = { plan, ruler, paper: 'letter', stamp, locale: 'en-US' } as const;
+  const said = (language: { readonly say?: typeof say }) => [
+    shoppingText({ ...given, ...language }),
+    ...[printRunSheet({ ...given, sheet, ...language }), printShoppingList({ ...given, ...language })]
+      .flatMap(({ pages }) => pages.flatMap(({ marks }) => marks))
+      .map((mark) => (mark.kind === 'text' ? mark.text : '')),
+  ];
+  expect(stray(said({ say }))).toEqual([]);
+  expect(stray(said({}))).toContain('cupboard');
 });

@@ -1,4 +1,4 @@
-import { type Reason, reason } from '../units/reason';
+import { addUp, type Reason, reason } from '../units/reason';
 import type { CostOf } from './cost';
 import { whyCount } from './count-why';
 import { shareOut } from './money';
@@ -22,9 +22,9 @@ export const whyBoxes = (plan: EventPlan, rule: SparesRule): readonly Reason[] =
           reason('{name}:', { name: { text: line.name } }),
           ...whyCount(line, rule),
         ]),
-        reason(`${plan.lines.map((_, place) => `{n${place}}`).join(' + ')} = {making}.`, {
+        reason('{sum} = {making}.', {
+          sum: addUp(plan.lines.map(({ making }) => ({ count: making }))),
           making: plan.making,
-          ...Object.fromEntries(plan.lines.map(({ making }, place) => [`n${place}`, making])),
         }),
       ];
 
@@ -48,9 +48,9 @@ export function whySheets({ papers }: EventPlan): readonly Reason[] {
     ...(papers.length < 2
       ? []
       : [
-          reason(`${papers.map((_, place) => `{n${place}}`).join(' + ')} = {sheets}.`, {
+          reason('{sum} = {sheets}.', {
+            sum: addUp(papers.map(({ plan }) => ({ count: plan.sheets }))),
             sheets,
-            ...Object.fromEntries(papers.map(({ plan }, place) => [`n${place}`, plan.sheets])),
           }),
         ]),
   ];

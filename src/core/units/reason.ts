@@ -57,6 +57,12 @@ function sayFact(fact: Fact, wording: Wording): string {
 const isList = (fact: Fact): fact is readonly Fact[] => Array.isArray(fact);
 const inEnglish = (said: readonly string[]): string => new Intl.ListFormat('en').format(said);
 
+/** Facts added up: `{p0} + {p1} + {p2}`. */
+export const addUp = (parts: readonly Fact[]): Reason => ({
+  says: parts.map((_, place) => `{p${place}}`).join(' + '),
+  facts: Object.fromEntries(parts.map((part, place) => [`p${place}`, part])),
+});
+
 /** Bare numbers are counts here; lengths, money and what the maker wrote say so. */
 export const reason = (says: string, facts: Readonly<Record<string, number | Fact>>): Reason => ({
   says,

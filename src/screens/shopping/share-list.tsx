@@ -4,17 +4,18 @@ import type { EventPlan } from '../../core/plan';
 import { shoppingText } from '../../print';
 import { Button } from '../../ui/button';
 import { useRuler } from '../../ui/measure';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 
 type Outcome = 'shared' | 'copied' | 'notShared';
 
 /** The list as a message: by the device's own way of sharing, else copied as text. */
 export function ShareList({ plan }: { plan: EventPlan }) {
   const words = usePageWords();
+  const say = useSay();
   const ruler = useRuler();
   const [outcome, setOutcome] = useState<Outcome | null>(null);
   const send = async () => {
-    const text = shoppingText({ plan, ruler, locale: words.locale });
+    const text = shoppingText({ plan, ruler, say, locale: words.locale });
     setOutcome(await shareOrCopy(plan.name, text));
   };
   return (

@@ -6,6 +6,9 @@ export type Spoken = Readonly<
   >
 >;
 
+/** What a length between two marks is called, for a ruler. */
+export const leansIn = (say: Say) => ({ scant: say('scant'), full: say('full') });
+
 export type Say = (text: string, count?: number) => string;
 
 /** Words and templates of the core in the language of a catalogue; English where it has none. */

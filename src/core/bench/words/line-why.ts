@@ -3,7 +3,7 @@ import { piecesOf } from '../../styles/choices';
 import { evaluateForm, expandForm, formOf, type LinearForm, printForm } from '../../styles/linear-form';
 import type { BoxStyle, Len } from '../../styles/types';
 import type { Ticks } from '../../units';
-import { type Fact, type Reason, reason } from '../../units/reason';
+import { addUp, type Fact, type Reason, reason } from '../../units/reason';
 import { panelLabels } from './panel-labels';
 import { panelsAcross, type Stretch } from './panels-across';
 
@@ -92,10 +92,7 @@ function addedUp(
       ? reason('what falls away {long}', { long: length(long) })
       : reason('the {panel} {long}', { panel: named(panel), long: length(long) }),
   );
-  const sum: Reason = {
-    says: parts.map((_, place) => `{p${place}}`).join(' + '),
-    facts: Object.fromEntries(parts.map((part, place) => [`p${place}`, part])),
-  };
+  const sum = addUp(parts);
   return reason(before.length === 1 ? says.one : says.sum, { sum, at: length(at) });
 }
 
