@@ -2,12 +2,17 @@ import { type ReactNode, useMemo } from 'react';
 import { rulerOf } from '../state/ruler-of';
 import { useWorkbook } from '../state/use-workbook';
 import { RulerContext } from '../ui/measure';
+import { useSay } from '../ui/words';
 
 /** Gives every length on the page the marks of the maker's own tool. */
 export function RulerOfSettings({ children }: { children: ReactNode }) {
   const settings = useWorkbook((state) => state.settings);
   const rows = useWorkbook((state) => state.rows);
   const { unit, finest } = rulerOf({ settings, rows });
-  const ruler = useMemo(() => ({ unit, finest }), [unit, finest]);
+  const say = useSay();
+  const ruler = useMemo(
+    () => ({ unit, finest, leans: { scant: say('scant'), full: say('full') } }),
+    [unit, finest, say],
+  );
   return <RulerContext value={ruler}>{children}</RulerContext>;
 }

@@ -9,6 +9,7 @@ import {
 } from '../core/plan';
 import { type Ticks, toMm } from '../core/units';
 import type { Layout, SheetPart } from '../core/yield';
+import { factsMm } from './describe-finding';
 
 const sizeMm = ({ across, up }: { readonly across: Ticks; readonly up: Ticks }) => ({
   acrossMm: toMm(across),
@@ -111,7 +112,7 @@ export const describePlan = (plan: EventPlan) => ({
   timetable: plan.timetable,
   findings: plan.findings.map(({ facts, ...finding }) => ({
     ...finding,
-    factsMm: Object.fromEntries(Object.entries(facts).map(([name, length]) => [name, toMm(length)])),
+    factsMm: factsMm(facts),
   })),
   cautions: plan.cautions.map(({ says }) => says),
 });

@@ -1,11 +1,12 @@
 import type { Caution } from '../../shared/catalogue/cautions';
 import type { Handout, Recipe } from '../../shared/workbook';
 import { type BoxCard, CAUTIONS, type CautionCode } from '../core/bench';
-import { sizeWords } from '../core/draw/length-text';
+import { lengthWords, sizeWords } from '../core/draw/length-text';
 import { cautionsOf } from '../core/fit';
 import type { BoxNet } from '../core/net/types';
 import type { BoxStyle } from '../core/styles';
 import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
+import { type Reason, sayReason, type Wording } from '../core/units/reason';
 import type { PrintStamp } from './print-document';
 
 /** A photo of the maker's, as it is saved: JPEG in base64. */
@@ -29,6 +30,8 @@ export interface HandoutInput {
   readonly link?: string | null;
   readonly photos: readonly HandoutPhoto[];
   readonly stamp: PrintStamp;
+  /** The reader's language; English if left out. */
+  readonly say?: NonNullable<Wording['say']>;
 }
 
 /** What a handout says besides its steps, in words; both renderers set the same. */
@@ -57,7 +60,8 @@ const DIFFICULTY: Readonly<Record<NonNullable<Handout['difficulty']>, string>> =
 
 /** The words of a handout. */
 export function handoutContent(input: HandoutInput): HandoutContent {
-  const { recipe, style, net, cards, ruler, seconds } = input;
+  const { recipe, style, net, cards, ruler, seconds, say = String } = input;
+  const wording: Wording = { say, length: (length) => lengthWords(length, ruler), money: String };
   const steps = cards.flatMap((card) => card.steps);
   const usual =
     steps.length >= PATIENCE_STEPS
@@ -69,23 +73,44 @@ export function handoutContent(input: HandoutInput): HandoutContent {
   const blades = new Set<CautionCode>(steps.flatMap(({ cautions }) => cautions));
   return {
     title: recipe.name,
-    about: `${style.name}. ${style.goodFor} ${style.watchOut}`,
-    effort: `${capital(DIFFICULTY[recipe.handout?.difficulty ?? usual])}; about ${minutes(seconds)} of hand work a box once the card is cut, by usual hand times (common practice; the first box takes longer).`,
-    tools: toolsFor(input),
+    about: `${say(style.name)}. ${say(style.goodFor)} ${say(style.watchOut)}`,
+    effort: capital(
+      sayReason(
+        {
+          says: '{difficulty}; about {minutes} of hand work a box once the card is cut, by usual hand times (common practice; the first box takes longer).',
+          facts: {
+            difficulty: DIFFICULTY[recipe.handout?.difficulty ?? usual],
+            minutes:
+              seconds < 90
+                ? 'a minute'
+                : { says: '{count} minutes', facts: { count: { count: Math.round(seconds / 60) } } },
+          },
+        },
+        wording,
+      ),
+    ),
+    tools: toolsFor(input).map((tool) => sayReason(tool, wording)),
     cuts: net.pieces.map(({ label, blank }) => ({
-      what: net.pieces.length > 1 ? label : 'Card',
+      what: say(net.pieces.length > 1 ? label : 'Card'),
       size: sizeWords(blank.across, blank.up, ruler),
       otherSize: sizeWords(blank.across, blank.up, other),
     })),
     inside: recipe.contents?.items.map(({ name, count }) => ({ name, count })) ?? [],
     tips: (recipe.handout?.tips ?? []).filter(({ step }) => step === null).map(({ says }) => says),
     variations: [
-      'The same box in another paper: measure ten sheets together and divide by ten. Card much thicker than this one needs its sizes worked out anew.',
-      ...recipe.dressings.map(({ name }) => `Dressed as “${name}”: see the list of what goes on it.`),
+      say(
+        'The same box in another paper: measure ten sheets together and divide by ten. Card much thicker than this one needs its sizes worked out anew.',
+      ),
+      ...recipe.dressings.map(({ name }) =>
+        sayReason(
+          { says: 'Dressed as “{name}”: see the list of what goes on it.', facts: { name: { text: name } } },
+          wording,
+        ),
+      ),
     ],
     cautions: [
-      ...[...blades].map((code) => CAUTIONS[code]),
-      ...(recipe.contents ? cautionsOf(recipe.contents).map(({ says }: Caution) => says) : []),
+      ...[...blades].map((code) => say(CAUTIONS[code])),
+      ...(recipe.contents ? cautionsOf(recipe.contents).map(({ says }: Caution) => say(says)) : []),
     ],
     credits: recipe.handout?.credits ?? '',
   };
@@ -96,23 +121,26 @@ export const tipsOfStep = (recipe: Recipe, stepId: string): readonly string[] =>
   (recipe.handout?.tips ?? []).filter(({ step }) => step === stepId).map(({ says }) => says);
 
 const OTHER_UNIT = { in: 'mm', mm: 'in' } as const satisfies Record<LengthUnit, LengthUnit>;
-const otherRuler = ({ unit }: Ruler): Ruler => ({
+const otherRuler = ({ unit, ...ruler }: Ruler): Ruler => ({
+  ...ruler,
   unit: OTHER_UNIT[unit],
   finest: USUAL_FINEST[OTHER_UNIT[unit]],
 });
 
-function toolsFor({ cards, recipe }: HandoutInput): string[] {
+function toolsFor({ cards, recipe }: HandoutInput): Reason[] {
   const kinds = new Set(cards.flatMap(({ steps }) => steps.map(({ kind }) => kind)));
+  const plain = (says: string): Reason => ({ says, facts: {} });
   return [
-    `Card of about ${(recipe.caliperUm / 1000).toFixed(2)} mm thickness`,
-    'A trimmer, or a knife and a ruler on a cutting mat',
-    ...(kinds.has('score') ? ['A scoring tool and a bone folder'] : []),
-    ...(kinds.has('slit') || kinds.has('cut') ? ['Scissors'] : []),
-    ...(kinds.has('glue') ? ['Double-sided tape or glue for paper'] : []),
-    'A pencil',
+    {
+      says: 'Card of about {thick} mm thickness',
+      facts: { thick: { text: (recipe.caliperUm / 1000).toFixed(2) } },
+    },
+    plain('A trimmer, or a knife and a ruler on a cutting mat'),
+    ...(kinds.has('score') ? [plain('A scoring tool and a bone folder')] : []),
+    ...(kinds.has('slit') || kinds.has('cut') ? [plain('Scissors')] : []),
+    ...(kinds.has('glue') ? [plain('Double-sided tape or glue for paper')] : []),
+    plain('A pencil'),
   ];
 }
 
-const minutes = (seconds: number): string =>
-  seconds < 90 ? 'a minute' : `${Math.round(seconds / 60)} minutes`;
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -104,7 +104,7 @@ const firstSizes = (
 };
 
 function stepRow(step: RunStep, length: (of: FirstBox['inside']['width']) => string, widthMm: number): Block {
-  const { headline, details } = sayRunStep(step, length);
+  const { headline, details } = sayRunStep(step, { length, money: String });
   const line = step.lineId === null ? [] : [`${step.name}${step.paper === null ? '' : `, ${step.paper}`}`];
   return row(headline, [...line, ...details], widthMm, step.of);
 }

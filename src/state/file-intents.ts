@@ -44,11 +44,11 @@ export function fileIntents(shop: Workshop): FileIntents {
         new Set([...shop.state.quarantined.map(keyText)]),
       ),
 
-    importPlanned(plan) {
+    importPlanned(plan, label) {
       const added = plan.rows.filter(({ fate }) => fate !== 'same');
       if (added.length === 0) return;
       const changes = added.map(({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row }));
-      const step = shop.take('Import', changes);
+      const step = shop.take(label, changes);
       if (step) shop.notify('imported', `${added.length}`, step);
       void shop.saver.keepNow();
     },

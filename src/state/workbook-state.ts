@@ -123,7 +123,7 @@ export interface WorkbookIntents {
 
   /** What reading a file in would do; `importPlanned` does it, as one undo step. */
   readonly planImport: (file: WorkbookFile) => ImportPlan;
-  readonly importPlanned: (plan: ImportPlan) => void;
+  readonly importPlanned: (plan: ImportPlan, label: string) => void;
   /** Puts the example on the shelf: no step to undo, and its event and recipes stay as they are until `makeMine`. */
   readonly placeExample: (plan: ImportPlan) => void;
   /** What is there as an example becomes the maker's own, as one undo step. */

@@ -1,8 +1,8 @@
 import { Flag, Info, OctagonX } from 'lucide-react';
 import type { EventFinding } from '../core/plan';
+import { sayReason } from '../core/units/reason';
 import { Button } from './button';
-import { sayFacts } from './findings';
-import { useRuler } from './measure';
+import { useWording } from './wording';
 import { useWords } from './words';
 import './findings.css';
 
@@ -23,25 +23,24 @@ interface EventFindingsProps {
 
 /** What stands in the way of an event: which line or paper, value, reason, remedy. Nothing is shown where nothing does. */
 export function EventFindings({ findings, mendOf }: EventFindingsProps) {
-  const ruler = useRuler();
+  const wording = useWording();
   const words = useWords().findings;
   if (findings.length === 0) return null;
   return (
     <ul className="findings" aria-label={words.event}>
       {findings.map((finding) => {
-        const { code, where, severity, about, says, remedy, facts } = finding;
+        const { code, where, severity, about, remedy } = finding;
         const fix = mendOf(finding);
         const Icon = ICONS[severity];
-        const say = (text: string) => sayFacts(text, facts, ruler);
         return (
           <li key={`${code} ${where}`} className={`finding finding-${severity}`}>
             <Icon aria-hidden="true" />
             <div>
               <p>
                 {about !== '' && <strong>{about}: </strong>}
-                {say(says)}
+                {sayReason(finding, wording)}
               </p>
-              <p className="soft">{say(remedy)}</p>
+              <p className="soft">{sayReason({ ...finding, says: remedy }, wording)}</p>
             </div>
             {fix && <Button onClick={fix.mend}>{fix.label}</Button>}
           </li>

@@ -1,20 +1,14 @@
 import { Flag, Info, OctagonX } from 'lucide-react';
 import type { Finding } from '../core/checks/finding';
-import type { Ruler, Ticks } from '../core/units';
+import { sayReason } from '../core/units/reason';
 import { Button } from './button';
 import { lengthWords, useRuler } from './measure';
+import { useWording } from './wording';
 import { useWords } from './words';
 import './findings.css';
 
 const ICONS = { stop: OctagonX, warn: Flag, note: Info } as const;
 const ORDER = ['stop', 'warn', 'note'] as const;
-
-/** The sentence of a finding with every `{name}` printed on the maker's marks. */
-export const sayFacts = (template: string, facts: Readonly<Record<string, Ticks>>, ruler: Ruler): string =>
-  template.replace(/\{(\w+)\}/g, (whole, name: string) => {
-    const length = facts[name];
-    return length === undefined ? whole : lengthWords(length, ruler);
-  });
 
 type Fix = NonNullable<Finding['fix']>;
 
@@ -31,6 +25,7 @@ interface FindingsProps {
 /** What is wrong, in one place: value, reason, remedy, and the remedy as a button. Worst first. */
 export function Findings({ findings, nameOf, onFix, onLight, sound }: FindingsProps) {
   const ruler = useRuler();
+  const wording = useWording();
   const words = useWords().findings;
   if (findings.length === 0) return <p className="findings-sound">{sound}</p>;
   const sorted = ORDER.flatMap((severity) => findings.filter((finding) => finding.severity === severity));
@@ -49,8 +44,8 @@ export function Findings({ findings, nameOf, onFix, onLight, sound }: FindingsPr
             <Icon aria-hidden="true" />
             <div>
               <strong className="said-only">{words.severity[finding.severity]} </strong>
-              <p>{sayFacts(finding.says, finding.facts, ruler)}</p>
-              <p className="soft">{sayFacts(finding.remedy, finding.facts, ruler)}</p>
+              <p>{sayReason(finding, wording)}</p>
+              <p className="soft">{sayReason({ ...finding, says: finding.remedy }, wording)}</p>
             </div>
             {fix && (
               <Button onClick={() => onFix(fix)}>

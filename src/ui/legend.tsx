@@ -1,7 +1,7 @@
 import { INKS } from '../core/draw/inks';
 import type { Drawing, Ink } from '../core/draw/types';
 import { InkSample } from './ink-sample';
-import { useWords } from './words';
+import { useSay, useWords } from './words';
 import './line-table.css';
 
 const SILENT: readonly Ink[] = ['paper', 'join', 'dimension', 'guide'];
@@ -9,6 +9,7 @@ const SILENT: readonly Ink[] = ['paper', 'join', 'dimension', 'guide'];
 /** What each kind of line in these drawings means; only the kinds that are there. */
 export function Legend({ drawings }: { drawings: readonly Drawing[] }) {
   const words = useWords().drawing;
+  const say = useSay();
   const there = new Set(
     drawings.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'text' ? [] : mark.ink))),
   );
@@ -17,7 +18,7 @@ export function Legend({ drawings }: { drawings: readonly Drawing[] }) {
     <ul className="legend" aria-label={words.legend}>
       {inks.map((ink) => (
         <li key={ink}>
-          <InkSample ink={ink} /> {INKS[ink].means}
+          <InkSample ink={ink} /> {say(INKS[ink].means)}
         </li>
       ))}
     </ul>

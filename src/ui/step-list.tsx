@@ -3,7 +3,7 @@ import { CAUTIONS, type CardStep } from '../core/bench';
 import { setFractions } from '../core/draw/set-fractions';
 import { classNames } from './class-names';
 import { Opening } from './opening';
-import { usePageWords } from './words';
+import { usePageWords, useSay } from './words';
 import './step-list.css';
 
 interface StepListProps {
@@ -36,6 +36,7 @@ export function StepList({ steps, current = null, onStep }: StepListProps) {
 /** One step in words. The marks stand large beside the sentence, which has them too, so ears get them once. */
 export function StepWords({ step }: { step: CardStep }) {
   const words = usePageWords().bench;
+  const say = useSay();
   return (
     <div className="step-words">
       {step.marks.length > 0 && (
@@ -44,18 +45,18 @@ export function StepWords({ step }: { step: CardStep }) {
             <span key={`${reads} ${at}`} className="step-mark">
               {printed.typographic.replace(/ (in|mm)$/, '')}
               <small>
-                {printed.lean === null ? '' : `${printed.lean} `}
+                {printed.lean === null ? '' : `${say(printed.lean)} `}
                 {printed.other}
               </small>
-              <small>{reads}</small>
+              <small>{say(reads)}</small>
             </span>
           ))}
         </p>
       )}
-      <p className="step-headline">{setFractions(step.headline)}</p>
+      <p className="step-headline">{setFractions(say(step.headline))}</p>
       {step.details.map((detail) => (
         <p key={detail} className="step-detail">
-          {setFractions(detail)}
+          {setFractions(say(detail))}
         </p>
       ))}
       {step.template.length > 0 && (
@@ -70,7 +71,7 @@ export function StepWords({ step }: { step: CardStep }) {
       {step.tips.map((tip) => (
         <p key={tip} className="step-tip">
           <span className="soft">{words.tip} </span>
-          {setFractions(tip)}
+          {setFractions(say(tip))}
         </p>
       ))}
       {step.cautions.map((code) => (
@@ -78,7 +79,7 @@ export function StepWords({ step }: { step: CardStep }) {
           <TriangleAlert aria-hidden="true" />
           <span>
             <strong>{words.caution} </strong>
-            {CAUTIONS[code]}
+            {say(CAUTIONS[code])}
           </span>
         </p>
       ))}

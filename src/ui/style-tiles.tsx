@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { BoxStyle } from '../core/styles';
 import { useIdleSlices } from './idle-slices';
 import { StylePicture } from './style-picture';
+import { useSay } from './words';
 import './style-tiles.css';
 
 interface StyleTilesProps {
@@ -27,6 +28,7 @@ export function StyleTiles({
   isHidden,
   extra,
 }: StyleTilesProps) {
+  const say = useSay();
   const pictures = useIdleSlices(styles, drawn).length;
   return (
     <ul className={explained ? 'style-tiles style-tiles-explained' : 'style-tiles'}>
@@ -40,11 +42,11 @@ export function StyleTiles({
           >
             {at < pictures ? <StylePicture style={style} /> : <span className="style-picture" />}
             <span className="style-tile-words">
-              <strong>{style.name}</strong>
+              <strong>{say(style.name)}</strong>
               {explained && (
                 <>
-                  <span>{style.goodFor}</span>
-                  <span className="soft">{style.watchOut}</span>
+                  <span>{say(style.goodFor)}</span>
+                  <span className="soft">{say(style.watchOut)}</span>
                 </>
               )}
               {extra?.(style.id)}

@@ -1,14 +1,14 @@
 import { type ReactNode, useId } from 'react';
 import './field.css';
 
-interface FieldFrameProps {
+interface Framed {
   readonly label: string;
   /** What the label is about, where the page already shows it: only said aloud. */
   readonly of?: string;
   readonly help?: ReactNode;
 }
 
-interface TextFieldProps extends FieldFrameProps {
+interface TextFieldProps extends Framed {
   readonly value: string;
   readonly onChange: (text: string) => void;
   readonly most?: number;
@@ -16,33 +16,20 @@ interface TextFieldProps extends FieldFrameProps {
 }
 
 /** A name or a date. */
-export function TextField({ label, of, help, value, onChange, most = 200, type = 'text' }: TextFieldProps) {
-  const id = useId();
+export function TextField({ value, onChange, most = 200, type = 'text', ...framed }: TextFieldProps) {
   return (
-    <div className="field">
-      <div className="field-head">
-        <label htmlFor={id}>
-          {label}
-          {of !== undefined && <span className="said-only">, {of}</span>}
-        </label>
-      </div>
-      <div className="field-box">
+    <FieldFrame {...framed}>
+      {(named) => (
         <input
-          id={id}
+          {...named}
           type={type}
           value={value}
           maxLength={most}
           autoComplete="off"
-          aria-describedby={help === undefined ? undefined : `${id}-help`}
           onChange={(event) => onChange(event.target.value)}
         />
-      </div>
-      {help !== undefined && (
-        <div id={`${id}-help`} className="field-note">
-          {help}
-        </div>
       )}
-    </div>
+    </FieldFrame>
   );
 }
 
@@ -51,15 +38,37 @@ export interface Choice {
   readonly label: string;
 }
 
-interface SelectFieldProps extends FieldFrameProps {
+interface SelectFieldProps extends Framed {
   readonly value: string;
   readonly choices: readonly Choice[];
   readonly onChange: (id: string) => void;
 }
 
 /** One of several by name; the browser's own list, which every phone and reader knows. */
-export function SelectField({ label, of, help, value, choices, onChange }: SelectFieldProps) {
+export function SelectField({ value, choices, onChange, ...framed }: SelectFieldProps) {
+  return (
+    <FieldFrame {...framed}>
+      {(named) => (
+        <select {...named} value={value} onChange={(event) => onChange(event.target.value)}>
+          {choices.map((choice) => (
+            <option key={choice.id} value={choice.id}>
+              {choice.label}
+            </option>
+          ))}
+        </select>
+      )}
+    </FieldFrame>
+  );
+}
+
+interface Named {
+  readonly id: string;
+  readonly 'aria-describedby': string | undefined;
+}
+
+function FieldFrame({ label, of, help, children }: Framed & { children: (named: Named) => ReactNode }) {
   const id = useId();
+  const helpId = help === undefined ? undefined : `${id}-help`;
   return (
     <div className="field">
       <div className="field-head">
@@ -68,22 +77,9 @@ export function SelectField({ label, of, help, value, choices, onChange }: Selec
           {of !== undefined && <span className="said-only">, {of}</span>}
         </label>
       </div>
-      <div className="field-box">
-        <select
-          id={id}
-          value={value}
-          aria-describedby={help === undefined ? undefined : `${id}-help`}
-          onChange={(event) => onChange(event.target.value)}
-        >
-          {choices.map((choice) => (
-            <option key={choice.id} value={choice.id}>
-              {choice.label}
-            </option>
-          ))}
-        </select>
-      </div>
+      <div className="field-box">{children({ id, 'aria-describedby': helpId })}</div>
       {help !== undefined && (
-        <div id={`${id}-help`} className="field-note">
+        <div id={helpId} className="field-note">
           {help}
         </div>
       )}

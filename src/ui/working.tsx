@@ -1,7 +1,6 @@
-import { printMoney } from '../core/plan/money';
 import { type Reason, sayReason } from '../core/units/reason';
-import { lengthWords, useRuler } from './measure';
 import { Opening } from './opening';
+import { useWording } from './wording';
 import { useWords } from './words';
 import './working.css';
 
@@ -12,15 +11,8 @@ interface WorkingProps {
 }
 
 /** How a number comes about, line by line, in the reader's own units. */
-export function Working({ why, currency = 'USD' }: WorkingProps) {
-  const { locale } = useWords();
-  const ruler = useRuler();
-  const figures = new Intl.NumberFormat(locale);
-  const wording = {
-    length: (length: Parameters<typeof lengthWords>[0]) => lengthWords(length, ruler),
-    money: (minor: number) => printMoney(minor, currency, locale),
-    count: (count: number) => figures.format(count),
-  };
+export function Working({ why, currency }: WorkingProps) {
+  const wording = useWording(currency);
   return (
     <ul className="working">
       {why.map((reason, place) => (

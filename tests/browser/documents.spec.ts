@@ -1,17 +1,16 @@
-import { execFile } from 'node:child_process';
 import { readFile } from 'node:fs/promises';
-import { promisify } from 'node:util';
 import DxfParser from 'dxf-parser';
-import { readPdf } from '../print/read-pdf';
+import { callDesk } from '../desk/call-desk';
+import { type ReadPage, readPdf } from '../print/read-pdf';
 import { expect, test } from './maker';
 import { madeFile } from './pages/made-file';
 import { shelf } from './pages/shelf';
 import { PAGES, workbook } from './pages/workbook';
 
 /** The same from the desk: `npm run desk -- net --style tray-lid …`. */
-async function fromDesk(...words: readonly string[]): Promise<string> {
-  const run = ['--import', 'tsx', 'src/desk/main.ts', 'net', '--style', 'tray-lid', ...words];
-  return (await promisify(execFile)(process.execPath, run)).stdout;
+async function fromDesk(format: string, ...words: readonly string[]): Promise<string | Uint8Array> {
+  const asked = ['net', '--style', 'tray-lid', '--format', format, '--out', 'net', ...words];
+  return (await callDesk(asked)).written.get('net') ?? '';
 }
 const untitled = (text: string): string =>
   text
@@ -35,12 +34,12 @@ test('the net goes to other programs whole and piece by piece, as the desk write
   ] as const;
   await page.getByRole('radiogroup', { name: 'Which pieces' }).getByRole('radio', { name: 'Lid' }).click();
   const lid = await save('Save as DXF');
-  const desk = await Promise.all([
-    fromDesk('--format', 'fold'),
-    fromDesk('--format', 'svg'),
-    fromDesk('--format', 'dxf'),
-    fromDesk('--format', 'dxf', '--piece', 'lid'),
-  ]);
+  const desk = [
+    await fromDesk('fold'),
+    await fromDesk('svg'),
+    await fromDesk('dxf'),
+    await fromDesk('dxf', '--piece', 'lid'),
+  ].map(String);
   expect([fold, svg, dxf, lid].map(untitled)).toEqual(desk.map(untitled));
 
   // Read by others: the browser's own XML reader, and dxf-parser 1.1.2.
@@ -67,12 +66,26 @@ test('the net goes to other programs whole and piece by piece, as the desk write
   );
   expect(new DxfParser().parseSync(lid)?.entities.length).toBeLessThan(read?.entities.length ?? 0);
 
+  // The template at true size: every line and word of every page where the desk puts it, as pdfjs-dist reads both.
+  await page.getByRole('radio', { name: 'letter' }).click();
   const template = await madeFile(page, () =>
     page.getByRole('button', { name: 'Print a true-size template' }).click(),
   );
-  const pages = await readPdf(template);
-  expect(pages.flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ')).toContain('Lid');
+  const templateOfDesk = (await fromDesk('pdf', '--paper', 'letter')) as Uint8Array;
+  const [ours, theirs] = await Promise.all([readUnnamed(template), readUnnamed(templateOfDesk)]);
+  expect(ours).toEqual(theirs);
+  expect(ours.map(({ texts }) => texts.some(({ text }) => text.startsWith('Lid, card')))).toEqual([
+    false,
+    true,
+  ]);
 });
+
+/** The pages of a PDF without what is the row's own: its name and its number. */
+const readUnnamed = async (pdf: Uint8Array): Promise<ReadPage[]> =>
+  (await readPdf(pdf)).map((page) => ({
+    ...page,
+    texts: page.texts.filter(({ text }) => !/tray with lift-off lid|^[0-9a-f]{8}$/i.test(text)),
+  }));
 
 const PAPERS = { letter: [216, 279], A4: [210, 297] } as const;
 const DOCUMENTS = [

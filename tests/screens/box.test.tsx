@@ -95,3 +95,20 @@ test('what is built in another way says what that means, and is one undo step', 
   await user.click(screen.getByRole('radio', { name: 'Side first, seam at the back' }));
   expect(workbook.getState().history.done.length).toBe(before + 1);
 });
+
+test('a size that only one way of building needs stands under that choice, and goes with it', async () => {
+  await openApp(BOX);
+  const user = userEvent.setup();
+  await user.click(await screen.findByRole('button', { name: 'Another style' }));
+  await user.click(screen.getByRole('button', { name: /^Square pyramid/ }));
+  const head = await screen.findByText('How it is built');
+  await user.click(head);
+  const built = head.closest('details');
+  if (built === null) throw new Error('nothing opens');
+  expect(within(built).getByRole('textbox', { name: 'Glue tab' })).toBeVisible();
+  expect(screen.queryByRole('textbox', { name: 'Hole' })).toBeNull();
+  await user.click(within(built).getByRole('radio', { name: 'Tied with a ribbon' }));
+  expect(within(built).getByRole('textbox', { name: 'Hole' })).toBeVisible();
+  expect(within(built).getByRole('textbox', { name: 'Hole below tip' })).toBeVisible();
+  expect(screen.queryByRole('textbox', { name: 'Glue tab' })).toBeNull();
+});

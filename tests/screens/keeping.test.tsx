@@ -23,7 +23,7 @@ async function openKeeping(address: string, ports: Partial<WorkbookPorts> = {}, 
   const world = new World();
   const first = await openTab(world, 'first');
   const rows = { recipes: [recipeRow('snow', { name: 'Snow' }), recipeRow('rain')], papers: [paperRow('p')] };
-  first.getState().importPlanned(first.getState().planImport(workbookOf('everything', rows)));
+  first.getState().importPlanned(first.getState().planImport(workbookOf('everything', rows)), 'Take it in');
   await first.getState().keepNow();
   if (bad) {
     const row = world.disk.contents.recipes.get('rain') as object;

@@ -4,6 +4,7 @@ import { MemoryRouter } from 'react-router';
 import { vi } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
 import { App } from '../../src/app/app';
+import { english } from '../../src/app/messages';
 import { planHere } from '../../src/state/event-plan';
 import type { WorkbookStore } from '../../src/state/workbook-store';
 import type { MadeFile, Printer } from '../../src/ui/printer';
@@ -60,7 +61,7 @@ export async function workbookWithDemo(): Promise<WorkbookStore> {
   const reading = readWorkbook(demo);
   if (!reading.ok) throw new Error('the demo is refused');
   const { planImport, importPlanned, notices, dismiss } = workbook.getState();
-  importPlanned(planImport(reading.file));
+  importPlanned(planImport(reading.file), english.shelf.takeIn);
   for (const { key } of [...notices, ...workbook.getState().notices]) dismiss(key);
   return workbook;
 }

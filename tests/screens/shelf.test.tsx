@@ -8,7 +8,7 @@ describe('an empty shelf', () => {
   test('offers the demo, and a box of one’s own in one press', async () => {
     const { workbook } = await openApp('/', await openTab(new World()));
     const user = userEvent.setup();
-    expect(await screen.findByRole('button', { name: 'Open the demo' })).toBeVisible();
+    expect(await screen.findByRole('button', { name: 'Open the example' })).toBeVisible();
     await user.click(screen.getByRole('link', { name: 'Start a box of your own' }));
     await user.click(await screen.findByRole('button', { name: /^Square pyramid/ }));
     expect([...workbook.getState().rows.recipes.values()]).toMatchObject([{ styleId: 'square-pyramid' }]);

@@ -32,7 +32,7 @@ async function restore(parts: readonly BackupPart[]) {
   const store = await openTab(new World());
   for (const file of readAll(parts)) {
     const { planImport, importPlanned } = store.getState();
-    importPlanned(planImport(file));
+    importPlanned(planImport(file), 'Take it in');
   }
   return store.getState().rows;
 }

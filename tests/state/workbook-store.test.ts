@@ -233,7 +233,7 @@ describe('the undo of a notice', () => {
       papers: [paperRow('p')],
       events: [eventRow('e')],
     });
-    store.getState().importPlanned(store.getState().planImport(file));
+    store.getState().importPlanned(store.getState().planImport(file), 'Take it in');
     store.getState().edit('recipes', 'r', 'Name', (row) => ({ ...row, name: 'Changed since' }));
     store.getState().edit('recipes', id, 'Name', (row) => ({ ...row, name: 'Hers' }));
     store.getState().takeBack(notice(store, 'imported').key);
@@ -270,7 +270,7 @@ describe('a file', () => {
     const plan = store.getState().planImport(file);
     expect(plan.counts).toEqual({ new: 3, same: 0, differs: 0 });
     expect(recipesOf(store)).toHaveLength(1);
-    store.getState().importPlanned(plan);
+    store.getState().importPlanned(plan, 'Take it in');
     expect(store.getState().notices).toMatchObject([{ code: 'imported', about: '3' }]);
     await letRun(10);
     expect(store.getState().save).toEqual({ state: 'saved' });
@@ -292,7 +292,7 @@ describe('a file', () => {
       return handle.faulty;
     });
     plan.push('full');
-    store.getState().importPlanned(store.getState().planImport(file));
+    store.getState().importPlanned(store.getState().planImport(file), 'Take it in');
     await letRun(10);
     expect(store.getState().save).toEqual({ state: 'not-saved', why: 'full' });
     expect([world.disk.contents.recipes.size, world.disk.contents.papers.size]).toEqual([0, 0]);
@@ -304,17 +304,17 @@ describe('a file', () => {
 
   test('of everything, written and read in elsewhere, is everything', async () => {
     const { store } = await withRecipe();
-    store.getState().importPlanned(store.getState().planImport(file));
+    store.getState().importPlanned(store.getState().planImport(file), 'Take it in');
     const text = writeWorkbook(need(store.getState().exportFile({ kind: 'everything' })));
     const reading = readWorkbook(text);
     const other = await openTab(new World(), 'other');
     if (!reading.ok) throw new Error('refused');
-    other.getState().importPlanned(other.getState().planImport(reading.file));
+    other.getState().importPlanned(other.getState().planImport(reading.file), 'Take it in');
     const again = need(other.getState().exportFile({ kind: 'everything' }));
     const timeless = (given: typeof again) =>
       JSON.stringify(given).replace(/"(changedAt":"[^"]*"|rev":\d+)/g, '');
     expect(timeless(again)).toBe(timeless(reading.file));
-    other.getState().importPlanned(other.getState().planImport(reading.file));
+    other.getState().importPlanned(other.getState().planImport(reading.file), 'Take it in');
     expect(recipesOf(other)).toHaveLength(2);
   });
 });

@@ -89,9 +89,9 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
           unseen += notFollowed.length;
         }
       });
-      // only what bends is left out: the walls and ends of a pillow pack
-      if (style.id !== 'pillow-pack') expect(unseen).toBe(0);
-      const share = unseen === 0 ? '' : `, ${Math.round((100 * unseen) / acts)} % of acts bend`;
+      // only what springs is left out: the two acts that push in the ends of a pillow pack
+      expect(unseen).toBeLessThanOrEqual(style.id === 'pillow-pack' ? 2 * boxes.length : 0);
+      const share = unseen === 0 ? '' : `, ${Math.round((100 * unseen) / acts)} % of acts spring`;
       recordStyle(test, { style: style.id, check: 'path', tried: boxes.length, worst: `0 hits${share}` });
     });
 
@@ -182,9 +182,12 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
           const sizes = { ...usual, [symbol]: ticks(size) };
           const box = layNet(style, { sizes, caliperUm: 305, options: given?.[0] ?? {} });
           const found = checkBox(style, box);
-          for (const finding of [...found, ...checkGeometry(style, box)])
-            for (const length of Object.values(finding.facts))
-              expect(Number.isSafeInteger(length)).toBe(true);
+          for (const finding of [...found, ...checkGeometry(style, box)]) {
+            const named = [...`${finding.says} ${finding.remedy}`.matchAll(/\{(\w+)\}/g)];
+            expect(named.filter(([, name = '']) => finding.facts[name] === undefined)).toEqual([]);
+            for (const fact of Object.values(finding.facts))
+              expect(typeof fact !== 'number' || Number.isSafeInteger(fact)).toBe(true);
+          }
           if (size < 0 || size > 700_000)
             expect(found[0], `${symbol} ${size}`).toMatchObject({ severity: 'stop' });
         }

@@ -2,7 +2,7 @@ import type { EventWords } from '../../ui/words/event-words';
 import { plural } from './plural';
 
 export const eventMessages: EventWords = {
-  howManyWhy: 'Spares are added for the ones that go wrong; you can change how many on the next page.',
+  howManyWhy: 'Spares are added for the ones that go wrong; how many can be changed on the next page.',
   count: 'How many favors',
   begin: 'Plan them',
   usedIn: 'Already made for',

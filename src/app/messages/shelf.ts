@@ -1,13 +1,6 @@
 import type { ShelfWords } from '../../ui/words/shelf-words';
 import { plural } from './plural';
 
-// Made when the first date is shown: the tables behind it cost a slow processor a tenth of a second.
-let longDate: Intl.DateTimeFormat | null = null;
-function inLong(date: string): string {
-  longDate ??= new Intl.DateTimeFormat('en-US', { dateStyle: 'long', timeZone: 'UTC' });
-  return longDate.format(new Date(`${date}T00:00:00Z`));
-}
-
 const KINDS = {
   recipes: 'box',
   events: 'event',
@@ -32,9 +25,9 @@ export const shelfMessages: ShelfWords = {
     promise: 'Forty boxes, all alike, from card you fold yourself',
     promiseWhy:
       'Type the size of one box. You get its flat net with every mark measured from one edge, a card for the bench, how to cut the sheets, and what to buy.',
-    openDemo: 'Open the demo',
+    openDemo: 'Open the example',
     ownBox: 'Start a box of your own',
-    demoFailed: 'The demo could not be fetched. Load the page again, or start a box of your own.',
+    demoFailed: 'The example could not be fetched. Load the page again, or start a box of your own.',
     staysHere: 'Everything stays in this browser. Nothing you type is sent anywhere.',
     papers: 'Paper',
     supplies: 'Tape and ribbon',
@@ -72,7 +65,8 @@ export const shelfMessages: ShelfWords = {
     copyName: (name) => `${name}, copy`,
     saveFileOf: (name) => `Save ${name} to a file`,
     deleteOf: (name) => `Delete ${name}`,
-    onDate: inLong,
+    onDate: (date) =>
+      new Date(`${date}T00:00:00Z`).toLocaleDateString('en-US', { dateStyle: 'long', timeZone: 'UTC' }),
     marksOf: (mark) => `marks every ${mark}`,
     sheetsOnHand: (count) => plural(count, 'sheet'),
     rollsOnHand: (count) => plural(count, 'roll'),

@@ -1,4 +1,5 @@
 import type { PieceNet } from '../net/types';
+import type { Reason } from '../units/reason';
 import { canonicalCard } from './canonical-card';
 import { canonicalNet } from './canonical-form';
 import { deriveProgram, type ProgramChoices } from './derive-program';
@@ -6,12 +7,10 @@ import type { BenchTool } from './types';
 import { runProgram } from './virtual-bench';
 
 /** Why no bench card can be written for a piece, and what helps: a finding of the checks' shape. */
-export interface CardTrouble {
+export interface CardTrouble extends Reason {
   readonly code: 'own-net-no-card';
   readonly severity: 'stop';
   readonly where: string;
-  readonly facts: Readonly<Record<string, never>>;
-  readonly says: string;
   readonly remedy: string;
 }
 
@@ -26,19 +25,24 @@ export function cardTrouble(
 ): CardTrouble | null {
   const { ops } = deriveProgram(piece, tool, choices);
   const run = runProgram(ops, tool);
-  const trouble = (why: string): CardTrouble => ({
+  const trouble = (says: string, facts: CardTrouble['facts'] = {}): CardTrouble => ({
     code: 'own-net-no-card',
     severity: 'stop',
     where: piece.id,
-    facts: {},
-    says: `No bench card can be written for the ${piece.label.toLowerCase()}: ${why}`,
+    facts: { piece: piece.label.toLowerCase(), ...facts },
+    says,
     remedy: 'Cut and score it from the template; it is still laid out and counted.',
   });
   if (!run.ok) {
     const { op, code } = run.fault;
-    return trouble(`act ${op + 1} cannot be done at a bench (${code.replaceAll('-', ' ')}).`);
+    return trouble(
+      'No bench card can be written for the {piece}: act {act} cannot be done at a bench ({why}).',
+      { act: { count: op + 1 }, why: code.replaceAll('-', ' ') },
+    );
   }
   return canonicalCard(run.card).join('\n') === canonicalNet(piece).join('\n')
     ? null
-    : trouble('worked act by act, its lines do not come out as they are drawn.');
+    : trouble(
+        'No bench card can be written for the {piece}: worked act by act, its lines do not come out as they are drawn.',
+      );
 }

@@ -1,6 +1,7 @@
 import { anglesDuring, closingStates, foldPiece } from '../fold';
 import type { BoxNet, ClosingAct, PieceNet } from '../net/types';
 import { toMm } from '../units/ticks';
+import { bentPath } from './bent-path';
 import { type Collision, collisions, platesOf } from './check-collisions';
 import { checkLapOrder } from './check-lap-order';
 import { asTicks, closingTolerance, panelWords, wordsOf } from './closed-piece';
@@ -23,7 +24,8 @@ export interface ClosingPath {
 /**
  * Panels that run into each other on the way, act by act in the declared order, and layers that this order cannot give. Slower than the
  * other checks, so called by itself. A tuck is followed with its flap turned as it slips in; panels in a closed loop (gussets under a roof)
- * are followed along the way that keeps the loop closed. What really bends (the ends of a pillow) is not followed: `closingNotFollowed` names it.
+ * are followed along the way that keeps the loop closed, panels that bend (the faces of a pillow) chord by chord. What springs (the ends of a
+ * pillow) is not followed: `closingNotFollowed` names it.
  */
 export const checkClosingPath = (box: BoxNet): Finding[] =>
   [...box.pieces, ...(box.whole === undefined ? [] : [box.whole])].flatMap((piece) => [
@@ -50,9 +52,7 @@ export function followClosing(piece: PieceNet, caliperMm: number): ClosingPath {
   const notFollowed: number[] = [];
   piece.closing.forEach((act, at) => {
     if (act.do === 'glue') return;
-    const hits = act.bends
-      ? followBent(piece, act, states[at] ?? [], states[at + 1] ?? [], look)
-      : followTurn(piece, states, at, look);
+    const hits = act.bends ? followBent(piece, act, states, at, look) : followTurn(piece, states, at, look);
     if (hits === null) notFollowed.push(at);
     else findings.push(...tellHits(piece, act, hits));
   });
@@ -70,21 +70,22 @@ function followTurn(
   ).flat();
 }
 
-/** Null where the card itself bends, so that flat panels say nothing. */
+/** Null where no way was found that the card could go. */
 function followBent(
   piece: PieceNet,
   act: Turning,
-  from: readonly number[],
-  to: readonly number[],
+  states: readonly number[][],
+  at: number,
   look: LookAt,
 ): readonly Collision[] | null {
   const bends = act.hinges.some((hinge) => piece.hinges[hinge]?.kind === 'join');
   const bent = piece.faces.some(
     ({ panel }, face) =>
-      act.panels.includes(panel) && piece.faces.some((other, at) => at !== face && other.panel === panel),
+      act.panels.includes(panel) && piece.faces.some((other, k) => k !== face && other.panel === panel),
   );
-  if (bends || bent) return null;
-  return act.do === 'tuck' ? tuckPath(piece, act, from, to, look) : loopPath(piece, act, from, to, look);
+  if (bends || bent) return bentPath(piece, act, states, at, look);
+  const follow = act.do === 'tuck' ? tuckPath : loopPath;
+  return follow(piece, act, states[at] ?? [], states[at + 1] ?? [], look);
 }
 
 function lookAt(piece: PieceNet, caliperMm: number): LookAt {
@@ -106,14 +107,15 @@ function lookAt(piece: PieceNet, caliperMm: number): LookAt {
 function tellHits(piece: PieceNet, act: Turning, hits: readonly Collision[]): readonly Finding[] {
   const told = new Map<string, Finding>();
   for (const hit of hits) {
-    const names = `${wordsOf(piece, hit.one)} and the ${wordsOf(piece, hit.other)}`;
-    if (told.has(names)) continue;
-    told.set(names, {
+    const [one, other] = [wordsOf(piece, hit.one), wordsOf(piece, hit.other)];
+    const pair = `${one}, ${other}`;
+    if (told.has(pair)) continue;
+    told.set(pair, {
       code: 'panels-collide-closing',
       severity: 'stop',
       where: piece.faces[hit.other]?.panel ?? '',
-      facts: { deep: asTicks(hit.depth) },
-      says: `While the ${act.panels.map(panelWords).join(', ')} fold, the ${names} run into each other by {deep}.`,
+      facts: { panels: act.panels.map(panelWords), one, other, deep: asTicks(hit.depth) },
+      says: 'While the {panels} fold, the {one} and the {other} run into each other by {deep}.',
       remedy: 'Make one of them shorter, or close the box in another order.',
     });
   }

@@ -18,10 +18,10 @@ export function checkCollisions({ piece, faces, toleranceMm }: ClosedPiece, cali
     code: level ? 'panels-overlap-closed' : 'panels-collide',
     severity: 'stop',
     where: piece.faces[other]?.panel ?? '',
-    facts: { deep: asTicks(depth) },
+    facts: { one: wordsOf(piece, one), other: wordsOf(piece, other), deep: asTicks(depth) },
     says: level
-      ? `The ${wordsOf(piece, one)} and the ${wordsOf(piece, other)} take the same place, {deep} deep, when the box is closed.`
-      : `The ${wordsOf(piece, one)} and the ${wordsOf(piece, other)} run into each other by {deep} when the box is closed.`,
+      ? 'The {one} and the {other} take the same place, {deep} deep, when the box is closed.'
+      : 'The {one} and the {other} run into each other by {deep} when the box is closed.',
     remedy: 'Make one of them shorter.',
   }));
 }

@@ -21,8 +21,8 @@ export function checkFlatOverlap(piece: PieceNet): Finding[] {
         code: 'panels-overlap-flat',
         severity: 'stop',
         where: piece.faces[q]?.panel ?? '',
-        facts: { deep: asTicks(deep) },
-        says: `The ${wordsOf(piece, p)} and the ${wordsOf(piece, q)} lie over one another by {deep} on the blank.`,
+        facts: { one: wordsOf(piece, p), other: wordsOf(piece, q), deep: asTicks(deep) },
+        says: 'The {one} and the {other} lie over one another by {deep} on the blank.',
         remedy: 'Make one of them smaller: they cannot both be cut from the same card.',
       });
     }

@@ -30,8 +30,8 @@ export function checkNarrowPanels(piece: PieceNet): Finding[] {
         code: 'panel-narrow-between-scores',
         severity: 'warn',
         where: face.panel,
-        facts: { wide, least: NARROWEST_FOLD },
-        says: `The ${panelWords(face.panel)} is only {wide} between two scores, too narrow to fold cleanly by hand.`,
+        facts: { panel: panelWords(face.panel), wide, least: NARROWEST_FOLD },
+        says: 'The {panel} is only {wide} between two scores, too narrow to fold cleanly by hand.',
         remedy: 'Make it at least {least}.',
       },
     ];
@@ -64,8 +64,8 @@ export function checkToolReach(piece: PieceNet, tool: ToolReach): Finding[] {
       code: 'blank-longer-than-cut',
       severity: 'warn',
       where: piece.id,
-      facts: { long, cut: tool.longestCut },
-      says: `The ${piece.label.toLowerCase()}’s blank is {long} long; this tool cuts {cut}.`,
+      facts: { piece: piece.label.toLowerCase(), long, cut: tool.longestCut },
+      says: 'The {piece}’s blank is {long} long; this tool cuts {cut}.',
       remedy: 'Cut it with a knife and ruler, or make the box smaller.',
     });
   const farthest = linesOf(piece).reduce((far, { kind, from, to }) => {
@@ -78,8 +78,8 @@ export function checkToolReach(piece: PieceNet, tool: ToolReach): Finding[] {
       code: 'score-beyond-reach',
       severity: 'warn',
       where: piece.id,
-      facts: { far: ticks(farthest), reach: tool.reach },
-      says: `One score of the ${piece.label.toLowerCase()} lies {far} from the nearest edge; this tool scores up to {reach}.`,
+      facts: { piece: piece.label.toLowerCase(), far: ticks(farthest), reach: tool.reach },
+      says: 'One score of the {piece} lies {far} from the nearest edge; this tool scores up to {reach}.',
       remedy: 'Draw that line with a ruler and a bone folder, or make the box smaller.',
     });
   return findings;

@@ -24,8 +24,8 @@ function checkJoint({ piece, faces, toleranceMm }: ClosedPiece, joint: Joint): F
         code: 'tab-off-its-wall',
         severity: 'stop',
         where,
-        facts: { off: asTicks(off) },
-        says: `The ${names.tab} ends {off} off the ${names.target} it is glued to.`,
+        facts: { ...names, off: asTicks(off) },
+        says: 'The {tab} ends {off} off the {target} it is glued to.',
         remedy: 'The panels between them do not add up: check their sizes.',
       },
     ];
@@ -38,8 +38,8 @@ function checkJoint({ piece, faces, toleranceMm }: ClosedPiece, joint: Joint): F
         code: 'tab-sticks-out',
         severity: 'stop',
         where,
-        facts: { out: asTicks(out) },
-        says: `The ${names.tab} sticks out of the ${names.target} by {out}.`,
+        facts: { ...names, out: asTicks(out) },
+        says: 'The {tab} sticks out of the {target} by {out}.',
         remedy: 'Make the tab smaller, or the panel it is glued to larger.',
       },
     ];
@@ -53,8 +53,8 @@ function checkJoint({ piece, faces, toleranceMm }: ClosedPiece, joint: Joint): F
       code: 'flap-misses',
       severity: 'stop',
       where,
-      facts: { short: asTicks(Math.max(0, -lap)) },
-      says: `The ${names.tab} does not reach the ${names.target} it is glued to: {short} short.`,
+      facts: { ...names, short: asTicks(Math.max(0, -lap)) },
+      says: 'The {tab} does not reach the {target} it is glued to: {short} short.',
       remedy: 'Make one of them longer.',
     },
   ];

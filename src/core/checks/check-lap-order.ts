@@ -42,8 +42,8 @@ const finding = (inner: string, outer: string): Finding => ({
   code: 'lap-order-impossible',
   severity: 'stop',
   where: inner,
-  facts: {},
-  says: `The ${panelWords(inner)} should end up inside the ${panelWords(outer)}, but folded in this order it comes to lie outside it.`,
+  facts: { inner: panelWords(inner), outer: panelWords(outer) },
+  says: 'The {inner} should end up inside the {outer}, but folded in this order it comes to lie outside it.',
   remedy: 'Close the one that lies inside first, or let the two change places.',
 });
 

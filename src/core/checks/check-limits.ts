@@ -19,22 +19,32 @@ function checkRange(style: BoxStyle, symbol: string, values: Lengths, mark: Tick
   const value = values[symbol];
   if (spec === undefined || value === undefined) return [];
   const [least, most] = [spec.min, spec.max].map((text) => evaluateForm(formOf(text), {}));
-  if (least !== undefined && value < least) return [outOfRange('less', 'least', onMark(least, mark, 'up'))];
-  if (most !== undefined && value > most) return [outOfRange('more', 'most', onMark(most, mark, 'down'))];
+  if (least !== undefined && value < least) return [outOfRange('least', onMark(least, mark, 'up'))];
+  if (most !== undefined && value > most) return [outOfRange('most', onMark(most, mark, 'down'))];
   return [];
 
-  function outOfRange(than: string, bound: 'least' | 'most', limit: Ticks): Finding {
+  function outOfRange(bound: keyof typeof BEYOND, limit: Ticks): Finding {
     return {
       code: `size-beyond-${bound}`,
       severity: 'stop',
       where: symbol,
-      facts: { value: value ?? limit, limit },
-      says: `${spec?.label ?? symbol} {value} is ${than} than this box can be made with.`,
-      remedy: `Make it at ${bound} {limit}.`,
+      facts: { size: spec?.label ?? symbol, value: value ?? limit, limit },
+      ...BEYOND[bound],
       fix: { symbol, value: limit },
     };
   }
 }
+
+const BEYOND = {
+  least: {
+    says: '{size} {value} is less than this box can be made with.',
+    remedy: 'Make it at least {limit}.',
+  },
+  most: {
+    says: '{size} {value} is more than this box can be made with.',
+    remedy: 'Make it at most {limit}.',
+  },
+} as const;
 
 function checkBound(style: BoxStyle, bound: ConstraintSpec, values: Lengths, mark: Ticks): Finding[] {
   const lengthOf = (text: Len) => evaluateForm(formOf(text), values);

@@ -41,8 +41,8 @@ function checkPlace(
         code: 'opening-crosses-edge',
         severity: 'stop',
         where,
-        facts: { out: asTicks(out) },
-        says: `An opening in the ${wordsOf(piece, at)} reaches {out} past its edge.`,
+        facts: { panel: wordsOf(piece, at), out: asTicks(out) },
+        says: 'An opening in the {panel} reaches {out} past its edge.',
         remedy: 'Make the opening smaller, or the panel larger.',
       },
     ];
@@ -55,8 +55,8 @@ function checkPlace(
       code: 'opening-near-edge',
       severity: 'warn',
       where,
-      facts: { near: asTicks(near), least },
-      says: `An opening in the ${wordsOf(piece, at)} leaves only {near} of card beside it, which tears or shows glue.`,
+      facts: { panel: wordsOf(piece, at), near: asTicks(near), least },
+      says: 'An opening in the {panel} leaves only {near} of card beside it, which tears or shows glue.',
       remedy: 'Leave at least {least}.',
     },
   ];
@@ -107,8 +107,8 @@ function checkGlue(
         code: 'opening-glued-over',
         severity: 'stop',
         where: piece.faces[open]?.panel ?? '',
-        facts: { deep: asTicks(deep) },
-        says: `The ${wordsOf(piece, over)} is glued {deep} across an opening in the ${wordsOf(piece, open)}.`,
+        facts: { over: wordsOf(piece, over), open: wordsOf(piece, open), deep: asTicks(deep) },
+        says: 'The {over} is glued {deep} across an opening in the {open}.',
         remedy: 'Make the opening smaller, put it in another panel, or put the seam elsewhere.',
       },
     ];

@@ -14,8 +14,8 @@ export function checkPanelShape(piece: PieceNet): Finding[] {
         code: 'panel-crosses-itself',
         severity: 'stop',
         where: panel,
-        facts: { wide: roundToTick(ring.length === 0 ? 0 : wide) },
-        says: `The slanted ends of the ${wordsOf(piece, face)} pass one another; its shortest edge is {wide}.`,
+        facts: { panel: wordsOf(piece, face), wide: roundToTick(ring.length === 0 ? 0 : wide) },
+        says: 'The slanted ends of the {panel} pass one another; its shortest edge is {wide}.',
         remedy: 'Make the panel longer along its score, or its taper smaller.',
       },
     ];

@@ -47,8 +47,8 @@ function checkCover(promise: Cover, box: BoxNet, closed: readonly ClosedPiece[])
       code: 'panels-leave-hole',
       severity: 'stop',
       where: promise.panels[0] ?? piece.id,
-      facts: { hole: asTicks(hole) },
-      says: `The ${promise.panels.map(panelWords).join(' and the ')} leave a hole {hole} wide.`,
+      facts: { panels: promise.panels.map(panelWords), hole: asTicks(hole) },
+      says: 'The {panels} leave a hole {hole} wide.',
       remedy: 'Make them longer by at least half of it each.',
     },
   ];
@@ -76,8 +76,8 @@ function checkNest(promise: Nest, box: BoxNet, closed: readonly ClosedPiece[]): 
       code: 'pieces-do-not-nest',
       severity: 'stop',
       where: promise.outer,
-      facts: { play: asTicks(play), least: asTicks(2 * caliper) },
-      says: `The ${promise.outer} is {play} larger than the ${promise.inner}; twice the thickness of the card is {least}.`,
+      facts: { outer: promise.outer, inner: promise.inner, play: asTicks(play), least: asTicks(2 * caliper) },
+      says: 'The {outer} is {play} larger than the {inner}; twice the thickness of the card is {least}.',
       remedy: 'Make the ease larger.',
     },
   ];

@@ -23,8 +23,8 @@ export function checkRoom({ piece, faces, toleranceMm }: ClosedPiece): Finding[]
       code: 'room-differs',
       severity: 'stop',
       where: piece.id,
-      facts: { off: asTicks(off) },
-      says: `The closed ${panelWords(piece.label.toLowerCase())} does not hold what its sizes promise: its walls stand {off} off on average.`,
+      facts: { piece: panelWords(piece.label.toLowerCase()), off: asTicks(off) },
+      says: 'The closed {piece} does not hold what its sizes promise: its walls stand {off} off on average.',
       remedy: 'The panels do not close as drawn: check their sizes.',
     },
   ];

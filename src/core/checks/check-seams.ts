@@ -13,8 +13,8 @@ export function checkSeams(closed: ClosedPiece): Finding[] {
       code: 'seam-gapes',
       severity: 'stop',
       where: piece.faces[one]?.panel ?? '',
-      facts: { apart: asTicks(apart) },
-      says: `The ${wordsOf(piece, one)} and the ${wordsOf(piece, other)} stay {apart} apart where they should meet.`,
+      facts: { one: wordsOf(piece, one), other: wordsOf(piece, other), apart: asTicks(apart) },
+      says: 'The {one} and the {other} stay {apart} apart where they should meet.',
       remedy: 'The panels round the box do not add up: check their sizes.',
     }));
 }

@@ -10,7 +10,7 @@ import { movedBy } from './tuck-path';
 /** Steps in which a loop is followed. source: our choice */
 const FRAMES = 6;
 /** A loop that stays this nearly closed on the way is rigid: hands feel no bend. source: our choice, two sheets of light card, mm */
-const STAYS_CLOSED = 0.4;
+export const STAYS_CLOSED = 0.4;
 
 /**
  * Panels joined in closed loops (gussets between roofs): each cannot turn by itself. The first hinge of the act is turned back from the
@@ -58,17 +58,17 @@ const withAngles = (
 };
 
 /** Two edges of two faces that have to stay together. */
-type Pair = readonly [NetEdge, number, NetEdge, number, crossed: boolean];
+export type Pair = readonly [NetEdge, number, NetEdge, number, crossed: boolean];
 
-/** Creases off the tree, and seams that are together before and after the act, where something of them moves. */
-function loopPairs(
+/** Creases and bends off the tree, and seams that are together before and after the act, where something of them moves. */
+export function loopPairs(
   piece: PieceNet,
   from: readonly number[],
   to: readonly number[],
   moved: ReadonlySet<number>,
 ): readonly Pair[] {
   const creases = piece.edges.flatMap((edge): Pair[] =>
-    edge.right === null || edge.hinge !== null || edge.kind !== 'score'
+    edge.right === null || edge.hinge !== null || edge.kind === 'slit'
       ? []
       : [[edge, edge.left, edge, edge.right, false]],
   );
@@ -79,14 +79,19 @@ function loopPairs(
       : [false, true].map((crossed) => [one, p, other, q, crossed]);
   });
   const slack = 2 * closingTolerance(piece);
-  const together = (pair: Pair, angles: readonly number[]) =>
-    Math.max(...gapsOf(piece, [pair], angles).map(Math.abs)) <= slack;
-  return [...creases, ...seams].filter(
-    (pair) => (moved.has(pair[1]) || moved.has(pair[3])) && together(pair, from) && together(pair, to),
-  );
+  const moving = [...creases, ...seams].filter((pair) => moved.has(pair[1]) || moved.has(pair[3]));
+  const [before, after] = [pairsApart(piece, moving, from), pairsApart(piece, moving, to)];
+  return moving.filter((_, at) => Math.max(before[at] ?? 0, after[at] ?? 0) <= slack);
 }
 
-/** How far apart the ends of each pair are, mm, axis by axis. */
+/** How far the ends of each pair are apart, mm: the most along any axis. */
+export function pairsApart(piece: PieceNet, pairs: readonly Pair[], angles: readonly number[]): number[] {
+  const gaps = gapsOf(piece, pairs, angles).map(Math.abs);
+  return pairs.map((_, at) => Math.max(...gaps.slice(GAPS_A_PAIR * at, GAPS_A_PAIR * (at + 1))));
+}
+
+/** How far apart the ends of each pair are, mm, axis by axis: two ends of three numbers a pair. */
+const GAPS_A_PAIR = 6;
 function gapsOf(piece: PieceNet, pairs: readonly Pair[], angles: readonly number[]): number[] {
   const poses = posesOf(piece, angles);
   const at = (face: number, { x, y }: NetEdge['a']): Vector => {

@@ -17,7 +17,7 @@ export function lengthText(length: Ticks, ruler: Ruler): LengthText {
   const other = setFractions(plain);
   return {
     number: typographic.replace(/ (in|mm)$/, ''),
-    below: lean === null ? other : `${lean}, ${other}`,
+    below: lean === null ? other : `${ruler.leans?.[lean] ?? lean}, ${other}`,
     onMark: exact,
   };
 }
@@ -25,7 +25,7 @@ export function lengthText(length: Ticks, ruler: Ruler): LengthText {
 /** A length in a sentence: `3½ in`, `scant 3½ in` between marks. */
 export function lengthWords(length: Ticks, ruler: Ruler): string {
   const { typographic, lean } = printLength(length, ruler);
-  return lean === null ? typographic : `${lean} ${typographic}`;
+  return lean === null ? typographic : `${ruler.leans?.[lean] ?? lean} ${typographic}`;
 }
 
 /** Two sides of a rectangle: `4½ × 11 in`. */

@@ -14,7 +14,9 @@ export function whyCount(
       ? []
       : [reason('{kits} kits × {perKit} boxes = {ordered} ordered.', { kits, perKit, ordered })]),
     reason(
-      `{ordered} ordered + {spares} spare${practice > 0 ? ' + {practice} to practise on' : ''} = {making} to make.`,
+      practice > 0
+        ? '{ordered} ordered + {spares} spare + {practice} to practise on = {making} to make.'
+        : '{ordered} ordered + {spares} spare = {making} to make.',
       { ordered, spares, practice, making },
     ),
     ...whySpares(kits ?? ordered, spares - again, perKit, rule),
@@ -24,10 +26,21 @@ export function whyCount(
   ];
 }
 
+const OF_BOXES = {
+  percent: 'Spares: {percent} % of {of}, rounded up, are {share}.',
+  byAct: 'Spares: what each act spoils, one upon the other, comes to {share}.',
+  atLeast: 'Spares: never fewer than {atLeast}.',
+};
+const OF_KITS = {
+  percent: 'Spares: {percent} % of {of} kits, rounded up, are {share}.',
+  byAct: 'Spares: what each act spoils, one upon the other, comes to {share} kits.',
+  atLeast: 'Spares: never fewer than {atLeast} kits.',
+};
+
 /** The parts of the rule that say anything, and which of them the spares go by. */
 function whySpares(of: number, spares: number, perKit: number | null, rule: SparesRule): Reason[] {
   const { percent, atLeast, byAct = [] } = rule;
-  const unit = perKit === null ? '' : ' kits';
+  const says = perKit === null ? OF_BOXES : OF_KITS;
   const byPercent = ceilDiv(of * percent, 100);
   const spoiled =
     addSpoilage(
@@ -37,7 +50,7 @@ function whySpares(of: number, spares: number, perKit: number | null, rule: Spar
   const rules = [
     ...(percent > 0
       ? [
-          reason(`Spares: {percent} % of {of}${unit}, rounded up, are {share}.`, {
+          reason(says.percent, {
             percent,
             of,
             share: byPercent,
@@ -46,12 +59,12 @@ function whySpares(of: number, spares: number, perKit: number | null, rule: Spar
       : []),
     ...(byAct.length > 0
       ? [
-          reason(`Spares: what each act spoils, one upon the other, comes to {share}${unit}.`, {
+          reason(says.byAct, {
             share: spoiled,
           }),
         ]
       : []),
-    ...(atLeast > 0 ? [reason(`Spares: never fewer than {atLeast}${unit}.`, { atLeast })] : []),
+    ...(atLeast > 0 ? [reason(says.atLeast, { atLeast })] : []),
   ];
   return rules.length > 1
     ? [...rules, reason('The largest of these counts: {spares} boxes.', { spares })]

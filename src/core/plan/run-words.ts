@@ -1,5 +1,6 @@
 import type { HandAct } from '../../../shared/catalogue/hand-times';
 import type { Ticks } from '../units';
+import { type Reason, reason, sayReason, type Wording } from '../units/reason';
 import type { RunStep, RunWork } from './run-sheet';
 import type { CardLies } from './run-stages';
 
@@ -24,59 +25,94 @@ export interface RunWords {
   readonly details: readonly string[];
 }
 
-/** A step as the maker reads it; `length` prints a length in her unit. */
-export function sayRunStep({ of, name, work }: RunStep, length: (length: Ticks) => string): RunWords {
+/** A step as the maker reads it, in her units and language. */
+export function sayRunStep({ of, name, work }: RunStep, wording: Wording): RunWords {
+  const say = (says: string, facts: Parameters<typeof reason>[1] = {}) =>
+    sayReason(reason(says, facts), wording);
   switch (work.do) {
     case 'sheets': {
-      const ways = work.layouts === 1 ? 'All are cut alike.' : `They are cut in ${work.layouts} ways.`;
+      const cut = say(of === 1 ? 'Cut {of} sheet of {name}.' : 'Cut {of} sheets of {name}.', {
+        of,
+        name: { text: name },
+      });
       return {
-        headline: `Cut ${of} ${of === 1 ? 'sheet' : 'sheets'} of ${name}.`,
-        details: [`${ways} The Sheets page shows every cut.`],
+        headline: cut,
+        details: [
+          work.layouts === 1
+            ? say('All are cut alike. The Sheets page shows every cut.')
+            : say('They are cut in {ways} ways. The Sheets page shows every cut.', { ways: work.layouts }),
+        ],
       };
     }
     case 'fence':
       return {
-        headline: `Set the fence to ${length(work.at)}. Score ${work.spans.map((span) => saySpan(span, length)).join(', then ')}.`,
+        headline: say('Set the fence to {at}. Score {spans}.', {
+          at: { length: work.at },
+          spans: work.spans
+            .slice(1)
+            .reduce<Reason>(
+              (before, span) => ({ says: '{before}, then {span}', facts: { before, span: spanOf(span) } }),
+              spanOf(work.spans[0] ?? null),
+            ),
+        }),
         details: [
-          `${sayLies(work.lies)} It is ${length(work.size.across)} across, ${length(work.size.up)} up.`,
+          say('{lies} It is {across} across, {up} up.', {
+            lies: liesOf(work.lies),
+            across: { length: work.size.across },
+            up: { length: work.size.up },
+          }),
         ],
       };
     case 'card':
-      return sayCard(work);
+      return sayCard(work, wording);
     case 'place':
       return {
-        headline: `${work.name}: ${work.perBox} on each box.`,
-        details: work.size ? [`Each is ${length(work.size.across)} × ${length(work.size.up)}.`] : [],
+        headline: say('{name}: {perBox} on each box.', { name: { text: work.name }, perBox: work.perBox }),
+        details: work.size
+          ? [
+              say('Each is {across} × {up}.', {
+                across: { length: work.size.across },
+                up: { length: work.size.up },
+              }),
+            ]
+          : [],
       };
     case 'fill':
       return {
-        headline: 'Put in each box:',
+        headline: say('Put in each box:'),
         details: work.things.map((thing) => `${thing.perBox} × ${thing.name}`),
       };
     case 'tie':
       return {
-        headline: `${work.name}: ${length(work.length)} for each${work.perBox === 1 ? '' : `, ${work.perBox} to a box`}.`,
-        details: ['Cut them all first, each from one end of the roll, then tie.'],
+        headline: say(
+          work.perBox === 1 ? '{name}: {length} for each.' : '{name}: {length} for each, {perBox} to a box.',
+          { name: { text: work.name }, length: { length: work.length }, perBox: work.perBox },
+        ),
+        details: [say('Cut them all first, each from one end of the roll, then tie.')],
       };
   }
 }
 
-function sayCard({ steps, lies }: Extract<RunWork, { do: 'card' }>): RunWords {
+function sayCard({ steps, lies }: Extract<RunWork, { do: 'card' }>, wording: Wording): RunWords {
   const [first, ...others] = steps;
+  const say = (says: string) => sayReason({ says, facts: {} }, wording);
   if (!first) return { headline: '', details: [] };
   if (others.length === 0)
-    return { headline: first.headline, details: [...(lies ? [sayLies(lies)] : []), ...first.details] };
-  return { headline: 'On each, one after the other:', details: steps.map(({ headline }) => headline) };
+    return {
+      headline: say(first.headline),
+      details: [...(lies ? [sayReason(liesOf(lies), wording)] : []), ...first.details.map(say)],
+    };
+  return {
+    headline: say('On each, one after the other:'),
+    details: steps.map(({ headline }) => say(headline)),
+  };
 }
 
-const saySpan = (
-  span: null | { readonly from: Ticks; readonly to: Ticks },
-  length: (length: Ticks) => string,
-): string => {
-  if (span === null) return 'edge to edge';
+const spanOf = (span: null | { readonly from: Ticks; readonly to: Ticks }): Reason => {
+  if (span === null) return { says: 'edge to edge', facts: {} };
   return span.from === 0
-    ? `from the near edge up to ${length(span.to)}`
-    : `from ${length(span.from)} up to ${length(span.to)}`;
+    ? { says: 'from the near edge up to {to}', facts: span }
+    : { says: 'from {from} up to {to}', facts: span };
 };
 
 const TURNS: Readonly<Record<Exclude<CardLies['turned'], 'not'>, string>> = {
@@ -86,9 +122,16 @@ const TURNS: Readonly<Record<Exclude<CardLies['turned'], 'not'>, string>> = {
 };
 
 /** How to lay the card, said from how it lay when it was cut. */
-export function sayLies({ flipped, turned }: CardLies): string {
-  if (!flipped && turned === 'not') return 'Lay the card as it was cut.';
-  const turn = turned === 'not' ? '' : TURNS[turned];
-  if (!flipped) return `Lay the card as it was cut, turned ${turn}.`;
-  return `Lay the card as it was cut, flipped over left to right${turn === '' ? '' : `, then turned ${turn}`}.`;
+export function liesOf({ flipped, turned }: CardLies): Reason {
+  const turn = turned === 'not' ? null : TURNS[turned];
+  if (!flipped)
+    return turn === null
+      ? { says: 'Lay the card as it was cut.', facts: {} }
+      : { says: 'Lay the card as it was cut, turned {turn}.', facts: { turn } };
+  return turn === null
+    ? { says: 'Lay the card as it was cut, flipped over left to right.', facts: {} }
+    : {
+        says: 'Lay the card as it was cut, flipped over left to right, then turned {turn}.',
+        facts: { turn },
+      };
 }

@@ -43,7 +43,7 @@ export function needPaper(
       ...its.map(countReason),
       ...planned.parts.map(({ name, count, across, up }) =>
         reason('{name}: {count} of {across} × {up}', {
-          name,
+          name: { text: name },
           count,
           across: { length: across },
           up: { length: up },
@@ -133,7 +133,7 @@ export const needGlue = (
 
 function countReason({ name, ordered, spares, practice, making, perKit }: PlannedLine): Reason {
   const facts = {
-    name,
+    name: { text: name },
     ordered,
     spares,
     practice,
@@ -141,9 +141,11 @@ function countReason({ name, ordered, spares, practice, making, perKit }: Planne
     perKit: perKit ?? 0,
     kits: ordered / (perKit ?? 1),
   };
-  const order = perKit === null ? '{ordered} ordered' : '{kits} kits × {perKit}';
+  const order = reason(perKit === null ? '{ordered} ordered' : '{kits} kits × {perKit}', facts);
   return reason(
-    `{name}: ${order} + {spares} spare${practice > 0 ? ' + {practice} to practise on' : ''} = {making}`,
-    facts,
+    practice > 0
+      ? '{name}: {order} + {spares} spare + {practice} to practise on = {making}'
+      : '{name}: {order} + {spares} spare = {making}',
+    { ...facts, order },
   );
 }

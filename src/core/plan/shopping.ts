@@ -76,12 +76,17 @@ export function writeRow(
 }
 
 const packReason = ({ count, units, priceMinor, free }: BoughtPack): Reason =>
-  reason(`{count} × pack of {units} at {price}${free > 0 ? ', {free} of them free' : ''}`, {
-    count,
-    units,
-    free,
-    price: { minor: priceMinor },
-  });
+  reason(
+    free > 0
+      ? '{count} × pack of {units} at {price}, {free} of them free'
+      : '{count} × pack of {units} at {price}',
+    {
+      count,
+      units,
+      free,
+      price: { minor: priceMinor },
+    },
+  );
 
 /** What over / under units are worth at the pack that is cheapest a unit, offers taken; null when nothing is sold. */
 function worthOf(over: number, under: number, sold: readonly Pack[]): number | null {

@@ -18,7 +18,10 @@ export const whyBoxes = (plan: EventPlan, rule: SparesRule): readonly Reason[] =
   plan.lines.length === 1
     ? plan.lines.flatMap((line) => whyCount(line, rule))
     : [
-        ...plan.lines.flatMap((line) => [reason('{name}:', { name: line.name }), ...whyCount(line, rule)]),
+        ...plan.lines.flatMap((line) => [
+          reason('{name}:', { name: { text: line.name } }),
+          ...whyCount(line, rule),
+        ]),
         reason(`${plan.lines.map((_, place) => `{n${place}}`).join(' + ')} = {making}.`, {
           making: plan.making,
           ...Object.fromEntries(plan.lines.map(({ making }, place) => [`n${place}`, making])),
@@ -35,7 +38,7 @@ export function whySheets({ papers }: EventPlan): readonly Reason[] {
           ? '{name}: {pieces} pieces from {sheets} sheets. No fewer can hold them.'
           : '{name}: {pieces} pieces from {sheets} sheets. At least {least} are needed.',
         {
-          name,
+          name: { text: name },
           pieces: parts.reduce((sum, { count }) => sum + count, 0),
           sheets: plan.sheets,
           least: plan.lowerBound,
@@ -58,7 +61,7 @@ export function whyCost({ cost: { buying, using, favors } }: EventPlan): readonl
   return [
     ...buying.shares
       .filter(({ minor }) => minor > 0)
-      .map(({ of, minor }) => reason(`${SAID[of]}: {minor}.`, { minor: { minor } })),
+      .map(({ of, minor }) => reason('{kind}: {minor}.', { kind: SAID[of], minor: { minor } })),
     reason('Whole packs, before discount, shipping and tax: {total}.', {
       total: { minor: buying.totalMinor },
     }),

@@ -2,6 +2,7 @@ import type { Caution } from '../../../shared/catalogue/cautions';
 import type { HandAct } from '../../../shared/catalogue/hand-times';
 import type { DressingPiece, GlueSupply, PieceSupply, RollSupply } from '../../../shared/workbook';
 import type { Ticks } from '../units';
+import type { Reason } from '../units/reason';
 import type { SheetPaper, SheetPart, SheetPlan } from '../yield/types';
 import type { AskingPrice } from './asking';
 import type { EventCost } from './cost';
@@ -14,14 +15,12 @@ import type { MakingCount } from './spares';
 import type { Timetable } from './timetable';
 
 /** Something a maker should know about her event; `about` names the row it concerns. Reads like any other finding. */
-export interface EventFinding {
+export interface EventFinding extends Reason {
   readonly code: string;
   readonly severity: 'stop' | 'warn' | 'note';
   /** Id of the line, paper, supply or part. */
   readonly where: string;
   readonly about: string;
-  readonly facts: Readonly<Record<string, Ticks>>;
-  readonly says: string;
   readonly remedy: string;
 }
 

@@ -1,16 +1,14 @@
 import { everyAddOn, everyChoice, piecesOf } from './choices';
-import { bothEnds, WHOLE } from './define';
+import { bothEnds, UNCHECKED, WHOLE } from './define';
 import { formOf } from './linear-form';
 import { StyleError } from './style-error';
 import type { BoxStyle, Len, PanelSpec, PieceSpec, Pieces } from './types';
 
-const sound = new WeakSet<BoxStyle>();
-
-/** Checks a style before anything is laid by it, once. Throws StyleError where a name or a linear form is wrong: a slip of who declared it. */
+/** Checks a declared style before anything is laid by it, once. Throws StyleError where a name or a linear form is wrong: a slip of who declared it. */
 export function checkOnce(style: BoxStyle): void {
-  if (sound.has(style)) return;
+  if (!UNCHECKED.has(style)) return;
   checkStyle(style);
-  sound.add(style);
+  UNCHECKED.delete(style);
 }
 
 /** Reads every linear form once and checks every name, for every choice of the options and each add-on by itself. */

@@ -3,9 +3,15 @@ import type { BoxStyle, Len } from './types';
 
 export { defaultChoices, everyAddOn, everyChoice, piecesOf } from './choices';
 
+/** Declared, and not laid yet. */
+export const UNCHECKED = new WeakSet<BoxStyle>();
+
 /** Takes a style's declaration in and builds its add-ons into it. Its names and forms are checked when it is first laid (`checkOnce`). */
-export const defineStyle = <const S extends BoxStyle>(style: S): S & BoxStyle =>
-  withAddOns(style) as S & BoxStyle;
+export function defineStyle<const S extends BoxStyle>(style: S): S & BoxStyle {
+  const declared = withAddOns(style) as S & BoxStyle;
+  UNCHECKED.add(declared);
+  return declared;
+}
 
 /** What promises call the pieces glued to one another. */
 export const WHOLE = 'whole';

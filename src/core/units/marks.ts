@@ -7,6 +7,8 @@ export type LengthUnit = 'in' | 'mm';
 export interface Ruler {
   readonly unit: LengthUnit;
   readonly finest: Ticks;
+  /** What the reader calls a length a hair short of a mark, or past it; `scant` and `full` if left out. */
+  readonly leans?: Readonly<Record<'scant' | 'full', string>>;
 }
 
 /** Steps between marks, coarse to fine: 1, 1/2, 1/4, 1/8, 1/16, 1/32 in; 10, 5, 1, 0.5 mm. source: common practice of rulers and trimmers. */

@@ -3,9 +3,9 @@ import { useOutletContext } from 'react-router';
 import { setFractions } from '../../core/draw/set-fractions';
 import { type EventPlan, type StepProgress, sayRunStep } from '../../core/plan';
 import { Button } from '../../ui/button';
-import { lengthWords, useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
-import { usePageWords } from '../../ui/words';
+import { useWording } from '../../ui/wording';
+import { usePageWords, useSay } from '../../ui/words';
 import { RunPicture } from './run-picture';
 import type { RunScreen } from './run-view';
 import type { StageClock } from './stage-clock';
@@ -30,10 +30,10 @@ const MORE = [1, 5, 10] as const;
 export function RunStepView(props: RunStepViewProps) {
   const { progress, before, step: place, plan, confirmed, stageSeconds, run, clock, onBack, onNext } = props;
   const words = usePageWords();
-  const ruler = useRuler();
+  const say = useSay();
   const { recipes } = useOutletContext<OpenWorkbook>();
   const { step, of, done, spoiled, left } = progress;
-  const said = sayRunStep(step, (length) => lengthWords(length, ruler));
+  const said = sayRunStep(step, useWording());
   const tap = (more: Tap) => run.tap(step, { ...more, seconds: clock.take() });
   const stop = () => {
     const seconds = clock.stop();
@@ -52,7 +52,7 @@ export function RunStepView(props: RunStepViewProps) {
             {step.name}
             {step.paper === null ? '' : `, ${step.paper}`}
             {step.work.do === 'fence' && step.work.pieceLabel !== step.name
-              ? `: ${step.work.pieceLabel}`
+              ? `: ${say(step.work.pieceLabel)}`
               : ''}
           </p>
         )}

@@ -1,4 +1,4 @@
-import { memo, useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { memo, useDeferredValue, useMemo, useState } from 'react';
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { whyLine } from '../../core/bench/words/line-why';
@@ -15,7 +15,7 @@ import { LineTable } from '../../ui/line-table';
 import type { Lit } from '../../ui/lit';
 import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import { InsideSize } from './inside-size';
 import { NetPanel } from './net-panel';
 import { PrintActions } from './print-actions';
@@ -114,7 +114,8 @@ interface FindingsOfProps {
 
 const FindingsOf = memo(function FindingsOf({ box, edits, onLight }: FindingsOfProps) {
   const words = usePageWords().box;
-  const nameOf = useCallback((symbol: string) => box.style.symbols[symbol]?.label ?? symbol, [box]);
+  const say = useSay();
+  const nameOf = (symbol: string) => say(box.style.symbols[symbol]?.label ?? symbol);
   return (
     <Findings
       findings={box.findings}

@@ -1,4 +1,5 @@
 import { memo } from 'react';
+import { lengthText } from '../../core/draw/length-text';
 import type { BoxNet } from '../../core/net';
 import { printLength, type Ticks } from '../../core/units';
 import { useRuler } from '../../ui/measure';
@@ -26,14 +27,10 @@ export const InsideSize = memo(function InsideSize({ net }: { net: BoxNet }) {
 
 function InsideLength({ length }: { length: Ticks }) {
   const ruler = useRuler();
-  const { typographic, lean, other } = printLength(length, ruler);
   return (
     <dd>
-      <strong>{typographic}</strong>
-      <span className="caption">
-        {lean !== null && `${lean}, `}
-        {other}
-      </span>
+      <strong>{printLength(length, ruler).typographic}</strong>
+      <span className="caption">{lengthText(length, ruler).below}</span>
     </dd>
   );
 }

@@ -5,7 +5,7 @@ import type { Ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/choice-strip';
 import { LengthField } from '../../ui/length-field';
 import { Opening } from '../../ui/opening';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import { PaperChoice } from './paper-choice';
 import type { RecipeEdits } from './recipe-edits';
 import { StyleChoice } from './style-choice';
@@ -26,6 +26,7 @@ const limit = (text: string): Ticks => evaluateForm(formOf(text), {});
 /** What goes into a box: style, sizes, paper; the working dimensions and the way of working behind a line that opens. */
 export function RecipeForm({ recipe, rested, style, values, edits, litSize }: RecipeFormProps) {
   const words = usePageWords().box;
+  const say = useSay();
   const asked = symbolsFor(style, recipe.options);
   const fields = (belongs: (symbol: SymbolSpec) => boolean) =>
     asked
@@ -41,8 +42,8 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
         />
       ));
   const options = Object.entries(style.options ?? {});
-  const optionOf = ({ given = [] }: SymbolSpec) =>
-    Object.keys(given[0] ?? {}).find((option) => style.options?.[option]?.addOn);
+  /** The option whose choices ask for a size, by the style's own word; it stands under that option. */
+  const optionOf = ({ given = [] }: SymbolSpec) => Object.keys(given[0] ?? {})[0];
   const lit = litSize === null ? undefined : style.symbols[litSize];
   const litOption = lit && optionOf(lit);
   const needsAllowances = lit?.role === 'allowance' && litOption === undefined;
@@ -59,12 +60,12 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
               <div key={name} className="recipe-option">
                 <ChoiceStrip
                   named
-                  label={option.label}
+                  label={say(option.label)}
                   value={recipe.options[name] ?? option.choices[0]?.id ?? ''}
-                  choices={option.choices}
-                  onChange={(choice) => edits.setOption(name, choice, option.label)}
+                  choices={option.choices.map(({ id, label }) => ({ id, label: say(label) }))}
+                  onChange={(choice) => edits.setOption(name, choice, say(option.label))}
                 />
-                <p className="field-note">{option.help}</p>
+                <p className="field-note">{say(option.help)}</p>
                 {fields((symbol) => optionOf(symbol) === name)}
               </div>
             ))}
@@ -111,13 +112,14 @@ interface SizeFieldProps {
 
 /** One size; drawn again when it changes itself, not when another one is typed. */
 const SizeField = memo(function SizeField({ name, symbol, value, lit, edits }: SizeFieldProps) {
-  const { label, help } = symbol;
+  const say = useSay();
+  const label = say(symbol.label);
   const least = limit(symbol.min);
   const set = useCallback((length: Ticks) => edits.setSize(name, length, label), [edits, name, label]);
   return (
     <LengthField
       label={label}
-      help={help}
+      help={symbol.help && say(symbol.help)}
       value={value ?? least}
       least={least}
       most={limit(symbol.max)}

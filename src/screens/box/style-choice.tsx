@@ -5,7 +5,7 @@ import { Button } from '../../ui/button';
 import { RecipePicture } from '../../ui/recipe-picture';
 import { StylePicture } from '../../ui/style-picture';
 import { StyleTiles } from '../../ui/style-tiles';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 
 interface StyleChoiceProps {
   readonly current: BoxStyle;
@@ -16,6 +16,7 @@ interface StyleChoiceProps {
 /** The style as its picture; opens to the pictures of all the others. */
 export const StyleChoice = memo(function StyleChoice({ current, recipe, onChoose }: StyleChoiceProps) {
   const words = usePageWords().box;
+  const say = useSay();
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
@@ -23,7 +24,7 @@ export const StyleChoice = memo(function StyleChoice({ current, recipe, onChoose
       <div className="style-choice-now">
         {current === OWN_NET ? <RecipePicture recipe={recipe} /> : <StylePicture style={current} />}
         <div>
-          <strong>{current.name}</strong>
+          <strong>{say(current.name)}</strong>
           <Button tone="quiet" aria-expanded={open} aria-controls={id} onClick={() => setOpen(!open)}>
             {open ? words.keepStyle : words.otherStyle}
           </Button>

@@ -14,7 +14,7 @@ import { boxOfRecipe } from '../../state/box-result';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { lengthWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 
 interface BottomViewProps {
   readonly recipe: Recipe;
@@ -25,6 +25,7 @@ interface BottomViewProps {
 /** What the bottom has to carry and how it may take it: estimates with their assumptions and no load called safe; then the cautions. */
 export function BottomView({ recipe, contents, room }: BottomViewProps) {
   const words = usePageWords().contents;
+  const say = useSay();
   const ruler = useRuler();
   const box = boxOfRecipe(recipe, useToolInHand());
   if (!box) return null;
@@ -43,7 +44,7 @@ export function BottomView({ recipe, contents, room }: BottomViewProps) {
   const caliper = `${(recipe.caliperUm / 1000).toFixed(2)} mm`;
   const modulus = `${TYPICAL_MODULUS_GPA} GPa`;
   const stiff = bottom.stiffness.milliNewtonMetres;
-  const say = (length: Ticks) => lengthWords(length, ruler);
+  const long = (length: Ticks) => lengthWords(length, ruler);
   // Sag is no mark on a ruler: in the maker's unit, to what the estimate is good for.
   const sagOf = (mm: number) => {
     const [sag, digits] = ruler.unit === 'in' ? [mm / 25.4, 2] : [mm, 1];
@@ -65,7 +66,7 @@ export function BottomView({ recipe, contents, room }: BottomViewProps) {
             <p>
               {words.sagWhy(
                 `${bottom.loadPa.toFixed(0)} Pa`,
-                say(millimetres(bottom.spanMm)),
+                long(millimetres(bottom.spanMm)),
                 `${(stiff * layers).toFixed(2)} mN·m`,
                 layers,
               )}
@@ -73,11 +74,11 @@ export function BottomView({ recipe, contents, room }: BottomViewProps) {
           </Opening>
         )}
         {strips.length > 0 && (
-          <Opening head={words.joints(say(tape), areaWords(area, ruler.unit), strips.length)}>
+          <Opening head={words.joints(long(tape), areaWords(area, ruler.unit), strips.length)}>
             <p>
               {words.jointsWhy(
                 strips.map(
-                  ({ length, depth: deep, strips: n }) => `${n} × ${say(length)}, ${say(deep)} deep`,
+                  ({ length, depth: deep, strips: n }) => `${n} × ${long(length)}, ${long(deep)} deep`,
                 ),
               )}
             </p>
@@ -95,7 +96,7 @@ export function BottomView({ recipe, contents, room }: BottomViewProps) {
         <ul>
           {cautionsOf(contents).map(({ hazard, says, source }) => (
             <li key={hazard}>
-              {says} <span className="caption">{words.source(source)}</span>
+              {say(says)} <span className="caption">{words.source(say(source))}</span>
             </li>
           ))}
         </ul>

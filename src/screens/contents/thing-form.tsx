@@ -9,7 +9,7 @@ import { LengthField } from '../../ui/length-field';
 import { NumberField } from '../../ui/number-field';
 import { Opening } from '../../ui/opening';
 import { TextField } from '../../ui/text-field';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { ContentsEdits } from './contents-edits';
 import { ShapeFields } from './shape-fields';
 
@@ -25,6 +25,7 @@ interface ThingFormProps {
 /** One thing: how many of it in sight, everything else behind a line that opens. */
 export function ThingForm({ item, edits, alone }: ThingFormProps) {
   const words = usePageWords().contents;
+  const say = useSay();
   const listed = ITEMS.find(({ name }) => name === item.name);
   const set = (label: string, to: Partial<Item>) => void edits.setItem(item.id, label, to);
   const flag = (on: boolean, care: CareFlag) =>
@@ -52,7 +53,7 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
       {listed && (
         <p className="caption">
           {listed.measure && `${words.measureYours} `}
-          {words.source(listed.source)}
+          {words.source(say(listed.source))}
         </p>
       )}
       <Opening head={words.editOf(item.name)} open={alone && !listed}>

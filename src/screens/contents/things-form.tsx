@@ -8,7 +8,7 @@ import { ChoiceStrip } from '../../ui/choice-strip';
 import { LengthField } from '../../ui/length-field';
 import { lengthWords, useRuler } from '../../ui/measure';
 import { SelectField } from '../../ui/text-field';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { ContentsEdits } from './contents-edits';
 import { ThingForm } from './thing-form';
 
@@ -17,6 +17,7 @@ const NONE = '';
 /** The things of one box, and where more come from; the air round all of them. */
 export function ThingsForm({ contents, edits }: { contents: Contents | undefined; edits: ContentsEdits }) {
   const words = usePageWords().contents;
+  const say = useSay();
   const items = contents?.items ?? [];
   return (
     <form className="things" aria-labelledby="things-head" onSubmit={(event) => event.preventDefault()}>
@@ -31,7 +32,10 @@ export function ThingsForm({ contents, edits }: { contents: Contents | undefined
         label={words.pickThing}
         help={<p>{words.pickThingHelp}</p>}
         value={NONE}
-        choices={[{ id: NONE, label: words.pickNone }, ...ITEMS.map(({ id, name }) => ({ id, label: name }))]}
+        choices={[
+          { id: NONE, label: words.pickNone },
+          ...ITEMS.map(({ id, name }) => ({ id, label: say(name) })),
+        ]}
         onChange={(id) => {
           const thing = ITEMS.find((one) => one.id === id);
           if (thing) edits.addFromList(thing);

@@ -9,7 +9,8 @@ import { useWorkbook } from '../../state/use-workbook';
 import { lengthWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
 import { WideBox } from '../../ui/wide-box';
-import { usePageWords } from '../../ui/words';
+import { useWording } from '../../ui/wording';
+import { usePageWords, useSay } from '../../ui/words';
 
 interface AdhesiveOfProps {
   readonly net: BoxNet;
@@ -20,7 +21,9 @@ interface AdhesiveOfProps {
 /** The adhesive plan of one box, joint by joint, with its arithmetic: tape, or glue where the event uses it. */
 export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
   const words = usePageWords().dressing;
+  const say = useSay();
   const ruler = useRuler();
+  const wording = useWording();
   const supplies = useWorkbook((state) => state.rows.supplies);
   const chosen = supplies.get(event?.glueId ?? '');
   const glue = chosen?.kind === 'glue' ? chosen : null;
@@ -29,10 +32,6 @@ export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
     return planAdhesive({ net, pieces }, glue);
   }, [net, sized, glue]);
   if (plan.rows.length === 0) return null;
-  const wording = {
-    length: (length: Parameters<typeof lengthWords>[0]) => lengthWords(length, ruler),
-    money: String,
-  };
   return (
     <Opening head={<strong>{words.holds}</strong>}>
       <p className="soft">{words.holdsWhy}</p>
@@ -49,10 +48,12 @@ export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
           </thead>
           <tbody>
             {plan.rows.map((row, at) => {
-              const panel = row.onto === null ? row.panel : panelWords(row.panel);
+              const panel = row.onto === null ? row.panel : say(panelWords(row.panel));
               return (
                 <tr key={`${row.panel} ${row.onto ?? at}`}>
-                  <th scope="row">{row.onto === null ? panel : words.onto(panel, panelWords(row.onto))}</th>
+                  <th scope="row">
+                    {row.onto === null ? panel : words.onto(panel, say(panelWords(row.onto)))}
+                  </th>
                   <td>{words[row.by]}</td>
                   <td>{words.strip(row.strips, lengthWords(row.length, ruler))}</td>
                   <td>{row.widest === null ? '' : lengthWords(row.widest, ruler)}</td>

@@ -1,12 +1,10 @@
-import { Trash2 } from 'lucide-react';
 import type { Counted, Dressing } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
 import { CountStepper } from '../../ui/count-stepper';
-import { Opening } from '../../ui/opening';
 import { SelectField, TextField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
+import { SupplyRow } from './supply-row';
 
 interface CountedListProps {
   readonly dressing: Dressing;
@@ -29,58 +27,36 @@ export function CountedList({ dressing, edits, boxes }: CountedListProps) {
           const set = (label: string, change: Partial<Counted>) =>
             edits.setCounted(label, { ...each, ...change });
           return (
-            <li key={each.id}>
-              <Opening
-                head={
-                  <span>
-                    <strong>{each.name}</strong>{' '}
-                    <span className="soft">
-                      {[
-                        words.eachBox(each.perBox),
-                        words.from(supplies.get(each.supplyId ?? '')?.name ?? words.noSupply),
-                        ...(boxes > 0 ? [words.forAll(boxes * each.perBox, boxes)] : []),
-                      ].join(', ')}
-                    </span>
-                  </span>
-                }
-              >
-                <div className="dressing-fields">
-                  <TextField
-                    label={words.pieceName}
-                    value={each.name}
-                    onChange={(name) => set(words.pieceName, { name })}
+            <SupplyRow key={each.id} each={each} among="counted" edits={edits} boxes={boxes}>
+              <div className="dressing-fields">
+                <TextField
+                  label={words.pieceName}
+                  value={each.name}
+                  onChange={(name) => set(words.pieceName, { name })}
+                />
+                <SelectField
+                  label={words.supply}
+                  of={each.name}
+                  value={each.supplyId ?? ''}
+                  choices={[
+                    { id: '', label: words.noSupply },
+                    ...pieces.map(({ id, name }) => ({ id, label: name })),
+                  ]}
+                  onChange={(id) => set(words.supply, { supplyId: id === '' ? null : id })}
+                  {...(pieces.length === 0 ? { help: words.noSupplyWhy } : {})}
+                />
+                <div className="field">
+                  <span className="field-name">{words.perBox}</span>
+                  <CountStepper
+                    label={`${words.perBox}: ${each.name}`}
+                    value={each.perBox}
+                    least={1}
+                    most={1000}
+                    onChange={(perBox) => set(words.perBox, { perBox })}
                   />
-                  <SelectField
-                    label={words.supply}
-                    of={each.name}
-                    value={each.supplyId ?? ''}
-                    choices={[
-                      { id: '', label: words.noSupply },
-                      ...pieces.map(({ id, name }) => ({ id, label: name })),
-                    ]}
-                    onChange={(id) => set(words.supply, { supplyId: id === '' ? null : id })}
-                    {...(pieces.length === 0 ? { help: words.noSupplyWhy } : {})}
-                  />
-                  <div className="field">
-                    <span className="field-name">{words.perBox}</span>
-                    <CountStepper
-                      label={`${words.perBox}: ${each.name}`}
-                      value={each.perBox}
-                      least={1}
-                      most={1000}
-                      onChange={(perBox) => set(words.perBox, { perBox })}
-                    />
-                  </div>
                 </div>
-                <Button
-                  icon={<Trash2 aria-hidden="true" />}
-                  aria-label={words.removeOf(each.name)}
-                  onClick={() => edits.takeOff(words.removePiece, 'counted', each.id)}
-                >
-                  {words.removePiece}
-                </Button>
-              </Opening>
-            </li>
+              </div>
+            </SupplyRow>
           );
         })}
       </ul>

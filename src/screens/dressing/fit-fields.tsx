@@ -8,7 +8,7 @@ import { ChoiceStrip } from '../../ui/choice-strip';
 import { LengthField } from '../../ui/length-field';
 import { useRuler } from '../../ui/measure';
 import { SelectField } from '../../ui/text-field';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
 import { findPanel, panelKey, visiblePanels } from './new-dressing';
 
@@ -26,9 +26,10 @@ const NOTHING = ticks(0);
 /** What a piece follows, and by how much: each rule with its own lengths; or a size of its own. */
 export function FitFields({ piece, net, edits }: FitFieldsProps) {
   const words = usePageWords().dressing;
+  const say = useSay();
   const ruler = useRuler();
   const { fit } = piece;
-  const panels = visiblePanels(net);
+  const panels = visiblePanels(net, say);
   const panel = fit && 'panel' in fit ? fit.panel : (panels[0]?.panel ?? 'front');
   const setFit = (label: string, next: PieceFit) => edits.setPiece(label, { ...piece, fit: next });
   const setRule = (rule: string) => {
@@ -57,7 +58,7 @@ export function FitFields({ piece, net, edits }: FitFieldsProps) {
           of={piece.name}
           value={findPanel(panels, fit)?.key ?? panelKey(fit)}
           choices={[
-            ...(findPanel(panels, fit) ? [] : [{ id: panelKey(fit), label: panelWords(fit.panel) }]),
+            ...(findPanel(panels, fit) ? [] : [{ id: panelKey(fit), label: say(panelWords(fit.panel)) }]),
             ...panels.map(({ key, label }) => ({ id: key, label })),
           ]}
           onChange={(key) => {

@@ -4,6 +4,7 @@ import { panelWords } from '../../core/draw/panel-labels';
 import type { BoxNet } from '../../core/net';
 import { inches, type LengthUnit, millimetres } from '../../core/units';
 import type { NewDressing } from '../../ui/words/dressing-words';
+import type { Say } from '../../ui/words/spoken';
 
 /** A length in the maker's own unit: so many sixteenths of an inch, or so many millimetres. */
 const usual = (unit: LengthUnit, sixteenths: number, mm: number): number =>
@@ -28,7 +29,7 @@ export interface VisiblePanel {
 const HIDDEN = ['glueTab', 'bottomFlap', 'dustFlap', 'lockFlap', 'liner'];
 
 /** Panels that are seen on the closed box, piece by piece, the walls first; the piece is said where there are several. */
-export function visiblePanels({ pieces }: BoxNet): readonly VisiblePanel[] {
+export function visiblePanels({ pieces }: BoxNet, say: Say = String): readonly VisiblePanel[] {
   return pieces.flatMap(({ id, label, faces }) => {
     const seen = faces.filter(({ role }) => !HIDDEN.includes(role));
     const walls = seen.filter(({ role }) => role === 'wall');
@@ -36,7 +37,7 @@ export function visiblePanels({ pieces }: BoxNet): readonly VisiblePanel[] {
       key: panelKey({ panel, part: id }),
       part: id,
       panel,
-      label: pieces.length > 1 ? `${label}: ${panelWords(panel)}` : panelWords(panel),
+      label: pieces.length > 1 ? `${say(label)}: ${say(panelWords(panel))}` : say(panelWords(panel)),
     }));
   });
 }

@@ -6,7 +6,7 @@ import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/count-stepper';
 import { LengthField } from '../../ui/length-field';
 import { SelectField, TextField } from '../../ui/text-field';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
 import { FitFields } from './fit-fields';
 import { findPanel, visiblePanels } from './new-dressing';
@@ -92,8 +92,9 @@ const NOTHING = ticks(0);
 /** Where a tag or label is stuck on. */
 function PlaceFields({ piece, net, edits }: PieceFieldsProps) {
   const words = usePageWords().dressing;
+  const say = useSay();
   const { placed } = piece;
-  const panels = visiblePanels(net);
+  const panels = visiblePanels(net, say);
   const put = (key: string) => {
     const { placed: _, ...loose } = piece;
     const found = panels.find((each) => each.key === key);

@@ -1,4 +1,3 @@
-import { Trash2 } from 'lucide-react';
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Bow, Dressing, Tie } from '../../../shared/workbook';
 import { outsideSize, tieLength } from '../../core/dress';
@@ -6,15 +5,14 @@ import type { BoxNet } from '../../core/net';
 import { whyTie } from '../../core/plan/dressing-why';
 import { markAbove, type Ticks, ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
 import { ChoiceStrip } from '../../ui/choice-strip';
 import { CountStepper } from '../../ui/count-stepper';
 import { LengthField } from '../../ui/length-field';
 import { Length } from '../../ui/measure';
-import { Opening } from '../../ui/opening';
 import { SelectField, TextField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
+import { SupplyRow } from './supply-row';
 import { WhyList } from './why-list';
 
 interface TieListProps {
@@ -33,7 +31,6 @@ const USUAL_BOW: Bow = { loops: 2, loopMm: 50.8, tailMm: 63.5, knotMm: 38.1 };
 /** Ribbon and twine: how long a piece is cut for each box, and from which supply. */
 export function TieList({ net, dressing, edits, boxes, mark }: TieListProps) {
   const words = usePageWords().dressing;
-  const supplies = useWorkbook((state) => state.rows.supplies);
   const ties = dressing.ties ?? [];
   if (ties.length === 0) return null;
   return (
@@ -42,37 +39,18 @@ export function TieList({ net, dressing, edits, boxes, mark }: TieListProps) {
       <ul className="dressing-rows">
         {ties.map((tie) => {
           const cut = markAbove(tieLength(outsideSize(net), tie), mark);
-          const supply = tie.supplyId === null ? undefined : supplies.get(tie.supplyId);
           return (
-            <li key={tie.id}>
-              <Opening
-                head={
-                  <span>
-                    <strong>{tie.name}</strong>{' '}
-                    <span className="dressing-size">
-                      <Length of={cut} both />
-                    </span>{' '}
-                    <span className="soft">
-                      {[
-                        words.eachBox(tie.perBox),
-                        words.from(supply?.name ?? words.noSupply),
-                        ...(boxes > 0 ? [words.forAll(boxes * tie.perBox, boxes)] : []),
-                      ].join(', ')}
-                    </span>
-                  </span>
-                }
-              >
-                <WhyList why={whyTie(net, tie, cut)} />
-                <TieFields tie={tie} edits={edits} />
-                <Button
-                  icon={<Trash2 aria-hidden="true" />}
-                  aria-label={words.removeOf(tie.name)}
-                  onClick={() => edits.takeOff(words.removePiece, 'ties', tie.id)}
-                >
-                  {words.removePiece}
-                </Button>
-              </Opening>
-            </li>
+            <SupplyRow
+              key={tie.id}
+              each={tie}
+              among="ties"
+              edits={edits}
+              boxes={boxes}
+              size={<Length of={cut} both />}
+            >
+              <WhyList why={whyTie(net, tie, cut)} />
+              <TieFields tie={tie} edits={edits} />
+            </SupplyRow>
           );
         })}
       </ul>

@@ -1,15 +1,11 @@
 import { type Reason, sayReason } from '../../core/plan';
-import { lengthWords, useRuler } from '../../ui/measure';
+import { useWording } from '../../ui/wording';
 import { usePageWords } from '../../ui/words';
 
 /** The arithmetic of one size, line by line. */
 export function WhyList({ why }: { why: readonly Reason[] }) {
   const words = usePageWords().dressing;
-  const ruler = useRuler();
-  const wording = {
-    length: (length: Parameters<typeof lengthWords>[0]) => lengthWords(length, ruler),
-    money: String,
-  };
+  const wording = useWording();
   return (
     <div className="dressing-why">
       <h4>{words.why}</h4>

@@ -1,15 +1,16 @@
 import { HAND_TIMES } from '../../../shared/catalogue';
 import type { FavorEvent } from '../../../shared/workbook';
-import { STAGE_NAMES, USUAL_PACE } from '../../core/plan';
+import { USUAL_PACE } from '../../core/plan';
 import { NumberField } from '../../ui/number-field';
 import { Opening } from '../../ui/opening';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 import { ACTS } from './spares-form';
 
 /** Makers, days, and the maker's own seconds for an act in place of the usual ones. */
 export function PaceForm({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
   const words = usePageWords();
+  const say = useSay();
   const pace = event.pace ?? USUAL_PACE;
   return (
     <Opening head={<strong>{words.event.paceHead}</strong>}>
@@ -48,14 +49,14 @@ export function PaceForm({ event, edits }: { event: FavorEvent; edits: EventEdit
           return (
             <NumberField
               key={act}
-              label={STAGE_NAMES[act]}
-              help={words.event.usualSeconds(time.label, usual)}
+              label={words.run.acts[act]}
+              help={words.event.usualSeconds(say(time.label), usual)}
               unit="s"
               value={seconds}
               least={1}
               most={3600}
               onChange={(next) =>
-                edits.setPace(words.event.seconds(time.label), {
+                edits.setPace(words.event.seconds(say(time.label)), {
                   seconds: [
                     ...pace.seconds.filter((each) => each.act !== act),
                     ...(next === usual ? [] : [{ act, seconds: next }]),

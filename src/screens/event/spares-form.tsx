@@ -1,5 +1,4 @@
 import type { FavorEvent } from '../../../shared/workbook';
-import { STAGE_NAMES } from '../../core/plan';
 import { CountStepper } from '../../ui/count-stepper';
 import { NumberField } from '../../ui/number-field';
 import { Opening } from '../../ui/opening';
@@ -22,7 +21,7 @@ export const ACTS = [
 
 /** Practice pieces, and what every act spoils. */
 export function SparesForm({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
-  const words = usePageWords().event;
+  const { event: words, run } = usePageWords();
   const { spares } = event;
   const byAct = spares.byAct ?? [];
   return (
@@ -45,7 +44,7 @@ export function SparesForm({ event, edits }: { event: FavorEvent; edits: EventEd
         {ACTS.map((act) => (
           <NumberField
             key={act}
-            label={STAGE_NAMES[act]}
+            label={run.acts[act]}
             unit="%"
             value={byAct.find((each) => each.act === act)?.percent ?? 0}
             least={0}

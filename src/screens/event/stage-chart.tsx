@@ -1,5 +1,4 @@
 import type { Sitting, Timetable } from '../../core/plan';
-import { STAGE_NAMES } from '../../core/plan';
 import { WideBox } from '../../ui/wide-box';
 import { usePageWords } from '../../ui/words';
 
@@ -45,7 +44,7 @@ function Chart({ timetable: { sittings, startsOn, readyOn, waits } }: { timetabl
         {stages
           .flatMap(({ act }) => {
             const minutes = waits[act] ?? 0;
-            return minutes > 0 ? [words.event.wait(STAGE_NAMES[act], minutes)] : [];
+            return minutes > 0 ? [words.event.wait(words.run.acts[act], minutes)] : [];
           })
           .join(' ')}
       </p>
@@ -68,7 +67,7 @@ function Chart({ timetable: { sittings, startsOn, readyOn, waits } }: { timetabl
             <g key={act}>
               <path className="stage-row" d={`M0 ${HEAD + ROW * row}H${WIDE}`} />
               <text x={0} y={HEAD + ROW * (row + 0.68)}>
-                {STAGE_NAMES[act]}
+                {words.run.acts[act]}
               </text>
               {mine.map((sitting) => (
                 <rect
@@ -99,7 +98,7 @@ function Chart({ timetable: { sittings, startsOn, readyOn, waits } }: { timetabl
               const [first, last] = [mine[0], mine.at(-1)];
               return (
                 <tr key={act}>
-                  <th scope="row">{STAGE_NAMES[act]}</th>
+                  <th scope="row">{words.run.acts[act]}</th>
                   <td>{first && when(first, first.startMinute)}</td>
                   <td>{last && when(last, endOf(last))}</td>
                   <td>{words.event.hours(minutes)}</td>

@@ -7,7 +7,7 @@ import { benchOfRecipe } from '../../state/bench-result';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { classNames } from '../../ui/class-names';
 import { useRuler } from '../../ui/measure';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 
 /** A sentence of the card, and how many acts are done once it is done. */
 export interface FoldStep {
@@ -20,6 +20,7 @@ export function useFoldSteps(recipe: Recipe, piece: PieceNet): readonly FoldStep
   const ruler = useRuler();
   const tool = useToolInHand();
   const words = usePageWords().fold;
+  const say = useSay();
   return useMemo(() => {
     const bench = benchOfRecipe(recipe, tool, ruler);
     const card = bench?.cards.find((each) => each.piece === piece);
@@ -29,7 +30,9 @@ export function useFoldSteps(recipe: Recipe, piece: PieceNet): readonly FoldStep
         first,
         ...piece.closing.map((act, at) => ({
           says: words.act(
-            act.do === 'glue' ? panelWords(tabOf(piece, act.joint)) : act.panels.map(panelWords).join(', '),
+            (act.do === 'glue' ? [tabOf(piece, act.joint)] : act.panels)
+              .map((panel) => say(panelWords(panel)))
+              .join(', '),
           ),
           done: at + 1,
         })),
@@ -40,9 +43,9 @@ export function useFoldSteps(recipe: Recipe, piece: PieceNet): readonly FoldStep
       first,
       ...card.steps
         .filter(({ kind }) => kind === 'glue' || kind === 'close')
-        .map(({ headline, ops }) => ({ says: headline, done: before(ops.to) })),
+        .map(({ headline, ops }) => ({ says: say(headline), done: before(ops.to) })),
     ];
-  }, [recipe, piece, tool, ruler, words]);
+  }, [recipe, piece, tool, ruler, words, say]);
 }
 
 const tabOf = (piece: PieceNet, joint: number): string =>

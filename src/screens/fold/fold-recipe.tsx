@@ -11,7 +11,7 @@ import { ChoiceStrip } from '../../ui/choice-strip';
 import { useRuler } from '../../ui/measure';
 import type { Shown } from '../../ui/space/fold-scene';
 import { SelectField } from '../../ui/text-field';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { FoldWords } from '../../ui/words/fold-words';
 import { ActList, type FoldStep, useFoldSteps } from './act-list';
 import { FoldControls } from './fold-controls';
@@ -68,6 +68,7 @@ interface FoldPieceProps {
 
 function FoldPiece({ recipe, piece, holdsContents }: FoldPieceProps) {
   const words = usePageWords().fold;
+  const say = useSay();
   const ruler = useRuler();
   const tool = useToolInHand();
   const box = boxOfRecipe(recipe, tool);
@@ -105,7 +106,7 @@ function FoldPiece({ recipe, piece, holdsContents }: FoldPieceProps) {
           done={done}
           shown={shown}
           colour={colour}
-          name={words.pictureOf(piece.label, state)}
+          name={words.pictureOf(say(piece.label), state)}
         />
         <FoldControls acts={acts} done={done} state={state} onDone={setDone} />
         <p role="status" className="said-only">
@@ -139,7 +140,7 @@ function FoldPiece({ recipe, piece, holdsContents }: FoldPieceProps) {
           />
         )}
         <SizesOfBox net={box.net} outside={thing.outside} />
-        <AngleTable piece={piece} done={done} nameOf={panelWords} />
+        <AngleTable piece={piece} done={done} nameOf={(panel) => say(panelWords(panel))} />
       </section>
     </div>
   );

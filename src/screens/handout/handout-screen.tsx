@@ -14,7 +14,7 @@ import type { OpenWorkbook } from '../../ui/open-workbook';
 import { PrintActs } from '../../ui/print-acts';
 import { usePrinter } from '../../ui/printer';
 import { RecipePicture } from '../../ui/recipe-picture';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import { HandoutForm } from './handout-form';
 import { Photos } from './photos';
 import { SharePanel } from './share-panel';
@@ -63,6 +63,7 @@ function KitPapers({ plan }: { plan: EventPlan | null }) {
 
 function HandoutOf({ recipe }: { recipe: Recipe }) {
   const words = usePageWords().handout;
+  const say = useSay();
   const printer = usePrinter();
   const ruler = useRuler();
   const tool = useToolInHand();
@@ -86,6 +87,7 @@ function HandoutOf({ recipe }: { recipe: Recipe }) {
     seconds,
     photos: [],
     stamp,
+    say,
   });
   const steps = bench.cards.flatMap((card) => card.steps);
   return (
@@ -107,7 +109,7 @@ function HandoutOf({ recipe }: { recipe: Recipe }) {
         <h3>{words.steps}</h3>
         <ol className="handout-steps">
           {bench.cards.flatMap(({ piece, steps: own }) =>
-            own.map(({ id, headline }) => <li key={`${piece.id} ${id}`}>{setFractions(headline)}</li>),
+            own.map(({ id, headline }) => <li key={`${piece.id} ${id}`}>{setFractions(say(headline))}</li>),
           )}
         </ol>
         <Lines head={words.care} lines={content.cautions} />

@@ -12,6 +12,7 @@ import { InkSample } from '../../ui/ink-sample';
 import { KeyList } from '../../ui/key-list';
 import { useRuler } from '../../ui/measure';
 import { WordPicture } from '../../ui/word-picture';
+import { useSay } from '../../ui/words';
 import type { GlossaryWord } from '../../ui/words/glossary-words';
 import { TOLD_INKS, useHelpWords } from '../../ui/words/help-words';
 import './help.css';
@@ -77,6 +78,7 @@ function Term({ word, sought }: { word: GlossaryWord; sought: boolean }) {
 
 function Lines() {
   const words = useHelpWords();
+  const say = useSay();
   return (
     <section aria-labelledby="help-lines">
       <h2 id="help-lines">{words.lines}</h2>
@@ -93,7 +95,7 @@ function Lines() {
           {TOLD_INKS.map((ink) => (
             <tr key={ink} data-ink={ink}>
               <th scope="row">
-                <InkSample ink={ink} /> {INKS[ink].means}
+                <InkSample ink={ink} /> {say(INKS[ink].means)}
               </th>
               <td>{words.ofLine[ink].looks}</td>
               <td>{words.ofLine[ink].hands}</td>

@@ -66,7 +66,7 @@ export function Restore() {
           title={words.file(looked.at + 1, looked.files.length, looked.files[looked.at]?.name ?? '')}
           looked={looked.reading}
           onTake={() => {
-            if ('plan' in looked.reading) importPlanned(looked.reading.plan);
+            if ('plan' in looked.reading) importPlanned(looked.reading.plan, words.restore);
             void look(looked.files, looked.at + 1);
           }}
           onLeave={() => void look(looked.files, looked.at + 1)}

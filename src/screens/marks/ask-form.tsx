@@ -11,7 +11,7 @@ import { LengthField } from '../../ui/length-field';
 import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
 import { SelectField } from '../../ui/text-field';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { NamedSheet } from './marks-ask';
 import type { MarksEdits } from './marks-edits';
 
@@ -34,6 +34,7 @@ interface AskFormProps {
 /** What is asked: the room, how far sizes may grow, the sheet, the tool, and what must stay as it is. */
 export function AskForm(props: AskFormProps) {
   const words = usePageWords().marks;
+  const say = useSay();
   const ruler = useRuler();
   const { recipe, need, fromContents, workbook, slack, sheets, sheetId, turnedBack } = props;
   return (
@@ -65,7 +66,7 @@ export function AskForm(props: AskFormProps) {
       <SelectField
         label={words.sheet}
         value={sheetId}
-        choices={sheets.map(({ id, name }) => ({ id, label: name }))}
+        choices={sheets.map(({ id, name }) => ({ id, label: say(name) }))}
         onChange={props.onSheet}
       />
       <ToolInHand />
@@ -104,21 +105,25 @@ function ToolInHand() {
 /** Every size, allowance and way of construction can be kept. */
 function Held({ recipe, net, style, edits }: AskFormProps) {
   const words = usePageWords().marks;
+  const say = useSay();
   const ruler = useRuler();
   const held = recipe.held ?? [];
   const sizes = Object.entries(style.symbols).map(([name, { label }]) => {
     const value = net.values[name];
-    return { name, says: value === undefined ? label : words.holdAt(label, lengthWords(value, ruler)) };
+    return {
+      name,
+      says: value === undefined ? say(label) : words.holdAt(say(label), lengthWords(value, ruler)),
+    };
   });
   const ways = Object.entries(style.options ?? {}).map(([name, { label, choices }]) => {
     const chosen = choices.find(({ id }) => id === net.options[name]) ?? choices[0];
-    return { name, says: words.holdAt(label, chosen?.label ?? '') };
+    return { name, says: words.holdAt(say(label), say(chosen?.label ?? '')) };
   });
   return (
     <fieldset className="marks-held">
       <legend>{words.heldWhy}</legend>
       {[...sizes, ...ways].map(({ name, says }) => (
-        <label key={name}>
+        <label key={says}>
           <input
             type="checkbox"
             checked={held.includes(name)}

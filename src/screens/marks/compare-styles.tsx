@@ -4,7 +4,7 @@ import type { Ticks } from '../../core/units';
 import type { MarksInSight, StyleRows } from '../../state/fit-result';
 import { Button } from '../../ui/button';
 import { useRuler } from '../../ui/measure';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { MarksEdits } from './marks-edits';
 import { costWords, sizesWords } from './row-words';
 
@@ -21,6 +21,7 @@ interface CompareStylesProps {
 /** The same room in every other style, as they come in; the search can be stopped. */
 export function CompareStyles({ recipe, edits, need, sheet, marks, open, onOpen }: CompareStylesProps) {
   const words = usePageWords().marks;
+  const say = useSay();
   const ruler = useRuler();
   if (!open)
     return (
@@ -52,7 +53,7 @@ export function CompareStyles({ recipe, edits, need, sheet, marks, open, onOpen 
           <tbody>
             {[...marks.found].sort(byBest).map((found) => {
               const row = bestOf(found);
-              const name = styleById(found.styleId)?.name ?? found.styleId;
+              const name = say(styleById(found.styleId)?.name ?? found.styleId);
               return (
                 <tr key={found.styleId}>
                   <th scope="row">{name}</th>

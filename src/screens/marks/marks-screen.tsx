@@ -12,7 +12,7 @@ import { NEW_RECIPE } from '../../ui/addresses';
 import { BlankState } from '../../ui/blank-state';
 import { useRuler } from '../../ui/measure';
 import type { OpenWorkbook } from '../../ui/open-workbook';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import { AskForm } from './ask-form';
 import { BesidePanel } from './beside-panel';
 import { CompareStyles } from './compare-styles';
@@ -56,6 +56,7 @@ type Need = readonly [Ticks, Ticks, Ticks];
 function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
   const { unit } = useRuler();
   const words = usePageWords().marks;
+  const say = useSay();
   const tool = useToolInHand();
   const edits = useMarksEdits(recipe);
   const sheets = useSheets(recipe);
@@ -90,7 +91,7 @@ function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
   const marks = useEasyMarks(ask);
   const own = marks.found[0];
   const isStale = marks.stale || stale;
-  const sheetName = sheet?.name ?? '';
+  const sheetName = say(sheet?.name ?? '');
   const shared = { recipe, edits, need: need ?? asIs, sheet: sheetName };
   return (
     <div className="marks-page">

@@ -4,13 +4,13 @@ import { sizesForRoom } from '../../core/fit';
 import type { BoxNet } from '../../core/net';
 import type { BoxStyle } from '../../core/styles';
 import { type Ruler, ticks } from '../../core/units';
+import { sayReason } from '../../core/units/reason';
 import { boxOfRecipe } from '../../state/box-result';
 import { useToolInHand } from '../../state/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress } from '../../ui/addresses';
 import { Button } from '../../ui/button';
-import { sayFacts } from '../../ui/findings';
-import { useRuler } from '../../ui/measure';
+import { useWording } from '../../ui/wording';
 import { usePageWords } from '../../ui/words';
 import { markMmOf, sizesMmOf } from './marks-edits';
 
@@ -49,7 +49,7 @@ export function inStyle(
 /** A press that keeps what is compared; or why the style cannot be made with this room, each limit with its remedy. */
 export function KeepStyle({ recipe }: { readonly recipe: Recipe }) {
   const words = usePageWords().marks;
-  const ruler = useRuler();
+  const wording = useWording();
   const createAll = useWorkbook((state) => state.createAll);
   const navigate = useNavigate();
   const stops = (boxOfRecipe(recipe, useToolInHand())?.findings ?? []).filter(
@@ -64,9 +64,10 @@ export function KeepStyle({ recipe }: { readonly recipe: Recipe }) {
   if (stops.length === 0) return <Button onClick={keep}>{words.keepStyle}</Button>;
   return (
     <ul className="beside-stops" role="status">
-      {stops.map(({ code, where, says, remedy, facts }) => (
-        <li key={`${code} ${where}`}>
-          {sayFacts(says, facts, ruler)} <span className="soft">{sayFacts(remedy, facts, ruler)}</span>
+      {stops.map((stop) => (
+        <li key={`${stop.code} ${stop.where}`}>
+          {sayReason(stop, wording)}{' '}
+          <span className="soft">{sayReason({ ...stop, says: stop.remedy }, wording)}</span>
         </li>
       ))}
     </ul>

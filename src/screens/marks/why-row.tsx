@@ -2,7 +2,7 @@ import type { EasyRow } from '../../core/fit';
 import { styleById } from '../../core/styles';
 import type { Ticks } from '../../core/units';
 import { lengthWords, useRuler } from '../../ui/measure';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 
 interface WhyRowProps {
   readonly row: EasyRow;
@@ -15,13 +15,14 @@ const SIDES = ['width', 'depth', 'height'] as const;
 /** Where a row's numbers come from: every mark with its roughness, the room side by side, the card, the construction. */
 export function WhyRow({ row, need, styleId }: WhyRowProps) {
   const words = usePageWords();
+  const say = useSay();
   const ruler = useRuler();
-  const say = (length: Ticks) => lengthWords(length, ruler);
-  const bare = (length: Ticks) => say(length).replace(` ${ruler.unit}`, '');
+  const long = (length: Ticks) => lengthWords(length, ruler);
+  const bare = (length: Ticks) => long(length).replace(` ${ruler.unit}`, '');
   const { marks } = words;
   const options = Object.entries(styleById(styleId)?.options ?? {}).flatMap(([name, { label, choices }]) => {
     const chosen = choices.find(({ id }) => id === row.options[name]);
-    return chosen ? [`${label}: ${chosen.label}`] : [];
+    return chosen ? [`${say(label)}: ${say(chosen.label)}`] : [];
   });
   return (
     <ul className="why">
@@ -46,7 +47,7 @@ export function WhyRow({ row, need, styleId }: WhyRowProps) {
       </li>
       <li>
         {marks.paperWhy(
-          row.blanks.map(({ piece, across, up }) => marks.paperPart(piece, bare(across), say(up))),
+          row.blanks.map(({ piece, across, up }) => marks.paperPart(say(piece), bare(across), long(up))),
         )}
       </li>
       {options.length > 0 && <li>{options.join('; ')}</li>}

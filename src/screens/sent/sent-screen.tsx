@@ -20,7 +20,7 @@ export function SentScreen() {
   const recipe = reading.ok ? reading.file.recipes[0] : undefined;
   const take = () => {
     if (!plan) return;
-    importPlanned(plan);
+    importPlanned(plan, words.takeIn);
     const row = plan.rows.find(({ table }) => table === 'recipes')?.row;
     void navigate(row ? pageAddress({ kind: 'recipe', id: row.id }, 'box') : SHELF);
   };

@@ -11,7 +11,7 @@ import { classNames } from '../../ui/class-names';
 import { LengthField } from '../../ui/length-field';
 import { useRuler } from '../../ui/measure';
 import { SelectField } from '../../ui/text-field';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 
 type Asked = 'nothing' | WhatIf['change'] | 'unsquared';
 
@@ -23,6 +23,7 @@ const FAMILIES: readonly string[] = ['North American', 'ISO A', 'craft', 'press'
 export function WhatIfPanel({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
   const all = usePageWords();
   const words = all.sheets;
+  const say = useSay();
   const { unit } = useRuler();
   const papers = useWorkbook((state) => state.rows.papers);
   const sizes = useSizes(event);
@@ -95,7 +96,7 @@ export function WhatIfPanel({ event, plan }: { event: FavorEvent; plan: EventPla
             value={sheet}
             choices={SHEETS.filter(({ family }) => FAMILIES.includes(family)).map(({ id, name }) => ({
               id,
-              label: name,
+              label: say(name),
             }))}
             onChange={setSheet}
           />
@@ -152,6 +153,7 @@ function Difference({
 function useSizes(event: FavorEvent) {
   const recipes = useWorkbook((state) => state.rows.recipes);
   const tool = useToolInHand();
+  const say = useSay();
   return useMemo(() => {
     const ids = [...new Set(event.lines.map(({ recipeId }) => recipeId))];
     return ids.flatMap((recipeId) => {
@@ -164,11 +166,11 @@ function useSizes(event: FavorEvent) {
                 id: `${recipeId} ${symbol}`,
                 recipeId,
                 symbol,
-                label: ids.length > 1 ? `${recipe?.name}: ${label}` : label,
+                label: ids.length > 1 ? `${recipe?.name}: ${say(label)}` : say(label),
               },
             ]
           : [],
       );
     });
-  }, [event, recipes, tool]);
+  }, [event, recipes, tool, say]);
 }

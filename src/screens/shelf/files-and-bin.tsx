@@ -67,7 +67,7 @@ export function FilesAndBin() {
         <ImportLook
           looked={'plan' in looked ? looked.plan : looked}
           onTake={() => {
-            if ('plan' in looked) importPlanned(looked.plan);
+            if ('plan' in looked) importPlanned(looked.plan, words.takeIn);
             setLooked(null);
           }}
           onLeave={() => setLooked(null)}

@@ -9,7 +9,7 @@ import { pageAddress } from '../../ui/addresses';
 import { IconButton } from '../../ui/button';
 import { roughSize, useRuler } from '../../ui/measure';
 import { RecipePicture } from '../../ui/recipe-picture';
-import { useWords } from '../../ui/words';
+import { useSay, useWords } from '../../ui/words';
 import { useSaveFile } from './save-file';
 
 /** Every recipe as its folded box. */
@@ -46,6 +46,7 @@ function useNearSight(atOnce: boolean) {
 
 function RecipeCard({ recipe, atOnce }: { recipe: Recipe; atOnce: boolean }) {
   const words = useWords().shelf;
+  const say = useSay();
   const ruler = useRuler();
   const papers = useWorkbook((state) => state.rows.papers);
   const remove = useWorkbook((state) => state.remove);
@@ -62,7 +63,7 @@ function RecipeCard({ recipe, atOnce }: { recipe: Recipe; atOnce: boolean }) {
         <strong>{recipe.name}</strong>{' '}
         <span className="soft">
           {recipe.example && <>{words.example}: </>}
-          {styleById(recipe.styleId)?.name}
+          {say(styleById(recipe.styleId)?.name ?? '')}
           {net && <> · {roughSize([net.inside.width, net.inside.depth, net.inside.height], ruler)}</>}
         </span>
       </Link>

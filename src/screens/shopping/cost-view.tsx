@@ -1,11 +1,11 @@
 import type { Asking, FavorEvent } from '../../../shared/workbook';
-import { type EventPlan, perPiece, printMoney, sayReason } from '../../core/plan';
+import { type EventPlan, perPiece, printMoney } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
-import { lengthWords, useRuler } from '../../ui/measure';
 import { NumberField } from '../../ui/number-field';
 import { Opening } from '../../ui/opening';
 import { usePageWords } from '../../ui/words';
+import { Working } from '../../ui/working';
 import { decimalsOf } from './terms-form';
 
 interface CostViewProps {
@@ -82,7 +82,6 @@ const FIRST_HOUR = 15;
 
 function AskingView({ plan, event }: CostViewProps) {
   const words = usePageWords();
-  const ruler = useRuler();
   const edit = useWorkbook((state) => state.edit);
   const { asking } = event;
   const money = (minor: number) => printMoney(minor, plan.cost.currency, words.locale);
@@ -110,12 +109,7 @@ function AskingView({ plan, event }: CostViewProps) {
               </>
             }
           >
-            <ul className="working">
-              {plan.asking.why.map((reason) => {
-                const said = sayReason(reason, { length: (length) => lengthWords(length, ruler), money });
-                return <li key={said}>{said}</li>;
-              })}
-            </ul>
+            <Working why={plan.asking.why} currency={plan.cost.currency} />
           </Opening>
           <p className="soft">{words.buying.askWhy}</p>
         </>

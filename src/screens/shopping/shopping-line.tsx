@@ -1,10 +1,10 @@
 import { PackageCheck, PackageOpen } from 'lucide-react';
-import { type BoughtRow, printMoney, sayReason, unitsOf } from '../../core/plan';
+import { type BoughtRow, printMoney, unitsOf } from '../../core/plan';
 import { Button } from '../../ui/button';
 import { classNames } from '../../ui/class-names';
-import { lengthWords, useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
 import { usePageWords } from '../../ui/words';
+import { Working } from '../../ui/working';
 import type { ShoppingEdits } from './shopping-edits';
 
 interface ShoppingLineProps {
@@ -17,7 +17,6 @@ interface ShoppingLineProps {
 export function ShoppingLine({ followed, currency, edits }: ShoppingLineProps) {
   const { row, underway, received } = followed;
   const words = usePageWords();
-  const ruler = useRuler();
   const money = (minor: number) => printMoney(minor, currency, words.locale);
   const units = words.shopping.units[row.unit];
   const canTick = row.short > 0 || underway !== null;
@@ -37,12 +36,7 @@ export function ShoppingLine({ followed, currency, edits }: ShoppingLineProps) {
       </td>
       <th scope="row" aria-label={row.name}>
         <Opening head={row.name}>
-          <ul className="working">
-            {row.why.map((reason) => {
-              const said = sayReason(reason, { length: (length) => lengthWords(length, ruler), money });
-              return <li key={said}>{said}</li>;
-            })}
-          </ul>
+          <Working why={row.why} currency={currency} />
         </Opening>
         <div className="shopping-state">
           {underway && (

@@ -1,9 +1,7 @@
-import { Plus, Trash2 } from 'lucide-react';
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Paper } from '../../../shared/workbook';
 import { millimetres } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button, IconButton } from '../../ui/button';
 import { ChoiceStrip } from '../../ui/choice-strip';
 import { CountStepper } from '../../ui/count-stepper';
 import { LengthField } from '../../ui/length-field';
@@ -12,7 +10,7 @@ import { Opening } from '../../ui/opening';
 import { Swatch } from '../../ui/swatch';
 import { TextField } from '../../ui/text-field';
 import { useWords } from '../../ui/words';
-import { OfferFields, withOffer } from './offer-fields';
+import { PackList } from './pack-list';
 
 const EDGES = ['left', 'right', 'near', 'far'] as const;
 const LEAST = millimetres(20);
@@ -89,57 +87,12 @@ export function PaperForm({ paper }: { paper: Paper }) {
           onChange={(onHandSheets) => set(words.onHand, { onHandSheets })}
         />
       </div>
-      <fieldset className="packs">
-        <legend>{words.packs}</legend>
-        {paper.packs.map((pack, place) => {
-          const put = (change: Partial<typeof pack>) =>
-            set(words.packs, {
-              packs: paper.packs.map((old, at) => (at === place ? { ...old, ...change } : old)),
-            });
-          return (
-            // biome-ignore lint/suspicious/noArrayIndexKey: packs have no names, and keep their order
-            <div className="pack-row" key={place}>
-              <NumberField
-                label={words.packOf}
-                value={pack.sheets}
-                least={1}
-                most={10_000}
-                onChange={(sheets) => put({ sheets })}
-              />
-              <NumberField
-                label={words.packPrice}
-                decimals={2}
-                value={pack.priceMinor}
-                least={0}
-                most={100_000_000}
-                onChange={(priceMinor) => put({ priceMinor })}
-              />
-              <OfferFields
-                offer={pack.offer}
-                onChange={(offer) =>
-                  set(words.offer, {
-                    packs: paper.packs.map((old, at) => (at === place ? withOffer(old, offer) : old)),
-                  })
-                }
-              />
-              <IconButton
-                label={words.removePack(place + 1)}
-                icon={<Trash2 />}
-                onClick={() => set(words.packs, { packs: paper.packs.filter((_, at) => at !== place) })}
-              />
-            </div>
-          );
-        })}
-        {paper.packs.length < 10 && (
-          <Button
-            tone="quiet"
-            icon={<Plus aria-hidden="true" />}
-            onClick={() => set(words.packs, { packs: [...paper.packs, { sheets: 25, priceMinor: 0 }] })}
-          >
-            {words.addPack}
-          </Button>
-        )}
-      </fieldset>
+      <PackList
+        packs={paper.packs}
+        holds={{ field: 'sheets', label: words.packOf, most: 10_000 }}
+        first={{ sheets: 25, priceMinor: 0 }}
+        onChange={(label, packs) => set(label, { packs })}
+      />
       <Opening head={words.squaring}>
         <p className="soft">{words.squaringWhy}</p>
         <div className="stock-edges">

@@ -1,13 +1,16 @@
-import { createContext, use } from 'react';
+import { createContext, use, useMemo } from 'react';
 import type { FrameWords } from './frame-words';
 import type { MakingWords } from './making-words';
 import type { PartWords } from './part-words';
 import type { ShelfWords } from './shelf-words';
+import { type Say, type Spoken, sayIn } from './spoken';
 
 /** The texts that are there at once: round every page, of the parts, of the shelf. One language supplies all of it. */
 export interface Words extends PartWords, FrameWords, ShelfWords {
   /** For numbers, dates and money. */
   readonly locale: string;
+  /** What the core and its tables say. */
+  readonly spoken: Spoken;
 }
 
 /** All texts; those of the pages of a workbook come with the first of them that is opened. */
@@ -21,6 +24,12 @@ export function useWords(): Words {
   const words = use(WordsContext);
   if (words === null) throw new Error('no language is provided above this part');
   return words;
+}
+
+/** Words and templates of the core in the maker's language. */
+export function useSay(): Say {
+  const words = useWords();
+  return useMemo(() => sayIn(words), [words]);
 }
 
 const PageWordsContext = createContext<PageWords | null>(null);

@@ -6,10 +6,10 @@ import { openTop } from '../../../src/core/styles/open-top';
 import { snapLock } from '../../../src/core/styles/snap-lock';
 import { straightTuck } from '../../../src/core/styles/straight-tuck';
 import { wallet } from '../../../src/core/styles/wallet';
-import { boxOf } from './variant';
+import { boxOf, sayIt } from './variant';
 
 const pieceOf = (style: BoxStyle): PieceNet => asItStands(boxOf(style))[0] ?? expect.fail();
-const told = (piece: PieceNet) => checkLapOrder(piece).map(({ says }) => says);
+const told = (piece: PieceNet) => checkLapOrder(piece).map(sayIt);
 
 /** The same piece with the acts that move two panels in each other's place. */
 function swapped(piece: PieceNet, one: string, other: string): PieceNet {

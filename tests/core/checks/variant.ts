@@ -1,6 +1,8 @@
+import type { Finding } from '../../../src/core/checks';
 import { type BoxNet, layNet } from '../../../src/core/net';
 import type { BoxStyle, PanelSpec, PieceSpec } from '../../../src/core/styles';
 import { evaluateForm, formOf, piecesOf } from '../../../src/core/styles';
+import { sayReason } from '../../../src/core/units/reason';
 
 /** A style with one piece changed, to see a check trip; its options stay at their defaults. */
 export function withPiece(
@@ -19,6 +21,9 @@ export const withPanel = (style: BoxStyle, id: string, panel: string, change: Pa
   withPiece(style, id, ({ panels }) => ({
     panels: { ...panels, [panel]: { ...panels[panel], ...change } as PanelSpec },
   }));
+
+/** What a finding says, lengths in ticks. */
+export const sayIt = (finding: Finding): string => sayReason(finding, { length: String, money: String });
 
 /** A box by sizes as a maker writes them. */
 export const boxOf = (

@@ -98,7 +98,10 @@ describe('what an event comes to', () => {
   test('minutes: the parts add up to the total that is shown', () => {
     const last = whyHours(plan).at(-1)!;
     const { work, ready, rest, total } = Object.fromEntries(
-      Object.entries(last.facts).map(([name, fact]) => [name, 'count' in fact ? fact.count : Number.NaN]),
+      Object.entries(last.facts).map(([name, fact]) => [
+        name,
+        Number(sayReason({ says: '{fact}', facts: { fact } }, { length: String, money: String })),
+      ]),
     );
     expect(work! + ready! + rest!).toBe(total);
     expect(total).toBe(Math.round(plan.hours.totalSeconds / 60));

@@ -3,7 +3,7 @@ import { piecesOf } from '../../styles/choices';
 import { evaluateForm, expandForm, formOf, type LinearForm, printForm } from '../../styles/linear-form';
 import type { BoxStyle, Len } from '../../styles/types';
 import type { Ticks } from '../../units';
-import { type Reason, reason } from '../../units/reason';
+import { type Fact, type Reason, reason } from '../../units/reason';
 import { panelLabels } from './panel-labels';
 import { panelsAcross, type Stretch } from './panels-across';
 
@@ -41,9 +41,9 @@ export function whyLine(line: TabledLine, card: Card): readonly Reason[] {
   const at = level ? line.fromTop[0] : line.fromLeft[0];
   const [from, to] = level ? line.fromLeft : line.fromTop;
   const across = panelsAcross(card.piece, { level, at, from, to, faceUp: card.faceUp });
-  if (!across) return [reason(`{at} from the ${level ? 'top' : 'left'}.`, { at: length(at) })];
+  if (!across) return [reason(level ? '{at} from the top.' : '{at} from the left.', { at: length(at) })];
   const labels = panelLabels(card.piece);
-  const named = (panel: string) => `the ${labels.get(panel) ?? panel}`;
+  const named = (panel: string) => labels.get(panel) ?? panel;
   return [
     ...betweenWhich(across.before.at(-1), across.after, named),
     addedUp(across.before, at, level, named),
@@ -53,9 +53,9 @@ export function whyLine(line: TabledLine, card: Card): readonly Reason[] {
 
 const byItsEnds = ({ way, fromLeft, fromTop, length: long, rise }: TabledLine): Reason =>
   reason(
-    `Found by its two ends: {left} from the left and {top} from the top, {left2} and {top2}. {long} long${
-      way === 'curved' ? ', {rise} off the straight line between them' : ''
-    }.`,
+    way === 'curved'
+      ? 'Found by its two ends: {left} from the left and {top} from the top, {left2} and {top2}. {long} long, {rise} off the straight line between them.'
+      : 'Found by its two ends: {left} from the left and {top} from the top, {left2} and {top2}. {long} long.',
     {
       left: length(fromLeft[0]),
       top: length(fromTop[0]),
@@ -72,10 +72,11 @@ function betweenWhich(
   named: (panel: string) => string,
 ): Reason[] {
   const one = before?.panel ?? null;
-  if (one !== null && one === after) return [reason(`Within ${named(one)}.`, {})];
-  if (one !== null && after !== null) return [reason(`Between ${named(one)} and ${named(after)}.`, {})];
+  if (one !== null && one === after) return [reason('Within the {panel}.', { panel: named(one) })];
+  if (one !== null && after !== null)
+    return [reason('Between the {one} and the {after}.', { one: named(one), after: named(after) })];
   const only = one ?? after;
-  return only === null ? [] : [reason(`The free edge of ${named(only)}.`, {})];
+  return only === null ? [] : [reason('The free edge of the {panel}.', { panel: named(only) })];
 }
 
 function addedUp(
@@ -84,15 +85,30 @@ function addedUp(
   level: boolean,
   named: (panel: string) => string,
 ): Reason {
-  const edge = level ? 'top' : 'left';
-  if (before.length === 0) return reason(`On the ${edge} edge of the card, which is measured from.`, {});
-  const part = ({ panel }: Stretch) => (panel === null ? 'what falls away' : named(panel));
-  const sum = before.map((stretch, place) => `${part(stretch)} {p${place}}`).join(' + ');
-  return reason(`From the ${edge}: ${sum}${before.length === 1 ? '' : ' = {at}'}.`, {
-    at: length(at),
-    ...Object.fromEntries(before.map((stretch, place) => [`p${place}`, length(stretch.length)])),
-  });
+  const says = level ? FROM_TOP : FROM_LEFT;
+  if (before.length === 0) return reason(says.edge, {});
+  const parts = before.map(({ panel, length: long }) =>
+    panel === null
+      ? reason('what falls away {long}', { long: length(long) })
+      : reason('the {panel} {long}', { panel: named(panel), long: length(long) }),
+  );
+  const sum: Reason = {
+    says: parts.map((_, place) => `{p${place}}`).join(' + '),
+    facts: Object.fromEntries(parts.map((part, place) => [`p${place}`, part])),
+  };
+  return reason(before.length === 1 ? says.one : says.sum, { sum, at: length(at) });
 }
+
+const FROM_TOP = {
+  edge: 'On the top edge of the card, which is measured from.',
+  one: 'From the top: {sum}.',
+  sum: 'From the top: {sum} = {at}.',
+};
+const FROM_LEFT = {
+  edge: 'On the left edge of the card, which is measured from.',
+  one: 'From the left: {sum}.',
+  sum: 'From the left: {sum} = {at}.',
+};
 
 /** Each panel that was added, by the sizes of its style; only where they give exactly what was added. */
 function howLong(
@@ -120,20 +136,22 @@ function formIn(text: Len, net: BoxNet, style: BoxStyle): LinearForm {
 }
 
 function fromSizes(panel: string, long: Ticks, form: LinearForm, net: BoxNet, style: BoxStyle): Reason {
-  const facts: Record<string, { length: Ticks }> = { long: length(long) };
-  const fact = (of: Ticks) => {
+  const facts: Record<string, Fact> = {};
+  const fact = (of: Fact) => {
     const name = `f${Object.keys(facts).length}`;
-    facts[name] = length(of);
+    facts[name] = of;
     return `{${name}}`;
   };
-  const sum = printForm(
-    form,
-    (name) => `${sizeLabel(name, style)} ${fact(net.values[name] ?? (0 as Ticks))}`,
-    fact,
-  );
+  const size = (name: string) =>
+    reason('{size} {long}', { size: sizeLabel(name, style), long: length(net.values[name] ?? (0 as Ticks)) });
+  const says = printForm(form, (name) => fact(size(name)), fact);
   const [only, ...others] = form.terms;
   const plain = others.length === 0 && form.constant === 0 && only?.times === form.over;
-  return reason(`${panel.replace(/^the /, 'The ')}: ${sum}${plain ? '' : ' = {long}'}.`, facts);
+  return reason(plain ? 'The {panel}: {sum}.' : 'The {panel}: {sum} = {long}.', {
+    panel,
+    sum: { says, facts },
+    long: length(long),
+  });
 }
 
 /** What a name of a style's forms is called: `t` is the card's thickness. */

@@ -44,10 +44,11 @@ test('with the outside up it is measured from the other end', () => {
 });
 
 /** Every length in a sentence that adds up, added up, is the length it ends in. */
-const addsUp = ({ says, facts }: Reason, at: number): boolean => {
-  const lengths = [...says.matchAll(/\{(p\d+)\}/g)].map(([, name = '']) => {
-    const fact = facts[name];
-    return fact && 'length' in fact ? fact.length : Number.NaN;
+const addsUp = ({ facts }: Reason, at: number): boolean => {
+  const sum = facts['sum'] as Reason;
+  const lengths = Object.values(sum.facts).map((part) => {
+    const long = (part as Reason).facts['long'];
+    return typeof long === 'object' && 'length' in long ? long.length : Number.NaN;
   });
   return lengths.reduce((sum, length) => sum + length, 0) === at;
 };
@@ -59,7 +60,8 @@ describe('every line of every style', () => {
         expect(why.length).toBeGreaterThan(0);
         expect(say(why).join(' ')).not.toMatch(/[{}]|NaN|undefined/);
         const at = row.way === 'level' ? row.fromTop[0] : row.fromLeft[0];
-        for (const each of why) if (/^From the .*\{p0\}/.test(each.says)) expect(addsUp(each, at)).toBe(true);
+        for (const each of why)
+          if (/^From the .*\{sum\}/.test(each.says)) expect(addsUp(each, at)).toBe(true);
       }
   });
 
@@ -73,7 +75,7 @@ describe('every line of every style', () => {
 
   test('a sum that is one off is seen', () => {
     const [line] = linesOf(openTop).filter(({ row }) => row.way === 'upright' && row.ink === 'slit');
-    const sum = line!.why.find(({ says }) => says.includes('{p0}'))!;
+    const sum = line!.why.find(({ says }) => says.includes('{sum}'))!;
     expect(addsUp(sum, line!.row.fromLeft[0])).toBe(true);
     expect(addsUp(sum, line!.row.fromLeft[0] + 1)).toBe(false);
   });
