@@ -68,8 +68,8 @@ test('a net is drawn anew within 50 ms of a keystroke, 95 times in a hundred', a
     description: `median ${at(wall, 0.5).toFixed(1)} ms, 95th ${at(wall, 0.95).toFixed(1)} ms; of it our own ${at(own, 0.95).toFixed(1)} ms; four times slowed median ${at(slowed.wall, 0.5).toFixed(1)} ms, 95th ${at(slowed.wall, 0.95).toFixed(1)} ms`,
   });
   expect(slow).toBeLessThanOrEqual(50);
-  // 50 ms is promised there too; another worker has the machine’s other core, so the median is held to three times that.
-  expect(at(slowed.wall, 0.5)).toBeLessThanOrEqual(150);
+  // 50 ms is promised there too, and met or all but met (50 to 64 ms on a machine busy with other work); held to two and a half times that.
+  expect(at(slowed.wall, 0.5)).toBeLessThanOrEqual(125);
 });
 
 test('on a processor four times slowed and a line of 10 Mbit/s the first page is soon painted, and soon answers', async ({
@@ -89,9 +89,19 @@ test('on a processor four times slowed and a line of 10 Mbit/s the first page is
       downloadThroughput: 1.25e6,
       uploadThroughput: 1.25e6,
     });
+    // The page itself notes the frame in which the example's button first stands: to be looked for from outside would slow it.
+    await page.addInitScript(() => {
+      const look = () => {
+        if (document.querySelector('.example-acts button')) performance.mark('answers');
+        else requestAnimationFrame(look);
+      };
+      requestAnimationFrame(look);
+    });
     await page.goto(info.project.use.baseURL ?? '/');
-    await page.getByRole('button', { name: 'Make it yours' }).waitFor();
-    answers.push(await page.evaluate(() => performance.now()));
+    await page.locator('.example-acts button', { hasText: 'Make it yours' }).waitFor();
+    answers.push(
+      await page.evaluate(() => performance.getEntriesByName('answers')[0]?.startTime ?? performance.now()),
+    );
     paints.push(
       await page.evaluate(() => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 1e9),
     );
@@ -102,8 +112,8 @@ test('on a processor four times slowed and a line of 10 Mbit/s the first page is
     type: 'measured',
     description: `painted after ${paint.toFixed(0)} ms, answers after ${answer.toFixed(0)} ms`,
   });
-  // The first paint is promised within 1,000 ms; the same machine serves and runs another worker, so three times that is let pass. An answer
-  // within 1,500 ms is wanted and not reached: the example is fetched, read in and planned before it answers. It may not get worse.
-  expect(paint).toBeLessThanOrEqual(3000);
-  expect(answer).toBeLessThanOrEqual(12_000);
+  // The first paint is promised within 1,000 ms, and twice that is let pass for what else the machine does. An answer within 1,500 ms is
+  // wanted and not reached: 2,300 to 3,500 ms on a machine busy with other work, most of it the running of our own script. Twice that may pass.
+  expect(paint).toBeLessThanOrEqual(2000);
+  expect(answer).toBeLessThanOrEqual(7000);
 });

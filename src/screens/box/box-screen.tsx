@@ -1,4 +1,4 @@
-import { memo, useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { memo, useDeferredValue, useMemo, useState } from 'react';
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { whyLine } from '../../core/bench/words/line-why';
@@ -115,7 +115,7 @@ interface FindingsOfProps {
 const FindingsOf = memo(function FindingsOf({ box, edits, onLight }: FindingsOfProps) {
   const words = usePageWords().box;
   const say = useSay();
-  const nameOf = useCallback((symbol: string) => say(box.style.symbols[symbol]?.label ?? symbol), [box, say]);
+  const nameOf = (symbol: string) => say(box.style.symbols[symbol]?.label ?? symbol);
   return (
     <Findings
       findings={box.findings}
