@@ -8,7 +8,7 @@ const row = (width: number, tab: Ticks, tabAt: string) =>
 
 test('rows of the same sizes say what tells them apart, a row that stands alone says nothing', () => {
   const rows = [row(3, inches(1), 'right'), row(3, inches(0, 3, 4), 'right'), row(4, inches(1), 'right')];
-  expect(apartWords('open-top', rows, { unit: 'in', finest: inches(0, 1, 16) })).toEqual([
+  expect(apartWords('open-top', rows, { unit: 'in', finest: inches(0, 1, 16) }, (text) => text)).toEqual([
     'glue tab 1 in',
     'glue tab ¾ in',
     '',

@@ -8,7 +8,7 @@ import { Button } from '../../ui/button';
 import { classNames } from '../../ui/class-names';
 import { useRuler } from '../../ui/measure';
 import { Opening } from '../../ui/opening';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useSay } from '../../ui/words';
 import type { MarksEdits } from './marks-edits';
 import { MarksPlot } from './marks-plot';
 import { apartWords, costWords, paperWords, sizesWords } from './row-words';
@@ -26,13 +26,14 @@ interface FoundRowsProps {
 /** The rows nothing beats, as points and as a table; pressing either takes its sizes as one step that can be undone. */
 export function FoundRows({ recipe, edits, need, sheet, found, stale }: FoundRowsProps) {
   const words = usePageWords().marks;
+  const say = useSay();
   const ruler = useRuler();
   const [lit, setLit] = useState<number | null>(null);
   const rows = found?.rows ?? [];
   const use = (row: EasyRow) => void edits.use(found?.styleId ?? recipe.styleId, row);
   if (!found) return <p role="status">{words.searching}</p>;
   if (rows.length === 0) return null;
-  const apart = apartWords(found.styleId, rows, ruler);
+  const apart = apartWords(found.styleId, rows, ruler, say);
   const points = rows.map((row) => ({
     row,
     label: words.point(

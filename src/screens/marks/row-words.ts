@@ -4,6 +4,7 @@ import { STYLES } from '../../core/styles';
 import type { Ruler, Ticks } from '../../core/units';
 import { lengthWords } from '../../ui/measure';
 import type { MarksWords } from '../../ui/words/marks-words';
+import type { Say } from '../../ui/words/spoken';
 
 /** The sizes a maker chose by, in the style's order: `3½ × 1½ × 3 in`. */
 export function sizesWords(styleId: string, row: EasyRow, ruler: Ruler): string {
@@ -21,7 +22,12 @@ export function sizesWords(styleId: string, row: EasyRow, ruler: Ruler): string 
  * What tells rows of the same chosen sizes apart: their working sizes and ways of construction that differ, one text a row; empty where a row
  * stands alone.
  */
-export function apartWords(styleId: string, rows: readonly EasyRow[], ruler: Ruler): readonly string[] {
+export function apartWords(
+  styleId: string,
+  rows: readonly EasyRow[],
+  ruler: Ruler,
+  say: Say,
+): readonly string[] {
   const style = STYLES.find(({ id }) => id === styleId);
   const heads = rows.map((row) => sizesWords(styleId, row, ruler));
   return rows.map((row, at) => {
@@ -29,13 +35,13 @@ export function apartWords(styleId: string, rows: readonly EasyRow[], ruler: Rul
     const sizes = Object.entries(style?.symbols ?? {}).flatMap(([name, { label }]) =>
       alike.every(({ sizes }) => sizes[name] === row.sizes[name])
         ? []
-        : [`${label.toLowerCase()} ${lengthWords(row.sizes[name] ?? (0 as Ticks), ruler)}`],
+        : [`${say(label).toLowerCase()} ${lengthWords(row.sizes[name] ?? (0 as Ticks), ruler)}`],
     );
     const ways = Object.entries(style?.options ?? {}).flatMap(([name, { label, choices }]) => {
       const chosen = choices.find(({ id }) => id === row.options[name]);
       return chosen === undefined || alike.every(({ options }) => options[name] === row.options[name])
         ? []
-        : [`${label.toLowerCase()}: ${chosen.label.toLowerCase()}`];
+        : [`${say(label).toLowerCase()}: ${say(chosen.label).toLowerCase()}`];
     });
     return [...sizes, ...ways].join(', ');
   });
