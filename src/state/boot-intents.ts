@@ -46,10 +46,10 @@ export function bootIntents(shop: Workshop): BootIntents {
       if (event.event === 'changed-elsewhere') void shop.saver.refresh(event.keys);
       else shop.saver.stop(event.fault);
     });
-    const bare = Object.keys(notes).length === 0 && !loss && isBare(rows) && quarantined.length === 0;
-    // What a tab left behind before it was first kept is something made, too.
-    const left = bare ? await shop.ports.journal.leftBehind() : null;
-    const fresh = left?.length === 0;
+    // Asked for before anything is shown, so that a field never shows for a moment what was there before the last keys.
+    const left = await shop.ports.journal.leftBehind();
+    const bare = Object.keys(notes).length === 0 && isBare(rows) && quarantined.length === 0;
+    const fresh = bare && !loss && left.length === 0;
     shop.set({
       fresh,
       rows: shelf,
@@ -61,8 +61,9 @@ export function bootIntents(shop: Workshop): BootIntents {
       save: { state: 'saved' },
       phase: loss ? { phase: 'lossFound', loss } : { phase: 'ready' },
     });
+    const taken = takeOverDrafts(left);
     if (notes['folder']) void keeping().then(({ folder }) => folder.start(notes['folder']));
-    await takeOverDrafts(left ?? (await shop.ports.journal.leftBehind()));
+    await taken;
     if (shop.ports.exchange && !loss) {
       const [exchange, { joinExchange }] = await Promise.all([shop.ports.exchange(), import('./exchange')]);
       joinExchange(shop, exchange);
