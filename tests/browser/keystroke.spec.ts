@@ -68,7 +68,7 @@ test('a net is drawn anew within 50 ms of a keystroke, 95 times in a hundred', a
     description: `median ${at(wall, 0.5).toFixed(1)} ms, 95th ${at(wall, 0.95).toFixed(1)} ms; of it our own ${at(own, 0.95).toFixed(1)} ms; four times slowed median ${at(slowed.wall, 0.5).toFixed(1)} ms, 95th ${at(slowed.wall, 0.95).toFixed(1)} ms`,
   });
   expect(slow).toBeLessThanOrEqual(50);
-  // 50 ms is promised there too, and met or all but met (50 to 64 ms on a machine busy with other work); held to two and a half times that.
+  // 50 ms is promised there too, and met or all but met (47 to 66 ms beside other work); held to two and a half times that.
   expect(at(slowed.wall, 0.5)).toBeLessThanOrEqual(125);
 });
 
@@ -112,8 +112,8 @@ test('on a processor four times slowed and a line of 10 Mbit/s the first page is
     type: 'measured',
     description: `painted after ${paint.toFixed(0)} ms, answers after ${answer.toFixed(0)} ms`,
   });
-  // The first paint is promised within 1,000 ms, and twice that is let pass for what else the machine does. An answer within 1,500 ms is
-  // wanted and not reached: 2,300 to 3,500 ms on a machine busy with other work, most of it the running of our own script. Twice that may pass.
+  // The first paint is promised within 1,000 ms and an answer within 1,500 ms (1,440 to 1,670 ms were measured beside other work); more than
+  // twice that is let pass for what else the machine does.
   expect(paint).toBeLessThanOrEqual(2000);
-  expect(answer).toBeLessThanOrEqual(7000);
+  expect(answer).toBeLessThanOrEqual(4000);
 });
