@@ -2,26 +2,26 @@ import { expect, type Page } from '@playwright/test';
 import { test } from './maker';
 import { shelf } from './pages/shelf';
 
-/** Types one width, and waits for the frame in which the net is drawn anew; milliseconds by the clock on the wall. */
+/** Types one width; milliseconds by the clock on the wall until the net stands anew in the page, and until the frame that shows it. */
 const typeWidth = (page: Page, width: string) =>
   page.evaluate(async (text) => {
     const label = [...document.querySelectorAll('label')].find(({ textContent }) => textContent === 'Width');
     const box = document.getElementById(label?.htmlFor ?? '') as HTMLInputElement;
     const drawing = document.querySelector('.drawing-svg') as SVGSVGElement;
     const value = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value');
-    const drawn = new Promise<void>((resolve) => {
+    const drawn = new Promise<number>((resolve) => {
       const watch = new MutationObserver(() => {
         watch.disconnect();
-        resolve();
+        resolve(performance.now());
       });
       watch.observe(drawing, { subtree: true, childList: true, attributes: true });
     });
     const start = performance.now();
     value?.set?.call(box, text);
     box.dispatchEvent(new Event('input', { bubbles: true }));
-    await drawn;
+    const stands = await drawn;
     await new Promise((resolve) => requestAnimationFrame(resolve));
-    return performance.now() - start;
+    return { stands: stands - start, wall: performance.now() - start };
   }, width);
 
 const at = (times: readonly number[], share: number) =>
@@ -35,20 +35,14 @@ test('a net is drawn anew within 50 ms of a keystroke, 95 times in a hundred', a
   await page.goto('./#/recipe/seed-box/box');
   await expect(page.getByRole('img', { name: /^Net of/ })).toBeVisible();
   const devtools = await page.context().newCDPSession(page);
-  await devtools.send('Performance.enable', { timeDomain: 'threadTicks' });
-  const spent = async () => {
-    const { metrics } = await devtools.send('Performance.getMetrics');
-    return 1000 * (metrics.find(({ name }) => name === 'TaskDuration')?.value ?? 0);
-  };
-
   const round = async (keys: number) => {
-    const [wall, own]: [number[], number[]] = [[], []];
+    const [wall, stands]: [number[], number[]] = [[], []];
     for (let n = 0; n < keys; n++) {
-      const before = await spent();
-      wall.push(await typeWidth(page, `${2 + (n % 5)} ${1 + (n % 15)}/16`));
-      own.push((await spent()) - before);
+      const took = await typeWidth(page, `${2 + (n % 5)} ${1 + (n % 15)}/16`);
+      wall.push(took.wall);
+      stands.push(took.stands);
     }
-    return { wall, own, slow: Math.min(at(wall, 0.95), at(own, 0.95)) };
+    return { wall, stands, slow: at(stands, 0.95) };
   };
   // The first few run code that the browser has not compiled yet.
   await round(10);
@@ -58,17 +52,18 @@ test('a net is drawn anew within 50 ms of a keystroke, 95 times in a hundred', a
     const next = await round(60);
     if (next.slow < best.slow) best = next;
   }
-  const { wall, own, slow } = best;
+  const { wall, stands, slow } = best;
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: 4 });
   await round(5);
   const slowed = await round(30);
   await devtools.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   test.info().annotations.push({
     type: 'measured',
-    description: `median ${at(wall, 0.5).toFixed(1)} ms, 95th ${at(wall, 0.95).toFixed(1)} ms; of it our own ${at(own, 0.95).toFixed(1)} ms; four times slowed median ${at(slowed.wall, 0.5).toFixed(1)} ms, 95th ${at(slowed.wall, 0.95).toFixed(1)} ms`,
+    description: `the net stands after ${at(stands, 0.5).toFixed(1)} ms, 95th ${at(stands, 0.95).toFixed(1)} ms, and is seen after ${at(wall, 0.5).toFixed(1)} and ${at(wall, 0.95).toFixed(1)} ms; four times slowed it is seen after ${at(slowed.wall, 0.5).toFixed(1)} ms, 95th ${at(slowed.wall, 0.95).toFixed(1)} ms`,
   });
+  // 16 ms are promised, and 12 to 14 were measured on a quiet machine; three times that is let pass beside another worker.
   expect(slow).toBeLessThanOrEqual(50);
-  // 50 ms is promised there too, and met or all but met (47 to 66 ms beside other work); held to two and a half times that.
+  // Slowed, 50 ms are promised until it is seen, and met or all but met (44 to 66 ms); held to two and a half times that.
   expect(at(slowed.wall, 0.5)).toBeLessThanOrEqual(125);
 });
 
