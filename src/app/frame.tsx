@@ -9,8 +9,8 @@ import {
   SunMoon,
   Undo2,
 } from 'lucide-react';
-import { lazy, type ReactNode, Suspense, useState } from 'react';
-import { Link, Outlet, useLocation } from 'react-router';
+import { lazy, type ReactNode, Suspense, useLayoutEffect, useState } from 'react';
+import { Link, NavigationType, Outlet, useLocation, useNavigationType } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
 import { HELP, SHELF, workbookAt } from '../ui/addresses';
 import { IconButton } from '../ui/button';
@@ -42,6 +42,7 @@ export function Frame() {
   const named = workbookAt(pathname);
   const [asked, setAsked] = useState<Asked | null>(null);
   useTheme();
+  useBeginAtTop(pathname);
   return (
     <div className="frame">
       <button type="button" className="frame-skip" onClick={() => document.getElementById('page')?.focus()}>
@@ -82,6 +83,14 @@ export function Frame() {
       )}
     </div>
   );
+}
+
+/** A page that is turned to begins at its top; the way back leads to where one was. */
+function useBeginAtTop(pathname: string): void {
+  const came = useNavigationType();
+  useLayoutEffect(() => {
+    if (pathname !== '' && came !== NavigationType.Pop) document.documentElement.scrollTop = 0;
+  }, [pathname, came]);
 }
 
 function SaveStateOfWorkbook() {

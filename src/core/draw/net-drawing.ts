@@ -9,7 +9,7 @@ import { areaMark, frameMarks } from './marks';
 import { type FaceUp, linesOfNet, type NetLine } from './net-lines';
 import { drawGuides, numbersFromLeft, numbersFromTop } from './net-numbers';
 import { labelPanel, letterPanels } from './panel-labels';
-import { marksAbove, marksBeside } from './running-marks';
+import { marksAbove, marksBeside, type RunningMark } from './running-marks';
 import { patchBehind } from './text-stack';
 import { turnOver } from './turned-over';
 import type { At, Drawing, Mark } from './types';
@@ -23,8 +23,10 @@ export interface NetDrawingOptions {
   readonly faceUp?: FaceUp;
   /** Which way the grain runs in the card as it lies; null draws no arrow. */
   readonly grain?: GrainWay | null;
-  /** Left out, everything is shown. */
-  readonly show?: Partial<Readonly<Record<'numbers' | 'otherUnit' | 'letters' | 'names' | 'areas', boolean>>>;
+  /** Left out, everything is shown. `ends`: the numbers of where slanted lines end. */
+  readonly show?: Partial<
+    Readonly<Record<'numbers' | 'ends' | 'otherUnit' | 'letters' | 'names' | 'areas', boolean>>
+  >;
 }
 
 export interface NetDrawing extends Drawing {
@@ -36,13 +38,23 @@ export interface NetDrawing extends Drawing {
 /** A net at true proportions: lines by ink, lettered panels, glue, waste, and running numbers from the left and the top edge. */
 export function drawNet(piece: PieceNet, options: NetDrawingOptions): NetDrawing {
   const { scale, textMm, ruler, grain = null, faceUp = 'inside' } = options;
-  const show = { numbers: true, otherUnit: true, letters: true, names: true, areas: true, ...options.show };
+  const show = {
+    numbers: true,
+    ends: true,
+    otherUnit: true,
+    letters: true,
+    names: true,
+    areas: true,
+    ...options.show,
+  };
   const place = ({ x, y }: Point): At => [toMm(x) * scale, toMm(y) * scale];
   const lines = linesOfNet(piece, faceUp);
   const lying = faceUp === 'inside' ? piece : turnOver(piece);
   const { blank } = piece;
   const [across, up] = place({ x: blank.across, y: blank.up });
   const style = { ruler, textMm, otherUnit: show.otherUnit };
+  const numbered = show.ends ? lines : lines.filter(({ way }) => way === 'upright' || way === 'level');
+  const shown = ({ leading }: RunningMark) => show.ends || leading;
   const marks: Mark[] = [
     ...lying.faces.map(({ ring, holes }) =>
       areaMark(
@@ -54,23 +66,45 @@ export function drawNet(piece: PieceNet, options: NetDrawingOptions): NetDrawing
     ),
     ...(show.areas ? lying.waste.map((ring) => areaMark('waste', ring.map(place))) : []),
     ...(show.areas ? drawGlue(lying, faceUp, place) : []),
-    ...(show.numbers ? drawGuides(lines, blank, scale) : []),
+    ...(show.numbers ? drawGuides(numbered, blank, scale) : []),
     ...(show.letters ? wordsOnPanels(lying, faceUp, place, textMm, show.names, show.areas) : []),
     ...lines.flatMap((line) => drawLine(line, scale)),
-    ...(show.numbers ? marksAbove(numbersFromLeft(blank, lines), [0, up], across, scale, style) : []),
-    ...(show.numbers ? marksBeside(numbersFromTop(blank, lines), [0, up], up, scale, style) : []),
+    ...(show.numbers
+      ? marksAbove(numbersFromLeft(blank, numbered).filter(shown), [0, up], across, scale, style)
+      : []),
+    ...(show.numbers
+      ? marksBeside(numbersFromTop(blank, numbered).filter(shown), [0, up], up, scale, style)
+      : []),
     ...(grain ? drawGrain(grain, [across, up], textMm) : []),
   ];
   return { ...frameMarks(marks, `Net of ${piece.label}`, netInWords(piece, lines, faceUp, ruler)), scale };
 }
 
-/** The same at the largest scale that fits a space on paper, numbers and all. */
+/** What a crowded net gives up, one after the other: where slanted lines end; the size of its numbers; all of them. */
+const SPARING: readonly { readonly show?: NetDrawingOptions['show']; readonly text?: number }[] = [
+  {},
+  { show: { ends: false } },
+  { show: { ends: false }, text: 0.75 },
+  { show: { numbers: false } },
+];
+
+/**
+ * The same at the largest scale that fits a space on paper, numbers and all. Where they would leave the net a smaller share of the size it
+ * could have than `least`, it gives up some of them, or all.
+ */
 export function drawNetToFit(
   piece: PieceNet,
   space: { readonly widthMm: number; readonly heightMm: number },
-  options: Omit<NetDrawingOptions, 'scale'>,
+  { least = 0, ...options }: Omit<NetDrawingOptions, 'scale'> & { readonly least?: number },
 ): NetDrawing {
-  return drawNet(piece, { ...options, scale: scaleToFit(piece, space, options) });
+  const alone = Math.min(space.widthMm / toMm(piece.blank.across), space.heightMm / toMm(piece.blank.up));
+  let drawn = { ...options, scale: 0 };
+  for (const { show, text = 1 } of SPARING) {
+    const sparing = { ...options, show: { ...options.show, ...show }, textMm: text * options.textMm };
+    drawn = { ...sparing, scale: scaleToFit(piece, space, sparing) };
+    if (drawn.scale >= least * alone) break;
+  }
+  return drawNet(piece, drawn);
 }
 
 function scaleToFit(

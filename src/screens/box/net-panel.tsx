@@ -13,6 +13,9 @@ const NUMBER_MM = 4.5;
 /** Up to here a drawing has no room for the other unit; the table and the fields have it. */
 const NARROW_MM = 120;
 
+/** Of the size the net could have, its numbers leave it this share at least; those they give up stand in the table. */
+const LEAST_SHARE = 0.5;
+
 /** Upright scores run along the grain where it runs up the net. */
 const GRAIN = { upright: 'up', around: 'across', free: null } as const;
 
@@ -33,6 +36,7 @@ function useNetDrawing({ piece, recipe }: Drawn) {
         textMm: NUMBER_MM,
         faceUp,
         grain,
+        least: LEAST_SHARE,
         show: { otherUnit: space.widthMm > NARROW_MM },
       }),
     [piece, ruler, faceUp, grain],

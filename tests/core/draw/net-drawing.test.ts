@@ -158,6 +158,25 @@ describe('a net drawn to fit', () => {
   });
 });
 
+describe('a net on a telephone', () => {
+  // 350 × 200 px, where a millimetre is 3.78 px (CSS Values and Units 4).
+  const space = { widthMm: 93, heightMm: 53 };
+  const narrow = { ruler: inch, textMm: 4.5, show: { otherUnit: false } } as const;
+  for (const style of STYLES)
+    for (const piece of layNet(style, { sizes: {}, caliperUm: 300 }).pieces)
+      it(`is seen, whatever numbers it has: ${style.id}, ${piece.id}`, () => {
+        const alone = Math.min(
+          space.widthMm / toMm(piece.blank.across),
+          space.heightMm / toMm(piece.blank.up),
+        );
+        const drawn = drawNetToFit(piece, space, { ...narrow, least: 0.5 });
+        const all = drawNetToFit(piece, space, narrow);
+        expect(drawn.scale / alone).toBeGreaterThan(0.5);
+        expect(drawn.scale).toBeGreaterThanOrEqual(all.scale);
+        expect(drawn.heightMm).toBeLessThanOrEqual(space.heightMm);
+      });
+});
+
 describe('every style', () => {
   for (const style of STYLES)
     for (const piece of layNet(style, { sizes: {}, caliperUm: 300 }).pieces)
