@@ -87,8 +87,7 @@ export default defineConfig(({ mode }) => ({
       // The core is pure, and a test holds it to that: what nobody imports from one of its rooms need not come with the room.
       treeshake: { moduleSideEffects: [{ test: /\/src\/core\//, sideEffects: false }] },
       output: {
-        chunkFileNames: ({ name }) => `assets/${name.replace(/~.*/, '')}-[hash].js`,
-        // Each file costs a slow machine as much as ten kilobytes of script: what the first page imports is one file, what pages share is few.
+        // Many small files cost a slow machine more than the script in them: what the first page imports is one file, what pages share is another.
         codeSplitting: {
           groups: [
             { name: 'first', tags: ['$initial'], priority: 2 },

@@ -6,15 +6,14 @@ import { fetchWorkbookPage, shelfPage } from './pages';
  * What the first answer will need, asked for while the rest of the first script is still being run: the database's code, the page at this
  * address, and where this browser holds nothing yet, the example and its page. Imported before everything else.
  */
-const [, first = '', , page = ''] = location.hash.split('/');
+const [, first = '', , page = ''] = location.hash.replace(/\?.*/, '').split('/');
 quietly(import('../storage/dexie'));
 if (first === 'recipe' || first === 'event') quietly(fetchWorkbookPage(page));
-else if (first === '' && !isFirstVisit()) quietly(shelfPage.fetch());
-else if (first === '') {
+if (first === '' && isFirstVisit()) {
   fetchDemoAhead();
   quietly(import('../../shared/read-workbook'));
   quietly(fetchWorkbookPage('event'));
-}
+} else if (first === '') quietly(shelfPage.fetch());
 
 /** A guess by the count of rows outside the database; what is shown is decided by what the database holds. */
 function isFirstVisit(): boolean {

@@ -42,9 +42,9 @@ export function Frame() {
   const named = workbookAt(pathname);
   const [asked, setAsked] = useState<Asked | null>(null);
   useTheme();
-  useBeginAtTop(pathname);
   return (
     <div className="frame">
+      <BeginAtTop key={pathname} />
       <button type="button" className="frame-skip" onClick={() => document.getElementById('page')?.focus()}>
         {words.toPage}
       </button>
@@ -86,11 +86,12 @@ export function Frame() {
 }
 
 /** A page that is turned to begins at its top; the way back leads to where one was. */
-function useBeginAtTop(pathname: string): void {
+function BeginAtTop(): null {
   const came = useNavigationType();
   useLayoutEffect(() => {
-    if (pathname !== '' && came !== NavigationType.Pop) document.documentElement.scrollTop = 0;
-  }, [pathname, came]);
+    if (came !== NavigationType.Pop) document.documentElement.scrollTop = 0;
+  }, [came]);
+  return null;
 }
 
 function SaveStateOfWorkbook() {

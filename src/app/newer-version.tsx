@@ -4,8 +4,6 @@ import { useWorkbook } from '../state/use-workbook';
 import { Button } from '../ui/button';
 import { useWords } from '../ui/words';
 
-const SOON_MS = 3000; // source: our own
-
 /**
  * Keeps the app in the browser, so that it opens without a network from the second time on, and says when a newer version waits. The
  * newer one is taken only when the maker asks for it and everything she typed is kept.
@@ -45,8 +43,6 @@ export function NewerVersion() {
 /** Where the browser has no such workers, or none in this mode, the app works as before: it only needs the network to open. */
 async function registerWorker(onWaiting: (worker: Workbox) => void): Promise<void> {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
-  // Keeping the app in the browser fetches all of it: not before the page she waits for.
-  await new Promise((resolve) => setTimeout(resolve, SOON_MS));
   try {
     const { Workbox } = await import('workbox-window');
     const worker = new Workbox('./sw.js');

@@ -5,16 +5,11 @@ import type { Notice } from '../state/workbook-state';
 import { Button, IconButton } from '../ui/button';
 import { useWords } from '../ui/words';
 
-/** Looking for a newer version waits until the page has nothing better to do, but no longer than this. source: our own. */
-const LOOK_WITHIN_MS = 5000;
-const quiet = () =>
-  new Promise<unknown>((resolve) => {
-    if ('requestIdleCallback' in window) requestIdleCallback(resolve, { timeout: LOOK_WITHIN_MS });
-    else setTimeout(resolve, 0);
-  });
+/** Keeping the app in the browser fetches all of it: not before the page she waits for. source: our own. */
+const LOOK_AFTER_MS = 3000;
 
 const NewerVersion = lazy(async () => {
-  await quiet();
+  await new Promise((resolve) => setTimeout(resolve, LOOK_AFTER_MS));
   return { default: (await import('./newer-version')).NewerVersion };
 });
 

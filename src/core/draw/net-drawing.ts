@@ -23,7 +23,7 @@ export interface NetDrawingOptions {
   readonly faceUp?: FaceUp;
   /** Which way the grain runs in the card as it lies; null draws no arrow. */
   readonly grain?: GrainWay | null;
-  /** Left out, everything is shown. `ends`: the numbers of where slanted lines end. */
+  /** Left out, everything is shown. `ends`: the numbers that no upright or level line, nor the card's edge, stands on. */
   readonly show?: Partial<
     Readonly<Record<'numbers' | 'ends' | 'otherUnit' | 'letters' | 'names' | 'areas', boolean>>
   >;
@@ -80,7 +80,7 @@ export function drawNet(piece: PieceNet, options: NetDrawingOptions): NetDrawing
   return { ...frameMarks(marks, `Net of ${piece.label}`, netInWords(piece, lines, faceUp, ruler)), scale };
 }
 
-/** What a crowded net gives up, one after the other: where slanted lines end; the size of its numbers; all of them. */
+/** What a crowded net gives up, one after the other: the numbers of line ends; the size of the others; all of them. */
 const SPARING: readonly { readonly show?: NetDrawingOptions['show']; readonly text?: number }[] = [
   {},
   { show: { ends: false } },

@@ -56,9 +56,9 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
   const pieceOf = (of: BoxResult | null) =>
     of?.net.pieces.find(({ id }) => id === pieceId) ?? of?.net.pieces[0];
   const piece = pieceOf(box);
-  const restedBox = boxOfRecipe(rested, tool);
+  const restedBox = boxOfRecipe(rested, tool) ?? box;
   const restedPiece = pieceOf(restedBox);
-  if (!box || !piece)
+  if (!box || !piece || !restedBox || !restedPiece)
     return (
       <BlankState title={words.styleGone}>
         <p>{words.styleGoneWhy}</p>
@@ -76,11 +76,11 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
           onLight={setLit}
           onPiece={setPieceId}
         />
-        <InsideSize net={(restedBox ?? box).net} />
+        <InsideSize net={restedBox.net} />
       </section>
       <section className="box-findings" aria-labelledby="box-findings-head">
         <h2 id="box-findings-head">{words.toKnow}</h2>
-        <FindingsOf box={restedBox ?? box} edits={edits} onLight={setLitSize} />
+        <FindingsOf box={restedBox} edits={edits} onLight={setLitSize} />
         <PrintActions recipe={recipe} pieces={box.net.pieces} />
       </section>
       <section className="box-sizes" aria-label={words.sizes}>
@@ -94,13 +94,7 @@ function BoxOfRecipe({ recipe }: { recipe: Recipe }) {
         />
       </section>
       <section className="box-lines" aria-label={words.lines}>
-        <LinesOf
-          box={restedPiece && restedBox ? restedBox : box}
-          piece={restedPiece ?? piece}
-          faceUp={rested.faceUp}
-          lit={lit}
-          onLight={setLit}
-        />
+        <LinesOf box={restedBox} piece={restedPiece} faceUp={rested.faceUp} lit={lit} onLight={setLit} />
       </section>
     </div>
   );

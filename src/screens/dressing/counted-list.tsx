@@ -1,10 +1,9 @@
 import type { Counted, Dressing } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/count-stepper';
-import { SelectField, TextField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
-import { SupplyRow } from './supply-row';
+import { SupplyFields, SupplyRow } from './supply-row';
 
 interface CountedListProps {
   readonly dressing: Dressing;
@@ -29,22 +28,7 @@ export function CountedList({ dressing, edits, boxes }: CountedListProps) {
           return (
             <SupplyRow key={each.id} each={each} among="counted" edits={edits} boxes={boxes}>
               <div className="dressing-fields">
-                <TextField
-                  label={words.pieceName}
-                  value={each.name}
-                  onChange={(name) => set(words.pieceName, { name })}
-                />
-                <SelectField
-                  label={words.supply}
-                  of={each.name}
-                  value={each.supplyId ?? ''}
-                  choices={[
-                    { id: '', label: words.noSupply },
-                    ...pieces.map(({ id, name }) => ({ id, label: name })),
-                  ]}
-                  onChange={(id) => set(words.supply, { supplyId: id === '' ? null : id })}
-                  {...(pieces.length === 0 ? { help: words.noSupplyWhy } : {})}
-                />
+                <SupplyFields each={each} from={pieces} onChange={set} />
                 <div className="field">
                   <span className="field-name">{words.perBox}</span>
                   <CountStepper

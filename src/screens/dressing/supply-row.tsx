@@ -1,9 +1,10 @@
 import { Trash2 } from 'lucide-react';
 import type { ReactNode } from 'react';
-import type { Counted, Tie } from '../../../shared/workbook';
+import type { Counted, Supply, Tie } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/button';
 import { Opening } from '../../ui/opening';
+import { SelectField, TextField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
 
@@ -47,5 +48,34 @@ export function SupplyRow({ each, among, edits, boxes, size, children }: SupplyR
         </Button>
       </Opening>
     </li>
+  );
+}
+
+interface SupplyFieldsProps {
+  readonly each: Pick<Tie | Counted, 'name' | 'supplyId'>;
+  /** The supplies it may come from. */
+  readonly from: readonly Supply[];
+  readonly onChange: (label: string, change: Partial<Pick<Tie & Counted, 'name' | 'supplyId'>>) => void;
+}
+
+/** What such a thing is called, and which supply it comes from. */
+export function SupplyFields({ each, from, onChange }: SupplyFieldsProps) {
+  const words = usePageWords().dressing;
+  return (
+    <>
+      <TextField
+        label={words.pieceName}
+        value={each.name}
+        onChange={(name) => onChange(words.pieceName, { name })}
+      />
+      <SelectField
+        label={words.supply}
+        of={each.name}
+        value={each.supplyId ?? ''}
+        choices={[{ id: '', label: words.noSupply }, ...from.map(({ id, name }) => ({ id, label: name }))]}
+        onChange={(id) => onChange(words.supply, { supplyId: id === '' ? null : id })}
+        {...(from.length === 0 ? { help: words.noSupplyWhy } : {})}
+      />
+    </>
   );
 }

@@ -9,10 +9,10 @@ import { ChoiceStrip } from '../../ui/choice-strip';
 import { CountStepper } from '../../ui/count-stepper';
 import { LengthField } from '../../ui/length-field';
 import { Length } from '../../ui/measure';
-import { SelectField, TextField } from '../../ui/text-field';
+import { SelectField } from '../../ui/text-field';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
-import { SupplyRow } from './supply-row';
+import { SupplyFields, SupplyRow } from './supply-row';
 import { WhyList } from './why-list';
 
 interface TieListProps {
@@ -66,19 +66,7 @@ function TieFields({ tie, edits }: { tie: Tie; edits: DressingEdits }) {
   const set = (label: string, change: Partial<Tie>) => edits.setTie(label, { ...tie, ...change });
   return (
     <div className="dressing-fields">
-      <TextField
-        label={words.pieceName}
-        value={tie.name}
-        onChange={(name) => set(words.pieceName, { name })}
-      />
-      <SelectField
-        label={words.supply}
-        of={tie.name}
-        value={tie.supplyId ?? ''}
-        choices={[{ id: '', label: words.noSupply }, ...rolls.map(({ id, name }) => ({ id, label: name }))]}
-        onChange={(id) => set(words.supply, { supplyId: id === '' ? null : id })}
-        {...(rolls.length === 0 ? { help: words.noSupplyWhy } : {})}
-      />
+      <SupplyFields each={tie} from={rolls} onChange={set} />
       <SelectField
         label={words.wrap}
         of={tie.name}
