@@ -111,7 +111,7 @@ describe('numbers', () => {
 
 describe('the language of the pages', () => {
   /** The catalogue itself, and the table of keys, whose names the catalogue spells. */
-  const isCatalogue = (path: string) => /^src\/(app\/messages\/|ui\/words\/|ui\/keys\.ts)/.test(path);
+  const isCatalogue = (path: string) => /^src\/(app\/messages\/|ui\/words\/|ui\/frame\/keys\.ts)/.test(path);
   /** Names of sizes of paper as the table of sheets has them, which the catalogue spells. */
   const NAMES_IN_TABLES = /what-if-panel\.tsx:\d+: (North American|ISO A)$/;
 

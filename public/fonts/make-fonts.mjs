@@ -5,7 +5,7 @@ import subsetFont from 'subset-font';
 
 const SOURCE = 'node_modules/@expo-google-fonts/inter';
 const HERE = 'public/fonts';
-const WIDTHS = 'src/core/draw/letter-widths.ts';
+const WIDTHS = 'src/core/draw/strokes/letter-widths.ts';
 
 const range = (from, to) =>
   Array.from({ length: to - from + 1 }, (_, step) => String.fromCodePoint(from + step)).join('');

@@ -1,9 +1,9 @@
-import { type Planner, PlannerContext } from '../state/event-plan';
-import { type Nester, NesterContext, nestHere } from '../state/nest-result';
-import { askHere, type SheetAsker, SheetAskerContext } from '../state/sheet-asker';
+import { type Planner, PlannerContext } from '../state/results/event-plan';
+import { type Nester, NesterContext, nestHere } from '../state/results/nest-result';
+import { askHere, type SheetAsker, SheetAskerContext } from '../state/results/sheet-asker';
 import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
-import { type Printer, PrinterProvider } from '../ui/printer';
+import { type Printer, PrinterProvider } from '../ui/frame/printer';
 import { WordsProvider } from '../ui/words';
 import { english } from './messages';
 import { AppRoutes } from './routes';

@@ -1,4 +1,4 @@
-import type { SheetAsker } from '../state/sheet-asker';
+import type { SheetAsker } from '../state/results/sheet-asker';
 import type { SheetAnswer, SheetQuestion } from '../worker/plan-messages';
 import { beginPlanWorker } from './plan-in-worker';
 

@@ -1,5 +1,5 @@
 import type { WorkbookStore } from '../state/workbook-store';
-import type { Printer } from '../ui/printer';
+import type { Printer } from '../ui/frame/printer';
 import type { Words } from '../ui/words';
 
 /** What a page on paper needs of a catalogue. */

@@ -1,8 +1,8 @@
 import { X } from 'lucide-react';
 import { type KeyboardEvent, useEffect, useId, useRef, useState } from 'react';
-import { IconButton } from '../ui/button';
-import { KeyList } from '../ui/key-list';
-import { keyIn } from '../ui/keys';
+import { IconButton } from '../ui/fields/button';
+import { KeyList } from '../ui/frame/key-list';
+import { keyIn } from '../ui/frame/keys';
 import { useWords } from '../ui/words';
 import type { Command } from './commands';
 import { findCommands } from './find-commands';

@@ -1,8 +1,16 @@
 import type { WorkbookState } from '../state/workbook-state';
-import { HELP, KEEPING, NEW_RECIPE, pageAddress, SHELF, stockAddress, workbookAt } from '../ui/addresses';
-import { keyFace } from '../ui/key-list';
-import { KEYS, type KeyAct } from '../ui/keys';
-import { PAGES, RECIPE_PAGES } from '../ui/pages';
+import {
+  HELP,
+  KEEPING,
+  NEW_RECIPE,
+  pageAddress,
+  SHELF,
+  stockAddress,
+  workbookAt,
+} from '../ui/frame/addresses';
+import { keyFace } from '../ui/frame/key-list';
+import { KEYS, type KeyAct } from '../ui/frame/keys';
+import { PAGES, RECIPE_PAGES } from '../ui/frame/pages';
 import type { Words } from '../ui/words';
 import type { AlsoCalled, CommandWords, PrintName } from '../ui/words/command-words';
 import type { KeyWords } from '../ui/words/key-words';

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { Link } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
-import { NEW_RECIPE } from '../ui/addresses';
-import { Button } from '../ui/button';
-import type { OpenWorkbook } from '../ui/open-workbook';
+import { Button } from '../ui/fields/button';
+import { NEW_RECIPE } from '../ui/frame/addresses';
+import type { OpenWorkbook } from '../ui/frame/open-workbook';
 import { usePageWords } from '../ui/words';
 import './example-band.css';
 

@@ -12,11 +12,11 @@ import {
 import { lazy, type ReactNode, Suspense, useLayoutEffect, useState } from 'react';
 import { Link, NavigationType, Outlet, useLocation, useNavigationType } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
-import { HELP, SHELF, workbookAt } from '../ui/addresses';
-import { IconButton } from '../ui/button';
-import { ChoiceStrip } from '../ui/choice-strip';
-import { SaveState } from '../ui/save-state';
-import type { ShelfDoors } from '../ui/shelf-doors';
+import { IconButton } from '../ui/fields/button';
+import { ChoiceStrip } from '../ui/fields/choice-strip';
+import { HELP, SHELF, workbookAt } from '../ui/frame/addresses';
+import { SaveState } from '../ui/frame/save-state';
+import type { ShelfDoors } from '../ui/frame/shelf-doors';
 import { useWords } from '../ui/words';
 import { fetchDemo } from './demo';
 import { Notices } from './notices';

@@ -1,4 +1,4 @@
-import type { Nester } from '../state/nest-result';
+import type { Nester } from '../state/results/nest-result';
 import type { NestAnswer } from '../worker/nest-messages';
 
 /** Nests in a worker of its own for every question; it is ended with the answer, or at once when the question is withdrawn. */

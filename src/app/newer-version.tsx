@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Workbox } from 'workbox-window';
 import { useWorkbook } from '../state/use-workbook';
-import { Button } from '../ui/button';
+import { Button } from '../ui/fields/button';
 import { useWords } from '../ui/words';
 
 /**

@@ -2,7 +2,7 @@ import { X } from 'lucide-react';
 import { lazy, Suspense, useEffect } from 'react';
 import { useWorkbook } from '../state/use-workbook';
 import type { Notice } from '../state/workbook-state';
-import { Button, IconButton } from '../ui/button';
+import { Button, IconButton } from '../ui/fields/button';
 import { useWords } from '../ui/words';
 
 /** Keeping the app in the browser fetches all of it: not before the page she waits for. source: our own. */

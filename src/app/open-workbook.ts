@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import { useParams, useSearchParams } from 'react-router';
-import { isMendable, type Mendable, useMendEvent } from '../state/event-mends';
-import { useEventPlan } from '../state/event-plan';
+import { isMendable, type Mendable, useMendEvent } from '../state/intents/event-mends';
+import { useEventPlan } from '../state/results/event-plan';
 import { useWorkbook } from '../state/use-workbook';
-import type { MendOf } from '../ui/event-findings';
-import type { OpenWorkbook } from '../ui/open-workbook';
+import type { MendOf } from '../ui/frame/event-findings';
+import type { OpenWorkbook } from '../ui/frame/open-workbook';
 import { useWords } from '../ui/words';
 
 /** The workbook at this address with its rows and its plan; null where there is none. */

@@ -1,7 +1,7 @@
 import { Link } from 'react-router';
-import { SHELF } from '../ui/addresses';
-import { BlankState } from '../ui/blank-state';
-import { Button } from '../ui/button';
+import { Button } from '../ui/fields/button';
+import { SHELF } from '../ui/frame/addresses';
+import { BlankState } from '../ui/frame/blank-state';
 import { useWords } from '../ui/words';
 
 /** What stands in place of a page that could not be drawn. */

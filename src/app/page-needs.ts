@@ -1,8 +1,8 @@
-import { boxOfRecipe, countStops } from '../state/box-result';
-import { useToolInHand } from '../state/tool-in-hand';
-import { roughSize, useRuler } from '../ui/measure';
-import type { OpenWorkbook } from '../ui/open-workbook';
-import type { PageName, PageNeed } from '../ui/pages';
+import { boxOfRecipe, countStops } from '../state/results/box-result';
+import { useToolInHand } from '../state/results/tool-in-hand';
+import { roughSize, useRuler } from '../ui/fields/measure';
+import type { OpenWorkbook } from '../ui/frame/open-workbook';
+import type { PageName, PageNeed } from '../ui/frame/pages';
 import { useWords } from '../ui/words';
 
 const plain = (says: string): PageNeed => ({ says, flagged: false });

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { useWorkbook } from '../state/use-workbook';
-import { BlankState } from '../ui/blank-state';
-import { Button } from '../ui/button';
+import { Button } from '../ui/fields/button';
+import { BlankState } from '../ui/frame/blank-state';
 import { useWords } from '../ui/words';
 
 /** Lets the page through once the workbook is open; says what is the matter where it is not. */

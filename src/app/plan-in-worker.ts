@@ -1,4 +1,4 @@
-import type { Asker, Heed, Planner } from '../state/event-plan';
+import type { Asker, Heed, Planner } from '../state/results/event-plan';
 import type { PlanAnswer, PlanQuestion } from '../worker/plan-messages';
 
 /** Plans events in workers, one for each who asks, begun when first asked: what might be waits for no search of what is, nor the other way. */

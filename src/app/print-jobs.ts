@@ -1,5 +1,5 @@
 import type { Recipe } from '../../shared/workbook';
-import type { GrainWay } from '../core/draw/grain-arrow';
+import type { GrainWay } from '../core/draw/strokes/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
 import { cautionsOf } from '../core/fit';
 import { type BoxNet, pieceAlone } from '../core/net';
@@ -21,14 +21,14 @@ import {
   printTemplate,
   shoppingCsv,
 } from '../print';
-import { benchOfRecipe } from '../state/bench-result';
-import { boxOfRecipe } from '../state/box-result';
-import { addressOfRecipe } from '../state/recipe-link';
-import { rulerOf } from '../state/ruler-of';
+import { addressOfRecipe } from '../state/intents/recipe-link';
+import { benchOfRecipe } from '../state/results/bench-result';
+import { boxOfRecipe } from '../state/results/box-result';
+import { rulerOf } from '../state/results/ruler-of';
+import { toolInHand } from '../state/results/tool-in-hand';
 import { rowsOf } from '../state/shelf';
-import { toolInHand } from '../state/tool-in-hand';
 import type { WorkbookStore } from '../state/workbook-store';
-import type { MadeFile, Printer } from '../ui/printer';
+import type { MadeFile, Printer } from '../ui/frame/printer';
 import { leansIn, sayIn } from '../ui/words/spoken';
 import type { Spoken } from './browser-printer';
 import { fileNames } from './messages/file-names';

@@ -1,7 +1,7 @@
 import { type ReactNode, useMemo } from 'react';
-import { rulerOf } from '../state/ruler-of';
+import { rulerOf } from '../state/results/ruler-of';
 import { useWorkbook } from '../state/use-workbook';
-import { RulerContext } from '../ui/measure';
+import { RulerContext } from '../ui/fields/measure';
 import { useSay } from '../ui/words';
 import { leansIn } from '../ui/words/spoken';
 

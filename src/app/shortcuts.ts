@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { useWorkbook } from '../state/use-workbook';
-import { keyIn } from '../ui/keys';
+import { keyIn } from '../ui/frame/keys';
 import { typingWatch } from './typing-watch';
 
 /** What can be asked for from anywhere: the list of everything that can be done, or the keys alone. */

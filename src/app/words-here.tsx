@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import { Link } from 'react-router';
-import { helpAt } from '../ui/addresses';
-import type { PageName } from '../ui/pages';
+import { helpAt } from '../ui/frame/addresses';
+import type { PageName } from '../ui/frame/pages';
 import { usePageWords } from '../ui/words';
 import type { GlossaryWord } from '../ui/words/glossary-words';
 import './words-here.css';

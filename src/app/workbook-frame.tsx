@@ -1,9 +1,9 @@
 import { memo, Suspense, useDeferredValue, useEffect } from 'react';
 import { Link, Navigate, Outlet, useLocation } from 'react-router';
-import { isPage, pageAddress } from '../ui/addresses';
-import type { OpenWorkbook } from '../ui/open-workbook';
-import { PageStrip } from '../ui/page-strip';
-import { type PageName, RECIPE_PAGES } from '../ui/pages';
+import { isPage, pageAddress } from '../ui/frame/addresses';
+import type { OpenWorkbook } from '../ui/frame/open-workbook';
+import { PageStrip } from '../ui/frame/page-strip';
+import { type PageName, RECIPE_PAGES } from '../ui/frame/pages';
 import { PageWordsProvider, useWords } from '../ui/words';
 import { ExampleBand } from './example-band';
 import { useOpenWorkbook } from './open-workbook';

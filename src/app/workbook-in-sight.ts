@@ -1,4 +1,4 @@
-import type { OpenWorkbook } from '../ui/open-workbook';
+import type { OpenWorkbook } from '../ui/frame/open-workbook';
 
 let inSight: OpenWorkbook | null = null;
 

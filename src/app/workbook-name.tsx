@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import { useWorkbook } from '../state/use-workbook';
-import type { Workbook } from '../ui/addresses';
-import { keyIn } from '../ui/keys';
+import type { Workbook } from '../ui/frame/addresses';
+import { keyIn } from '../ui/frame/keys';
 import { useWords } from '../ui/words';
 
 /** The name of the open recipe or event, changed where it stands. */

@@ -1,5 +1,5 @@
 import { type BenchOp, type BoxCard, CAUTIONS, type CardStep, JOINING } from '../core/bench';
-import { sizeWords } from '../core/draw/length-text';
+import { sizeWords } from '../core/draw/strokes/length-text';
 import { type Ruler, toMm } from '../core/units';
 
 const NOT_LENGTHS = ['quarters', 'deg', 'toDeg'];

@@ -1,5 +1,5 @@
 import type { Finding } from '../core/checks';
-import { lengthWords } from '../core/draw/length-text';
+import { lengthWords } from '../core/draw/strokes/length-text';
 import { type Ruler, toMm } from '../core/units';
 import { type Reason, sayReason } from '../core/units/reason';
 

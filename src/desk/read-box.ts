@@ -1,8 +1,8 @@
 import type { Photo, Recipe, Tool } from '../../shared/workbook';
-import { defaultChoices } from '../core/styles/define';
-import { OWN_NET } from '../core/styles/own-net';
+import { OWN_NET } from '../core/styles/boxes/own-net';
+import { defaultChoices } from '../core/styles/language/define';
+import type { BoxStyle, Chosen } from '../core/styles/language/types';
 import { STYLES, styleById } from '../core/styles/registry';
-import type { BoxStyle, Chosen } from '../core/styles/types';
 import { type LengthUnit, millimetres, type Ticks } from '../core/units';
 import { suggestName } from './nearest-name';
 import { chooseRow, readWorkbookFile } from './read-file';

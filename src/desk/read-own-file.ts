@@ -3,7 +3,7 @@ import type { Recipe } from '../../shared/workbook';
 import type { FoldUnit } from '../core/net/fold-frames';
 import { sayFoldRefusal } from '../core/net/fold-words';
 import { type LineChoice, readOwnNet } from '../core/net/own-net';
-import { OWN_NET } from '../core/styles/own-net';
+import { OWN_NET } from '../core/styles/boxes/own-net';
 import { refuse } from './refuse';
 import type { Desk, DeskRefusal, Given } from './verb';
 

@@ -1,5 +1,5 @@
-import { evaluateForm, formOf } from '../core/styles/linear-form';
-import type { BoxStyle } from '../core/styles/types';
+import { evaluateForm, formOf } from '../core/styles/language/linear-form';
+import type { BoxStyle } from '../core/styles/language/types';
 import { type LengthUnit, readLength, spellLength, type Ticks, toMm } from '../core/units';
 import { suggestName } from './nearest-name';
 import { refuse } from './refuse';

@@ -1,7 +1,7 @@
-import { defaultChoices, piecesOf } from '../core/styles/define';
-import { evaluateForm, formOf } from '../core/styles/linear-form';
+import { defaultChoices, piecesOf } from '../core/styles/language/define';
+import { evaluateForm, formOf } from '../core/styles/language/linear-form';
+import type { BoxStyle } from '../core/styles/language/types';
 import { STYLES } from '../core/styles/registry';
-import type { BoxStyle } from '../core/styles/types';
 import { type Ticks, toMm } from '../core/units';
 import type { Verb } from './verb';
 

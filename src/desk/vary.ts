@@ -1,4 +1,4 @@
-import { outsideAtMost } from '../core/draw/outside-at-most';
+import { outsideAtMost } from '../core/draw/step/outside-at-most';
 import { type FamilyMember, type FamilyRule, findFamily } from '../core/fit';
 import { cuttingToolOf } from '../core/plan';
 import { inches, type LengthUnit, readLength, type Ticks, ticks, toMm } from '../core/units';

@@ -1,5 +1,5 @@
-import { areaMark, boxRing, centredText, textBox } from '../core/draw/marks';
-import type { At, Drawing, Mark } from '../core/draw/types';
+import { areaMark, boxRing, centredText, textBox } from '../core/draw/strokes/marks';
+import type { At, Drawing, Mark } from '../core/draw/strokes/types';
 import { TYPE_MM } from './print-document';
 import type { Tile, Tiling } from './tiling';
 

@@ -1,10 +1,10 @@
 import { type BoxCard, JOINING } from '../core/bench';
 import { drawFolded } from '../core/draw/folded-drawing';
-import type { GrainWay } from '../core/draw/grain-arrow';
-import { drawLegend, inksIn } from '../core/draw/legend';
-import { lengthWords, sizeWords } from '../core/draw/length-text';
-import { drawNetToFit } from '../core/draw/net-drawing';
-import type { FaceUp } from '../core/draw/net-lines';
+import { drawNetToFit } from '../core/draw/net/net-drawing';
+import type { FaceUp } from '../core/draw/net/net-lines';
+import type { GrainWay } from '../core/draw/strokes/grain-arrow';
+import { drawLegend, inksIn } from '../core/draw/strokes/legend';
+import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import type { BoxNet, PieceNet } from '../core/net/types';
 import type { Ruler } from '../core/units';
 import {

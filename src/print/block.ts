@@ -1,6 +1,6 @@
-import { CAP_HEIGHT, wrapText } from '../core/draw/letters';
-import { lineMark, moveMarks, textMark } from '../core/draw/marks';
-import type { Drawing, Mark } from '../core/draw/types';
+import { CAP_HEIGHT, wrapText } from '../core/draw/strokes/letters';
+import { lineMark, moveMarks, textMark } from '../core/draw/strokes/marks';
+import type { Drawing, Mark } from '../core/draw/strokes/types';
 
 /** A piece of a page that is never torn apart. Its marks hang from its top left corner: x to the right, y up, so all y are negative. */
 export interface Block {

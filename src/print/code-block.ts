@@ -1,6 +1,6 @@
 import { encode } from 'uqr';
-import { areaMark } from '../core/draw/marks';
-import type { At, Mark } from '../core/draw/types';
+import { areaMark } from '../core/draw/strokes/marks';
+import type { At, Mark } from '../core/draw/strokes/types';
 import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
 import { TYPE_MM } from './print-document';
 

@@ -1,7 +1,7 @@
 import { CAUTIONS } from '../core/bench';
-import { drawCutStep } from '../core/draw/cut-step-drawing';
-import { lengthWords, sizeWords } from '../core/draw/length-text';
-import { drawLayoutToFit, type NamedPart } from '../core/draw/sheet-drawing';
+import { drawCutStep } from '../core/draw/sheet/cut-step-drawing';
+import { drawLayoutToFit, type NamedPart } from '../core/draw/sheet/sheet-drawing';
+import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import type { EventPlan, PlannedPaper } from '../core/plan';
 import { type Ruler, ticks } from '../core/units';
 import { type CutSequence, type CutStep, type CuttingTool, type Layout, sequenceCuts } from '../core/yield';

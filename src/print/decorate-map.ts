@@ -1,4 +1,4 @@
-import { drawDecorateMap, type PlacedOutline } from '../core/draw/decorate-map';
+import { drawDecorateMap, type PlacedOutline } from '../core/draw/net/decorate-map';
 import type { PrintDocument } from './print-document';
 import { printTemplate, type TemplateInput } from './template';
 

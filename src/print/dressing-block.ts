@@ -1,6 +1,6 @@
 import type { Dressing } from '../../shared/workbook';
-import { lengthWords, sizeWords } from '../core/draw/length-text';
-import { setFractions } from '../core/draw/set-fractions';
+import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
+import { setFractions } from '../core/draw/strokes/set-fractions';
 import { outsideSize, sizePieces, tieLength } from '../core/dress';
 import type { BoxNet } from '../core/net/types';
 import { markAbove, type Ruler, type Ticks } from '../core/units';

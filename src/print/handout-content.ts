@@ -1,7 +1,7 @@
 import type { Caution } from '../../shared/catalogue/cautions';
 import type { Handout, Recipe } from '../../shared/workbook';
 import { type BoxCard, CAUTIONS, type CautionCode } from '../core/bench';
-import { lengthWords, sizeWords } from '../core/draw/length-text';
+import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import { cautionsOf } from '../core/fit';
 import type { BoxNet } from '../core/net/types';
 import type { BoxStyle } from '../core/styles';

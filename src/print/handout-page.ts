@@ -1,8 +1,8 @@
 import { CAUTIONS } from '../core/bench';
 import { drawFoldedBox } from '../core/draw/folded-drawing';
-import { lengthText } from '../core/draw/length-text';
-import { drawNetToFit } from '../core/draw/net-drawing';
-import { setFractions } from '../core/draw/set-fractions';
+import { drawNetToFit } from '../core/draw/net/net-drawing';
+import { lengthText } from '../core/draw/strokes/length-text';
+import { setFractions } from '../core/draw/strokes/set-fractions';
 import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
 import { PRINTED_STYLE } from './handout-style';
 import { TYPE_MM } from './print-document';

@@ -1,6 +1,6 @@
 import { drawFoldedBox } from '../core/draw/folded-drawing';
-import { drawLegend, inksIn } from '../core/draw/legend';
-import { drawNetToFit } from '../core/draw/net-drawing';
+import { drawNetToFit } from '../core/draw/net/net-drawing';
+import { drawLegend, inksIn } from '../core/draw/strokes/legend';
 import {
   type Block,
   besideBlocks,

@@ -1,6 +1,6 @@
-import { lengthWords, sizeWords } from '../core/draw/length-text';
-import { areaMark, boxRing } from '../core/draw/marks';
-import { setFractions } from '../core/draw/set-fractions';
+import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
+import { areaMark, boxRing } from '../core/draw/strokes/marks';
+import { setFractions } from '../core/draw/strokes/set-fractions';
 import type { EventPlan, KitList } from '../core/plan';
 import type { Ruler } from '../core/units';
 import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';

@@ -1,7 +1,7 @@
-import { centredText, lineMark } from '../core/draw/marks';
-import { type NestedSheet, netOfNest } from '../core/draw/nested-net';
-import { linesOfNet } from '../core/draw/net-lines';
-import type { Mark } from '../core/draw/types';
+import { linesOfNet } from '../core/draw/net/net-lines';
+import { type NestedSheet, netOfNest } from '../core/draw/sheet/nested-net';
+import { centredText, lineMark } from '../core/draw/strokes/marks';
+import type { Mark } from '../core/draw/strokes/types';
 import { type BoxNet, dxfOf, svgOf } from '../core/net';
 import { toMm } from '../core/units';
 import { fileStem, type PrintDocument, type PrintStamp } from './print-document';

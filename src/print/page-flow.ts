@@ -1,5 +1,5 @@
-import { moveMarks, textMark } from '../core/draw/marks';
-import type { Mark } from '../core/draw/types';
+import { moveMarks, textMark } from '../core/draw/strokes/marks';
+import type { Mark } from '../core/draw/strokes/types';
 import type { Block } from './block';
 import { MARGIN_MM, PAPER_MM, type Page, type PaperName, type PlacedPhoto, TYPE_MM } from './print-document';
 

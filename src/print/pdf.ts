@@ -1,9 +1,9 @@
 import { jsPDF } from 'jspdf';
-import { hatchLines } from '../core/draw/hatch';
-import { INKS } from '../core/draw/inks';
-import { textWidthMm, writable } from '../core/draw/letters';
-import { pointOfArc } from '../core/draw/marks';
-import type { At, Drawing, Mark } from '../core/draw/types';
+import { hatchLines } from '../core/draw/strokes/hatch';
+import { INKS } from '../core/draw/strokes/inks';
+import { textWidthMm, writable } from '../core/draw/strokes/letters';
+import { pointOfArc } from '../core/draw/strokes/marks';
+import type { At, Drawing, Mark } from '../core/draw/strokes/types';
 import type { PrintDocument } from './print-document';
 
 /** The two faces of public/fonts, as TrueType bytes. */

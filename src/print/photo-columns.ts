@@ -1,4 +1,4 @@
-import { moveMarks } from '../core/draw/marks';
+import { moveMarks } from '../core/draw/strokes/marks';
 import { textBlock } from './block';
 import type { HandoutPhoto } from './handout-content';
 import { columnOf, type PageColumn } from './page-flow';

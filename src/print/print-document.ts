@@ -1,4 +1,4 @@
-import type { At, Drawing } from '../core/draw/types';
+import type { At, Drawing } from '../core/draw/strokes/types';
 
 /** The paper in the printer. */
 export type PaperName = 'letter' | 'a4';

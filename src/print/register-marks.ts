@@ -1,5 +1,5 @@
-import { lineMark } from '../core/draw/marks';
-import type { At, Mark } from '../core/draw/types';
+import { lineMark } from '../core/draw/strokes/marks';
+import type { At, Mark } from '../core/draw/strokes/types';
 import { OVERLAP_MM, type Tile, type Tiling } from './tiling';
 
 const ARM_MM = 4;

@@ -1,6 +1,6 @@
-import { lengthWords } from '../core/draw/length-text';
-import { areaMark, lineMark } from '../core/draw/marks';
-import { setFractions } from '../core/draw/set-fractions';
+import { lengthWords } from '../core/draw/strokes/length-text';
+import { areaMark, lineMark } from '../core/draw/strokes/marks';
+import { setFractions } from '../core/draw/strokes/set-fractions';
 import {
   type EventPlan,
   type FirstBox,

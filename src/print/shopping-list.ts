@@ -1,7 +1,7 @@
-import { lengthWords } from '../core/draw/length-text';
-import { CAP_HEIGHT } from '../core/draw/letters';
-import { areaMark, textMark } from '../core/draw/marks';
-import { setFractions } from '../core/draw/set-fractions';
+import { lengthWords } from '../core/draw/strokes/length-text';
+import { CAP_HEIGHT } from '../core/draw/strokes/letters';
+import { areaMark, textMark } from '../core/draw/strokes/marks';
+import { setFractions } from '../core/draw/strokes/set-fractions';
 import {
   type EventPlan,
   type OrderSum,

@@ -1,9 +1,9 @@
 import { CAUTIONS, type CardMark, type CardStep, type CautionCode } from '../core/bench';
-import { lengthText } from '../core/draw/length-text';
-import { CAP_HEIGHT, textWidthMm } from '../core/draw/letters';
-import { areaMark, lineMark, textMark } from '../core/draw/marks';
-import { setFractions } from '../core/draw/set-fractions';
-import type { Drawing, Mark } from '../core/draw/types';
+import { lengthText } from '../core/draw/strokes/length-text';
+import { CAP_HEIGHT, textWidthMm } from '../core/draw/strokes/letters';
+import { areaMark, lineMark, textMark } from '../core/draw/strokes/marks';
+import { setFractions } from '../core/draw/strokes/set-fractions';
+import type { Drawing, Mark } from '../core/draw/strokes/types';
 import type { Ruler } from '../core/units';
 import { type Block, besideBlocks, drawingBlock, keepNext, space, stackBlocks, textBlock } from './block';
 import { TYPE_MM } from './print-document';

@@ -1,7 +1,7 @@
 import type { BoxCard, CardStep } from '../core/bench';
 import { drawFolded } from '../core/draw/folded-drawing';
-import { drawStepToFit } from '../core/draw/step-drawing';
-import type { Drawing } from '../core/draw/types';
+import { drawStepToFit } from '../core/draw/step/step-drawing';
+import type { Drawing } from '../core/draw/strokes/types';
 import { TYPE_MM } from './print-document';
 
 /** The room a step's picture has beside its words. */

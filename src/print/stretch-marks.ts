@@ -1,5 +1,5 @@
-import { pointOfArc } from '../core/draw/marks';
-import type { At, Mark } from '../core/draw/types';
+import { pointOfArc } from '../core/draw/strokes/marks';
+import type { At, Mark } from '../core/draw/strokes/types';
 import type { Stretch } from './scale-bars';
 
 const STEP_DEG = 1; // chords of one degree leave a 200 mm arc by 0.008 mm

@@ -1,7 +1,7 @@
-import { hatchLines } from '../core/draw/hatch';
-import { INKS } from '../core/draw/inks';
-import { pointOfArc } from '../core/draw/marks';
-import type { At, Drawing, Mark } from '../core/draw/types';
+import { hatchLines } from '../core/draw/strokes/hatch';
+import { INKS } from '../core/draw/strokes/inks';
+import { pointOfArc } from '../core/draw/strokes/marks';
+import type { At, Drawing, Mark } from '../core/draw/strokes/types';
 
 /** The family named in every drawing; the screen serves it, an opened file falls back. */
 const FAMILY = 'Inter, sans-serif';

@@ -1,5 +1,5 @@
-import { CAP_HEIGHT, wrapText } from '../core/draw/letters';
-import { lineMark, textMark } from '../core/draw/marks';
+import { CAP_HEIGHT, wrapText } from '../core/draw/strokes/letters';
+import { lineMark, textMark } from '../core/draw/strokes/marks';
 import { type Block, keepNext, LINE_HEIGHT } from './block';
 import { TYPE_MM } from './print-document';
 

@@ -1,11 +1,11 @@
 import { clipMarks } from '../core/draw/clip';
-import type { GrainWay } from '../core/draw/grain-arrow';
-import { drawLegend, inksIn } from '../core/draw/legend';
-import { sizeWords } from '../core/draw/length-text';
-import { areaMark, type Box, boxRing, moveMarks, textMark } from '../core/draw/marks';
-import { drawNet, type NetDrawing } from '../core/draw/net-drawing';
-import type { FaceUp } from '../core/draw/net-lines';
-import type { Drawing, Mark } from '../core/draw/types';
+import { drawNet, type NetDrawing } from '../core/draw/net/net-drawing';
+import type { FaceUp } from '../core/draw/net/net-lines';
+import type { GrainWay } from '../core/draw/strokes/grain-arrow';
+import { drawLegend, inksIn } from '../core/draw/strokes/legend';
+import { sizeWords } from '../core/draw/strokes/length-text';
+import { areaMark, type Box, boxRing, moveMarks, textMark } from '../core/draw/strokes/marks';
+import type { Drawing, Mark } from '../core/draw/strokes/types';
 import type { PieceNet } from '../core/net/types';
 import type { Ruler } from '../core/units';
 import { drawAssemblyMap, MAP_MM } from './assembly-map';

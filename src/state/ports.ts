@@ -1,6 +1,6 @@
 import type { Journal, Result, WorkbookStorage } from '../storage/port';
+import type { RowChange } from './keeping/steps';
 import type { RowKey } from './shelf';
-import type { RowChange } from './steps';
 
 /** What the browser says of the place our work is kept in; null wherever it does not tell. */
 export interface StorageFacts {

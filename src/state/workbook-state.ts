@@ -3,15 +3,15 @@ import type { Settings } from '../../shared/settings';
 import type { Rows, TableName } from '../../shared/tables';
 import type { WorkbookFile } from '../../shared/workbook';
 import type { Binned, Loss, Quarantined, Result, Snapshot, StorageFault } from '../storage/port';
-import type { Content } from './first-rows';
-import type { BackupFolder } from './folder-backup';
-import type { History } from './history';
-import type { ImportPlan } from './import-plan';
-import type { Keeping } from './keeping';
-import type { BackupNote, BackupPlace } from './notes';
-import type { SaveState } from './saver';
+import type { Content } from './intents/first-rows';
+import type { ImportPlan } from './intents/import-plan';
+import type { BackupFolder } from './keeping/folder-backup';
+import type { History } from './keeping/history';
+import type { Keeping } from './keeping/keeping';
+import type { BackupNote, BackupPlace } from './keeping/notes';
+import type { SaveState } from './keeping/saver';
+import type { Step } from './keeping/steps';
 import type { RowKey, Shelf } from './shelf';
-import type { Step } from './steps';
 
 /**
  * - `opening`; `blocked`: still opening, another tab with an older version must close first.

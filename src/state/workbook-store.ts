@@ -1,11 +1,11 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { FIRST_SETTINGS } from '../../shared/settings';
-import { bootIntents } from './boot-intents';
-import { fileIntents } from './file-intents';
-import { NO_HISTORY } from './history';
-import { NO_BACKUP } from './notes';
+import { bootIntents } from './intents/boot-intents';
+import { fileIntents } from './intents/file-intents';
+import { rowIntents } from './intents/row-intents';
+import { NO_HISTORY } from './keeping/history';
+import { NO_BACKUP } from './keeping/notes';
 import type { WorkbookPorts } from './ports';
-import { rowIntents } from './row-intents';
 import { EMPTY_SHELF } from './shelf';
 import type { WorkbookState } from './workbook-state';
 import { Workshop } from './workshop';

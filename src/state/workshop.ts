@@ -1,12 +1,12 @@
 import type { StoreApi } from 'zustand/vanilla';
 import type { Change, WorkbookStorage } from '../storage/port';
-import { dropStep, moveStep, nextStep, recordStep, renameRow } from './history';
-import { type BackupPlace, backupIsDue } from './notes';
+import { dropStep, moveStep, nextStep, recordStep, renameRow } from './keeping/history';
+import { type BackupPlace, backupIsDue } from './keeping/notes';
+import { Saver } from './keeping/saver';
+import type { Settlement } from './keeping/settle-conflicts';
+import { changesBack, isSameStep, type RowChange, type Step, takeStep } from './keeping/steps';
 import { isoTime, type WorkbookPorts } from './ports';
-import { Saver } from './saver';
-import type { Settlement } from './settle-conflicts';
 import { keyText, type RowKey } from './shelf';
-import { changesBack, isSameStep, type RowChange, type Step, takeStep } from './steps';
 import type { Notice, WorkbookData, WorkbookState } from './workbook-state';
 
 /** How many steps outlive a reload, and the largest step that does. Source: our own. */

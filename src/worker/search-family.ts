@@ -1,4 +1,4 @@
-import { outsideAtMost } from '../core/draw/outside-at-most';
+import { outsideAtMost } from '../core/draw/step/outside-at-most';
 import { type FamilyMember, findFamily } from '../core/fit';
 import { styleById } from '../core/styles';
 import type { FamilyAsk } from './fit-messages';

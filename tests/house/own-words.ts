@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
 import { panelLabels } from '../../src/core/bench/words/panel-labels';
-import { panelWords } from '../../src/core/draw/panel-labels';
+import { panelWords } from '../../src/core/draw/net/panel-labels';
 import { layNet } from '../../src/core/net';
 import { STYLES } from '../../src/core/styles';
 

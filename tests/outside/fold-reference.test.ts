@@ -1,7 +1,7 @@
 import * as FOLD from 'fold';
 import { describe, expect, it } from 'vitest';
 import { foldFileOf, layNet, readFold } from '../../src/core/net';
-import { openTop } from '../../src/core/styles/open-top';
+import { openTop } from '../../src/core/styles/boxes/open-top';
 
 /** The trade box's FOLD file in the hands of the format's reference library (npm `fold` 0.12.0, FOLD 1.2, MIT). */
 const fileOf = () =>

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { foldPiece, roomInside } from '../../src/core/fold';
 import { layNet, nameValues, type PieceNet } from '../../src/core/net';
 import type { BoxStyle } from '../../src/core/styles';
-import { cornet } from '../../src/core/styles/cornet';
-import { flaredBowl } from '../../src/core/styles/flared-bowl';
-import { starBox } from '../../src/core/styles/star-box';
+import { cornet } from '../../src/core/styles/boxes/cornet';
+import { flaredBowl } from '../../src/core/styles/boxes/flared-bowl';
+import { starBox } from '../../src/core/styles/boxes/star-box';
 import { millimetres } from '../../src/core/units/ticks';
 import { facesArea } from '../styles/second-opinion';
 

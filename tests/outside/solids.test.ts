@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { foldPiece, insideOf, roomInside } from '../../src/core/fold';
 import { layNet, nameValues, type PieceNet } from '../../src/core/net';
 import type { BoxStyle } from '../../src/core/styles';
-import { pillowPack } from '../../src/core/styles/pillow-pack';
-import { squarePyramid } from '../../src/core/styles/square-pyramid';
-import { trayLid } from '../../src/core/styles/tray-lid';
+import { pillowPack } from '../../src/core/styles/boxes/pillow-pack';
+import { squarePyramid } from '../../src/core/styles/boxes/square-pyramid';
+import { trayLid } from '../../src/core/styles/boxes/tray-lid';
 import { millimetres, toMm } from '../../src/core/units/ticks';
 import { facesArea } from '../styles/second-opinion';
 

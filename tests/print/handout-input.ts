@@ -1,7 +1,7 @@
 import { writeLink } from '../../shared/share-link';
 import { workbookOf } from '../../shared/write-workbook';
 import { boxCards } from '../../src/core/bench';
-import type { BoxStyle } from '../../src/core/styles/types';
+import type { BoxStyle } from '../../src/core/styles/language/types';
 import { inches } from '../../src/core/units';
 import type { HandoutInput } from '../../src/print';
 import { recipeRow } from '../storage/sample-rows';

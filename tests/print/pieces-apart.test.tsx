@@ -1,7 +1,7 @@
 import DxfParser from 'dxf-parser';
 import { describe, expect, it } from 'vitest';
 import { dxfOf, layNet, linesOf, svgOf } from '../../src/core/net';
-import { trayLid } from '../../src/core/styles/tray-lid';
+import { trayLid } from '../../src/core/styles/boxes/tray-lid';
 
 type Ends = readonly [number, number, number, number];
 

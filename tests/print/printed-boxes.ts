@@ -1,7 +1,7 @@
 import { boxCards } from '../../src/core/bench';
 import { layNet } from '../../src/core/net';
 import { STYLES } from '../../src/core/styles';
-import type { BoxStyle } from '../../src/core/styles/types';
+import type { BoxStyle } from '../../src/core/styles/language/types';
 import { inches, millimetres } from '../../src/core/units';
 import { type PaperName, printBenchCard, printTemplate } from '../../src/print';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawNet } from '../../src/core/draw/net-drawing';
+import { drawNet } from '../../src/core/draw/net/net-drawing';
 import { STYLES } from '../../src/core/styles';
 import { toMm } from '../../src/core/units';
 import { svgOf } from '../../src/print';

@@ -3,8 +3,8 @@ import { MemoryRouter } from 'react-router';
 import { expect, test } from 'vitest';
 import { HelpPage } from '../../src/app/help-page';
 import { english } from '../../src/app/messages';
-import { PICTURED_WORDS } from '../../src/core/draw/word-pictures';
-import { KEYS } from '../../src/ui/keys';
+import { PICTURED_WORDS } from '../../src/core/draw/strokes/word-pictures';
+import { KEYS } from '../../src/ui/frame/keys';
 import { WordsProvider } from '../../src/ui/words';
 
 Element.prototype.scrollIntoView = () => undefined;

@@ -30,9 +30,9 @@ vi.mock('../../src/app/messages/picking', async (original) => bracketed(await or
 
 import type { WorkbookFile } from '../../shared/workbook';
 import { english } from '../../src/app/messages';
-import { setFractions } from '../../src/core/draw/set-fractions';
+import { setFractions } from '../../src/core/draw/strokes/set-fractions';
 import { USUAL_FINEST } from '../../src/core/units';
-import { benchOfRecipe } from '../../src/state/bench-result';
+import { benchOfRecipe } from '../../src/state/results/bench-result';
 import { styleWords, writtenTexts } from '../house/own-words';
 import { openApp } from './open-app';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
-import { type BackupPart, backupParts, dayOf, partName } from '../../src/state/backup-parts';
+import { type BackupPart, backupParts, dayOf, partName } from '../../src/state/keeping/backup-parts';
 import { shelfOf } from '../../src/state/shelf';
 import { eventRow, paperRow, photoRow, recipeRow, supplyRow, toolRow } from '../storage/sample-rows';
 import { openTab, World } from './open-tab';

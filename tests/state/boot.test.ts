@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { nextStep } from '../../src/state/history';
+import { nextStep } from '../../src/state/keeping/history';
 import { openMemory } from '../../src/storage/memory';
 import type { StorageEvent, WorkbookStorage } from '../../src/storage/port';
 import { paperRow, recipeRow } from '../storage/sample-rows';

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
-import { FOLDER_WAIT_MS } from '../../src/state/folder-backup';
+import { FOLDER_WAIT_MS } from '../../src/state/keeping/folder-backup';
 import { FolderDouble } from './folder-double';
 import { letRun, openTab, World } from './open-tab';
 

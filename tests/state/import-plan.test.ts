@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { workbookFile } from '../../shared/workbook';
 import { workbookOf } from '../../shared/write-workbook';
-import { fileOf } from '../../src/state/export-file';
-import { planImport } from '../../src/state/import-plan';
-import { REFERENCES } from '../../src/state/references';
+import { planImport } from '../../src/state/intents/import-plan';
+import { REFERENCES } from '../../src/state/intents/references';
+import { fileOf } from '../../src/state/keeping/export-file';
 import { type Shelf, shelfOf, withRow } from '../../src/state/shelf';
 import { eventRow, paperRow, recipeRow, supplyRow, toolRow } from '../storage/sample-rows';
 

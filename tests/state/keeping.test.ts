@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { textOfAside, textOfSalvage } from '../../src/state/as-it-is';
-import { earlierRows } from '../../src/state/earlier-states';
+import { textOfAside, textOfSalvage } from '../../src/state/keeping/as-it-is';
+import { earlierRows } from '../../src/state/keeping/earlier-states';
 import { recipeRow } from '../storage/sample-rows';
 import { letRun, openTab, World } from './open-tab';
 

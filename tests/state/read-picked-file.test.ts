@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { FILE_LIMITS } from '../../shared/read-workbook';
 import { workbookOf, writeWorkbook } from '../../shared/write-workbook';
-import { readPickedFile } from '../../src/state/read-picked-file';
+import { readPickedFile } from '../../src/state/intents/read-picked-file';
 
 test('a picked file that is too large is refused before a byte of it is read', async () => {
   const picked = {

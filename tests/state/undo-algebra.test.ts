@@ -1,9 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { compareRows } from '../../src/state/field-changes';
-import { dropStep, type History, moveStep, NO_HISTORY, nextStep, recordStep } from '../../src/state/history';
+import { compareRows } from '../../src/state/keeping/field-changes';
+import {
+  dropStep,
+  type History,
+  moveStep,
+  NO_HISTORY,
+  nextStep,
+  recordStep,
+} from '../../src/state/keeping/history';
+import { type RowChange, type Step, takeStep } from '../../src/state/keeping/steps';
 import { EMPTY_SHELF, type Shelf, shelfOf } from '../../src/state/shelf';
-import { type RowChange, type Step, takeStep } from '../../src/state/steps';
 import { SEED } from '../seed';
 import { recordFault } from '../setup/fault-record';
 import { paperRow, recipeRow } from '../storage/sample-rows';

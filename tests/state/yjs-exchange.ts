@@ -1,7 +1,7 @@
 import * as Y from 'yjs';
+import type { RowChange } from '../../src/state/keeping/steps';
 import type { ComingRow, Exchange } from '../../src/state/ports';
 import { keyText, type RowKey } from '../../src/state/shelf';
-import type { RowChange } from '../../src/state/steps';
 
 type Fields = Y.Map<unknown>;
 

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { cross, dot, minus, plus, times, type Vector } from '../../src/core/fold';
 import { layNet } from '../../src/core/net';
 import { STYLES } from '../../src/core/styles';
-import { lookFrom, onPage } from '../../src/ui/camera';
-import { normalOf, orderByDepth, type SpaceFace } from '../../src/ui/depth-order';
-import { viewFolded } from '../../src/ui/folded-view';
+import { lookFrom, onPage } from '../../src/ui/folded/camera';
+import { normalOf, orderByDepth, type SpaceFace } from '../../src/ui/folded/depth-order';
+import { viewFolded } from '../../src/ui/folded/folded-view';
 import { SEED } from '../seed';
 
 const rectangle = (corner: Vector, along: Vector, up: Vector): SpaceFace => ({

@@ -2,13 +2,13 @@ import { fireEvent, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test } from 'vitest';
-import { drawNetToFit } from '../../src/core/draw/net-drawing';
-import { tableOfLines } from '../../src/core/draw/net-table';
+import { drawNetToFit } from '../../src/core/draw/net/net-drawing';
+import { tableOfLines } from '../../src/core/draw/net/net-table';
 import { layNet } from '../../src/core/net';
 import { STYLES, styleById } from '../../src/core/styles';
-import { DrawingView, type Space } from '../../src/ui/drawing-view';
-import { LineTable } from '../../src/ui/line-table';
-import { type Lit, litKeys, litMark } from '../../src/ui/lit';
+import { DrawingView, type Space } from '../../src/ui/drawing/drawing-view';
+import { LineTable } from '../../src/ui/drawing/line-table';
+import { type Lit, litKeys, litMark } from '../../src/ui/drawing/lit';
 import { drawPart, INCHES } from './in-words';
 
 const net = (id: string) => {

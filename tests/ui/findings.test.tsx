@@ -3,7 +3,7 @@ import { userEvent } from '@testing-library/user-event';
 import { expect, test, vi } from 'vitest';
 import type { Finding } from '../../src/core/checks';
 import { inches } from '../../src/core/units';
-import { Findings } from '../../src/ui/findings';
+import { Findings } from '../../src/ui/frame/findings';
 import { drawPart, MILLIMETRES } from './in-words';
 
 const hole: Finding = {

@@ -2,7 +2,7 @@ import { render } from '@testing-library/react';
 import type { ReactNode } from 'react';
 import { englishPages } from '../../src/app/page-messages';
 import { type Ruler, USUAL_FINEST } from '../../src/core/units';
-import { RulerContext } from '../../src/ui/measure';
+import { RulerContext } from '../../src/ui/fields/measure';
 import { PageWordsProvider, WordsProvider } from '../../src/ui/words';
 
 export const INCHES: Ruler = { unit: 'in', finest: USUAL_FINEST.in };

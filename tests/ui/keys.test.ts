@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { KEYS, type KeyPlace, type KeyPressed, keyIn } from '../../src/ui/keys';
+import { KEYS, type KeyPlace, type KeyPressed, keyIn } from '../../src/ui/frame/keys';
 
 const PLACES = Object.keys(KEYS) as KeyPlace[];
 const chordsOf = (place: KeyPlace): string[] => Object.values<readonly string[]>(KEYS[place]).flat();
@@ -60,7 +60,7 @@ describe('who listens for keys', () => {
         .map((entry) => join(entry.parentPath, entry.name)),
     );
     expect(files.length).toBeGreaterThan(100);
-    const table = ['src/ui/keys.ts', 'src/app/messages/keys.ts'];
+    const table = ['src/ui/frame/keys.ts', 'src/app/messages/keys.ts'];
     const listening = files.filter((file) => readFileSync(file, 'utf8').includes('keyIn('));
     expect(listening.length).toBeGreaterThanOrEqual(10);
     const others = files.filter((file) => !table.includes(file));

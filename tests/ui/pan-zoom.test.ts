@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { keepInView, MOST_ZOOM, zoomAbout } from '../../src/ui/pan-zoom';
+import { keepInView, MOST_ZOOM, zoomAbout } from '../../src/ui/drawing/pan-zoom';
 import { SEED } from '../seed';
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fileName } from '../../src/ui/save-as';
+import { fileName } from '../../src/ui/frame/save-as';
 
 test.each([
   ['Soap box', 'soap-box.json'],

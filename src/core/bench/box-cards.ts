@@ -1,7 +1,7 @@
 import type { BoxNet, PieceNet } from '../net/types';
-import { closingActs } from './assembly-acts';
 import type { CardStep } from './card-step';
-import { deriveProgram, type ProgramChoices } from './derive-program';
+import { closingActs } from './program/assembly-acts';
+import { deriveProgram, type ProgramChoices } from './program/derive-program';
 import type { BenchProgram, BenchTool } from './types';
 import { cardSteps } from './words/card-steps';
 

@@ -1,5 +1,5 @@
 import type { PrintedLength, Ticks } from '../units';
-import type { Lie } from './card-lie';
+import type { Lie } from './equal/card-lie';
 
 export type StepKind = 'blank' | 'score' | 'slit' | 'cut' | 'fold' | 'glue' | 'close';
 

@@ -1,7 +1,8 @@
-export type { BenchCard } from './bench-card';
 export { type BoxCard, boxCards, boxPrograms, JOINING } from './box-cards';
-export { canonicalCard } from './canonical-card';
-export { type CanonicalForm, canonicalNet } from './canonical-form';
+export type { CardMark, CardStep, CautionCode, StepKind } from './card-step';
+export type { BenchCard } from './equal/bench-card';
+export { canonicalCard } from './equal/canonical-card';
+export { type CanonicalForm, canonicalNet } from './equal/canonical-form';
 export {
   type CardPlace,
   type Lie,
@@ -10,14 +11,13 @@ export {
   sizeAsItLies,
   toBench,
   toNet,
-} from './card-lie';
-export type { CardMark, CardStep, CautionCode, StepKind } from './card-step';
-export { fallsAway } from './cut-card';
-export { deriveProgram, type ProgramChoices } from './derive-program';
-export { newEdges, partsOnCard } from './parts-on-card';
-export { type CardTrouble, cardTrouble } from './try-card';
+} from './equal/card-lie';
+export { fallsAway } from './equal/cut-card';
+export { newEdges, partsOnCard } from './equal/parts-on-card';
+export { type CardTrouble, cardTrouble } from './equal/try-card';
+export { type BenchRun, runProgram } from './equal/virtual-bench';
+export { deriveProgram, type ProgramChoices } from './program/derive-program';
 export type * from './types';
-export { type BenchRun, runProgram } from './virtual-bench';
 export { cardSteps } from './words/card-steps';
 export { CAUTIONS } from './words/cautions';
 export { panelLabels } from './words/panel-labels';

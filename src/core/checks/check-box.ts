@@ -1,5 +1,5 @@
 import type { BoxNet } from '../net/types';
-import type { BoxStyle } from '../styles/types';
+import type { BoxStyle } from '../styles/language/types';
 import { inches } from '../units/ticks';
 import { checkCollisions } from './check-collisions';
 import { checkFlatOverlap } from './check-flat-overlap';

@@ -1,6 +1,6 @@
-import { limitsFor, symbolsFor } from '../styles/limits-for';
-import { evaluateForm, formOf } from '../styles/linear-form';
-import type { BoxStyle, Chosen, ConstraintSpec, Len } from '../styles/types';
+import { evaluateForm, formOf } from '../styles/language/linear-form';
+import type { BoxStyle, Chosen, ConstraintSpec, Len } from '../styles/language/types';
+import { limitsFor, symbolsFor } from '../styles/shapes/limits-for';
 import { roundToTick, type Ticks, ticks } from '../units/ticks';
 import type { Finding } from './finding';
 

@@ -1,5 +1,5 @@
 import type { BoxNet } from '../net/types';
-import { OWN_NET } from '../styles/own-net';
+import { OWN_NET } from '../styles/boxes/own-net';
 import { checkBox } from './check-box';
 import type { ToolReach } from './check-handling';
 import type { Finding } from './finding';

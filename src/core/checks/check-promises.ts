@@ -1,6 +1,6 @@
 import type { BoxNet } from '../net/types';
-import { evaluateForm, formOf } from '../styles/linear-form';
-import type { BoxStyle, PromiseSpec } from '../styles/types';
+import { evaluateForm, formOf } from '../styles/language/linear-form';
+import type { BoxStyle, PromiseSpec } from '../styles/language/types';
 import { toMm } from '../units/ticks';
 import { seenFrom } from './check-joints';
 import { asTicks, type ClosedPiece, panelWords } from './closed-piece';

@@ -1,5 +1,5 @@
 import type { PieceNet } from '../net/types';
-import type { Role } from '../styles/types';
+import type { Role } from '../styles/language/types';
 
 /** Panels that stand still while others are laid against them. */
 const HOLDS: ReadonlySet<Role> = new Set(['wall', 'roof', 'cover', 'handle'] as const);

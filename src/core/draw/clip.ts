@@ -1,5 +1,5 @@
-import { type ArcMark, type AreaMark, type Box, pointOfArc, type TextMark, textBox } from './marks';
-import type { At, Mark } from './types';
+import { type ArcMark, type AreaMark, type Box, pointOfArc, type TextMark, textBox } from './strokes/marks';
+import type { At, Mark } from './strokes/types';
 
 /** What of some marks lies in a window: lines and arcs cut at its border, areas cut to it, words only whole. Keys stay. */
 export const clipMarks = (marks: readonly Mark[], window: Box): Mark[] =>

@@ -2,11 +2,11 @@ import { anglesDuring, closingStates, dot, foldPiece, insideOf, placeOf, posesOf
 import { asItStands } from '../net/lay-net';
 import type { BoxNet, NetEdge, PieceNet } from '../net/types';
 import { toMm } from '../units/ticks';
-import { hatchLines } from './hatch';
 import { layerSense } from './layer-sense';
-import { areaMark, type Box, boxOf, frameMarks, lineMark } from './marks';
 import { paintOrder, type SeenFace } from './paint-order';
-import type { At, Drawing, Ink, Mark } from './types';
+import { hatchLines } from './strokes/hatch';
+import { areaMark, type Box, boxOf, frameMarks, lineMark } from './strokes/marks';
+import type { At, Drawing, Ink, Mark } from './strokes/types';
 import { benchView, placeOfSeen, type Seen, see, standingView, type View } from './view';
 import { type Cover, visiblePieces } from './visible-lines';
 

@@ -1,7 +1,7 @@
 import { dot, insideOf, type Pose, placeOf } from '../fold';
 import type { LayerSense } from './layer-sense';
 import { largestOverlap, type Overlap, triangulate } from './planar-overlap';
-import type { At } from './types';
+import type { At } from './strokes/types';
 import type { Seen, View } from './view';
 
 /** A folded face as it is seen: its ring in the picture with each corner's nearness, and how it stands in space. */

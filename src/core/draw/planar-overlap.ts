@@ -1,4 +1,4 @@
-import type { At } from './types';
+import type { At } from './strokes/types';
 
 /** Where two flat figures cover one another: the largest piece of it, as its middle and its area. */
 export interface Overlap {

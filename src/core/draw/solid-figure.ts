@@ -1,9 +1,9 @@
 import { anglesDuring, closingStates, foldPiece, insideOf, type Pose, posesOf, type Vector } from '../fold';
 import type { PieceNet, Point } from '../net/types';
-import type { Role } from '../styles/types';
+import type { Role } from '../styles/language/types';
 import { toMm } from '../units/ticks';
-import { panelWays, standOf } from './panel-way';
-import type { At } from './types';
+import { panelWays, standOf } from './net/panel-way';
+import type { At } from './strokes/types';
 
 /** A panel of card with thickness, in its own flat millimetres: its inside at height 0, its outside one caliper below. */
 export interface SolidFace {

@@ -1,7 +1,7 @@
 import { cross, dot, insideOf, type Pose, size, times, type Vector } from '../fold';
 import type { PieceNet } from '../net/types';
-import { bottomOf } from './panel-way';
-import type { At } from './types';
+import { bottomOf } from './net/panel-way';
+import type { At } from './strokes/types';
 
 /** A parallel view: unit vectors of the picture, in the folded box's frame. */
 export interface View {

@@ -1,4 +1,4 @@
-import type { At } from './types';
+import type { At } from './strokes/types';
 
 /** A figure that hides what lies behind it: its ring, and the holes that it does not hide through. */
 export interface Cover {

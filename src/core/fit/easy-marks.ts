@@ -1,6 +1,6 @@
 import { layNet } from '../net';
-import { everyChoice } from '../styles/define';
-import type { BoxStyle, Chosen } from '../styles/types';
+import { everyChoice } from '../styles/language/define';
+import type { BoxStyle, Chosen } from '../styles/language/types';
 import { type Ticks, ticks } from '../units';
 import type { CuttingTool, SheetPaper } from '../yield';
 import { type CoordinateForm, markFormsOf, type StyleForms } from './mark-forms';

@@ -1,5 +1,5 @@
 import type { Contents } from '../../../shared/contents';
-import type { BoxStyle } from '../styles/types';
+import type { BoxStyle } from '../styles/language/types';
 import type { Ticks } from '../units';
 import { arrangeContents } from './arrange';
 import { type EasyMarkQuestion, type EasyRow, findEasyMarks } from './easy-marks';

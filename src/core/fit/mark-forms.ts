@@ -1,6 +1,6 @@
 import { type BoxNet, layNet, type PieceNet, type Point } from '../net';
 import { linesOf } from '../net/lines';
-import type { BoxStyle, Chosen } from '../styles/types';
+import type { BoxStyle, Chosen } from '../styles/language/types';
 import { TICKS_PER_INCH, type Ticks, ticks } from '../units';
 
 /** A coordinate of the net as a sum over the searched symbols: constant + Σ times[i] · symbol[i], in ticks. */

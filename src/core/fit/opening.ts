@@ -1,7 +1,7 @@
 import type { Contents } from '../../../shared/contents';
 import { ticksOfMm } from '../../../shared/lengths';
 import type { BoxNet } from '../net/types';
-import type { BoxStyle, Role } from '../styles/types';
+import type { BoxStyle, Role } from '../styles/language/types';
 import { type Ticks, ticks } from '../units';
 import { turnToFit } from './packet-diagonal';
 import type { Arrangement } from './types';

@@ -1,7 +1,7 @@
 import { nameValues, type Sizing } from '../net';
-import { limitsFor } from '../styles/limits-for';
-import { expandForm, formOf } from '../styles/linear-form';
-import type { BoxStyle, Chosen, Len } from '../styles/types';
+import { expandForm, formOf } from '../styles/language/linear-form';
+import type { BoxStyle, Chosen, Len } from '../styles/language/types';
+import { limitsFor } from '../styles/shapes/limits-for';
 import { ticks } from '../units';
 import type { CoordinateForm } from './mark-forms';
 

@@ -1,4 +1,4 @@
-import type { Chosen } from '../styles/types';
+import type { Chosen } from '../styles/language/types';
 import { ticks } from '../units';
 import type { CuttingTool, SheetPaper } from '../yield';
 import { type StyleForms, valueAt } from './mark-forms';

@@ -1,6 +1,6 @@
 import { fillSizes, nameValues } from '../net/name-values';
-import { evaluateForm, expandForm, formOf } from '../styles/linear-form';
-import type { BoxStyle, Chosen, Len } from '../styles/types';
+import { evaluateForm, expandForm, formOf } from '../styles/language/linear-form';
+import type { BoxStyle, Chosen, Len } from '../styles/language/types';
 import { MARK_STEPS, markAbove, nearestMark, type Ruler, type Ticks, ticks } from '../units';
 
 /** What a search may vary: see `EasyMarkQuestion`. */

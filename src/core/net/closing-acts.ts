@@ -1,4 +1,4 @@
-import type { Angle, PieceSpec } from '../styles/types';
+import type { Angle, PieceSpec } from '../styles/language/types';
 import type { ClosingAct, Face, Hinge, Joint } from './types';
 
 /** A piece's closing steps with panels turned into hinges and angles into degrees. `to` turns the scores only: a panel laid flat does not bend. */

@@ -1,4 +1,4 @@
-import type { EdgeName, Role } from '../styles/types';
+import type { EdgeName, Role } from '../styles/language/types';
 import type { Point } from './types';
 
 /** A piece of a panel's edge, as its face's ring runs it. */

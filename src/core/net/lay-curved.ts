@@ -1,5 +1,5 @@
-import { bothEnds } from '../styles/define';
-import type { EdgeName, PanelSpec } from '../styles/types';
+import { bothEnds } from '../styles/language/define';
+import type { EdgeName, PanelSpec } from '../styles/language/types';
 import { toDegrees, toRadians } from '../units/angles';
 import { arcHeight, chordStations } from './arc';
 import { AROUND, frameOn, rootFrame } from './hinge-frame';

@@ -1,6 +1,6 @@
-import { checkOnce } from '../styles/check-style';
-import { defaultChoices, piecesOf, WHOLE } from '../styles/define';
-import type { BoxStyle } from '../styles/types';
+import { checkOnce } from '../styles/language/check-style';
+import { defaultChoices, piecesOf, WHOLE } from '../styles/language/define';
+import type { BoxStyle } from '../styles/language/types';
 import { layPiece } from './lay-piece';
 import { lengthOf, nameValues, type Sizing } from './name-values';
 import type { BoxNet, PieceNet } from './types';

@@ -1,4 +1,4 @@
-import type { EdgeName, PanelSpec } from '../styles/types';
+import type { EdgeName, PanelSpec } from '../styles/language/types';
 import { frameOn } from './hinge-frame';
 import type { Bench, LaidPanel, Side } from './laid-panel';
 import { lengthOf, type NamedValues } from './name-values';

@@ -1,4 +1,4 @@
-import type { Angle, EdgeName, JointSpec, PieceSpec } from '../styles/types';
+import type { Angle, EdgeName, JointSpec, PieceSpec } from '../styles/language/types';
 import { ticks } from '../units/ticks';
 import { arcRadius, finely } from './arc';
 import { closingActs } from './closing-acts';

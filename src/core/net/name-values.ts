@@ -1,6 +1,6 @@
-import { defaultChoices } from '../styles/define';
-import { evaluateForm, evaluateUp, formOf } from '../styles/linear-form';
-import type { BoxStyle, Chosen, Len, Values } from '../styles/types';
+import { defaultChoices } from '../styles/language/define';
+import { evaluateForm, evaluateUp, formOf } from '../styles/language/linear-form';
+import type { BoxStyle, Chosen, Len, Values } from '../styles/language/types';
 import { inches, millimetres, roundToTick, TICKS_PER_MM, type Ticks, ticks, toMm } from '../units/ticks';
 
 /** What a maker chose; a size left out takes the style's default. `mark`: the marks allowances are rounded up to, 1/16 in if left out. */

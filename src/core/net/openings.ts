@@ -1,4 +1,4 @@
-import type { EdgeName, HoleSpec, NotchSpec } from '../styles/types';
+import type { EdgeName, HoleSpec, NotchSpec } from '../styles/language/types';
 import { TICKS_PER_MM } from '../units/ticks';
 import { CHORD_TOLERANCE_MM } from './arc';
 import type { Bench, LaidRing, Side } from './laid-panel';

@@ -1,5 +1,5 @@
 import type { FoldFrame } from '../../../shared/fold-file';
-import { OWN_NET } from '../styles/own-net';
+import { OWN_NET } from '../styles/boxes/own-net';
 import { millimetres, TICKS_PER_MM, type Ticks, ticks } from '../units/ticks';
 import { facesAround } from './faces-around';
 import { type FoldUnit, flatFrames } from './fold-frames';

@@ -1,5 +1,5 @@
-import { bothEnds } from '../styles/define';
-import type { EdgeName, Len, PanelSpec } from '../styles/types';
+import { bothEnds } from '../styles/language/define';
+import type { EdgeName, Len, PanelSpec } from '../styles/language/types';
 import { AROUND, frameOn, rootFrame } from './hinge-frame';
 import type { Side } from './laid-panel';
 import { pointAt } from './point';

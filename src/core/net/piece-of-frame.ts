@@ -1,5 +1,5 @@
 import type { FoldFrame } from '../../../shared/fold-file';
-import type { Role } from '../styles/types';
+import type { Role } from '../styles/language/types';
 import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
 import { finely } from './arc';
 import { onSameEdge, ringsOf, wasteOf } from './outline';

@@ -1,4 +1,4 @@
-import type { Role } from '../styles/types';
+import type { Role } from '../styles/language/types';
 
 /** Every role a panel can have, for reading files. */
 export const ROLES = [

@@ -1,4 +1,4 @@
-import type { Chosen, Role } from '../styles/types';
+import type { Chosen, Role } from '../styles/language/types';
 import type { Ticks } from '../units/ticks';
 
 /** A point of the flat net: ticks, inside face up, origin at the blank's lower left, x right, y up. */

@@ -1,9 +1,16 @@
 export { inEdges, inPanels } from './add-ons/places';
-export { defaultChoices, everyAddOn, everyChoice, isGiven, piecesOf } from './choices';
-export { defineStyle } from './define';
-export { limitsFor, symbolsFor } from './limits-for';
-export { evaluateForm, expandForm, formOf, type LinearForm, printForm, readForm } from './linear-form';
-export { OWN_NET } from './own-net';
+export { OWN_NET } from './boxes/own-net';
+export { defineStyle } from './language/define';
+export {
+  evaluateForm,
+  expandForm,
+  formOf,
+  type LinearForm,
+  printForm,
+  readForm,
+} from './language/linear-form';
+export { StyleError } from './language/style-error';
+export type * from './language/types';
 export { STYLES, styleById } from './registry';
-export { StyleError } from './style-error';
-export type * from './types';
+export { defaultChoices, everyAddOn, everyChoice, isGiven, piecesOf } from './shapes/choices';
+export { limitsFor, symbolsFor } from './shapes/limits-for';

@@ -1,12 +1,12 @@
 import { useCallback } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import type { BoxCard, CardMark, CardStep } from '../../core/bench';
-import { drawNetToFit } from '../../core/draw/net-drawing';
-import { leftKey, topKey } from '../../core/draw/net-table';
+import { drawNetToFit } from '../../core/draw/net/net-drawing';
+import { leftKey, topKey } from '../../core/draw/net/net-table';
 import type { Blank } from '../../core/net';
-import { DrawingView, type Space } from '../../ui/drawing-view';
-import { useRuler } from '../../ui/measure';
-import { RecipePicture } from '../../ui/recipe-picture';
+import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
+import { useRuler } from '../../ui/fields/measure';
+import { RecipePicture } from '../../ui/folded/recipe-picture';
 
 interface BenchNetProps {
   readonly card: BoxCard;

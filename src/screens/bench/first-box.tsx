@@ -2,11 +2,11 @@ import { ArrowLeft, ArrowRight, Check } from 'lucide-react';
 import { Link, useOutletContext } from 'react-router';
 import type { FirstBox } from '../../core/plan';
 import { printLength, type Ticks } from '../../core/units';
-import { pageAddress } from '../../ui/addresses';
-import { Button } from '../../ui/button';
-import { sizeWords, useRuler } from '../../ui/measure';
-import type { OpenWorkbook } from '../../ui/open-workbook';
-import { RecipePicture } from '../../ui/recipe-picture';
+import { Button } from '../../ui/fields/button';
+import { sizeWords, useRuler } from '../../ui/fields/measure';
+import { RecipePicture } from '../../ui/folded/recipe-picture';
+import { pageAddress } from '../../ui/frame/addresses';
+import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { usePageWords } from '../../ui/words';
 import type { useRun } from './use-run';
 

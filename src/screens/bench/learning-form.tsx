@@ -1,7 +1,7 @@
 import type { FavorEvent, Pace } from '../../../shared/workbook';
 import { USUAL_PACE } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
-import { NumberField } from '../../ui/number-field';
+import { NumberField } from '../../ui/fields/number-field';
 import { usePageWords } from '../../ui/words';
 
 /** How fast a hand learns, and how much rest comes on top. */

@@ -1,8 +1,8 @@
 import { ArrowLeft, ArrowRight } from 'lucide-react';
 import type { CardStep } from '../../core/bench';
-import { Button } from '../../ui/button';
-import { keyIn } from '../../ui/keys';
-import { StepWords } from '../../ui/step-list';
+import { Button } from '../../ui/fields/button';
+import { keyIn } from '../../ui/frame/keys';
+import { StepWords } from '../../ui/frame/step-list';
 import { usePageWords } from '../../ui/words';
 
 interface OneStepProps {

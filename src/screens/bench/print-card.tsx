@@ -1,6 +1,6 @@
 import type { Recipe } from '../../../shared/workbook';
-import { PrintActs } from '../../ui/print-acts';
-import { usePrinter } from '../../ui/printer';
+import { PrintActs } from '../../ui/frame/print-acts';
+import { usePrinter } from '../../ui/frame/printer';
 import { usePageWords } from '../../ui/words';
 
 /** The card on paper, to lie beside the trimmer. */

@@ -4,11 +4,11 @@ import type { Recipe } from '../../../shared/workbook';
 import type { BoxCard, CardStep } from '../../core/bench';
 import type { EventPlan, PlannedPaper, RunStep } from '../../core/plan';
 import { letterParts } from '../../print';
-import { benchOfRecipe } from '../../state/bench-result';
-import { useToolInHand } from '../../state/tool-in-hand';
-import { pageAddress } from '../../ui/addresses';
-import { useRuler } from '../../ui/measure';
-import { SheetView } from '../../ui/sheet-view';
+import { benchOfRecipe } from '../../state/results/bench-result';
+import { useToolInHand } from '../../state/results/tool-in-hand';
+import { SheetView } from '../../ui/drawing/sheet-view';
+import { useRuler } from '../../ui/fields/measure';
+import { pageAddress } from '../../ui/frame/addresses';
 import { usePageWords } from '../../ui/words';
 import { BenchNet } from './bench-net';
 

@@ -1,10 +1,10 @@
 import { Timer, TimerOff, Undo2 } from 'lucide-react';
 import { useOutletContext } from 'react-router';
-import { setFractions } from '../../core/draw/set-fractions';
+import { setFractions } from '../../core/draw/strokes/set-fractions';
 import { type EventPlan, type StepProgress, sayRunStep } from '../../core/plan';
-import { Button } from '../../ui/button';
-import type { OpenWorkbook } from '../../ui/open-workbook';
-import { useWording } from '../../ui/wording';
+import { Button } from '../../ui/fields/button';
+import type { OpenWorkbook } from '../../ui/frame/open-workbook';
+import { useWording } from '../../ui/frame/wording';
 import { usePageWords, useSay } from '../../ui/words';
 import { RunPicture } from './run-picture';
 import type { RunScreen } from './run-view';

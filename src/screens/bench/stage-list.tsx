@@ -1,5 +1,5 @@
 import { Check } from 'lucide-react';
-import { classNames } from '../../ui/class-names';
+import { classNames } from '../../ui/frame/class-names';
 import { usePageWords } from '../../ui/words';
 import type { RunScreen } from './run-view';
 

@@ -2,7 +2,7 @@ import { Timer, TimerOff, Trash2 } from 'lucide-react';
 import type { FavorEvent, Pace } from '../../../shared/workbook';
 import { USUAL_PACE } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button, IconButton } from '../../ui/button';
+import { Button, IconButton } from '../../ui/fields/button';
 import { usePageWords } from '../../ui/words';
 import { useStageClock } from './stage-clock';
 

@@ -1,6 +1,6 @@
 import type { FavorEvent } from '../../../shared/workbook';
 import { addCount, countAt, type RunStep, setFirstRight } from '../../core/plan';
-import { nextStep } from '../../state/history';
+import { nextStep } from '../../state/keeping/history';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 

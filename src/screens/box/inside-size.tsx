@@ -1,8 +1,8 @@
 import { memo } from 'react';
-import { lengthText } from '../../core/draw/length-text';
+import { lengthText } from '../../core/draw/strokes/length-text';
 import type { BoxNet } from '../../core/net';
 import { printLength, type Ticks } from '../../core/units';
-import { useRuler } from '../../ui/measure';
+import { useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
 
 const SIDES = ['width', 'depth', 'height'] as const;

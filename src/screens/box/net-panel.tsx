@@ -1,11 +1,11 @@
 import { useCallback, useDeferredValue } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import { drawNetToFit } from '../../core/draw/net-drawing';
+import { drawNetToFit } from '../../core/draw/net/net-drawing';
 import type { BoxNet, PieceNet } from '../../core/net';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { DrawingView, type Space } from '../../ui/drawing-view';
-import { type Lit, litKeys, litMark } from '../../ui/lit';
-import { useRuler } from '../../ui/measure';
+import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
+import { type Lit, litKeys, litMark } from '../../ui/drawing/lit';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
 
 /** Biggest numbers of a net on screen, in millimetres at arm's length: 17 px. */

@@ -1,9 +1,9 @@
 import { memo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { NumberField } from '../../ui/number-field';
-import { Swatch } from '../../ui/swatch';
-import { SelectField } from '../../ui/text-field';
+import { NumberField } from '../../ui/fields/number-field';
+import { SelectField } from '../../ui/fields/text-field';
+import { Swatch } from '../../ui/frame/swatch';
 import { usePageWords } from '../../ui/words';
 import type { RecipeEdits } from './recipe-edits';
 

@@ -2,12 +2,12 @@ import { Download } from 'lucide-react';
 import { useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import type { PieceNet } from '../../core/net';
-import { Button } from '../../ui/button';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { Opening } from '../../ui/opening';
-import { PrintActs } from '../../ui/print-acts';
-import { usePrinter } from '../../ui/printer';
-import { saveAs } from '../../ui/save-as';
+import { Button } from '../../ui/fields/button';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { Opening } from '../../ui/frame/opening';
+import { PrintActs } from '../../ui/frame/print-acts';
+import { usePrinter } from '../../ui/frame/printer';
+import { saveAs } from '../../ui/frame/save-as';
 import { usePageWords } from '../../ui/words';
 
 const FORMATS = ['fold', 'svg', 'dxf'] as const;

@@ -1,10 +1,10 @@
 import { memo, useId, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { type BoxStyle, OWN_NET, STYLES } from '../../core/styles';
-import { Button } from '../../ui/button';
-import { RecipePicture } from '../../ui/recipe-picture';
-import { StylePicture } from '../../ui/style-picture';
-import { StyleTiles } from '../../ui/style-tiles';
+import { Button } from '../../ui/fields/button';
+import { RecipePicture } from '../../ui/folded/recipe-picture';
+import { StylePicture } from '../../ui/folded/style-picture';
+import { StyleTiles } from '../../ui/folded/style-tiles';
 import { usePageWords, useSay } from '../../ui/words';
 
 interface StyleChoiceProps {

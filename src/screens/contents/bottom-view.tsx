@@ -8,12 +8,12 @@ import {
   type NeededRoom,
   TYPICAL_MODULUS_GPA,
 } from '../../core/fit';
-import { tapeJoints } from '../../core/plan/joint-tape';
+import { tapeJoints } from '../../core/plan/supplies/joint-tape';
 import { millimetres, type Ticks, ticks, toInches, toMm } from '../../core/units';
-import { boxOfRecipe } from '../../state/box-result';
-import { useToolInHand } from '../../state/tool-in-hand';
-import { lengthWords, useRuler } from '../../ui/measure';
-import { Opening } from '../../ui/opening';
+import { boxOfRecipe } from '../../state/results/box-result';
+import { useToolInHand } from '../../state/results/tool-in-hand';
+import { lengthWords, useRuler } from '../../ui/fields/measure';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords, useSay } from '../../ui/words';
 
 interface BottomViewProps {

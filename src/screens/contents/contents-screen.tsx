@@ -1,9 +1,9 @@
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
-import { useNeededRooms } from '../../state/fit-result';
-import { NEW_RECIPE } from '../../ui/addresses';
-import { BlankState } from '../../ui/blank-state';
-import type { OpenWorkbook } from '../../ui/open-workbook';
+import { useNeededRooms } from '../../state/results/fit-result';
+import { NEW_RECIPE } from '../../ui/frame/addresses';
+import { BlankState } from '../../ui/frame/blank-state';
+import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { usePageWords } from '../../ui/words';
 import { BottomView } from './bottom-view';
 import { useContentsEdits } from './contents-edits';

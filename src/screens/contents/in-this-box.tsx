@@ -6,11 +6,11 @@ import type { Recipe } from '../../../shared/workbook';
 import { type NeededRoom, openingOf, passesOpening, protrusionsOf, sizesForRoom } from '../../core/fit';
 import { OWN_NET } from '../../core/styles';
 import { toMm } from '../../core/units';
-import { boxOfRecipe } from '../../state/box-result';
-import { useToolInHand } from '../../state/tool-in-hand';
-import { Button } from '../../ui/button';
-import { classNames } from '../../ui/class-names';
-import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
+import { boxOfRecipe } from '../../state/results/box-result';
+import { useToolInHand } from '../../state/results/tool-in-hand';
+import { Button } from '../../ui/fields/button';
+import { lengthWords, sizeWords, useRuler } from '../../ui/fields/measure';
+import { classNames } from '../../ui/frame/class-names';
 import { usePageWords } from '../../ui/words';
 import type { ContentsEdits } from './contents-edits';
 

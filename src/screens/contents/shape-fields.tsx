@@ -1,8 +1,8 @@
 import type { ItemShape } from '../../../shared/contents';
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { LengthField } from '../../ui/length-field';
-import { SelectField } from '../../ui/text-field';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { LengthField } from '../../ui/fields/length-field';
+import { SelectField } from '../../ui/fields/text-field';
 import { usePageWords } from '../../ui/words';
 
 const SHAPES: readonly ItemShape['shape'][] = ['cuboid', 'cylinder', 'sphere', 'packet', 'soft', 'pot'];

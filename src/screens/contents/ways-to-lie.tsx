@@ -1,16 +1,16 @@
 import { useCallback } from 'react';
 import { useNavigate } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
-import { drawArrangement } from '../../core/draw/arrangement-drawing';
+import { drawArrangement } from '../../core/draw/sheet/arrangement-drawing';
 import { clearanceOf, type NeededRoom } from '../../core/fit';
 import { styleById } from '../../core/styles';
 import { millimetres, printLength, type Ticks } from '../../core/units';
-import { pageAddress, type Workbook } from '../../ui/addresses';
-import { Button } from '../../ui/button';
-import { classNames } from '../../ui/class-names';
-import { DrawingView, type Space } from '../../ui/drawing-view';
-import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
-import { Opening } from '../../ui/opening';
+import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
+import { Button } from '../../ui/fields/button';
+import { lengthWords, sizeWords, useRuler } from '../../ui/fields/measure';
+import { pageAddress, type Workbook } from '../../ui/frame/addresses';
+import { classNames } from '../../ui/frame/class-names';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 import type { ContentsEdits } from './contents-edits';
 

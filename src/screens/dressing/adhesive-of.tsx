@@ -1,15 +1,15 @@
 import { useMemo } from 'react';
 import type { FavorEvent } from '../../../shared/workbook';
-import { panelWords } from '../../core/draw/panel-labels';
+import { panelWords } from '../../core/draw/net/panel-labels';
 import type { SizedPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { sayReason } from '../../core/plan';
-import { planAdhesive } from '../../core/plan/adhesive';
+import { planAdhesive } from '../../core/plan/supplies/adhesive';
 import { useWorkbook } from '../../state/use-workbook';
-import { lengthWords, useRuler } from '../../ui/measure';
-import { Opening } from '../../ui/opening';
-import { WideBox } from '../../ui/wide-box';
-import { useWording } from '../../ui/wording';
+import { WideBox } from '../../ui/drawing/wide-box';
+import { lengthWords, useRuler } from '../../ui/fields/measure';
+import { Opening } from '../../ui/frame/opening';
+import { useWording } from '../../ui/frame/wording';
 import { usePageWords, useSay } from '../../ui/words';
 
 interface AdhesiveOfProps {

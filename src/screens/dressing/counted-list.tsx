@@ -1,6 +1,6 @@
 import type { Counted, Dressing } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { CountStepper } from '../../ui/count-stepper';
+import { CountStepper } from '../../ui/fields/count-stepper';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
 import { SupplyFields, SupplyRow } from './supply-row';

@@ -1,15 +1,15 @@
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import type { Dressing, Recipe } from '../../../shared/workbook';
-import { drawDecorateMap, drawDecorateMapToFit } from '../../core/draw/decorate-map';
-import type { Drawing } from '../../core/draw/types';
+import { drawDecorateMap, drawDecorateMapToFit } from '../../core/draw/net/decorate-map';
+import type { Drawing } from '../../core/draw/strokes/types';
 import { placePieces, type SizedPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { DrawingView, type Space } from '../../ui/drawing-view';
-import { Legend } from '../../ui/legend';
-import { useRuler } from '../../ui/measure';
-import { PrintActs } from '../../ui/print-acts';
-import { usePrinter } from '../../ui/printer';
+import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
+import { Legend } from '../../ui/drawing/legend';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { useRuler } from '../../ui/fields/measure';
+import { PrintActs } from '../../ui/frame/print-acts';
+import { usePrinter } from '../../ui/frame/printer';
 import { usePageWords } from '../../ui/words';
 
 /** Names on the panels, in millimetres at arm's length. */

@@ -1,7 +1,7 @@
 import { Link, useOutletContext } from 'react-router';
-import { pageAddress } from '../../ui/addresses';
-import { BlankState } from '../../ui/blank-state';
-import type { OpenWorkbook } from '../../ui/open-workbook';
+import { pageAddress } from '../../ui/frame/addresses';
+import { BlankState } from '../../ui/frame/blank-state';
+import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { usePageWords } from '../../ui/words';
 import { DressRecipe } from './dress-recipe';
 import './dressing.css';

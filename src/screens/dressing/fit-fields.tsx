@@ -1,13 +1,13 @@
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { DressingPiece, PieceFit } from '../../../shared/workbook';
-import { panelWords } from '../../core/draw/panel-labels';
+import { panelWords } from '../../core/draw/net/panel-labels';
 import { fitPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { ticks } from '../../core/units';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { LengthField } from '../../ui/length-field';
-import { useRuler } from '../../ui/measure';
-import { SelectField } from '../../ui/text-field';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { LengthField } from '../../ui/fields/length-field';
+import { useRuler } from '../../ui/fields/measure';
+import { SelectField } from '../../ui/fields/text-field';
 import { usePageWords, useSay } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
 import { findPanel, panelKey, visiblePanels } from './new-dressing';

@@ -2,9 +2,9 @@ import { Trash2 } from 'lucide-react';
 import type { ReactNode } from 'react';
 import type { Counted, Supply, Tie } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
-import { Opening } from '../../ui/opening';
-import { SelectField, TextField } from '../../ui/text-field';
+import { Button } from '../../ui/fields/button';
+import { SelectField, TextField } from '../../ui/fields/text-field';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
 

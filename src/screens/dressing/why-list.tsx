@@ -1,5 +1,5 @@
 import { type Reason, sayReason } from '../../core/plan';
-import { useWording } from '../../ui/wording';
+import { useWording } from '../../ui/frame/wording';
 import { usePageWords } from '../../ui/words';
 
 /** The arithmetic of one size, line by line. */

@@ -2,8 +2,8 @@ import { Plus } from 'lucide-react';
 import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { NEW_RECIPE } from '../../ui/addresses';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
+import { NEW_RECIPE } from '../../ui/frame/addresses';
 import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 

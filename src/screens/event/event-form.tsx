@@ -1,10 +1,10 @@
 import type { FavorEvent } from '../../../shared/workbook';
 import type { EventPlan } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
-import { CountStepper } from '../../ui/count-stepper';
-import type { MendOf } from '../../ui/event-findings';
-import { NumberField } from '../../ui/number-field';
-import { SelectField, TextField } from '../../ui/text-field';
+import { CountStepper } from '../../ui/fields/count-stepper';
+import { NumberField } from '../../ui/fields/number-field';
+import { SelectField, TextField } from '../../ui/fields/text-field';
+import type { MendOf } from '../../ui/frame/event-findings';
 import { usePageWords } from '../../ui/words';
 import { AddLine } from './add-line';
 import { type EventEdits, useEventEdits } from './event-edits';

@@ -2,11 +2,11 @@ import { Copy, Trash2 } from 'lucide-react';
 import type { EventLine } from '../../../shared/workbook';
 import type { PlannedLine } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
-import { IconButton } from '../../ui/button';
-import { CountStepper } from '../../ui/count-stepper';
-import { Opening } from '../../ui/opening';
-import { RecipePicture } from '../../ui/recipe-picture';
-import { SelectField } from '../../ui/text-field';
+import { IconButton } from '../../ui/fields/button';
+import { CountStepper } from '../../ui/fields/count-stepper';
+import { SelectField } from '../../ui/fields/text-field';
+import { RecipePicture } from '../../ui/folded/recipe-picture';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 

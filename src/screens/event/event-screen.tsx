@@ -1,5 +1,5 @@
 import { useOutletContext } from 'react-router';
-import type { OpenWorkbook } from '../../ui/open-workbook';
+import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { EventForm } from './event-form';
 import { MakeThese } from './make-these';
 

@@ -1,11 +1,11 @@
 import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
 import { type EventPlan, printMoney, whyBoxes, whyCost, whyHours, whySheets } from '../../core/plan';
-import { pageAddress } from '../../ui/addresses';
-import { classNames } from '../../ui/class-names';
-import { EventFindings, type MendOf } from '../../ui/event-findings';
+import { pageAddress } from '../../ui/frame/addresses';
+import { classNames } from '../../ui/frame/class-names';
+import { EventFindings, type MendOf } from '../../ui/frame/event-findings';
+import { WhyOpening } from '../../ui/frame/working';
 import { usePageWords } from '../../ui/words';
-import { WhyOpening } from '../../ui/working';
 
 interface EventSumProps {
   readonly event: FavorEvent;

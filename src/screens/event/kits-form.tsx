@@ -1,12 +1,12 @@
 import type { FavorEvent } from '../../../shared/workbook';
 import type { EventPlan, KitList } from '../../core/plan';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { CountStepper } from '../../ui/count-stepper';
-import { Length, sizeWords, useRuler } from '../../ui/measure';
-import { Opening } from '../../ui/opening';
-import { PrintActs } from '../../ui/print-acts';
-import { usePrinter } from '../../ui/printer';
-import { WideBox } from '../../ui/wide-box';
+import { WideBox } from '../../ui/drawing/wide-box';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { CountStepper } from '../../ui/fields/count-stepper';
+import { Length, sizeWords, useRuler } from '../../ui/fields/measure';
+import { Opening } from '../../ui/frame/opening';
+import { PrintActs } from '../../ui/frame/print-acts';
+import { usePrinter } from '../../ui/frame/printer';
 import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 

@@ -2,10 +2,10 @@ import { useId, useState } from 'react';
 import { Link, useNavigate } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/addresses';
-import { Button } from '../../ui/button';
-import { CountStepper } from '../../ui/count-stepper';
-import { RecipePicture } from '../../ui/recipe-picture';
+import { Button } from '../../ui/fields/button';
+import { CountStepper } from '../../ui/fields/count-stepper';
+import { RecipePicture } from '../../ui/folded/recipe-picture';
+import { pageAddress } from '../../ui/frame/addresses';
 import { usePageWords } from '../../ui/words';
 import './event.css';
 

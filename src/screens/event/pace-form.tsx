@@ -1,8 +1,8 @@
 import { HAND_TIMES } from '../../../shared/catalogue';
 import type { FavorEvent } from '../../../shared/workbook';
 import { USUAL_PACE } from '../../core/plan';
-import { NumberField } from '../../ui/number-field';
-import { Opening } from '../../ui/opening';
+import { NumberField } from '../../ui/fields/number-field';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords, useSay } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 import { ACTS } from './spares-form';

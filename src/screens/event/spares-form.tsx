@@ -1,7 +1,7 @@
 import type { FavorEvent } from '../../../shared/workbook';
-import { CountStepper } from '../../ui/count-stepper';
-import { NumberField } from '../../ui/number-field';
-import { Opening } from '../../ui/opening';
+import { CountStepper } from '../../ui/fields/count-stepper';
+import { NumberField } from '../../ui/fields/number-field';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 

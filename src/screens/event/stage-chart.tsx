@@ -1,5 +1,5 @@
 import type { Sitting, Timetable } from '../../core/plan';
-import { WideBox } from '../../ui/wide-box';
+import { WideBox } from '../../ui/drawing/wide-box';
 import { usePageWords } from '../../ui/words';
 
 interface StageBar {

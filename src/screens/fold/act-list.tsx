@@ -1,12 +1,12 @@
 import { useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { panelWords } from '../../core/checks/closed-piece';
-import { setFractions } from '../../core/draw/set-fractions';
+import { setFractions } from '../../core/draw/strokes/set-fractions';
 import type { PieceNet } from '../../core/net';
-import { benchOfRecipe } from '../../state/bench-result';
-import { useToolInHand } from '../../state/tool-in-hand';
-import { classNames } from '../../ui/class-names';
-import { useRuler } from '../../ui/measure';
+import { benchOfRecipe } from '../../state/results/bench-result';
+import { useToolInHand } from '../../state/results/tool-in-hand';
+import { useRuler } from '../../ui/fields/measure';
+import { classNames } from '../../ui/frame/class-names';
 import { usePageWords, useSay } from '../../ui/words';
 
 /** A sentence of the card, and how many acts are done once it is done. */

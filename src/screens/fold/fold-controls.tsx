@@ -1,6 +1,6 @@
 import { ChevronLeft, ChevronRight, Pause, Play } from 'lucide-react';
 import { useEffect, useId, useRef, useState } from 'react';
-import { Button, IconButton } from '../../ui/button';
+import { Button, IconButton } from '../../ui/fields/button';
 import { usePageWords } from '../../ui/words';
 
 interface FoldControlsProps {

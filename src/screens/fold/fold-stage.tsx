@@ -3,11 +3,11 @@ import { type KeyboardEvent, useCallback, useEffect, useId, useRef, useState } f
 import { drawFolded } from '../../core/draw/folded-drawing';
 import type { PieceNet } from '../../core/net';
 import { useWorkbook } from '../../state/use-workbook';
-import { IconButton } from '../../ui/button';
-import { DrawingView, type Space } from '../../ui/drawing-view';
-import { keyIn } from '../../ui/keys';
-import { lengthWords, useRuler } from '../../ui/measure';
-import type { FoldedThing, FoldScene, RulerLabel, Shown } from '../../ui/space/fold-scene';
+import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
+import { IconButton } from '../../ui/fields/button';
+import { lengthWords, useRuler } from '../../ui/fields/measure';
+import type { FoldedThing, FoldScene, RulerLabel, Shown } from '../../ui/folded/space/fold-scene';
+import { keyIn } from '../../ui/frame/keys';
 import { usePageWords } from '../../ui/words';
 import { ticksOf } from './sizes-and-angles';
 import { coloursOf, sidesOf } from './stage-colours';
@@ -68,7 +68,7 @@ function SpaceStage({
     let wanted = true;
     const watch = new ResizeObserver(() => made?.resize());
     target.addEventListener('webglcontextlost', onLost);
-    void import('../../ui/space/fold-scene').then(({ makeScene }) => {
+    void import('../../ui/folded/space/fold-scene').then(({ makeScene }) => {
       if (!wanted) return;
       made = makeScene(target, thing, coloursOf(target, colour), onDrawn);
       watch.observe(target);

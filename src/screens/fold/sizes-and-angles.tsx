@@ -1,10 +1,10 @@
-import { outsideOf } from '../../core/draw/outside-at-most';
 import type { Extent } from '../../core/draw/solid-figure';
+import { outsideOf } from '../../core/draw/step/outside-at-most';
 import { anglesDuring, closingStates } from '../../core/fold';
 import type { BoxNet, PieceNet } from '../../core/net';
 import { roundToTick, TICKS_PER_MM, type Ticks } from '../../core/units';
-import { Length } from '../../ui/measure';
-import { Opening } from '../../ui/opening';
+import { Length } from '../../ui/fields/measure';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 
 const SIDES = ['width', 'depth', 'height'] as const;

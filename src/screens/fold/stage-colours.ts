@@ -1,4 +1,4 @@
-import type { SceneColours } from '../../ui/space/fold-scene';
+import type { SceneColours } from '../../ui/folded/space/fold-scene';
 
 const PLAIN_CARD = '#f4efe4';
 

@@ -3,8 +3,8 @@ import { useId } from 'react';
 import type { Handout, Recipe } from '../../../shared/workbook';
 import type { CardStep } from '../../core/bench';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button, IconButton } from '../../ui/button';
-import { SelectField, TextField } from '../../ui/text-field';
+import { Button, IconButton } from '../../ui/fields/button';
+import { SelectField, TextField } from '../../ui/fields/text-field';
 import { usePageWords } from '../../ui/words';
 
 const NOTHING: Handout = { tips: [], credits: '' };

@@ -2,8 +2,8 @@ import { ImagePlus, Trash2 } from 'lucide-react';
 import { type ChangeEvent, useMemo, useRef, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button, IconButton } from '../../ui/button';
-import { TextField } from '../../ui/text-field';
+import { Button, IconButton } from '../../ui/fields/button';
+import { TextField } from '../../ui/fields/text-field';
 import { usePageWords } from '../../ui/words';
 import { smallPhoto } from './small-photo';
 

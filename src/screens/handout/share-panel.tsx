@@ -2,9 +2,9 @@ import { Link2 } from 'lucide-react';
 import { useMemo, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { codeOf } from '../../print';
-import { linkOfRecipe } from '../../state/recipe-link';
+import { linkOfRecipe } from '../../state/intents/recipe-link';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
 import { usePageWords } from '../../ui/words';
 
 /** The recipe as a link and as a code for a camera. */

@@ -1,10 +1,10 @@
 import { Download } from 'lucide-react';
 import { useState } from 'react';
-import { dayOf, partName } from '../../state/backup-parts';
-import type { Keeping } from '../../state/keeping';
+import { dayOf, partName } from '../../state/keeping/backup-parts';
+import type { Keeping } from '../../state/keeping/keeping';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
-import { saveAs } from '../../ui/save-as';
+import { Button } from '../../ui/fields/button';
+import { saveAs } from '../../ui/frame/save-as';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 
 /** Everything to the maker's downloads, and a word that it is there. */

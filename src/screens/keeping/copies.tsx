@@ -1,4 +1,4 @@
-import type { Keeping } from '../../state/keeping';
+import type { Keeping } from '../../state/keeping/keeping';
 import { useWorkbook } from '../../state/use-workbook';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { BackupButton } from './backup-button';

@@ -1,8 +1,8 @@
-import { nameOfRaw, textOfAside } from '../../state/as-it-is';
-import type { EarlierState } from '../../state/earlier-states';
-import type { Keeping } from '../../state/keeping';
-import { Button } from '../../ui/button';
-import { RecipePicture } from '../../ui/recipe-picture';
+import { nameOfRaw, textOfAside } from '../../state/keeping/as-it-is';
+import type { EarlierState } from '../../state/keeping/earlier-states';
+import type { Keeping } from '../../state/keeping/keeping';
+import { Button } from '../../ui/fields/button';
+import { RecipePicture } from '../../ui/folded/recipe-picture';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { saveText } from './save-text';
 

@@ -1,10 +1,10 @@
 import { useCallback, useMemo, useState } from 'react';
-import { type EarlierRow, earlierRows } from '../../state/earlier-states';
-import type { Keeping } from '../../state/keeping';
+import { type EarlierRow, earlierRows } from '../../state/keeping/earlier-states';
+import type { Keeping } from '../../state/keeping/keeping';
 import { keyText } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
-import { Opening } from '../../ui/opening';
+import { Button } from '../../ui/fields/button';
+import { Opening } from '../../ui/frame/opening';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { EarlierLook } from './earlier-look';
 import { useAnswer } from './use-keeping';

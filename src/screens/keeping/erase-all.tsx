@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import type { Keeping } from '../../state/keeping';
+import type { Keeping } from '../../state/keeping/keeping';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
-import { TextField } from '../../ui/text-field';
+import { Button } from '../../ui/fields/button';
+import { TextField } from '../../ui/fields/text-field';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { BackupButton } from './backup-button';
 

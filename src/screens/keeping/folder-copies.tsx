@@ -1,7 +1,7 @@
 import { useCallback } from 'react';
-import type { Keeping } from '../../state/keeping';
+import type { Keeping } from '../../state/keeping/keeping';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { useAnswer } from './use-keeping';
 

@@ -1,6 +1,6 @@
 import { Link } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
-import { SHELF } from '../../ui/addresses';
+import { SHELF } from '../../ui/frame/addresses';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { Copies } from './copies';
 import { EarlierStates } from './earlier-states';

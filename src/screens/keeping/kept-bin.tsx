@@ -1,8 +1,8 @@
 import { useCallback, useState } from 'react';
-import { nameOfRaw, textOfBinnedAside } from '../../state/as-it-is';
-import type { Keeping } from '../../state/keeping';
+import { nameOfRaw, textOfBinnedAside } from '../../state/keeping/as-it-is';
+import type { Keeping } from '../../state/keeping/keeping';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { saveText } from './save-text';
 import { useAnswer } from './use-keeping';

@@ -1,7 +1,7 @@
 import type { Refusal } from '../../../shared/refusals';
-import type { ImportPlan, ImportRow } from '../../state/import-plan';
-import { Button } from '../../ui/button';
-import { Opening } from '../../ui/opening';
+import type { ImportPlan, ImportRow } from '../../state/intents/import-plan';
+import { Button } from '../../ui/fields/button';
+import { Opening } from '../../ui/frame/opening';
 import { useWords } from '../../ui/words';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 

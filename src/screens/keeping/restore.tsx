@@ -1,10 +1,10 @@
 import { FileUp } from 'lucide-react';
 import { type ChangeEvent, useRef, useState } from 'react';
 import type { Refusal } from '../../../shared/refusals';
-import type { ImportPlan } from '../../state/import-plan';
-import { readPickedFile } from '../../state/read-picked-file';
+import type { ImportPlan } from '../../state/intents/import-plan';
+import { readPickedFile } from '../../state/intents/read-picked-file';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { RestoreLook } from './restore-look';
 

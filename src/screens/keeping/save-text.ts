@@ -1,4 +1,4 @@
-import { saveAs } from '../../ui/save-as';
+import { saveAs } from '../../ui/frame/save-as';
 
 /** A text to the maker's downloads. */
 export const saveText = (name: string, text: string): void =>

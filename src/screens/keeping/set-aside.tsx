@@ -1,10 +1,10 @@
 import { Download } from 'lucide-react';
 import { useState } from 'react';
-import { nameOfRaw, textOfAside, textOfSalvage } from '../../state/as-it-is';
-import type { Keeping } from '../../state/keeping';
+import { nameOfRaw, textOfAside, textOfSalvage } from '../../state/keeping/as-it-is';
+import type { Keeping } from '../../state/keeping/keeping';
 import { useWorkbook } from '../../state/use-workbook';
 import type { WorkbookData } from '../../state/workbook-state';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
 import { useWords } from '../../ui/words';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { saveText } from './save-text';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { Keeping } from '../../state/keeping';
+import type { Keeping } from '../../state/keeping/keeping';
 import { useWorkbook } from '../../state/use-workbook';
 
 /** What safe keeping can do; null for the moment until it has been fetched. */

@@ -1,9 +1,9 @@
 import type { Recipe } from '../../../shared/workbook';
 import { styleById } from '../../core/styles';
 import type { Ticks } from '../../core/units';
-import type { MarksInSight, StyleRows } from '../../state/fit-result';
-import { Button } from '../../ui/button';
-import { useRuler } from '../../ui/measure';
+import type { MarksInSight, StyleRows } from '../../state/results/fit-result';
+import { Button } from '../../ui/fields/button';
+import { useRuler } from '../../ui/fields/measure';
 import { usePageWords, useSay } from '../../ui/words';
 import type { MarksEdits } from './marks-edits';
 import { costWords, sizesWords } from './row-words';

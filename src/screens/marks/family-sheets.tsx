@@ -3,9 +3,9 @@ import type { Recipe } from '../../../shared/workbook';
 import type { FamilyMember } from '../../core/fit';
 import { GRAIN_OF_RECIPE } from '../../core/plan';
 import type { CuttingTool } from '../../core/yield';
-import { useSheetCut } from '../../state/sheet-counts';
-import { classNames } from '../../ui/class-names';
-import { SheetView } from '../../ui/sheet-view';
+import { useSheetCut } from '../../state/results/sheet-counts';
+import { SheetView } from '../../ui/drawing/sheet-view';
+import { classNames } from '../../ui/frame/class-names';
 import { usePageWords } from '../../ui/words';
 import type { NamedSheet } from './marks-ask';
 

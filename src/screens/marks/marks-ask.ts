@@ -2,14 +2,14 @@ import { useMemo } from 'react';
 import { sheetById } from '../../../shared/catalogue';
 import { ticksOfMm } from '../../../shared/lengths';
 import type { Recipe, Tool } from '../../../shared/workbook';
-import { cuttingToolOf, sheetAsSold, sheetOfPaper } from '../../core/plan/stock-rows';
+import { cuttingToolOf, sheetAsSold, sheetOfPaper } from '../../core/plan/buying/stock-rows';
 import { type BoxStyle, defaultChoices, STYLES } from '../../core/styles';
 import { type LengthUnit, type Ruler, type Ticks, ticks } from '../../core/units';
 import type { SheetPaper } from '../../core/yield';
-import { type MarksAsk, markToolOf } from '../../state/fit-result';
-import { useToolInHand } from '../../state/tool-in-hand';
+import { type MarksAsk, markToolOf } from '../../state/results/fit-result';
+import { useToolInHand } from '../../state/results/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
-import { useRuler } from '../../ui/measure';
+import { useRuler } from '../../ui/fields/measure';
 
 export interface NamedSheet {
   readonly id: string;

@@ -4,7 +4,7 @@ import type { Recipe } from '../../../shared/workbook';
 import type { EasyRow } from '../../core/fit';
 import { type Ticks, USUAL_FINEST } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
-import { useRuler } from '../../ui/measure';
+import { useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
 
 /** The sizes of a row as a recipe keeps them. */

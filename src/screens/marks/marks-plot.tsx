@@ -1,7 +1,7 @@
 import { useRef } from 'react';
 import type { EasyRow } from '../../core/fit';
-import { classNames } from '../../ui/class-names';
-import { usePaneSize } from '../../ui/pane-size';
+import { usePaneSize } from '../../ui/drawing/pane-size';
+import { classNames } from '../../ui/frame/class-names';
 import { usePageWords } from '../../ui/words';
 
 interface Point {

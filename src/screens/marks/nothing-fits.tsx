@@ -1,8 +1,8 @@
 import type { WayOut } from '../../core/fit';
 import type { Ticks } from '../../core/units';
-import type { StyleRows } from '../../state/fit-result';
-import { Button } from '../../ui/button';
-import { sizeWords, useRuler } from '../../ui/measure';
+import type { StyleRows } from '../../state/results/fit-result';
+import { Button } from '../../ui/fields/button';
+import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
 import type { NamedSheet } from './marks-ask';
 

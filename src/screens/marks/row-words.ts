@@ -2,7 +2,7 @@ import type { EasyRow } from '../../core/fit';
 import { costOfRow } from '../../core/fit';
 import { STYLES } from '../../core/styles';
 import type { Ruler, Ticks } from '../../core/units';
-import { lengthWords } from '../../ui/measure';
+import { lengthWords } from '../../ui/fields/measure';
 import type { MarksWords } from '../../ui/words/marks-words';
 import type { Say } from '../../ui/words/spoken';
 

@@ -5,12 +5,12 @@ import type { BoxNet } from '../../core/net';
 import type { BoxStyle } from '../../core/styles';
 import { type Ruler, ticks } from '../../core/units';
 import { sayReason } from '../../core/units/reason';
-import { boxOfRecipe } from '../../state/box-result';
-import { useToolInHand } from '../../state/tool-in-hand';
+import { boxOfRecipe } from '../../state/results/box-result';
+import { useToolInHand } from '../../state/results/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/addresses';
-import { Button } from '../../ui/button';
-import { useWording } from '../../ui/wording';
+import { Button } from '../../ui/fields/button';
+import { pageAddress } from '../../ui/frame/addresses';
+import { useWording } from '../../ui/frame/wording';
 import { usePageWords } from '../../ui/words';
 import { markMmOf, sizesMmOf } from './marks-edits';
 

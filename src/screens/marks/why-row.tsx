@@ -1,7 +1,7 @@
 import type { EasyRow } from '../../core/fit';
 import { styleById } from '../../core/styles';
 import type { Ticks } from '../../core/units';
-import { lengthWords, useRuler } from '../../ui/measure';
+import { lengthWords, useRuler } from '../../ui/fields/measure';
 import { usePageWords, useSay } from '../../ui/words';
 
 interface WhyRowProps {

@@ -1,8 +1,8 @@
 import { useNavigate, useSearchParams } from 'react-router';
 import { OWN_NET, STYLES, styleById } from '../../core/styles';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/addresses';
-import { StyleTiles } from '../../ui/style-tiles';
+import { StyleTiles } from '../../ui/folded/style-tiles';
+import { pageAddress } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { usePickingWords } from '../../ui/words/picking-words';
 import { OwnNet } from './own-net';

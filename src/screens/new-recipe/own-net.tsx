@@ -8,9 +8,9 @@ import {
   readOwnNet,
   sayFoldRefusal,
 } from '../../core/net';
-import { Button } from '../../ui/button';
-import { sizeWords, useRuler } from '../../ui/measure';
-import { SelectField } from '../../ui/text-field';
+import { Button } from '../../ui/fields/button';
+import { sizeWords, useRuler } from '../../ui/fields/measure';
+import { SelectField } from '../../ui/fields/text-field';
 import { usePickingWords } from '../../ui/words/picking-words';
 import { OpenLines } from './open-lines';
 import { OwnLines } from './own-lines';

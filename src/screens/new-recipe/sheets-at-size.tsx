@@ -1,7 +1,7 @@
 import { inches } from '../../core/units';
-import { LengthField } from '../../ui/length-field';
-import { Opening } from '../../ui/opening';
-import { SelectField } from '../../ui/text-field';
+import { LengthField } from '../../ui/fields/length-field';
+import { SelectField } from '../../ui/fields/text-field';
+import { Opening } from '../../ui/frame/opening';
 import { usePickingWords } from '../../ui/words/picking-words';
 import { FIRST_SIZES, type KnownFacts } from './style-facts';
 

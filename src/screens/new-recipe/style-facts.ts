@@ -2,13 +2,13 @@ import { useCallback, useMemo, useState } from 'react';
 import { ticksOfMm } from '../../../shared/lengths';
 import type { Paper } from '../../../shared/workbook';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../../core/plan';
-import { factsOfStyle, type StyleFacts } from '../../core/plan/style-facts';
+import { factsOfStyle, type StyleFacts } from '../../core/plan/event/style-facts';
 import { type BoxStyle, STYLES } from '../../core/styles';
 import { inches, type Ticks, ticks } from '../../core/units';
 import type { SheetPaper } from '../../core/yield';
-import { useToolInHand } from '../../state/tool-in-hand';
+import { useToolInHand } from '../../state/results/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
-import { useIdleSlices } from '../../ui/idle-slices';
+import { useIdleSlices } from '../../ui/frame/idle-slices';
 
 /** Light cardstock. source: common practice, no source */
 const CALIPER_UM = 300;

@@ -1,4 +1,4 @@
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
 import { usePickingWords } from '../../ui/words/picking-words';
 import { MERITS, type Wishes } from './wishes';
 

@@ -1,5 +1,5 @@
 import { useSearchParams } from 'react-router';
-import type { StyleMerit } from '../../core/plan/style-facts';
+import type { StyleMerit } from '../../core/plan/event/style-facts';
 
 /** In the order they are offered. */
 export const MERITS: readonly StyleMerit[] = [

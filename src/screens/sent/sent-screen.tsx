@@ -2,9 +2,9 @@ import { useMemo } from 'react';
 import { useLocation, useNavigate } from 'react-router';
 import { readLink } from '../../../shared/share-link';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress, SHELF } from '../../ui/addresses';
-import { ImportLook } from '../../ui/import-look';
-import { RecipePicture } from '../../ui/recipe-picture';
+import { RecipePicture } from '../../ui/folded/recipe-picture';
+import { pageAddress, SHELF } from '../../ui/frame/addresses';
+import { ImportLook } from '../../ui/frame/import-look';
 import { useWords } from '../../ui/words';
 import './sent.css';
 

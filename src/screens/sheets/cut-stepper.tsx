@@ -1,6 +1,6 @@
 import { ArrowLeft, ArrowRight } from 'lucide-react';
 import { type KeyboardEvent, useId, useMemo, useState } from 'react';
-import type { NamedPart } from '../../core/draw/sheet-drawing';
+import type { NamedPart } from '../../core/draw/sheet/sheet-drawing';
 import {
   type CutPiece,
   type CuttingTool,
@@ -9,10 +9,10 @@ import {
   sequenceCuts,
 } from '../../core/yield';
 import { cutName } from '../../print';
-import { Button } from '../../ui/button';
-import { CutView } from '../../ui/cut-view';
-import { keyIn } from '../../ui/keys';
-import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
+import { CutView } from '../../ui/drawing/cut-view';
+import { Button } from '../../ui/fields/button';
+import { lengthWords, sizeWords, useRuler } from '../../ui/fields/measure';
+import { keyIn } from '../../ui/frame/keys';
 import { usePageWords } from '../../ui/words';
 
 interface CutStepperProps {

@@ -1,6 +1,6 @@
-import type { NamedPart } from '../../core/draw/sheet-drawing';
+import type { NamedPart } from '../../core/draw/sheet/sheet-drawing';
 import type { CuttingTool, Layout, SheetPaper } from '../../core/yield/types';
-import { SheetView } from '../../ui/sheet-view';
+import { SheetView } from '../../ui/drawing/sheet-view';
 import { usePageWords } from '../../ui/words';
 import { CutStepper } from './cut-stepper';
 

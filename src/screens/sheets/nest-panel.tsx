@@ -1,22 +1,22 @@
 import { Download, Scissors, TriangleAlert, X } from 'lucide-react';
 import { useMemo, useState } from 'react';
-import { outlineOfPiece } from '../../core/draw/nested-net';
+import { outlineOfPiece } from '../../core/draw/sheet/nested-net';
 import type { PlannedPaper } from '../../core/plan';
 import { inches, millimetres } from '../../core/units';
 import type { CuttingTool } from '../../core/yield';
 import { nestedDxf, nestedSvg } from '../../print';
-import { boxOfRecipe } from '../../state/box-result';
-import { useNest } from '../../state/nest-result';
-import { useSheetCounts } from '../../state/sheet-counts';
-import { useToolInHand } from '../../state/tool-in-hand';
+import { boxOfRecipe } from '../../state/results/box-result';
+import { useNest } from '../../state/results/nest-result';
+import { useSheetCounts } from '../../state/results/sheet-counts';
+import { useToolInHand } from '../../state/results/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { lengthWords, useRuler } from '../../ui/measure';
-import { NestView } from '../../ui/nest-view';
-import { usePrinter } from '../../ui/printer';
-import { openInTab, saveAs } from '../../ui/save-as';
-import { SelectField } from '../../ui/text-field';
+import { NestView } from '../../ui/drawing/nest-view';
+import { Button } from '../../ui/fields/button';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { lengthWords, useRuler } from '../../ui/fields/measure';
+import { SelectField } from '../../ui/fields/text-field';
+import { usePrinter } from '../../ui/frame/printer';
+import { openInTab, saveAs } from '../../ui/frame/save-as';
 import { usePageWords } from '../../ui/words';
 
 const GAPS = {

@@ -1,11 +1,11 @@
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { PlannedPaper } from '../../core/plan';
 import { inches, millimetres } from '../../core/units';
-import { offcutsOf, shelvedOffcut, useShelveOffcuts } from '../../state/offcuts';
+import { offcutsOf, shelvedOffcut, useShelveOffcuts } from '../../state/intents/offcuts';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
-import { LengthField } from '../../ui/length-field';
-import { sizeWords, useRuler } from '../../ui/measure';
+import { Button } from '../../ui/fields/button';
+import { LengthField } from '../../ui/fields/length-field';
+import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
 
 /** Narrowest strip that is worth keeping, unless the maker says otherwise. source: common practice, no source */

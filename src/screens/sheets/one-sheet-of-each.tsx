@@ -2,14 +2,14 @@ import { Link } from 'react-router';
 import type { Paper, Recipe } from '../../../shared/workbook';
 import type { PieceNet } from '../../core/net';
 import { cuttingToolOf, GRAIN_OF_RECIPE, sheetOfPaper } from '../../core/plan';
-import { boxOfRecipe } from '../../state/box-result';
-import { useSheetCounts } from '../../state/sheet-counts';
-import { useToolInHand } from '../../state/tool-in-hand';
+import { boxOfRecipe } from '../../state/results/box-result';
+import { useSheetCounts } from '../../state/results/sheet-counts';
+import { useToolInHand } from '../../state/results/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress, SHELF } from '../../ui/addresses';
-import { BlankState } from '../../ui/blank-state';
-import { SheetView } from '../../ui/sheet-view';
-import { Swatch } from '../../ui/swatch';
+import { SheetView } from '../../ui/drawing/sheet-view';
+import { pageAddress, SHELF } from '../../ui/frame/addresses';
+import { BlankState } from '../../ui/frame/blank-state';
+import { Swatch } from '../../ui/frame/swatch';
 import { usePageWords } from '../../ui/words';
 
 /** A recipe without an event: how many of each piece one sheet of every paper gives, and how it is cut. */

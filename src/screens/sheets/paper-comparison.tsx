@@ -1,11 +1,11 @@
 import type { FavorEvent, Paper } from '../../../shared/workbook';
 import { type EventPlan, printMoney, sheetOfPaper } from '../../core/plan';
 import { type CuttingTool, waysToCount } from '../../core/yield';
-import { usePaperComparison } from '../../state/paper-comparison';
-import { useSheetCounts } from '../../state/sheet-counts';
+import { usePaperComparison } from '../../state/results/paper-comparison';
+import { useSheetCounts } from '../../state/results/sheet-counts';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
-import { Swatch } from '../../ui/swatch';
+import { Button } from '../../ui/fields/button';
+import { Swatch } from '../../ui/frame/swatch';
 import { usePageWords } from '../../ui/words';
 
 /** The same event cut from each paper there is: sheets, proof, what would be bought; one press changes over. */

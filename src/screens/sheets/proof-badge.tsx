@@ -1,7 +1,7 @@
 import { ShieldCheck } from 'lucide-react';
-import type { NamedPart } from '../../core/draw/sheet-drawing';
+import type { NamedPart } from '../../core/draw/sheet/sheet-drawing';
 import type { PlannedPaper } from '../../core/plan';
-import { Opening } from '../../ui/opening';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 
 const commonOf = (a: number, b: number): number => (b === 0 ? a : commonOf(b, a % b));

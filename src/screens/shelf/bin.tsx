@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useWorkbook } from '../../state/use-workbook';
 import type { WorkbookIntents } from '../../state/workbook-state';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
 import { useWords } from '../../ui/words';
 
 type Binned = Extract<Awaited<ReturnType<WorkbookIntents['listBin']>>, { ok: true }>['value'];

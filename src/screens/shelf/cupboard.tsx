@@ -3,10 +3,10 @@ import { Link, useNavigate } from 'react-router';
 import { ticksOfMm } from '../../../shared/lengths';
 import type { Paper, Supply, Tool } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { stockAddress } from '../../ui/addresses';
-import { Button } from '../../ui/button';
-import { lengthWords, sizeWords, useRuler } from '../../ui/measure';
-import { Swatch } from '../../ui/swatch';
+import { Button } from '../../ui/fields/button';
+import { lengthWords, sizeWords, useRuler } from '../../ui/fields/measure';
+import { stockAddress } from '../../ui/frame/addresses';
+import { Swatch } from '../../ui/frame/swatch';
 import { useWords } from '../../ui/words';
 import { useFirstStock } from './first-stock';
 

@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { Link } from 'react-router';
 import { styleById } from '../../core/styles';
-import { NEW_RECIPE } from '../../ui/addresses';
-import { Button } from '../../ui/button';
-import { StylePicture } from '../../ui/style-picture';
+import { Button } from '../../ui/fields/button';
+import { StylePicture } from '../../ui/folded/style-picture';
+import { NEW_RECIPE } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { useOpenExample } from './open-example';
 

@@ -1,10 +1,10 @@
 import { Copy, Download, Trash2 } from 'lucide-react';
 import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
-import { addSpares } from '../../core/plan/spares';
+import { addSpares } from '../../core/plan/event/spares';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/addresses';
-import { IconButton } from '../../ui/button';
+import { IconButton } from '../../ui/fields/button';
+import { pageAddress } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { useSaveFile } from './save-file';
 

@@ -1,7 +1,7 @@
 import { Link } from 'react-router';
-import { nameOfRaw } from '../../state/as-it-is';
+import { nameOfRaw } from '../../state/keeping/as-it-is';
 import { useWorkbook } from '../../state/use-workbook';
-import { KEEPING } from '../../ui/addresses';
+import { KEEPING } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 
 /** What of safe keeping wants the maker's eye: things that were set aside, a folder that waits for her. Nothing, as a rule. */

@@ -1,8 +1,8 @@
 import { useCallback } from 'react';
 import { useNavigate, useOutletContext } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/addresses';
-import type { ShelfDoors } from '../../ui/shelf-doors';
+import { pageAddress } from '../../ui/frame/addresses';
+import type { ShelfDoors } from '../../ui/frame/shelf-doors';
 
 /** Puts the finished example on the shelf and opens it. Answers whether it could be fetched. */
 export function useOpenExample(): () => Promise<boolean> {

@@ -2,13 +2,13 @@ import { Copy, Download, Trash2 } from 'lucide-react';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { Link } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
-import { netOfRecipe } from '../../core/plan/event-boxes';
+import { netOfRecipe } from '../../core/plan/event/event-boxes';
 import { styleById } from '../../core/styles';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/addresses';
-import { IconButton } from '../../ui/button';
-import { roughSize, useRuler } from '../../ui/measure';
-import { RecipePicture } from '../../ui/recipe-picture';
+import { IconButton } from '../../ui/fields/button';
+import { roughSize, useRuler } from '../../ui/fields/measure';
+import { RecipePicture } from '../../ui/folded/recipe-picture';
+import { pageAddress } from '../../ui/frame/addresses';
 import { useSay, useWords } from '../../ui/words';
 import { useSaveFile } from './save-file';
 

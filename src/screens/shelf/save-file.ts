@@ -1,8 +1,8 @@
 import { writeWorkbook } from '../../../shared/write-workbook';
-import { backupParts, dayOf, partName } from '../../state/backup-parts';
+import { backupParts, dayOf, partName } from '../../state/keeping/backup-parts';
 import { useWorkbook } from '../../state/use-workbook';
 import type { WorkbookIntents } from '../../state/workbook-state';
-import { saveAs } from '../../ui/save-as';
+import { saveAs } from '../../ui/frame/save-as';
 
 /** Writes a recipe, an event or everything to a file of the maker's own; everything to several where one could not be read in again. */
 export function useSaveFile() {

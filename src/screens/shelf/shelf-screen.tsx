@@ -1,8 +1,8 @@
 import { Gift, PackagePlus } from 'lucide-react';
 import { Link, useNavigate } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
-import { NEW_RECIPE, pageAddress } from '../../ui/addresses';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
+import { NEW_RECIPE, pageAddress } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { Cupboard } from './cupboard';
 import { EmptyShelf } from './empty-shelf';

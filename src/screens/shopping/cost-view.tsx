@@ -1,11 +1,11 @@
 import type { Asking, FavorEvent } from '../../../shared/workbook';
 import { type EventPlan, perPiece, printMoney } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/button';
-import { NumberField } from '../../ui/number-field';
-import { Opening } from '../../ui/opening';
+import { Button } from '../../ui/fields/button';
+import { NumberField } from '../../ui/fields/number-field';
+import { Opening } from '../../ui/frame/opening';
+import { Working } from '../../ui/frame/working';
 import { usePageWords } from '../../ui/words';
-import { Working } from '../../ui/working';
 import { decimalsOf } from './terms-form';
 
 interface CostViewProps {

@@ -2,8 +2,8 @@ import { Share2 } from 'lucide-react';
 import { useState } from 'react';
 import type { EventPlan } from '../../core/plan';
 import { shoppingText } from '../../print';
-import { Button } from '../../ui/button';
-import { useRuler } from '../../ui/measure';
+import { Button } from '../../ui/fields/button';
+import { useRuler } from '../../ui/fields/measure';
 import { usePageWords, useSay } from '../../ui/words';
 
 type Outcome = 'shared' | 'copied' | 'notShared';

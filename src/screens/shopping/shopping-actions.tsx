@@ -1,6 +1,6 @@
 import type { EventPlan } from '../../core/plan';
-import { PrintActs } from '../../ui/print-acts';
-import { usePrinter } from '../../ui/printer';
+import { PrintActs } from '../../ui/frame/print-acts';
+import { usePrinter } from '../../ui/frame/printer';
 import { usePageWords } from '../../ui/words';
 
 /** The list on paper, and as a table for a spreadsheet. */

@@ -1,10 +1,10 @@
 import { PackageCheck, PackageOpen } from 'lucide-react';
 import { type BoughtRow, printMoney, unitsOf } from '../../core/plan';
-import { Button } from '../../ui/button';
-import { classNames } from '../../ui/class-names';
-import { Opening } from '../../ui/opening';
+import { Button } from '../../ui/fields/button';
+import { classNames } from '../../ui/frame/class-names';
+import { Opening } from '../../ui/frame/opening';
+import { Working } from '../../ui/frame/working';
 import { usePageWords } from '../../ui/words';
-import { Working } from '../../ui/working';
 import type { ShoppingEdits } from './shopping-edits';
 
 interface ShoppingLineProps {

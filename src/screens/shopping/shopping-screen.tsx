@@ -1,10 +1,10 @@
 import { Link, useOutletContext } from 'react-router';
 import type { RemarkCode } from '../../core/plan';
-import { pageAddress } from '../../ui/addresses';
-import { BlankState } from '../../ui/blank-state';
-import { classNames } from '../../ui/class-names';
-import { EventFindings } from '../../ui/event-findings';
-import type { OpenWorkbook } from '../../ui/open-workbook';
+import { pageAddress } from '../../ui/frame/addresses';
+import { BlankState } from '../../ui/frame/blank-state';
+import { classNames } from '../../ui/frame/class-names';
+import { EventFindings } from '../../ui/frame/event-findings';
+import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { usePageWords } from '../../ui/words';
 import { CostView } from './cost-view';
 import { ShareList } from './share-list';

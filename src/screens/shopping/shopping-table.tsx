@@ -1,7 +1,7 @@
 import { PackageCheck } from 'lucide-react';
 import type { FavorEvent } from '../../../shared/workbook';
 import { type EventPlan, followShopping } from '../../core/plan';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
 import { usePageWords } from '../../ui/words';
 import { useShoppingEdits } from './shopping-edits';
 import { ShoppingLine } from './shopping-line';

@@ -1,9 +1,9 @@
 import { Plus, Trash2 } from 'lucide-react';
 import type { FavorEvent, ShopTerms } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button, IconButton } from '../../ui/button';
-import { NumberField } from '../../ui/number-field';
-import { Opening } from '../../ui/opening';
+import { Button, IconButton } from '../../ui/fields/button';
+import { NumberField } from '../../ui/fields/number-field';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 
 const NO_TERMS: ShopTerms = {

@@ -1,5 +1,5 @@
 import { type EventPlan, type OrderSum, type OrderWay, printMoney, type ShoppingRow } from '../../core/plan';
-import { Opening } from '../../ui/opening';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 
 interface TillProps {

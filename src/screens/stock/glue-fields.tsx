@@ -1,7 +1,7 @@
 import type { GlueSupply } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { CountStepper } from '../../ui/count-stepper';
-import { NumberField } from '../../ui/number-field';
+import { CountStepper } from '../../ui/fields/count-stepper';
+import { NumberField } from '../../ui/fields/number-field';
 import { useWords } from '../../ui/words';
 
 /** Numbers of a glue: how each is asked for. */

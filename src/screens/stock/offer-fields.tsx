@@ -1,5 +1,5 @@
 import type { Offer } from '../../../shared/workbook';
-import { NumberField } from '../../ui/number-field';
+import { NumberField } from '../../ui/fields/number-field';
 import { useWords } from '../../ui/words';
 
 /** So many bought, so many free; none free is no offer. */

@@ -1,7 +1,7 @@
 import { Plus, Trash2 } from 'lucide-react';
 import type { Offer } from '../../../shared/workbook';
-import { Button, IconButton } from '../../ui/button';
-import { NumberField } from '../../ui/number-field';
+import { Button, IconButton } from '../../ui/fields/button';
+import { NumberField } from '../../ui/fields/number-field';
 import { useWords } from '../../ui/words';
 import { OfferFields, withOffer } from './offer-fields';
 

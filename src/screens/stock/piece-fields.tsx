@@ -1,6 +1,6 @@
 import type { PieceSupply } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { CountStepper } from '../../ui/count-stepper';
+import { CountStepper } from '../../ui/fields/count-stepper';
 import { useWords } from '../../ui/words';
 import { PackList } from './pack-list';
 

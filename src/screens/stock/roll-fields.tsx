@@ -2,10 +2,10 @@ import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { RollSupply } from '../../../shared/workbook';
 import { type Ticks, ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
-import { CountStepper } from '../../ui/count-stepper';
-import { LengthField } from '../../ui/length-field';
-import { useRuler } from '../../ui/measure';
-import { NumberField } from '../../ui/number-field';
+import { CountStepper } from '../../ui/fields/count-stepper';
+import { LengthField } from '../../ui/fields/length-field';
+import { useRuler } from '../../ui/fields/measure';
+import { NumberField } from '../../ui/fields/number-field';
 import { useWords } from '../../ui/words';
 import { OfferFields, withOffer } from './offer-fields';
 

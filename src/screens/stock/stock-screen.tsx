@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
 import { useNavigate, useParams } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
-import { SHELF } from '../../ui/addresses';
-import { BlankState } from '../../ui/blank-state';
-import { Button } from '../../ui/button';
+import { Button } from '../../ui/fields/button';
+import { SHELF } from '../../ui/frame/addresses';
+import { BlankState } from '../../ui/frame/blank-state';
 import { useWords } from '../../ui/words';
 import { PaperForm } from './paper-form';
 import { SupplyForm } from './supply-form';

@@ -1,6 +1,6 @@
 import type { Supply } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { SelectField, TextField } from '../../ui/text-field';
+import { SelectField, TextField } from '../../ui/fields/text-field';
 import { useWords } from '../../ui/words';
 import { GlueFields } from './glue-fields';
 import { PieceFields } from './piece-fields';

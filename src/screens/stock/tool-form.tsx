@@ -2,10 +2,10 @@ import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Tool } from '../../../shared/workbook';
 import { MARK_STEPS, millimetres, printLength, USUAL_FINEST } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { CountStepper } from '../../ui/count-stepper';
-import { LengthField } from '../../ui/length-field';
-import { SelectField, TextField } from '../../ui/text-field';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { CountStepper } from '../../ui/fields/count-stepper';
+import { LengthField } from '../../ui/fields/length-field';
+import { SelectField, TextField } from '../../ui/fields/text-field';
 import { useWords } from '../../ui/words';
 import { ToolProfile } from './tool-profile';
 

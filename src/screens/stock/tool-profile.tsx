@@ -2,9 +2,9 @@ import { useState } from 'react';
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Tool } from '../../../shared/workbook';
 import { millimetres, readLength, spellLength, type Ticks, ticks } from '../../core/units';
-import { ChoiceStrip } from '../../ui/choice-strip';
-import { LengthField } from '../../ui/length-field';
-import { SelectField, TextField } from '../../ui/text-field';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { LengthField } from '../../ui/fields/length-field';
+import { SelectField, TextField } from '../../ui/fields/text-field';
 import { useWords } from '../../ui/words';
 
 interface ToolProfileProps {

@@ -1,5 +1,5 @@
-import type { KeyAct } from '../keys';
-import type { PageName } from '../pages';
+import type { KeyAct } from '../frame/keys';
+import type { PageName } from '../frame/pages';
 import type { Texts } from './texts';
 
 /** What can be put on paper from the list. */

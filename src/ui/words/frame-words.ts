@@ -1,4 +1,4 @@
-import type { PageName } from '../pages';
+import type { PageName } from '../frame/pages';
 import type { Count, Naming, Texts } from './texts';
 
 /** Why something could not be kept; the names are those of the storage port. */

@@ -1,4 +1,4 @@
-import type { PicturedWord } from '../../core/draw/word-pictures';
+import type { PicturedWord } from '../../core/draw/strokes/word-pictures';
 
 /** Words of the trade that are explained, in the order of the alphabet in English. */
 export type GlossaryWord = PicturedWord | 'burnish' | 'roughness';

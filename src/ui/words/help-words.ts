@@ -1,5 +1,5 @@
 import { createContext, use } from 'react';
-import type { Ink } from '../../core/draw/types';
+import type { Ink } from '../../core/draw/strokes/types';
 import type { GlossaryEntries, GlossaryNames } from './glossary-words';
 import type { KeyWords } from './key-words';
 import type { Texts } from './texts';

@@ -1,4 +1,4 @@
-import type { KeyAct, KeyPlace } from '../keys';
+import type { KeyAct, KeyPlace } from '../frame/keys';
 
 /** Texts of the list of keys: the places where they are heard, and what each does there. */
 export interface KeyWords {

@@ -1,8 +1,8 @@
 import type { RefusalCode } from '../../../shared/refusals';
 import type { Finding } from '../../core/checks/finding';
-import type { LineInk } from '../../core/draw/net-lines';
+import type { LineInk } from '../../core/draw/net/net-lines';
 import type { LengthUnit, StrongEcho } from '../../core/units';
-import type { Saving } from '../save-state';
+import type { Saving } from '../frame/save-state';
 import type { Naming, Texts } from './texts';
 
 /** Texts of the parts that any page may use. */

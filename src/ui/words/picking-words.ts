@@ -1,5 +1,5 @@
 import { createContext, use } from 'react';
-import type { StyleMerit } from '../../core/plan/style-facts';
+import type { StyleMerit } from '../../core/plan/event/style-facts';
 import type { Count, Texts } from './texts';
 
 /** The texts of the page where a new box begins. */

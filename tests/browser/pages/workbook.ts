@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-import { PAGES, type PageName } from '../../../src/ui/pages';
+import { PAGES, type PageName } from '../../../src/ui/frame/pages';
 
 export { PAGES };
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { HANDLING } from '../../../src/core/bench/handling-cost';
-import { orderScores, type ScoreStop } from '../../../src/core/bench/score-order';
+import { HANDLING } from '../../../src/core/bench/program/handling-cost';
+import { orderScores, type ScoreStop } from '../../../src/core/bench/program/score-order';
 import { inches, type Ticks, ticks } from '../../../src/core/units';
 import { SEED } from '../../seed';
 import { board, trimmer } from './bench-tools';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { checkClosingPath, checkGeometry } from '../../../src/core/checks';
 import type { BoxStyle } from '../../../src/core/styles';
-import { openTop } from '../../../src/core/styles/open-top';
-import { pillowPack } from '../../../src/core/styles/pillow-pack';
-import { squarePyramid } from '../../../src/core/styles/square-pyramid';
-import { trayLid } from '../../../src/core/styles/tray-lid';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { pillowPack } from '../../../src/core/styles/boxes/pillow-pack';
+import { squarePyramid } from '../../../src/core/styles/boxes/square-pyramid';
+import { trayLid } from '../../../src/core/styles/boxes/tray-lid';
 import { inches, toMm } from '../../../src/core/units/ticks';
 import { boxOf, withPanel, withPiece } from './variant';
 

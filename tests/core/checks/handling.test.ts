@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkBox } from '../../../src/core/checks';
 import { checkNarrowPanels, checkToolReach } from '../../../src/core/checks/check-handling';
-import { openTop } from '../../../src/core/styles/open-top';
-import { trayLid } from '../../../src/core/styles/tray-lid';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { trayLid } from '../../../src/core/styles/boxes/tray-lid';
 import { inches } from '../../../src/core/units/ticks';
 import { boxOf } from './variant';
 

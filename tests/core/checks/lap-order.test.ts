@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { checkLapOrder } from '../../../src/core/checks/check-lap-order';
 import { asItStands, type PieceNet } from '../../../src/core/net';
 import type { BoxStyle } from '../../../src/core/styles';
-import { openTop } from '../../../src/core/styles/open-top';
-import { snapLock } from '../../../src/core/styles/snap-lock';
-import { straightTuck } from '../../../src/core/styles/straight-tuck';
-import { wallet } from '../../../src/core/styles/wallet';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { snapLock } from '../../../src/core/styles/boxes/snap-lock';
+import { straightTuck } from '../../../src/core/styles/boxes/straight-tuck';
+import { wallet } from '../../../src/core/styles/boxes/wallet';
 import { boxOf, sayIt } from './variant';
 
 const pieceOf = (style: BoxStyle): PieceNet => asItStands(boxOf(style))[0] ?? expect.fail();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkBox } from '../../../src/core/checks';
-import { openTop } from '../../../src/core/styles/open-top';
-import { pillowPack } from '../../../src/core/styles/pillow-pack';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { pillowPack } from '../../../src/core/styles/boxes/pillow-pack';
 import { inches, ticks } from '../../../src/core/units/ticks';
 import { boxOf } from './variant';
 

@@ -12,7 +12,7 @@ import {
   svgOf,
 } from '../../../src/core/net';
 import type { BoxStyle, Chosen } from '../../../src/core/styles';
-import { openTop } from '../../../src/core/styles/open-top';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { inches, type Ticks, ticks } from '../../../src/core/units/ticks';
 
 const boxWith = (

@@ -3,11 +3,11 @@ import { checkClosingPath, checkGeometry, closingNotFollowed } from '../../../sr
 import { checkItemRoom } from '../../../src/core/checks/check-item-room';
 import { leastSquares } from '../../../src/core/checks/least-squares';
 import type { BoxStyle, PieceSpec } from '../../../src/core/styles';
-import { gableTop } from '../../../src/core/styles/gable-top';
-import { openTop } from '../../../src/core/styles/open-top';
-import { pillowPack } from '../../../src/core/styles/pillow-pack';
-import { reverseTuck } from '../../../src/core/styles/reverse-tuck';
-import { straightTuck } from '../../../src/core/styles/straight-tuck';
+import { gableTop } from '../../../src/core/styles/boxes/gable-top';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { pillowPack } from '../../../src/core/styles/boxes/pillow-pack';
+import { reverseTuck } from '../../../src/core/styles/boxes/reverse-tuck';
+import { straightTuck } from '../../../src/core/styles/boxes/straight-tuck';
 import { boxOf, sayIt, withPanel, withPiece } from './variant';
 
 const hits = (style: BoxStyle, sizes: Readonly<Record<string, string>> = {}) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { BLEED, drawDecorateMap } from '../../../src/core/draw/decorate-map';
-import { areaOf, hiddenAreas } from '../../../src/core/draw/keep-free';
-import { panelWays } from '../../../src/core/draw/panel-way';
+import { BLEED, drawDecorateMap } from '../../../src/core/draw/net/decorate-map';
+import { areaOf, hiddenAreas } from '../../../src/core/draw/net/keep-free';
+import { panelWays } from '../../../src/core/draw/net/panel-way';
 import { closingStates, dot, insideOf, placeOf, posesOf } from '../../../src/core/fold';
 import { layNet } from '../../../src/core/net';
 import { STYLES } from '../../../src/core/styles';

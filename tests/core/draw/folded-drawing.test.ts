@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layersOf } from '../../../src/core/checks/layers';
 import { drawFolded } from '../../../src/core/draw/folded-drawing';
-import type { At, Drawing } from '../../../src/core/draw/types';
+import type { At, Drawing } from '../../../src/core/draw/strokes/types';
 import { benchView, see, standingView, type View } from '../../../src/core/draw/view';
 import {
   anglesDuring,

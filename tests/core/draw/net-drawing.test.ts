@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { TextMark } from '../../../src/core/draw/marks';
-import { drawNet, drawNetToFit } from '../../../src/core/draw/net-drawing';
-import { tableOfLines } from '../../../src/core/draw/net-table';
-import type { At, Mark } from '../../../src/core/draw/types';
+import { drawNet, drawNetToFit } from '../../../src/core/draw/net/net-drawing';
+import { tableOfLines } from '../../../src/core/draw/net/net-table';
+import type { TextMark } from '../../../src/core/draw/strokes/marks';
+import type { At, Mark } from '../../../src/core/draw/strokes/types';
 import { layNet } from '../../../src/core/net';
 import { STYLES } from '../../../src/core/styles';
 import { inches, millimetres, type Ticks, toMm } from '../../../src/core/units/ticks';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cutOrder } from '../../../src/core/draw/cut-order';
-import { drawLayoutToFit } from '../../../src/core/draw/sheet-drawing';
+import { cutOrder } from '../../../src/core/draw/sheet/cut-order';
+import { drawLayoutToFit } from '../../../src/core/draw/sheet/sheet-drawing';
 import { inches, ticks } from '../../../src/core/units/ticks';
 import type { CutTree, Layout, SheetPaper } from '../../../src/core/yield/types';
 import { SEED } from '../../seed';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { outsideOf } from '../../../src/core/draw/outside-at-most';
 import { layersOf, outsideExtent, roomExtent, solidFigure } from '../../../src/core/draw/solid-figure';
+import { outsideOf } from '../../../src/core/draw/step/outside-at-most';
 import { foldPiece, insideOf, placeOf } from '../../../src/core/fold';
 import { asItStands, layNet } from '../../../src/core/net';
 import { STYLES } from '../../../src/core/styles';
-import { openTop } from '../../../src/core/styles/open-top';
-import { tray } from '../../../src/core/styles/tray';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { tray } from '../../../src/core/styles/boxes/tray';
 
 const CALIPER_UM = 300;
 const pieceOf = (style: (typeof STYLES)[number]) =>

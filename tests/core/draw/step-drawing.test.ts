@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type BenchTool, type CardStep, cardSteps, deriveProgram } from '../../../src/core/bench';
-import { drawStep, drawStepToFit, type StepsToDraw } from '../../../src/core/draw/step-drawing';
-import type { At, Drawing, Mark } from '../../../src/core/draw/types';
+import { drawStep, drawStepToFit, type StepsToDraw } from '../../../src/core/draw/step/step-drawing';
+import type { At, Drawing, Mark } from '../../../src/core/draw/strokes/types';
 import { type BoxNet, layNet } from '../../../src/core/net';
 import { type BoxStyle, STYLES, styleById } from '../../../src/core/styles';
 import { board, metricTrimmer, trimmer } from '../bench/bench-tools';

@@ -1,5 +1,5 @@
-import { boxesOverlap, type TextMark, textBox } from '../../../src/core/draw/marks';
-import type { Drawing } from '../../../src/core/draw/types';
+import { boxesOverlap, type TextMark, textBox } from '../../../src/core/draw/strokes/marks';
+import type { Drawing } from '../../../src/core/draw/strokes/types';
 
 /** Every pair of texts in a drawing that share room, as `one | other`. */
 export function textCollisions({ marks }: Pick<Drawing, 'marks'>): string[] {

@@ -1,5 +1,5 @@
 import type { Face, NetEdge, PieceNet, Point } from '../../../src/core/net/types';
-import type { Role } from '../../../src/core/styles/types';
+import type { Role } from '../../../src/core/styles/language/types';
 import { inches, type Ticks, ticks } from '../../../src/core/units/ticks';
 
 /**

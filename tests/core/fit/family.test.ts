@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { outsideAtMost } from '../../../src/core/draw/outside-at-most';
+import { outsideAtMost } from '../../../src/core/draw/step/outside-at-most';
 import { type FamilyQuestion, findFamily } from '../../../src/core/fit';
 import { foldPiece } from '../../../src/core/fold';
 import { layNet } from '../../../src/core/net';

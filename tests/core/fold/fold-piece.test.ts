@@ -9,8 +9,8 @@ import {
   type Vector,
 } from '../../../src/core/fold';
 import { layNet, type PieceNet } from '../../../src/core/net';
-import { openTop } from '../../../src/core/styles/open-top';
-import { pillowPack } from '../../../src/core/styles/pillow-pack';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { pillowPack } from '../../../src/core/styles/boxes/pillow-pack';
 
 const pieceOf = (...args: Parameters<typeof layNet>): PieceNet => {
   const [piece] = layNet(...args).pieces;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { dxfOf, layNet, linesOf, svgOf } from '../../../src/core/net';
 import type { BoxStyle } from '../../../src/core/styles';
-import { openTop } from '../../../src/core/styles/open-top';
-import { pillowPack } from '../../../src/core/styles/pillow-pack';
-import { trayLid } from '../../../src/core/styles/tray-lid';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { pillowPack } from '../../../src/core/styles/boxes/pillow-pack';
+import { trayLid } from '../../../src/core/styles/boxes/tray-lid';
 
 const boxOf = (style: BoxStyle) => layNet(style, { sizes: {}, caliperUm: 305 });
 

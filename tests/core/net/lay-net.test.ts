@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { layNet } from '../../../src/core/net';
-import { openTop } from '../../../src/core/styles/open-top';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { toInches } from '../../../src/core/units/ticks';
 
 /**

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { foldFileOf, foldTextOf, layNet, readFold } from '../../../src/core/net';
 import { type BoxStyle, STYLES } from '../../../src/core/styles';
-import { openTop } from '../../../src/core/styles/open-top';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { inches } from '../../../src/core/units/ticks';
 
 const boxOf = (style: BoxStyle) => layNet(style, { sizes: {}, caliperUm: 305 });

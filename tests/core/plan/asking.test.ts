@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { askPrice } from '../../../src/core/plan/asking';
+import { askPrice } from '../../../src/core/plan/event/asking';
 
 describe('a price to ask', () => {
   it('adds hours at the rate and the margin on both, in whole minor units', () => {

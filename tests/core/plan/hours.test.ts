@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { HAND_TIMES } from '../../../shared/catalogue';
 import type { Pace } from '../../../shared/workbook';
-import { planHours } from '../../../src/core/plan/hours';
+import { planHours } from '../../../src/core/plan/run/hours';
 
 /**
  * Common practice, no source: 3 cuts, 5 scores, 5 slits and notches, 5 folds, 3 tapes, the bottom; an insert of 2 cuts, 2 tapes and placing; a bow.

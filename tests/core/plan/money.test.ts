@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { perPiece, printMoney, shareOut } from '../../../src/core/plan/money';
+import { perPiece, printMoney, shareOut } from '../../../src/core/plan/buying/money';
 import { SEED } from '../../seed';
 
 describe('money in whole minor units', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cheapestPacks, freePacks, type Pack, type Purchase } from '../../../src/core/plan/packs';
+import { cheapestPacks, freePacks, type Pack, type Purchase } from '../../../src/core/plan/buying/packs';
 import { SEED } from '../../seed';
 
 type Found = readonly [price: number, packs: number, units: number];

@@ -8,7 +8,7 @@ import {
   workbookFile,
 } from '../../../shared/workbook';
 import { type EventPlan, planEvent, type ShoppingRow, sayReason } from '../../../src/core/plan';
-import { REMARK_CODES } from '../../../src/core/plan/remarks';
+import { REMARK_CODES } from '../../../src/core/plan/event/remarks';
 import { inches, spellLength, toInches } from '../../../src/core/units';
 
 const saved = workbookFile.parse(JSON.parse(readFileSync('demo-data/seed-swap-supper.json', 'utf8')));

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CutLength, fillRolls } from '../../../src/core/plan/rolls';
+import { type CutLength, fillRolls } from '../../../src/core/plan/buying/rolls';
 import { inches, type Ticks, ticks } from '../../../src/core/units';
 import { SEED } from '../../seed';
 

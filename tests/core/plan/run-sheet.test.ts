@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Run, type WorkbookFile, workbookFile } from '../../../shared/workbook';
 import { addCount, followRun, listRunSheet, planEvent, type RunSheet } from '../../../src/core/plan';
-import { boxesSpoiled, countAt, setFirstRight, spoiledOfLine } from '../../../src/core/plan/run-counts';
+import { boxesSpoiled, countAt, setFirstRight, spoiledOfLine } from '../../../src/core/plan/run/run-counts';
 import { inches } from '../../../src/core/units';
 import { SEED } from '../../seed';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ShopTerms } from '../../../shared/workbook';
-import { freePacks, type Pack } from '../../../src/core/plan/packs';
-import { orderWays, sumOrder } from '../../../src/core/plan/shop-order';
-import { spendAtLeast, type Wanted } from '../../../src/core/plan/spend-at-least';
+import { freePacks, type Pack } from '../../../src/core/plan/buying/packs';
+import { orderWays, sumOrder } from '../../../src/core/plan/buying/shop-order';
+import { spendAtLeast, type Wanted } from '../../../src/core/plan/buying/spend-at-least';
 import { SEED } from '../../seed';
 
 const terms = (change: Partial<ShopTerms> = {}): ShopTerms => ({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { addSpareKits, addSpares, addSpoilage } from '../../../src/core/plan/spares';
+import { addSpareKits, addSpares, addSpoilage } from '../../../src/core/plan/event/spares';
 import { SEED } from '../../seed';
 
 describe('spares', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layNet } from '../../../src/core/net';
 import { benchToolOf, cuttingToolOf } from '../../../src/core/plan';
-import { factsOfStyle } from '../../../src/core/plan/style-facts';
+import { factsOfStyle } from '../../../src/core/plan/event/style-facts';
 import { type BoxStyle, STYLES, styleById } from '../../../src/core/styles';
 import { inches, ticks } from '../../../src/core/units';
 

@@ -1,8 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dayNumber, isoDate } from '../../../src/core/plan/calendar-day';
-import { planHours } from '../../../src/core/plan/hours';
-import { planTimetable, type Sitting, type Timetable, type Waits } from '../../../src/core/plan/timetable';
+import { dayNumber, isoDate } from '../../../src/core/plan/run/calendar-day';
+import { planHours } from '../../../src/core/plan/run/hours';
+import {
+  planTimetable,
+  type Sitting,
+  type Timetable,
+  type Waits,
+} from '../../../src/core/plan/run/timetable';
 import { SEED } from '../../seed';
 
 const forty = planHours({ cut: 120, score: 200, fold: 200, glue: 160, 'close-bottom': 40, fill: 160 }, 40);

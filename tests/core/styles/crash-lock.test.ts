@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { seenFrom } from '../../../src/core/checks/check-joints';
 import { anglesDuring, closingStates, distance, foldPiece, insideOf } from '../../../src/core/fold';
 import { layNet } from '../../../src/core/net';
-import { crashLock } from '../../../src/core/styles/crash-lock';
+import { crashLock } from '../../../src/core/styles/boxes/crash-lock';
 
 const [box] = layNet(crashLock, { sizes: {}, caliperUm: 300 }).pieces;
 if (box === undefined) throw new Error('no box');

@@ -9,8 +9,8 @@ import {
   StyleError,
   styleById,
 } from '../../../src/core/styles';
-import { checkOnce } from '../../../src/core/styles/check-style';
-import { openTop } from '../../../src/core/styles/open-top';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { checkOnce } from '../../../src/core/styles/language/check-style';
 
 const style: BoxStyle = openTop;
 const box = piecesOf(style)['box'] as PieceSpec;

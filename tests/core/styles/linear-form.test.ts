@@ -7,7 +7,7 @@ import {
   formOf,
   printForm,
   readForm,
-} from '../../../src/core/styles/linear-form';
+} from '../../../src/core/styles/language/linear-form';
 import { inches, ticks } from '../../../src/core/units/ticks';
 import { SEED } from '../../seed';
 

@@ -4,7 +4,7 @@ import { checkParts } from '../../../src/core/checks/check-parts';
 import { foldPiece, roomInside } from '../../../src/core/fold';
 import { type BoxNet, layNet, type PieceNet } from '../../../src/core/net';
 import type { BoxStyle, PanelSpec, PieceSpec } from '../../../src/core/styles';
-import { twoPartBox } from '../../../src/core/styles/two-part-box';
+import { twoPartBox } from '../../../src/core/styles/boxes/two-part-box';
 import { inches } from '../../../src/core/units/ticks';
 import { readFixture, sizingOf } from '../../styles/fixture';
 

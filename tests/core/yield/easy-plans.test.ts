@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { cheapestPacks } from '../../../src/core/plan/packs';
+import { cheapestPacks } from '../../../src/core/plan/buying/packs';
 import { inches, ticks } from '../../../src/core/units/ticks';
 import { checkPlan, planSheets, sequenceCuts } from '../../../src/core/yield';
 import { swayFrom } from '../../../src/core/yield/stock/sway';

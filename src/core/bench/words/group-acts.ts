@@ -1,6 +1,6 @@
-import type { Lie } from '../card-lie';
-import { flipped, turned } from '../card-lie';
 import type { StepKind } from '../card-step';
+import type { Lie } from '../equal/card-lie';
+import { flipped, turned } from '../equal/card-lie';
 import type { BenchOp, BenchProgram, BenchTool } from '../types';
 
 type Family =

@@ -1,7 +1,13 @@
 import type { BoxNet, PieceNet } from '../../net/types';
-import { piecesOf } from '../../styles/choices';
-import { evaluateForm, expandForm, formOf, type LinearForm, printForm } from '../../styles/linear-form';
-import type { BoxStyle, Len } from '../../styles/types';
+import {
+  evaluateForm,
+  expandForm,
+  formOf,
+  type LinearForm,
+  printForm,
+} from '../../styles/language/linear-form';
+import type { BoxStyle, Len } from '../../styles/language/types';
+import { piecesOf } from '../../styles/shapes/choices';
 import type { Ticks } from '../../units';
 import { addUp, type Fact, type Reason, reason } from '../../units/reason';
 import { panelLabels } from './panel-labels';

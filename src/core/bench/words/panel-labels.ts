@@ -1,5 +1,5 @@
 import type { PieceNet } from '../../net/types';
-import type { Role } from '../../styles/types';
+import type { Role } from '../../styles/language/types';
 
 /** Panels named for their place need a noun to be spoken of. */
 const NOUNS: Partial<Readonly<Record<Role, string>>> = {

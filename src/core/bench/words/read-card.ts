@@ -1,5 +1,5 @@
-import { flipped, toNet, turned } from '../card-lie';
 import type { CardStep } from '../card-step';
+import { flipped, toNet, turned } from '../equal/card-lie';
 import type { BenchOp } from '../types';
 import { type CardKey, type HeardSoFar, readSentence, readTemplate } from './read-sentence';
 

@@ -1,7 +1,7 @@
 import type { Blank, Point } from '../../net/types';
 import { type LengthUnit, type Ticks, ticks } from '../../units';
-import type { Lie } from '../card-lie';
-import { legsOf } from '../card-outline';
+import type { Lie } from '../equal/card-lie';
+import { legsOf } from '../equal/card-outline';
 import type { BenchOp, BenchPoint } from '../types';
 import { every, readSaid, readSaidList, readSaidPoint, splitList } from './read-length-words';
 import type { Op } from './say-act';

@@ -1,4 +1,4 @@
-import type { PanelSpec, Pieces } from '../types';
+import type { PanelSpec, Pieces } from '../language/types';
 import type { Extension } from './extension';
 
 /** Dust flaps with square ends instead of slanted ones: quicker to cut, slower to fold in. Common practice, no source. */

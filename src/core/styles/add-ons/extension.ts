@@ -1,5 +1,5 @@
 import { TICKS_PER_MM } from '../../units/ticks';
-import { formOf } from '../linear-form';
+import { formOf } from '../language/linear-form';
 import type {
   AddOnPlace,
   Chosen,
@@ -12,7 +12,7 @@ import type {
   Quantity,
   SymbolSpec,
   Values,
-} from '../types';
+} from '../language/types';
 
 /** What one add-on brings to a style. */
 export interface Extension {

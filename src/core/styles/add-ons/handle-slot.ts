@@ -1,5 +1,5 @@
-import { allowanceOf } from '../size-symbols';
-import type { AddOnPlace } from '../types';
+import type { AddOnPlace } from '../language/types';
+import { allowanceOf } from '../shapes/size-symbols';
 import {
   chosenPlace,
   type Extension,

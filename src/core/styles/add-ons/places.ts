@@ -1,4 +1,4 @@
-import type { AddOnPlace } from '../types';
+import type { AddOnPlace } from '../language/types';
 
 /** `topLid` as a maker says it: top lid. */
 const words = (name: string): string => name.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);

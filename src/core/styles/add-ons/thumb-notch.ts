@@ -1,5 +1,5 @@
-import { allowanceOf } from '../size-symbols';
-import type { AddOnPlace, NotchSpec } from '../types';
+import type { AddOnPlace, NotchSpec } from '../language/types';
+import { allowanceOf } from '../shapes/size-symbols';
 import {
   chosenPlace,
   type Extension,

@@ -1,5 +1,5 @@
-import { allowanceOf } from '../size-symbols';
-import type { AddOnPlace, Chosen, ConstraintSpec } from '../types';
+import type { AddOnPlace, Chosen, ConstraintSpec } from '../language/types';
+import { allowanceOf } from '../shapes/size-symbols';
 import {
   chosenPlace,
   type Extension,

@@ -1,5 +1,5 @@
-import { everyChoice, piecesOf } from '../choices';
-import type { AddOnPlace, BoxStyle, Chosen, ConstraintSpec, Pieces } from '../types';
+import type { AddOnPlace, BoxStyle, Chosen, ConstraintSpec, Pieces } from '../language/types';
+import { everyChoice, piecesOf } from '../shapes/choices';
 import { dustEnds } from './dust-ends';
 import type { Extension, PlainPieces } from './extension';
 import { handleSlotIn } from './handle-slot';

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { whyLine } from '../../../../src/core/bench/words/line-why';
-import { lengthWords } from '../../../../src/core/draw/length-text';
-import { tableOfLines } from '../../../../src/core/draw/net-table';
+import { tableOfLines } from '../../../../src/core/draw/net/net-table';
+import { lengthWords } from '../../../../src/core/draw/strokes/length-text';
 import { layNet } from '../../../../src/core/net';
-import { openTop } from '../../../../src/core/styles/open-top';
+import { openTop } from '../../../../src/core/styles/boxes/open-top';
+import type { BoxStyle } from '../../../../src/core/styles/language/types';
 import { STYLES } from '../../../../src/core/styles/registry';
-import type { BoxStyle } from '../../../../src/core/styles/types';
 import { type Ruler, USUAL_FINEST } from '../../../../src/core/units';
 import { type Reason, sayReason } from '../../../../src/core/units/reason';
 

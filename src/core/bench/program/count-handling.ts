@@ -1,0 +1,13 @@
+import type { BenchOp, BenchTool } from '../types';
+
+/** How often the fence is set for scoring (0 on a grooved board, where nothing is set) and how often the card is turned. */
+export function countHandling(
+  ops: readonly BenchOp[],
+  tool: BenchTool,
+): { readonly fenceSettings: number; readonly turns: number } {
+  const settings = ops.flatMap((op) => (op.op === 'score' ? [op.at] : []));
+  return {
+    fenceSettings: tool.kind === 'fence' ? settings.filter((at, i) => at !== settings[i - 1]).length : 0,
+    turns: ops.filter((op) => op.op === 'turn').length,
+  };
+}

@@ -1,0 +1,85 @@
+import type { Blank, PieceNet, Point } from '../../net/types';
+import { ticks } from '../../units/ticks';
+import { type Lie, sizeAsItLies, toBench } from '../equal/card-lie';
+import { samePoint } from '../equal/card-outline';
+import type { BenchOp, BenchPoint } from '../types';
+import { type CutChain, cutChains } from './outline-cuts';
+
+type CornerOp = Extract<BenchOp, { op: 'corner' }>;
+
+const HOLES = { straight: 'window', curved: 'round', mixed: 'slot' } as const;
+
+/** The acts that give the flat card its outline and its holes, measured as it lies. */
+export function outlineActs(piece: PieceNet, lie: Lie): readonly BenchOp[] {
+  const chains = cutChains(piece);
+  const edges = chains.filter((chain) => !chain.closed).flatMap((chain) => edgeActs(chain, piece.blank, lie));
+  const open = (['corner', 'snip', 'cutPath'] as const).flatMap((name) =>
+    edges.filter((act) => act.op === name),
+  );
+  const holes = chains.filter((chain) => chain.closed).map((chain) => holeAct(chain, piece.blank, lie));
+  return [...open, ...holes];
+}
+
+/** Square corners go first, then what is left beside them is snipped off straight; anything else is one cut along its path. */
+function edgeActs(chain: CutChain, blank: Blank, lie: Lie): readonly BenchOp[] {
+  const [first, middle, last] = chain.points;
+  if (chain.points.length === 2 && first && middle) return [snip(first, middle, blank, lie)];
+  const corner =
+    chain.points.length === 3 && first && middle && last && squareCorner(first, middle, last, blank);
+  if (!corner)
+    return [
+      { op: 'cutPath', points: benchPath(chain.points, blank, lie), curved: chain.shape !== 'straight' },
+    ];
+  const beside = [
+    [first, middle],
+    [middle, last],
+  ] as const;
+  return [
+    cornerAct(corner, middle, blank, lie),
+    ...beside.filter(([a, b]) => a.x !== b.x && a.y !== b.y).map(([a, b]) => snip(a, b, blank, lie)),
+  ];
+}
+
+/** The blank's corner that can be cut off square up to `inner`, if all of that falls away. */
+function squareCorner(first: Point, inner: Point, last: Point, blank: Blank): Point | null {
+  const corners = [0, blank.across].flatMap((x) => [0, blank.up].map((y) => ({ x: ticks(x), y: ticks(y) })));
+  const reaches = (corner: Point, onLevel: Point, onUpright: Point): boolean =>
+    onLevel.y === corner.y &&
+    onUpright.x === corner.x &&
+    Math.abs(onLevel.x - corner.x) >= Math.abs(inner.x - corner.x) &&
+    Math.abs(onUpright.y - corner.y) >= Math.abs(inner.y - corner.y);
+  return corners.find((corner) => reaches(corner, first, last) || reaches(corner, last, first)) ?? null;
+}
+
+function cornerAct(corner: Point, inner: Point, blank: Blank, lie: Lie): CornerOp {
+  const size = sizeAsItLies(blank, lie);
+  const outer = toBench(blank, lie, corner);
+  const p = toBench(blank, lie, inner);
+  const side = outer.x === 0 ? 'left' : 'right';
+  return {
+    op: 'corner',
+    corner: outer.y === 0 ? `near-${side}` : `far-${side}`,
+    across: side === 'left' ? p.x : ticks(size.across - p.x),
+    up: outer.y === 0 ? p.y : ticks(size.up - p.y),
+  };
+}
+
+/** A path of the net as the bench measures it. Measured from the other side, left is right, so the path is walked the other way. */
+function benchPath(points: readonly Point[], blank: Blank, lie: Lie): readonly BenchPoint[] {
+  const path = points.map((p) => toBench(blank, lie, p));
+  return lie.mirrored ? path.reverse() : path;
+}
+
+function snip(first: Point, last: Point, blank: Blank, lie: Lie): BenchOp {
+  const [a = first, b = last] = benchPath([first, last], blank, lie);
+  return { op: 'snip', a, b };
+}
+
+function holeAct(chain: CutChain, blank: Blank, lie: Lie): BenchOp {
+  const ring = benchPath(
+    chain.points.filter((p, i) => i === 0 || !samePoint(p, chain.points[0] ?? p)),
+    blank,
+    lie,
+  );
+  return { op: 'window', ring, hole: HOLES[chain.shape] };
+}

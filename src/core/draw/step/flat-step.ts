@@ -1,0 +1,123 @@
+import {
+  type BenchCard,
+  type BenchProgram,
+  type BenchTool,
+  type CardPlace,
+  type CardStep,
+  partsOnCard,
+  placeAtBench,
+  sizeAsItLies,
+} from '../../bench';
+import type { Point } from '../../net/types';
+import { toMm } from '../../units/ticks';
+import { areaMark, boxRing, centredText, lineMark } from '../strokes/marks';
+import { drawFlipArrow, drawTurnArrow } from '../strokes/turn-arrow';
+import type { At, Ink, Mark } from '../strokes/types';
+import { drawStepNumbers } from './step-numbers';
+import type { StepState } from './step-state';
+
+export interface StepPicture {
+  readonly program: BenchProgram;
+  readonly tool: BenchTool;
+  readonly step: CardStep;
+  /** Paper millimetres for one millimetre of card. */
+  readonly scale: number;
+  /** Type size of the numbers, mm on paper. */
+  readonly textMm: number;
+}
+
+/** The card flat on the bench, as it lies in this step: fence, marks, what is scored, slit or cut away, and how it was turned. */
+export function drawFlatStep(state: StepState, picture: StepPicture): Mark[] {
+  const { before, after } = state;
+  const { step, scale, tool } = picture;
+  const size = sizeAsItLies(before.blank, step.lie);
+  const card: At = [toMm(size.across) * scale, toMm(size.up) * scale];
+  const place = placer(before, picture);
+  const corner = ({ x, y }: Point): At => place([x, y]);
+  const [ring = [], ...holes] = [before.ring, ...before.holes].map((points) => points.map(corner));
+  const parts = (ink: Ink, lines: BenchCard['scores'], on: BenchCard): Mark[] =>
+    joinRuns(lines.flatMap((line) => partsOnCard(on, line))).map((run) => lineMark(ink, run.map(place)));
+  return [
+    areaMark('paper', ring, undefined, holes),
+    ...state.cutOff.map((points) => areaMark('waste', points.map(corner))),
+    ...parts('guide', before.scores, before),
+    ...parts('slit', before.slits, before),
+    ...[ring, ...holes].map((points) => lineMark('edge', [...points, ...points.slice(0, 1)])),
+    ...parts(scoreInk(picture), state.newScores, after),
+    ...parts('slit', state.newSlits, after),
+    ...joinRuns(state.newCuts.map(({ a, b }) => [placeOf(a), placeOf(b)])).map((run) =>
+      lineMark('cut', run.map(place)),
+    ),
+    ...(isFenced(state) ? drawFence(card, tool, picture.textMm) : []),
+    ...drawStepNumbers(state.acts, size, card, picture),
+    ...drawMoves(state, card, picture),
+  ];
+}
+
+const placeOf = ({ x, y }: Point): CardPlace => [x, y];
+
+/** Pieces that meet end to end as one run, so that the chords of a curve are drawn in one stroke. */
+function joinRuns(pieces: readonly (readonly [CardPlace, CardPlace])[]): readonly (readonly CardPlace[])[] {
+  const runs: CardPlace[][] = [];
+  const meet = (p: CardPlace | undefined, q: CardPlace): boolean => p?.[0] === q[0] && p[1] === q[1];
+  for (const [a, b] of pieces) {
+    const run = runs.at(-1);
+    if (run && meet(run.at(-1), a)) run.push(b);
+    else if (run && meet(run.at(-1), b)) run.push(a);
+    else if (run?.length === 2 && meet(run[0], a)) run.reverse().push(b);
+    else if (run?.length === 2 && meet(run[0], b)) run.reverse().push(a);
+    else runs.push([a, b]);
+  }
+  return runs;
+}
+
+const isFenced = ({ acts }: StepState): boolean => acts.some(({ op }) => op === 'score' || op === 'slit');
+
+/** From the net's own frame to paper, as the card lies and as hands see it. */
+function placer({ blank }: BenchCard, { step, tool, scale }: StepPicture): (place: CardPlace) => At {
+  const { across } = sizeAsItLies(blank, step.lie);
+  return (place) => {
+    const [x, y] = placeAtBench(blank, step.lie, place);
+    return [toMm(tool.fence === 'right' ? across - x : x) * scale, toMm(y) * scale];
+  };
+}
+
+/** Scores are drawn with the sense that most of them will be folded in, seen from the face that lies up. */
+function scoreInk({ program }: StepPicture): Ink {
+  const valleys = program.ops.reduce((sum, op) => sum + (op.op === 'fold' ? Math.sign(op.deg) : 0), 0);
+  return valleys >= 0 === (program.faceUp === 'inside') ? 'score-valley' : 'score-mountain';
+}
+
+const FENCE_MM = 5; // width of the fence bar, mm on paper
+const BEYOND = 3; // how far the bar stands out beyond the card
+
+function drawFence([across, up]: At, { fence = 'left' }: BenchTool, textMm: number): Mark[] {
+  const left = fence === 'left' ? -FENCE_MM : across;
+  const bar = { left, right: left + FENCE_MM, bottom: -BEYOND, top: up + BEYOND };
+  const [first = [0, 0]] = boxRing(bar);
+  return [
+    lineMark('guide', [...boxRing(bar), first]),
+    centredText('fence', [left + FENCE_MM / 2, up / 2], 0.65 * textMm, { turnDeg: 90 }),
+  ];
+}
+
+// From the card to the middle of a turn arrow, without and with numbers off the near edge; from one arrow to the next. mm on paper
+const [ARROW_AWAY, ARROW_CLEAR, ARROW_STEP] = [10, 27, 18];
+
+/** Arrows for turns and flips, beside the card's far top corner. */
+function drawMoves({ moves, acts }: StepState, [across, up]: At, { tool, textMm }: StepPicture): Mark[] {
+  const isRight = tool.fence === 'right';
+  const isNumbered = acts.some((op) => op.op === 'slit' || (op.op === 'score' && op.span !== null));
+  const away = isNumbered ? ARROW_CLEAR : ARROW_AWAY;
+  return moves.flatMap((op, i) => {
+    const centre: At = [isRight ? -away : across + away, up - 4 - i * ARROW_STEP];
+    if (op.op !== 'turn') return drawFlipArrow(centre, 'flip', 0.65 * textMm);
+    const quarters = op.quarters === 3 ? -1 : op.quarters;
+    return drawTurnArrow(
+      centre,
+      quarters * (isRight ? -90 : 90),
+      op.quarters === 2 ? '½ turn' : '¼ turn',
+      0.65 * textMm,
+    );
+  });
+}

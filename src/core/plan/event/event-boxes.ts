@@ -1,0 +1,104 @@
+import { ticksOfMm } from '../../../../shared/lengths';
+import type { Dressing, DressingPiece, EventLine, FavorEvent, Recipe } from '../../../../shared/workbook';
+import { type FlatSize, fitPiece } from '../../dress';
+import { layNet } from '../../net/lay-net';
+import { ownBoxOf } from '../../net/own-net';
+import type { BoxNet } from '../../net/types';
+import { OWN_NET } from '../../styles/boxes/own-net';
+import type { BoxStyle } from '../../styles/language/types';
+import { styleById } from '../../styles/registry';
+import type { Ticks } from '../../units';
+import { spoiledOfLine } from '../run/run-counts';
+import { remark } from './remarks';
+import { addSpareKits, addSpares, type MakingCount } from './spares';
+import type { EventFinding } from './types';
+
+/** One line of an event with all that its boxes are made from. */
+export interface EventBox extends MakingCount {
+  /** Of the spares, those made because more were spoiled at the bench than the rule allowed for. */
+  readonly again: number;
+  readonly line: EventLine;
+  readonly recipe: Recipe;
+  readonly dressing: Dressing | null;
+  /** The dressing's cut pieces at the sizes they have on this box. */
+  readonly pieces: readonly { readonly piece: DressingPiece; readonly size: FlatSize }[];
+  readonly paperId: string | null;
+  readonly net: BoxNet;
+}
+
+/** Saved millimetres by symbol as ticks. */
+const sizesOf = (recipe: Recipe): Readonly<Record<string, Ticks>> =>
+  Object.fromEntries(Object.entries(recipe.sizesMm).map(([symbol, mm]) => [symbol, ticksOfMm(mm)]));
+
+/** The style a recipe names; a net of the maker's own has one that fixes nothing. */
+export const styleOfRecipe = (recipe: Pick<Recipe, 'styleId'>): BoxStyle | undefined =>
+  recipe.styleId === OWN_NET.id ? OWN_NET : styleById(recipe.styleId);
+
+/** Own nets are read from text, which takes a while; rows are never changed in place. */
+const ownNets = new WeakMap<Recipe, BoxNet | null>();
+
+function ownNetOf(recipe: Recipe): BoxNet | null {
+  const known = ownNets.get(recipe);
+  if (known !== undefined) return known;
+  const net = recipe.ownNet === undefined ? null : ownBoxOf(recipe.ownNet, recipe.caliperUm);
+  ownNets.set(recipe, net);
+  return net;
+}
+
+/** A recipe's box laid flat; null when its style is not known here, or its own net cannot be read. */
+export function netOfRecipe(recipe: Recipe): BoxNet | null {
+  if (recipe.styleId === OWN_NET.id) return ownNetOf(recipe);
+  const style = styleById(recipe.styleId);
+  if (!style) return null;
+  const { options, caliperUm, markMm } = recipe;
+  return layNet(style, {
+    sizes: sizesOf(recipe),
+    options,
+    caliperUm,
+    ...(markMm === undefined ? {} : { mark: ticksOfMm(markMm) }),
+  });
+}
+
+/** Every line of the event as boxes, spares counted; lines whose recipe, style or dressing is gone are told of. */
+export function boxesOfEvent(
+  event: FavorEvent,
+  recipes: readonly Recipe[],
+  mark: Ticks,
+): { readonly boxes: readonly EventBox[]; readonly findings: readonly EventFinding[] } {
+  const findings: EventFinding[] = [];
+  const boxes = event.lines.flatMap((line): EventBox[] => {
+    const recipe = recipes.find(({ id }) => id === line.recipeId);
+    if (!recipe) {
+      findings.push(remark('recipe-missing', line.id, line.recipeId));
+      return [];
+    }
+    const net = netOfRecipe(recipe);
+    if (!net) {
+      findings.push(remark('style-unknown', line.id, recipe.name));
+      return [];
+    }
+    const dressing = recipe.dressings.find(({ id }) => id === line.dressingId) ?? null;
+    if (line.dressingId !== null && !dressing)
+      findings.push(remark('dressing-missing', line.id, recipe.name));
+    const pieces = (dressing?.pieces ?? []).flatMap((piece) => {
+      const size = fitPiece(net, piece, mark);
+      if (!size) findings.push(remark('piece-does-not-fit', line.id, piece.name));
+      return size ? [{ piece, size }] : [];
+    });
+    const paperId = line.paperId ?? recipe.paperId;
+    return [{ line, recipe, dressing, pieces, paperId, net, ...countLine(event, line) }];
+  });
+  return { boxes, findings };
+}
+
+/** Practice is once for each recipe: with the first line that has it. Boxes spoiled beyond the spares are made again. */
+function countLine(
+  { kits, lines, spares, run }: FavorEvent,
+  line: EventLine,
+): MakingCount & Pick<EventBox, 'again'> {
+  const isFirst = lines.find(({ recipeId }) => recipeId === line.recipeId) === line;
+  const rule = isFirst ? spares : { ...spares, practice: 0 };
+  const counted = kits ? addSpareKits(kits, line.count, rule) : addSpares(line.count, rule);
+  const again = Math.max(0, spoiledOfLine(run, line.id) - counted.spares);
+  return { ...counted, again, spares: counted.spares + again, making: counted.making + again };
+}

@@ -1,0 +1,56 @@
+import type { DressingPiece, Recipe } from '../../../../shared/workbook';
+import type { EventBox } from './event-boxes';
+import type { EventPart } from './types';
+
+/** How the grain runs in a part that stands as a recipe asks. */
+export const GRAIN_OF_RECIPE = { upright: 'up', around: 'across', free: 'free' } as const satisfies Record<
+  Recipe['grain'],
+  EventPart['grain']
+>;
+
+const GRAIN_OF_PIECE = {
+  'along-width': 'across',
+  'along-height': 'up',
+  free: 'free',
+} as const satisfies Record<DressingPiece['grain'], EventPart['grain']>;
+
+/** A part and the paper it is to be cut from. */
+export interface PartOnPaper {
+  readonly part: EventPart;
+  readonly paperId: string | null;
+}
+
+/** Every rectangle the boxes of an event are cut from: each piece of the style, each piece of the dressing, spares counted. */
+export const partsOfBoxes = (boxes: readonly EventBox[]): readonly PartOnPaper[] =>
+  boxes.flatMap((box) => [...piecesOfStyle(box), ...piecesOfDressing(box)]);
+
+const piecesOfStyle = ({ line, recipe, net, paperId, making }: EventBox): PartOnPaper[] =>
+  net.pieces.map((piece) => ({
+    paperId,
+    part: {
+      id: `${line.id}.${piece.id}`,
+      name: `${recipe.name}: ${piece.label}`,
+      lineId: line.id,
+      kind: 'box',
+      across: piece.blank.across,
+      up: piece.blank.up,
+      perBox: 1,
+      count: making,
+      grain: GRAIN_OF_RECIPE[recipe.grain],
+    },
+  }));
+
+const piecesOfDressing = ({ line, recipe, pieces, paperId, making }: EventBox): PartOnPaper[] =>
+  pieces.map(({ piece, size }) => ({
+    paperId: piece.paperId ?? paperId,
+    part: {
+      id: `${line.id}.${piece.id}`,
+      name: `${recipe.name}: ${piece.name}`,
+      lineId: line.id,
+      kind: piece.kind,
+      ...size,
+      perBox: piece.perBox,
+      count: making * piece.perBox,
+      grain: GRAIN_OF_PIECE[piece.grain],
+    },
+  }));

@@ -1,0 +1,129 @@
+import type { FavorEvent, Supply, WorkbookFile } from '../../../../shared/workbook';
+import { planCost } from '../buying/cost';
+import type { OrderSum } from '../buying/shop-order';
+import { benchToolOf, cuttingToolOf } from '../buying/stock-rows';
+import { countBoxActs, countStrokes, sumActs, timesActs } from '../run/hand-acts';
+import { type EventHours, planHours } from '../run/hours';
+import { planTimetable, type Timetable } from '../run/timetable';
+import { planSupplies } from '../supplies/plan-supplies';
+import type { TapedLine } from '../supplies/plan-tape';
+import { askPrice } from './asking';
+import { boxesOfEvent } from './event-boxes';
+import { cautionsOfEvent } from './event-cautions';
+import { partsOfBoxes } from './event-parts';
+import { listKit } from './kit-list';
+import { planPapers, type SheetPlanner } from './plan-papers';
+import { planShopping } from './plan-shopping';
+import { remark } from './remarks';
+import type { EventPlan, PlannedGlue, PlannedLine } from './types';
+
+export type EventRows = Pick<WorkbookFile, 'recipes' | 'events' | 'papers' | 'supplies' | 'tools'>;
+
+export interface EventPlanOptions {
+  /** The sheet solver with its effort and progress chosen. */
+  readonly planSheets?: SheetPlanner;
+}
+
+/** What an event comes to: sheets and how they are cut, what to buy, cost, hours, and what stands in the way. Null: there is no such event. */
+export function planEvent(
+  rows: EventRows,
+  eventId: string,
+  options: EventPlanOptions = {},
+): EventPlan | null {
+  const event = rows.events.find(({ id }) => id === eventId);
+  if (!event) return null;
+  const tool = rows.tools.find(({ id }) => id === event.toolId) ?? rows.tools[0];
+  const bench = benchToolOf(tool);
+  const { boxes, findings } = boxesOfEvent(event, rows.recipes, bench.finestMark);
+  const parts = partsOfBoxes(boxes);
+  const cards = parts.map(({ part }) => part);
+  const cutting = cuttingToolOf(tool);
+  const cut = planPapers(parts, rows.papers, tool, options.planSheets);
+  const supplies = planSupplies(event, boxes, rows.supplies, bench.finestMark);
+  const lines = supplies.taped.map((line) => planLine(line, bench, rows.supplies));
+  const { rows: shopping, ways } = planShopping(lines, cut.papers, supplies, rows, event);
+
+  const ordered = sumOf(boxes, (box) => box.ordered);
+  const making = sumOf(boxes, (box) => box.making);
+  const strokes = sumOf(cut.papers, ({ plan }) => countStrokes(plan, cutting.stack));
+  const batch = sumActs({ cut: strokes }, ...lines.map((line) => timesActs(line.acts, line.making)));
+  const hours = planHours(batch, making, event.pace);
+  const cost = planCost(shopping, ways[0], ordered, event.currency);
+  return {
+    eventId,
+    name: event.name,
+    date: event.date,
+    ordered,
+    making,
+    lines,
+    papers: cut.papers,
+    rolls: supplies.rolls,
+    pieces: supplies.pieces,
+    glue: supplies.glue,
+    kit: listKit(boxes, cards, supplies.taped, supplies.ties),
+    shopping,
+    ways,
+    cost,
+    asking: event.asking ? askPrice(cost.using.totalMinor, hours.totalSeconds, ordered, event.asking) : null,
+    hours,
+    timetable: timetableOf(event, hours, supplies.glue),
+    findings: [
+      ...findings,
+      ...cut.findings,
+      ...supplies.findings,
+      ...lines
+        .filter(({ again }) => again > 0)
+        .map(({ lineId, name }) => remark('spoiled-beyond-spares', lineId, name)),
+      ...shopping
+        .filter(({ id }) => cost.unpriced.includes(id))
+        .map(({ id, name }) => remark('price-missing', id, name)),
+      ...(isTooSmall(ways[0], event) ? [remark('order-below-minimum', event.id, event.name)] : []),
+    ],
+    cautions: cautionsOfEvent(boxes, cards, cutting, rows.supplies),
+  };
+}
+
+function planLine(
+  { box, strips }: TapedLine,
+  bench: ReturnType<typeof benchToolOf>,
+  supplies: readonly Supply[],
+): PlannedLine {
+  const { line, recipe, paperId, ordered, spares, practice, making, perKit, again } = box;
+  const fills = (supplyId: string | null) =>
+    supplies.some(({ id, kind }) => id === supplyId && (kind === 'contents' || kind === 'wrap'));
+  return {
+    lineId: line.id,
+    recipeId: recipe.id,
+    name: recipe.name,
+    styleId: recipe.styleId,
+    paperId,
+    dressingId: line.dressingId,
+    ordered,
+    spares,
+    practice,
+    making,
+    again,
+    perKit,
+    tape: strips,
+    acts: countBoxActs(box, bench, strips, fills),
+  };
+}
+
+const isTooSmall = ({ subtotalMinor }: OrderSum, { terms }: FavorEvent): boolean =>
+  subtotalMinor > 0 && subtotalMinor < (terms?.minimumMinor ?? 0);
+
+/** Half an evening a day, one day left free. source: our own defaults */
+const USUAL_DAYS = { dayMinutes: 180, daysFree: 1 };
+
+function timetableOf(
+  { date, pace }: FavorEvent,
+  hours: EventHours,
+  glue: PlannedGlue | null,
+): Timetable | null {
+  if (date === null) return null;
+  const waits = glue ? { glue: glue.pressMinutes, 'close-bottom': glue.dryMinutes } : {};
+  return planTimetable(date, hours, pace ?? USUAL_DAYS, waits);
+}
+
+const sumOf = <Item>(items: readonly Item[], amount: (item: Item) => number): number =>
+  items.reduce((sum, item) => sum + amount(item), 0);

@@ -1,0 +1,62 @@
+import { type BenchTool, deriveProgram } from '../../bench';
+import { layNet } from '../../net/lay-net';
+import type { PieceNet } from '../../net/types';
+import type { BoxStyle } from '../../styles/language/types';
+import type { Ticks } from '../../units';
+import { type CuttingTool, countOnSheet, type SheetPaper, sheetsEach } from '../../yield';
+
+/** What a maker picks a style by. */
+export type StyleMerit = 'lid' | 'tall' | 'flat-packet' | 'no-glue' | 'trimmer-only' | 'one-sheet';
+
+export interface StyleFacts {
+  readonly id: string;
+  readonly merits: ReadonlySet<StyleMerit>;
+  /** Sheets that one favor takes when a batch is cut: each piece laid alone, as many as the sheet gives. Null: a piece is larger than the sheet. */
+  readonly sheetsPerFavor: number | null;
+}
+
+export interface FactsAsked {
+  /** Sizes by symbol; what a style does not know, or what is not given, keeps the style's own. */
+  readonly sizes: Readonly<Record<string, Ticks>>;
+  readonly caliperUm: number;
+  readonly sheet: SheetPaper;
+  readonly cutting: CuttingTool;
+  readonly bench: BenchTool;
+}
+
+/**
+ * A style as this maker would make it. Whether it has a lid, stands tall or lies flat its declaration says; that it takes no glue, and that its
+ * scores all run the full width of the card, is read off the net and its bench program.
+ */
+export function factsOfStyle(
+  style: BoxStyle,
+  { sizes, caliperUm, sheet, cutting, bench }: FactsAsked,
+): StyleFacts {
+  const known = Object.fromEntries(Object.entries(sizes).filter(([symbol]) => symbol in style.symbols));
+  const { pieces } = layNet(style, { sizes: known, caliperUm });
+  const merits = new Set<StyleMerit>(style.traits);
+  const isGlued = pieces.some(
+    ({ joints, faces }) => joints.length > 0 || faces.some(({ role }) => role === 'glueTab'),
+  );
+  if (!isGlued) merits.add('no-glue');
+  const scoredOnTrimmer = pieces.every((piece) =>
+    deriveProgram(piece, bench).ops.every(
+      (act) => act.op !== 'scoreLine' && act.op !== 'scoreCurve' && (act.op !== 'score' || act.span === null),
+    ),
+  );
+  if (scoredOnTrimmer) merits.add('trimmer-only');
+  const sheetsPerFavor = sheetsOfPieces(pieces, sheet, cutting);
+  if (sheetsPerFavor !== null && sheetsPerFavor <= 1) merits.add('one-sheet');
+  return { id: style.id, merits, sheetsPerFavor };
+}
+
+/** Sheets one box takes when a batch is cut, its pieces lying as they like. */
+export const sheetsOfPieces = (
+  pieces: readonly PieceNet[],
+  sheet: SheetPaper,
+  cutting: CuttingTool,
+): number | null =>
+  sheetsEach(
+    pieces,
+    ({ id, blank: { across, up } }) => countOnSheet({ id, across, up, grain: 'free' }, sheet, cutting).count,
+  );

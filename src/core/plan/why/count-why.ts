@@ -1,0 +1,88 @@
+import { type Reason, reason } from '../../units/reason';
+import { addSpoilage, ceilDiv, type MakingCount, type SparesRule } from '../event/spares';
+import type { EventPart } from '../event/types';
+
+/** How many of a box are made: those ordered, the spares by the event's rule, and those spoiled beyond them. */
+export function whyCount(
+  line: MakingCount & { readonly again: number },
+  rule: SparesRule,
+): readonly Reason[] {
+  const { ordered, spares, practice, making, perKit, again } = line;
+  const kits = perKit === null ? null : ordered / perKit;
+  return [
+    ...(kits === null || perKit === null
+      ? []
+      : [reason('{kits} kits × {perKit} boxes = {ordered} ordered.', { kits, perKit, ordered })]),
+    reason(
+      practice > 0
+        ? '{ordered} ordered + {spares} spare + {practice} to practise on = {making} to make.'
+        : '{ordered} ordered + {spares} spare = {making} to make.',
+      { ordered, spares, practice, making },
+    ),
+    ...whySpares(kits ?? ordered, spares - again, perKit, rule),
+    ...(again > 0
+      ? [reason('{again} of the spares: more were spoiled at the bench than the rule allows for.', { again })]
+      : []),
+  ];
+}
+
+const OF_BOXES = {
+  percent: 'Spares: {percent} % of {of}, rounded up, are {share}.',
+  byAct: 'Spares: what each act spoils, one upon the other, comes to {share}.',
+  atLeast: 'Spares: never fewer than {atLeast}.',
+};
+const OF_KITS = {
+  percent: 'Spares: {percent} % of {of} kits, rounded up, are {share}.',
+  byAct: 'Spares: what each act spoils, one upon the other, comes to {share} kits.',
+  atLeast: 'Spares: never fewer than {atLeast} kits.',
+};
+
+/** The parts of the rule that say anything, and which of them the spares go by. */
+function whySpares(of: number, spares: number, perKit: number | null, rule: SparesRule): Reason[] {
+  const { percent, atLeast, byAct = [] } = rule;
+  const says = perKit === null ? OF_BOXES : OF_KITS;
+  const byPercent = ceilDiv(of * percent, 100);
+  const spoiled =
+    addSpoilage(
+      of,
+      byAct.map((act) => act.percent),
+    ) - of;
+  const rules = [
+    ...(percent > 0
+      ? [
+          reason(says.percent, {
+            percent,
+            of,
+            share: byPercent,
+          }),
+        ]
+      : []),
+    ...(byAct.length > 0
+      ? [
+          reason(says.byAct, {
+            share: spoiled,
+          }),
+        ]
+      : []),
+    ...(atLeast > 0 ? [reason(says.atLeast, { atLeast })] : []),
+  ];
+  return rules.length > 1
+    ? [...rules, reason('The largest of these counts: {spares} boxes.', { spares })]
+    : rules;
+}
+
+/** How many of a part are cut. */
+export function whyPart(
+  { perBox, count }: Pick<EventPart, 'perBox' | 'count'>,
+  line: MakingCount & { readonly again: number },
+  rule: SparesRule,
+): readonly Reason[] {
+  return [
+    reason(perBox === 1 ? 'One for each of {making} boxes.' : '{making} boxes × {perBox} = {count}.', {
+      making: line.making,
+      perBox,
+      count,
+    }),
+    ...whyCount(line, rule),
+  ];
+}

@@ -1,0 +1,130 @@
+import { inPanels } from '../add-ons/places';
+import { defineStyle } from '../language/define';
+import type { Angle, CreaseSpec, Len, PanelSpec } from '../language/types';
+import {
+  GABLE_ANGLES,
+  GABLE_CREASES,
+  GABLE_LETS,
+  GABLE_LIMITS,
+  GABLE_PANELS,
+  GABLE_SHELL,
+  GABLE_SYMBOLS,
+  gableRoom,
+} from '../shapes/gable-roof';
+import {
+  BOTTOM_CLOSING,
+  BOTTOM_JOINTS,
+  BOTTOM_LAYERS,
+  BOTTOM_LETS,
+  BOTTOM_LIMITS,
+  BOTTOM_OVERLAP,
+  BOTTOM_SYMBOLS,
+  bottomFlaps,
+} from '../shapes/glued-bottom';
+import { gluedTube, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { allowanceOf, sizeOf } from '../shapes/size-symbols';
+
+const fin = (
+  role: 'handle' | 'gusset' | 'glueTab',
+  across: Len,
+  on: NonNullable<PanelSpec['on']>,
+  fold: Angle,
+): PanelSpec => ({ role, size: [across, 'fin'], on, fold });
+
+/** The fin runs all round the blank: upright on the roofs, and folded in between them over each gusset, in two halves back to back. */
+const FINS: Readonly<Record<string, PanelSpec>> = {
+  frontFin: fin('handle', 'width', 'frontRoof.up', 'backToUpright'),
+  backFin: fin('handle', 'width', 'backRoof.up', 'backToUpright'),
+  tabFin: fin('glueTab', 'tab', 'roofTab.up', 'backToUpright'),
+  rightFrontFin: fin('gusset', 'farHalf', 'rightFrontFold.e2', 'eave'),
+  rightBackFin: fin('gusset', 'nearHalf', 'rightBackFold.e1', 'eave'),
+  leftBackFin: fin('gusset', 'farHalf', 'leftBackFold.e2', 'eave'),
+  leftFrontFin: fin('gusset', 'nearHalf', 'leftFrontFold.e1', 'eave'),
+};
+
+const FIN_CREASES: readonly CreaseSpec[] = [
+  { between: ['frontFin.right', 'rightFrontFin.left'], fold: 180 },
+  { between: ['rightFrontFin.right', 'rightBackFin.left'], fold: -180 },
+  { between: ['rightBackFin.right', 'backFin.left'], fold: 180 },
+  { between: ['backFin.right', 'leftBackFin.left'], fold: 180 },
+  { between: ['leftBackFin.right', 'leftFrontFin.left'], fold: -180 },
+  { between: ['leftFrontFin.right', 'tabFin.left'], fold: 180 },
+];
+
+/** A gable with a fin along the ridge, all from one uncut strip. Gusset rule derived; construction: common practice, no source. */
+export const finTop = defineStyle({
+  id: 'fin-top',
+  version: 1,
+  name: 'Carton with fin top',
+  source: 'gusset rule derived from the fold angles; construction common practice, no source',
+  goodFor: 'Popcorn, cookies, a treat that looks like a little house; the fin takes a peg or a ribbon.',
+  watchOut:
+    'Six layers meet in the fin, so choose light card, and press the slanted creases from the other face.',
+  symbols: {
+    ...TUBE_SYMBOLS,
+    width: sizeOf('Width', 'Front panel, score to score.', '2 1/2 in', '1 in', '8 in'),
+    depth: sizeOf('Depth', 'Side panel, score to score; the width or less.', '2 1/2 in', '3/4 in', '8 in'),
+    ...BOTTOM_SYMBOLS,
+    ...GABLE_SYMBOLS,
+    roof: sizeOf(
+      'Roof',
+      'From the eave score to the ridge score, up the slant.',
+      '1 3/4 in',
+      '1/2 in',
+      '6 in',
+    ),
+    fin: allowanceOf('Fin', 'Upright strip along the ridge.', '5/8 in', '3/8 in', '1 1/2 in'),
+  },
+  inside: ['width - t', 'depth - t', 'height - 7/2 t'],
+  lets: { ...BOTTOM_LETS, ...GABLE_LETS },
+  angles: GABLE_ANGLES,
+  addOns: { window: inPanels('box', 'front', 'back') },
+  pieces: () => {
+    const tube = gluedTube({ order: 'front', tab: 'right' }, BOTTOM_LAYERS, '0');
+    return {
+      box: {
+        label: 'Box',
+        panels: { ...tube.panels, ...bottomFlaps(tube), ...GABLE_PANELS, ...FINS },
+        creases: [...GABLE_CREASES, ...FIN_CREASES],
+        joints: [
+          tube.joint,
+          { panel: 'roofTab', onto: 'frontRoof', lap: 'inside' },
+          { panel: 'tabFin', onto: 'frontFin', lap: 'inside' },
+          ...BOTTOM_JOINTS,
+        ],
+        seams: [
+          tube.seam,
+          ['roofTab.left', 'frontRoof.left'],
+          ['tabFin.left', 'frontFin.left'],
+          ['frontRoof.up', 'backRoof.up'],
+        ],
+        overlaps: [
+          BOTTOM_OVERLAP,
+          ['leftFrontFold', 'roofTab', 'frontRoof'],
+          ['rightFrontFin', 'rightBackFin', 'leftBackFin', 'leftFrontFin', 'tabFin', 'backFin', 'frontFin'],
+        ],
+        closing: [
+          ...tube.closing,
+          ...BOTTOM_CLOSING,
+          { do: 'glue', panel: 'roofTab', onto: 'frontRoof' },
+          { do: 'glue', panel: 'tabFin', onto: 'frontFin' },
+          {
+            do: 'fold',
+            panels: [...Object.keys(GABLE_PANELS), ...Object.keys(FINS)],
+            bends: true,
+            tip: 'Push both sides in while the roofs come together, and peg the fin.',
+          },
+        ],
+        shell: ['front', 'right', 'back', 'left', ...GABLE_SHELL],
+        roomMm3: gableRoom,
+      },
+    };
+  },
+  constraints: [
+    ...BOTTOM_LIMITS,
+    ...TUBE_LIMITS.slice(0, 1).map(({ given: _, ...limit }) => limit),
+    ...GABLE_LIMITS,
+  ],
+  promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  traits: ['lid', 'tall'],
+});

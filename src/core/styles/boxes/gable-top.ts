@@ -1,0 +1,100 @@
+import { inPanels } from '../add-ons/places';
+import { defineStyle } from '../language/define';
+import {
+  GABLE_ANGLES,
+  GABLE_CREASES,
+  GABLE_LETS,
+  GABLE_LIMITS,
+  GABLE_PANELS,
+  GABLE_SHELL,
+  GABLE_SYMBOLS,
+  gableRoom,
+} from '../shapes/gable-roof';
+import {
+  BOTTOM_CLOSING,
+  BOTTOM_JOINTS,
+  BOTTOM_LAYERS,
+  BOTTOM_LETS,
+  BOTTOM_LIMITS,
+  BOTTOM_OVERLAP,
+  BOTTOM_SYMBOLS,
+  bottomFlaps,
+} from '../shapes/glued-bottom';
+import { gluedTube, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { allowanceOf, sizeOf } from '../shapes/size-symbols';
+
+/** A gable with folded-in gussets and an upright strip to carry it by. Gusset rule derived; construction: common practice, no source. */
+export const gableTop = defineStyle({
+  id: 'gable-top',
+  version: 1,
+  name: 'Gable box with handle strip',
+  source: 'gusset rule derived from the fold angles; construction common practice, no source',
+  goodFor: 'Cookies for the way home, a small plant, a party bag that stands.',
+  watchOut: 'The slanted creases fold outwards: press them from the other face, and try one box first.',
+  symbols: {
+    ...TUBE_SYMBOLS,
+    width: sizeOf('Width', 'Front panel, score to score.', '3 in', '1 in', '10 in'),
+    depth: sizeOf('Depth', 'Side panel, score to score; the width or less.', '2 in', '3/4 in', '8 in'),
+    ...BOTTOM_SYMBOLS,
+    ...GABLE_SYMBOLS,
+    handle: allowanceOf('Handle strip', 'Upright strip above the ridge.', '1 1/4 in', '1/2 in', '3 in'),
+  },
+  inside: ['width - t', 'depth - t', 'height - 7/2 t'],
+  roof: 'open',
+  lets: { ...BOTTOM_LETS, ...GABLE_LETS },
+  angles: GABLE_ANGLES,
+  addOns: {
+    window: inPanels('box', 'front', 'back'),
+    slot: [{ id: 'handle', label: 'In the handle strip', piece: 'box', at: ['frontHandle', 'backHandle'] }],
+  },
+  pieces: () => {
+    const tube = gluedTube({ order: 'front', tab: 'right' }, BOTTOM_LAYERS, '0');
+    return {
+      box: {
+        label: 'Box',
+        panels: {
+          ...tube.panels,
+          ...bottomFlaps(tube),
+          ...GABLE_PANELS,
+          frontHandle: {
+            role: 'handle',
+            size: ['width', 'handle'],
+            on: 'frontRoof.up',
+            fold: 'backToUpright',
+          },
+          backHandle: { role: 'handle', size: ['width', 'handle'], on: 'backRoof.up', fold: 'backToUpright' },
+        },
+        creases: GABLE_CREASES,
+        joints: [
+          tube.joint,
+          { panel: 'roofTab', onto: 'frontRoof', lap: 'inside' },
+          ...BOTTOM_JOINTS,
+          { panel: 'backHandle', onto: 'frontHandle', lap: 'inside' },
+        ],
+        seams: [tube.seam, ['roofTab.left', 'frontRoof.left'], ['frontRoof.up', 'backRoof.up']],
+        overlaps: [BOTTOM_OVERLAP, ['leftFrontFold', 'roofTab', 'frontRoof']],
+        closing: [
+          ...tube.closing,
+          ...BOTTOM_CLOSING,
+          { do: 'glue', panel: 'roofTab', onto: 'frontRoof' },
+          {
+            do: 'fold',
+            panels: [...Object.keys(GABLE_PANELS), 'frontHandle', 'backHandle'],
+            bends: true,
+            tip: 'Push both sides in while the roofs come together.',
+          },
+          { do: 'glue', panel: 'backHandle', onto: 'frontHandle' },
+        ],
+        shell: ['front', 'right', 'back', 'left', ...GABLE_SHELL],
+        roomMm3: gableRoom,
+      },
+    };
+  },
+  constraints: [
+    ...BOTTOM_LIMITS,
+    ...TUBE_LIMITS.slice(0, 1).map(({ given: _, ...limit }) => limit),
+    ...GABLE_LIMITS,
+  ],
+  promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  traits: ['lid', 'tall'],
+});

@@ -1,0 +1,64 @@
+import { inEdges, inPanels } from '../add-ons/places';
+import { defineStyle } from '../language/define';
+import {
+  BOTTOM_CLOSING,
+  BOTTOM_JOINTS,
+  BOTTOM_LAYERS,
+  BOTTOM_LETS,
+  BOTTOM_LIMITS,
+  BOTTOM_OVERLAP,
+  BOTTOM_SYMBOLS,
+  bottomFlaps,
+} from '../shapes/glued-bottom';
+import { gluedTube, TUBE_LIMITS, TUBE_OPTIONS, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import {
+  TUCK_ALLOWANCES,
+  TUCK_LAYERS,
+  TUCK_LETS,
+  TUCK_LIMITS,
+  TUCK_QUANTITIES,
+  TUCK_SYMBOLS,
+  tuckClosing,
+  tuckLid,
+  tuckOverlap,
+} from '../shapes/tuck-lid';
+
+/** The open-top box with a lid on its back panel. ECMA family A (glued side seam, rectangular; from memory); construction: common practice, no source. */
+export const lidFlap = defineStyle({
+  id: 'lid-flap',
+  version: 1,
+  name: 'Box with closing lid',
+  source: 'common practice, no source; ECMA family A (from memory)',
+  goodFor: 'Anything that must not spill on the way home: sweets, tea, seeds, small toys.',
+  watchOut: 'The tuck holds by friction only; seal it with a sticker if the box will be carried.',
+  symbols: { ...TUBE_SYMBOLS, ...BOTTOM_SYMBOLS, ...TUCK_SYMBOLS },
+  inside: ['width - t', 'depth - lidShort - t', 'height - 11/2 t'],
+  allowances: TUCK_ALLOWANCES,
+  lets: { ...BOTTOM_LETS, ...TUCK_LETS },
+  quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
+  options: TUBE_OPTIONS,
+  addOns: {
+    window: inPanels('box', 'front', 'back', 'left', 'right', 'topLid'),
+    notch: inEdges('box', 'front.up'),
+    hangTab: inEdges('box', 'front.up'),
+    dustFlaps: true,
+  },
+  pieces: (chosen) => {
+    const tube = gluedTube(chosen, BOTTOM_LAYERS, TUCK_LAYERS);
+    return {
+      box: {
+        label: 'Box',
+        panels: { ...tube.panels, ...bottomFlaps(tube), ...tuckLid(tube, 'back', 'up', 'top') },
+        joints: [tube.joint, ...BOTTOM_JOINTS],
+        seams: [tube.seam],
+        overlaps: [BOTTOM_OVERLAP, tuckOverlap('top')],
+        closing: [...tube.closing, ...BOTTOM_CLOSING, ...tuckClosing('top')],
+        shell: ['front', 'right', 'back', 'left'],
+        roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+      },
+    };
+  },
+  constraints: [...BOTTOM_LIMITS, ...TUBE_LIMITS, ...TUCK_LIMITS],
+  promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  traits: ['lid', 'tall'],
+});

@@ -1,0 +1,118 @@
+import { defineStyle } from '../language/define';
+import { type TrayNames, trayPiece } from '../shapes/tray-piece';
+
+const tray: TrayNames = { width: 'width', depth: 'depth', height: 'height', tab: 'trayTab' };
+const lid: TrayNames = { width: 'lidWidth', depth: 'lidDepth', height: 'lip', tab: 'lidTab' };
+
+/** FEFCO family 03 (telescope: body and lid); construction: common practice, no source. */
+export const trayLid = defineStyle({
+  id: 'tray-lid',
+  version: 1,
+  name: 'Tray with lift-off lid',
+  source: 'common practice, no source; FEFCO family 03 is its corrugated cousin',
+  goodFor: 'Chocolates, cookies, soap, jewellery: anything shown by lifting a lid.',
+  watchOut: 'The lid is cut a little larger than the tray, so do not mix up the two blanks.',
+  symbols: {
+    width: {
+      role: 'size',
+      label: 'Width',
+      help: 'Tray floor, score to score, left to right.',
+      default: '4 in',
+      min: '1 in',
+      max: '12 in',
+    },
+    depth: {
+      role: 'size',
+      label: 'Depth',
+      help: 'Tray floor, score to score, front to back.',
+      default: '3 in',
+      min: '1 in',
+      max: '12 in',
+    },
+    height: {
+      role: 'size',
+      label: 'Height',
+      help: 'Tray wall, from its score to the rim.',
+      default: '1 in',
+      min: '3/8 in',
+      max: '6 in',
+    },
+    lip: {
+      role: 'size',
+      label: 'Lid depth',
+      help: 'Lid wall, from its score to the rim; the tray’s height makes a full telescope.',
+      default: 'height',
+      min: '3/8 in',
+      max: '6 in',
+    },
+    ease: {
+      role: 'allowance',
+      label: 'Ease',
+      help: 'Play of the lid over the tray, both sides together.',
+      default: '1/32 in',
+      min: '0 in',
+      max: '1/8 in',
+    },
+    relief: {
+      role: 'allowance',
+      label: 'Tab relief',
+      help: 'How much each corner tab is kept short so that it does not show.',
+      default: '1/16 in',
+      min: '0 in',
+      max: '1/4 in',
+    },
+  },
+  inside: ['width - t', 'depth - t', 'height - t'],
+  allowances: { growth: '2t + ease' },
+  lets: { lidWidth: 'width + growth', lidDepth: 'depth + growth' },
+  addOns: {
+    window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }],
+    notch: [
+      { id: 'lid-ends', label: 'In both ends of the lid', piece: 'lid', at: ['left.left', 'right.right'] },
+      { id: 'lid-front', label: 'In the front of the lid', piece: 'lid', at: ['front.down'] },
+    ],
+    slot: [{ id: 'ends', label: 'Through both ends of the tray', piece: 'tray', at: ['front', 'back'] }],
+  },
+  quantities: {
+    trayTab: {
+      means: 'corner tab of the tray: short of the rim, and of half the wall it is glued to',
+      of: ({ height = 0, depth = 0, relief = 0 }) => Math.min(height, depth / 2) - relief,
+    },
+    lidTab: {
+      means: 'corner tab of the lid',
+      of: ({ lip = 0, lidDepth = 0, relief = 0 }) => Math.min(lip, lidDepth / 2) - relief,
+    },
+  },
+  pieces: { tray: trayPiece('Tray', tray), lid: trayPiece('Lid', lid) },
+  constraints: [
+    {
+      code: 'lid-deeper-than-tray',
+      symbol: 'lip',
+      atMost: 'height',
+      severity: 'warn',
+      says: 'The lid {lip} is deeper than the tray {height}, so the box stands on its lid’s rim.',
+      remedy: 'Make it at most {limit}.',
+    },
+    {
+      code: 'lid-too-shallow',
+      symbol: 'lip',
+      atLeast: '1/3 height',
+      severity: 'note',
+      says: 'A lid {lip} deep holds loosely on a tray {height} high.',
+      remedy: 'A third of the tray is usual: at least {limit}.',
+    },
+    {
+      code: 'relief-eats-tab',
+      symbol: 'relief',
+      atMost: 'height - 1/4 in',
+      severity: 'stop',
+      says: 'Relief {relief} leaves too little of the corner tabs to glue.',
+      remedy: 'Make it at most {limit}.',
+    },
+  ],
+  promises: [
+    { claim: 'covers', piece: 'tray', panels: ['base'], area: ['width', 'depth'] },
+    { claim: 'nests', inner: 'tray', outer: 'lid', gap: 'growth' },
+  ],
+  traits: ['lid'],
+});

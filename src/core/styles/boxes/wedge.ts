@@ -1,0 +1,162 @@
+import { toDegrees } from '../../units/angles';
+import { inPanels } from '../add-ons/places';
+import { defineStyle } from '../language/define';
+import type { PanelSpec, Values } from '../language/types';
+import { allowanceOf, sizeOf } from '../shapes/size-symbols';
+
+/** Half the angle at the tip, from the wall and the back as they are cut. */
+const halfTip = ({ radius = 0, chord = 0 }: Values): number => Math.asin(chord / 2 / radius);
+
+/** A triangle on the back, floor or lid, and a tab on each of its slanted edges. */
+const end = (name: string, on: 'back.up' | 'back.down'): Readonly<Record<string, PanelSpec>> => {
+  const tab = (edge: 'e1' | 'e2', outline: readonly (readonly [string, string])[]): PanelSpec => ({
+    role: name === 'floor' ? 'glueTab' : 'tuck',
+    outline,
+    on: `${name}.${edge}`,
+    fold: 90,
+  });
+  return {
+    [name]: { role: name === 'floor' ? 'base' : 'lid', outline: [['chord/2', 'reach']], on, fold: 90 },
+    [`${name}StartTab`]: tab('e1', [
+      ['endTab', 'endTab'],
+      ['radius - tipDraw', 'endTab'],
+    ]),
+    [`${name}EndTab`]: tab('e2', [
+      ['tipDraw', 'endTab'],
+      ['radius - endTab', 'endTab'],
+    ]),
+  };
+};
+
+/** A slice of cake: so many of them make a ring. Geometry: isosceles triangles; construction: common practice, no source. */
+export const wedge = defineStyle({
+  id: 'wedge',
+  version: 1,
+  name: 'Cake slice',
+  source: 'plane geometry of the isosceles triangle; construction common practice, no source',
+  goodFor: 'A slice each, and all of them together a cake on the table.',
+  watchOut:
+    'The narrow tip creases badly across the grain; and a real slice needs a lining, for card is not for food.',
+  symbols: {
+    radius: sizeOf('Radius', 'Side wall, from the tip to the back, score to score.', '4 in', '2 in', '8 in'),
+    height: sizeOf('Height', 'Wall, from the floor score to the lid score.', '1 1/2 in', '3/4 in', '5 in'),
+    tab: allowanceOf(
+      'Glue tab',
+      'The strip at the tip that joins the two side walls.',
+      '1/2 in',
+      '3/8 in',
+      '1 in',
+    ),
+    endTab: allowanceOf(
+      'Floor and lid tabs',
+      'Width of the tabs on floor and lid.',
+      '3/8 in',
+      '1/4 in',
+      '3/4 in',
+    ),
+  },
+  inside: ['1/2 chord - t', '1/2 reach - t', 'height - 2t'],
+  addOns: { window: inPanels('slice', 'back') },
+  options: {
+    slices: {
+      label: 'Slices to a ring',
+      help: 'How many of them make a whole cake.',
+      choices: [12, 10, 8, 6].map((slices) => ({ id: String(slices), label: String(slices) })),
+    },
+  },
+  quantities: {
+    chord: {
+      means: 'the back, taken up to a mark: the ring then opens by less than a degree a slice',
+      of: ({ radius = 0 }, chosen) => 2 * radius * Math.sin(Math.PI / Number(chosen['slices'] ?? 12)),
+      onMark: true,
+    },
+    reach: {
+      means: 'from the back to the tip, straight',
+      of: ({ radius = 0, chord = 0 }) => Math.sqrt(radius * radius - (chord * chord) / 4),
+    },
+    tipDraw: {
+      means: 'how far a tab ends before the tip, so that the two of floor or lid stay apart',
+      of: (values) => Math.max(2, 1.1 / Math.tan(2 * halfTip(values))) * (values['endTab'] ?? 0),
+    },
+  },
+  angles: {
+    backFold: { means: 'fold of a side wall at the back', of: (values) => 90 + toDegrees(halfTip(values)) },
+    tipFold: { means: 'fold of the tab at the tip', of: (values) => 180 - 2 * toDegrees(halfTip(values)) },
+  },
+  pieces: {
+    slice: {
+      label: 'Slice',
+      panels: {
+        left: { role: 'wall', size: ['radius', 'height'] },
+        back: { role: 'wall', size: ['chord', 'height'], on: 'left.right', fold: 'backFold' },
+        right: { role: 'wall', size: ['radius', 'height'], on: 'back.right', fold: 'backFold' },
+        // stands between the tabs of floor and lid, which run into the tip below and above it
+        tab: {
+          role: 'glueTab',
+          size: ['tab', 'height - 2 endTab'],
+          at: 'endTab',
+          on: 'right.right',
+          fold: 'tipFold',
+        },
+        ...end('floor', 'back.down'),
+        ...end('lid', 'back.up'),
+      },
+      joints: [
+        { panel: 'tab', onto: 'left', lap: 'inside' },
+        { panel: 'floorStartTab', onto: 'left', lap: 'inside', carries: true },
+        { panel: 'floorEndTab', onto: 'right', lap: 'inside', carries: true },
+      ],
+      seams: [
+        ['right.right', 'left.left'],
+        ['floor.e1', 'left.down'],
+        ['floor.e2', 'right.down'],
+        ['lid.e1', 'right.up'],
+        ['lid.e2', 'left.up'],
+      ],
+      overlaps: [
+        ['lidStartTab', 'right'],
+        ['lidEndTab', 'left'],
+      ],
+      closing: [
+        { do: 'fold', panels: ['tab'] },
+        { do: 'fold', panels: ['back', 'right'] },
+        { do: 'glue', panel: 'tab', onto: 'left' },
+        { do: 'fold', panels: ['floorStartTab', 'floorEndTab'] },
+        { do: 'fold', panels: ['floor'] },
+        { do: 'glue', panel: 'floorStartTab', onto: 'left' },
+        { do: 'glue', panel: 'floorEndTab', onto: 'right' },
+        { do: 'tuck', panels: ['lidStartTab', 'lidEndTab', 'lid'], bends: true },
+      ],
+      shell: ['left', 'back', 'right', 'floor', 'lid'],
+      roomMm3: ({ chord = 0, reach = 0, height = 0 }) => (chord * reach * height) / 2,
+    },
+  },
+  constraints: [
+    {
+      code: 'tab-longer-than-wall',
+      symbol: 'tab',
+      atMost: 'radius/4',
+      severity: 'stop',
+      says: 'A glue tab {tab} fills the tip of a slice with a radius of {radius}.',
+      remedy: 'Make it at most {limit}.',
+    },
+    {
+      code: 'end-tabs-too-wide',
+      symbol: 'endTab',
+      atMost: 'radius/8',
+      severity: 'stop',
+      says: 'Floor and lid tabs {endTab} wide leave no straight length to glue on a radius of {radius}.',
+      remedy: 'Make them at most {limit}.',
+    },
+    {
+      code: 'end-tabs-meet',
+      symbol: 'endTab',
+      atMost: 'height/2 - 1/8 in',
+      severity: 'stop',
+      says: 'Floor and lid tabs {endTab} wide meet inside a slice {height} high.',
+      remedy: 'Make them at most {limit}.',
+    },
+  ],
+  promises: [{ claim: 'covers', piece: 'slice', panels: ['floor'], area: ['chord/2', 'reach'] }],
+  traits: ['lid'],
+});

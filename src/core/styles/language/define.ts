@@ -1,0 +1,21 @@
+import { withAddOns } from '../add-ons/with-add-ons';
+import type { BoxStyle, Len } from './types';
+
+export { defaultChoices, everyAddOn, everyChoice, piecesOf } from '../shapes/choices';
+
+/** Declared, and not laid yet. */
+export const UNCHECKED = new WeakSet<BoxStyle>();
+
+/** Takes a style's declaration in and builds its add-ons into it. Its names and forms are checked when it is first laid (`checkOnce`). */
+export function defineStyle<const S extends BoxStyle>(style: S): S & BoxStyle {
+  const declared = withAddOns(style) as S & BoxStyle;
+  UNCHECKED.add(declared);
+  return declared;
+}
+
+/** What promises call the pieces glued to one another. */
+export const WHOLE = 'whole';
+
+/** A taper as [start, end] along the parent's edge. */
+export const bothEnds = (taper: Len | readonly [Len, Len] | undefined): readonly Len[] =>
+  taper === undefined ? [] : typeof taper === 'string' ? [taper, taper] : taper;

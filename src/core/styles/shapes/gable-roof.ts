@@ -1,0 +1,85 @@
+import { toDegrees } from '../../units/angles';
+import type { ConstraintSpec, CreaseSpec, PanelSpec, Quantity, Values } from '../language/types';
+import { sizeOf } from './size-symbols';
+
+/** How far a roof leans in over its slant, as a share of it. */
+const lean = ({ depth = 0, roof = 0 }: Values): number => depth / 2 / roof;
+
+export const GABLE_SYMBOLS = {
+  roof: sizeOf('Roof', 'From the eave score to the ridge score, up the slant.', '1 1/2 in', '1/2 in', '6 in'),
+} as const;
+
+/** Two halves of the depth that add up to it whatever its last tick. */
+export const GABLE_LETS = { nearHalf: 'depth/2', farHalf: 'depth - nearHalf', seamRelief: '0' } as const;
+
+export const GABLE_ANGLES = {
+  eave: { means: 'fold of a roof at the eave', of: (values) => toDegrees(Math.asin(lean(values))) },
+  backToUpright: {
+    means: 'fold that turns the ridge strip upright again',
+    of: (values) => -toDegrees(Math.asin(lean(values))),
+  },
+  gussetFold: {
+    means: 'fold of a gusset’s slanted creases',
+    of: (values) => -(180 - toDegrees(Math.acos(lean(values) ** 2))),
+  },
+} as const satisfies Record<string, Quantity>;
+
+/**
+ * Roofs on front and back, and over each side a gusset that folds in between them: a triangle on the side wall, and beside it two more that
+ * hang on the roofs and fold shut under them. The slanted creases are off the tree and close as seams. The last triangle hangs on the tab.
+ */
+export const GABLE_PANELS: Readonly<Record<string, PanelSpec>> = {
+  frontRoof: { role: 'roof', size: ['width', 'roof'], on: 'front.up', fold: 'eave' },
+  backRoof: { role: 'roof', size: ['width', 'roof'], on: 'back.up', fold: 'eave' },
+  roofTab: { role: 'glueTab', size: ['tab', 'roof'], on: 'tab.up', fold: 'eave' },
+  rightGusset: { role: 'gusset', outline: [['nearHalf', 'roof']], on: 'right.up', fold: 'eave' },
+  leftGusset: { role: 'gusset', outline: [['nearHalf', 'roof']], on: 'left.up', fold: 'eave' },
+  rightFrontFold: { role: 'gusset', outline: [['roof', 'farHalf']], on: 'frontRoof.right', fold: 180 },
+  rightBackFold: { role: 'gusset', outline: [['0', 'nearHalf']], on: 'backRoof.left', fold: 180 },
+  leftBackFold: { role: 'gusset', outline: [['roof', 'farHalf']], on: 'backRoof.right', fold: 180 },
+  leftFrontFold: { role: 'gusset', outline: [['0', 'nearHalf']], on: 'roofTab.left', fold: 180 },
+};
+
+export const GABLE_CREASES: readonly CreaseSpec[] = [
+  { between: ['rightGusset.e2', 'rightFrontFold.e1'], fold: 'gussetFold' },
+  { between: ['rightGusset.e1', 'rightBackFold.e2'], fold: 'gussetFold' },
+  { between: ['leftGusset.e2', 'leftBackFold.e1'], fold: 'gussetFold' },
+  { between: ['leftGusset.e1', 'leftFrontFold.e2'], fold: 'gussetFold' },
+];
+
+/** Faces under the ridge that bound the room with the walls; what folds shut counts once each way and bounds nothing. */
+export const GABLE_SHELL = Object.keys(GABLE_PANELS).filter((name) => name !== 'roofTab');
+
+/** Walls and a hip roof whose ridge is shorter than the width by the depth. mm³. */
+export const gableRoom = (values: Values): number => {
+  const { width = 0, depth = 0, height = 0, roof = 0 } = values;
+  const rise = Math.sqrt(roof * roof - (depth * depth) / 4);
+  return width * depth * height + (depth * rise * (3 * width - depth)) / 6;
+};
+
+export const GABLE_LIMITS: readonly ConstraintSpec[] = [
+  {
+    code: 'roofs-do-not-meet',
+    symbol: 'roof',
+    atLeast: '3/5 depth',
+    severity: 'stop',
+    says: 'Roofs {roof} long are too short to meet over a box {depth} deep.',
+    remedy: 'Make them at least {limit}.',
+  },
+  {
+    code: 'gussets-meet',
+    symbol: 'width',
+    atLeast: 'depth',
+    severity: 'stop',
+    says: 'The two gussets of a box {depth} deep meet under a ridge {width} long.',
+    remedy: 'Make the width at least {limit}.',
+  },
+  {
+    code: 'tab-meets-gusset',
+    symbol: 'tab',
+    atMost: 'width - farHalf',
+    severity: 'stop',
+    says: 'The glue tab {tab} runs into the gusset folded in under the front roof, {farHalf} wide.',
+    remedy: 'Make it at most {limit}.',
+  },
+];

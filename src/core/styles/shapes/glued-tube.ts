@@ -1,0 +1,135 @@
+import type {
+  Chosen,
+  ClosingStep,
+  ConstraintSpec,
+  JointSpec,
+  Len,
+  OptionSpec,
+  PanelSpec,
+  Quantity,
+  SeamSpec,
+} from '../language/types';
+import { allowanceOf, sizeOf } from './size-symbols';
+
+/** The walls of a glued tube in the order they go round, seen from inside. */
+export type Wall = 'front' | 'right' | 'back' | 'left';
+const ROUND: readonly Wall[] = ['front', 'right', 'back', 'left'];
+
+/** The sizes every glued tube has; `width`, `depth`, `height` and `tab` are the names its panels use. */
+export const TUBE_SYMBOLS = {
+  width: sizeOf('Width', 'Front panel, score to score.', '3 1/2 in', '1/2 in', '12 in'),
+  depth: sizeOf('Depth', 'Side panel, score to score.', '1 1/2 in', '1/2 in', '12 in'),
+  height: sizeOf(
+    'Height',
+    'Wall, from the bottom score to the top one or the rim.',
+    '3 in',
+    '1/2 in',
+    '16 in',
+  ),
+  tab: allowanceOf('Glue tab', 'The strip that joins the last wall to the first.', '1 in', '3/8 in', '2 in'),
+} as const;
+
+/** source: common practice, no source; thinner card leaves the last panel on its mark */
+const THICK_CARD_MM = 0.4064;
+
+export const TUBE_QUANTITIES = {
+  seamRelief: {
+    means:
+      'how much the wall the tab hangs on is narrowed in thick card, because the tab ends up inside the next',
+    of: ({ t = 0 }) => (t >= THICK_CARD_MM ? t : 0),
+  },
+} as const satisfies Record<string, Quantity>;
+
+/** Where the strip starts and on which end the tab sits: the box is the same, the marks are not. */
+export const TUBE_OPTIONS = {
+  order: {
+    label: 'First panel',
+    help: 'Which panel lies at the left of the strip. The marks change, the box does not.',
+    choices: [
+      { id: 'front', label: 'Front first, seam beside the front' },
+      { id: 'side', label: 'Side first, seam at the back' },
+    ],
+  },
+  tab: {
+    label: 'Glue tab',
+    help: 'The end of the strip the tab sits on.',
+    choices: [
+      { id: 'right', label: 'At the right end' },
+      { id: 'left', label: 'At the left end' },
+    ],
+  },
+} as const satisfies Record<string, OptionSpec>;
+
+export interface Tube {
+  /** Drawn width of each wall; the one the tab hangs on is narrower in thick card. */
+  readonly across: Readonly<Record<Wall, Len>>;
+  readonly panels: Readonly<Record<string, PanelSpec>>;
+  readonly joint: JointSpec;
+  readonly seam: SeamSpec;
+  /** Glued while it lies flat, then opened. */
+  readonly closing: readonly ClosingStep[];
+}
+
+/** Four walls in a strip and the tab that closes them. `foot`, `head`: how far the tab's ends are kept clear of the layers of floor and lid. */
+export function gluedTube(chosen: Chosen, foot: Len, head: Len): Tube {
+  const start = chosen['order'] === 'side' ? 3 : 0;
+  const walls = [0, 1, 2, 3].map((step) => ROUND[(start + step) % 4] ?? 'front');
+  const [first = 'front', second = 'right', third = 'back', last = 'left'] = walls;
+  const width = (wall: Wall): Len => (wall === 'front' || wall === 'back' ? 'width' : 'depth');
+  const tabLeft = chosen['tab'] === 'left';
+  const [hung, onto] = tabLeft ? [first, last] : [last, first];
+  const across = Object.fromEntries(
+    walls.map((wall) => [wall, wall === hung ? `${width(wall)} - seamRelief` : width(wall)]),
+  ) as Record<Wall, Len>;
+  const panels: Record<string, PanelSpec> = {};
+  walls.forEach((wall, at) => {
+    const before = walls[at - 1];
+    const size = [across[wall], 'height'] as const;
+    panels[wall] =
+      before === undefined ? { role: 'wall', size } : { role: 'wall', size, on: `${before}.right`, fold: 90 };
+  });
+  const size = ['tab', `height - ${foot} - ${head}`] as const;
+  panels['tab'] = tabLeft
+    ? { role: 'glueTab', size, on: `${hung}.left`, at: head, fold: 90 }
+    : { role: 'glueTab', size, on: `${hung}.right`, at: foot, fold: 90 };
+  const laidFlat = tabLeft ? (['tab', third] as const) : ([last, second] as const);
+  return {
+    across,
+    panels,
+    joint: { panel: 'tab', onto, lap: 'inside', gap: 'seamRelief' },
+    seam: [`${last}.right`, `${first}.left`, 'seamRelief'],
+    closing: [
+      ...laidFlat.map((panel): ClosingStep => ({ do: 'fold', panels: [panel], to: 180 })),
+      { do: 'glue', panel: 'tab', onto, tip: 'Glue the side while the box lies flat.' },
+      { do: 'fold', panels: [second, third, last, 'tab'], tip: 'Open it up and turn the seam to the back.' },
+    ],
+  };
+}
+
+/** The tab lies wholly on the wall it is glued to: the front or the back, or a side, as the strip is ordered. */
+export const TUBE_LIMITS: readonly ConstraintSpec[] = [
+  {
+    code: 'tab-wider-than-front',
+    symbol: 'tab',
+    atMost: 'width - seamRelief',
+    severity: 'stop',
+    given: [
+      { order: 'front', tab: 'right' },
+      { order: 'side', tab: 'left' },
+    ],
+    says: 'The glue tab {tab} is wider than the panel it is glued to, {width}.',
+    remedy: 'Make it at most {limit}.',
+  },
+  {
+    code: 'tab-wider-than-side',
+    symbol: 'tab',
+    atMost: 'depth - seamRelief',
+    severity: 'stop',
+    given: [
+      { order: 'side', tab: 'right' },
+      { order: 'front', tab: 'left' },
+    ],
+    says: 'The glue tab {tab} is wider than the side it is glued to, {depth}.',
+    remedy: 'Make it at most {limit}.',
+  },
+];

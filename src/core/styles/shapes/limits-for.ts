@@ -1,0 +1,12 @@
+import type { BoxStyle, Chosen, ConstraintSpec, SymbolSpec } from '../language/types';
+import { defaultChoices, isGiven } from './choices';
+
+/** The limits of a style that hold for these choices of its options. */
+export const limitsFor = (style: BoxStyle, chosen: Chosen): readonly ConstraintSpec[] =>
+  style.constraints.filter(({ given }) => isGiven(given, chosen));
+
+/** The lengths that matter with these choices, in the style's order: what a form asks for. */
+export const symbolsFor = (style: BoxStyle, chosen: Chosen): readonly (readonly [string, SymbolSpec])[] =>
+  Object.entries(style.symbols).filter(([, { given }]) =>
+    isGiven(given, { ...defaultChoices(style), ...chosen }),
+  );

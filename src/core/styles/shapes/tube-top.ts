@@ -1,0 +1,71 @@
+import type {
+  Chosen,
+  ClosingStep,
+  ConstraintSpec,
+  Len,
+  OptionSpec,
+  PanelSpec,
+  Quantity,
+} from '../language/types';
+import type { Tube } from './glued-tube';
+import {
+  TUCK_LAYERS,
+  TUCK_LIMITS,
+  TUCK_QUANTITIES,
+  TUCK_SYMBOLS,
+  tuckClosing,
+  tuckLid,
+  tuckOverlap,
+} from './tuck-lid';
+
+/** With a lid on the back panel, or open: what a box with a bottom of its own leaves to choose. */
+export const TOP_OPTION = {
+  top: {
+    label: 'Top',
+    help: 'A lid with a tuck on the back panel, or an open rim.',
+    choices: [
+      { id: 'lid', label: 'Closing lid' },
+      { id: 'open', label: 'Open' },
+    ],
+  },
+} as const satisfies Record<string, OptionSpec>;
+
+const given: readonly Chosen[] = [{ top: 'lid' }];
+
+export const TOP_SYMBOLS = {
+  tuck: { ...TUCK_SYMBOLS.tuck, given },
+  relief: { ...TUCK_SYMBOLS.relief, given },
+} as const;
+
+export const TOP_QUANTITIES = {
+  ...TUCK_QUANTITIES,
+  tuckTakes: {
+    means: 'depth that the tuck takes inside the far wall',
+    of: ({ lidShort = 0 }, chosen) => (chosen['top'] === 'open' ? 0 : lidShort),
+  },
+  lidTakes: {
+    means: 'height that the layers of the lid take',
+    of: ({ t = 0 }, chosen) => (chosen['top'] === 'open' ? 0 : 2 * t),
+  },
+} as const satisfies Record<string, Quantity>;
+
+export const TOP_LIMITS: readonly ConstraintSpec[] = TUCK_LIMITS.map((limit) => ({ ...limit, given }));
+
+interface Top {
+  /** How far the glue tab is kept clear of the rim. */
+  readonly layers: Len;
+  readonly panels: (tube: Tube) => Readonly<Record<string, PanelSpec>>;
+  readonly overlaps: readonly (readonly string[])[];
+  readonly closing: readonly ClosingStep[];
+}
+
+/** The upper end of a tube as chosen. */
+export const topOf = (chosen: Chosen): Top =>
+  chosen['top'] === 'open'
+    ? { layers: '0', panels: () => ({}), overlaps: [], closing: [] }
+    : {
+        layers: TUCK_LAYERS,
+        panels: (tube) => tuckLid(tube, 'back', 'up', 'top'),
+        overlaps: [tuckOverlap('top')],
+        closing: tuckClosing('top'),
+      };

@@ -1,0 +1,38 @@
+import type { Rows, TableName } from '../../../shared/tables';
+
+type WithoutStamp<Row> = Row extends unknown ? Omit<Row, 'id' | 'rev' | 'createdAt' | 'changedAt'> : never;
+
+/** A row without what the store adds by itself: its id, its revision, its times. */
+export type Content<T extends TableName> = WithoutStamp<Rows[T]>;
+
+/** Light cardstock: what most makers have. source: common practice, no source. */
+const CARDSTOCK_UM = 300;
+
+/** A recipe as it starts: the style's own sizes, nothing on it yet. */
+export const firstRecipe = (
+  given: Pick<Content<'recipes'>, 'name' | 'styleId'> & Partial<Content<'recipes'>>,
+): Content<'recipes'> => ({
+  sizesMm: {},
+  options: {},
+  caliperUm: CARDSTOCK_UM,
+  paperId: null,
+  faceUp: 'inside',
+  grain: 'upright',
+  dressings: [],
+  notes: '',
+  ...given,
+});
+
+/** Spares as they start, one favor in ten. source: reference figures of the trade differ; our own default, the maker's to change. */
+const FIRST_SPARES = { percent: 10, atLeast: 0 };
+
+export const firstEvent = (
+  given: Pick<Content<'events'>, 'name' | 'currency'> & Partial<Content<'events'>>,
+): Content<'events'> => ({
+  date: null,
+  lines: [],
+  spares: FIRST_SPARES,
+  tapeId: null,
+  notes: '',
+  ...given,
+});

@@ -1,0 +1,154 @@
+import { type AnyRow, type Rows, readRow, type TableName } from '../../../shared/tables';
+import { compareRows } from '../keeping/field-changes';
+import { forgetTypedBack } from '../keeping/history';
+import { checkSettings } from '../keeping/notes';
+import type { RowChange } from '../keeping/steps';
+import { isoTime } from '../ports';
+import { rowAt } from '../shelf';
+import type { Made, MadeAll, Refusals, RowEdit, WorkbookIntents } from '../workbook-state';
+import type { Workshop } from '../workshop';
+import { type Content, firstEvent, firstRecipe } from './first-rows';
+
+const NOT_THERE: Refusals = [
+  { code: 'missing-field', path: 'id', found: 'nothing', expected: 'a row that is there' },
+];
+
+const isExample = (row: AnyRow): boolean => 'example' in row && row.example === true;
+
+type RowIntents = Pick<
+  WorkbookIntents,
+  | 'edit'
+  | 'editTogether'
+  | 'create'
+  | 'createAll'
+  | 'createRecipe'
+  | 'createEvent'
+  | 'duplicate'
+  | 'remove'
+  | 'makeMine'
+  | 'undo'
+  | 'redo'
+  | 'takeBack'
+  | 'typedBack'
+  | 'changeSettings'
+  | 'dismiss'
+>;
+
+/** Changing rows. Nothing gets onto the shelf that could not be read back from storage. */
+export function rowIntents(shop: Workshop): RowIntents {
+  function createAll<T extends TableName>(table: T, contents: readonly Content<T>[], label: string): MadeAll {
+    const now = isoTime(shop.ports.now());
+    const changes: RowChange[] = [];
+    for (const content of contents) {
+      const id = shop.ports.newId();
+      const { example: _, ...own }: Record<string, unknown> = content;
+      const reading = readRow(table, { ...own, id, rev: 0, createdAt: now, changedAt: now });
+      if (!reading.ok) return reading;
+      changes.push({ table, id, do: 'add', row: reading.row });
+    }
+    if (changes.length > 0) shop.take(label, changes);
+    return { ok: true, ids: changes.map(({ id }) => id) };
+  }
+
+  function create<T extends TableName>(table: T, content: Content<T>, label: string): Made {
+    const made = createAll(table, [content], label);
+    return made.ok ? { ok: true, id: made.ids[0] ?? '' } : made;
+  }
+
+  function edit<T extends TableName>(
+    table: T,
+    id: string,
+    label: string,
+    change: (row: Rows[T]) => Rows[T],
+  ): Refusals {
+    const before = shop.state.rows[table].get(id);
+    if (!before) return NOT_THERE;
+    if (isExample(before)) return stays(before.name);
+    const reading = readRow(table, change(before));
+    if (!reading.ok) return reading.refusals;
+    const fields = compareRows(before, reading.row);
+    if (fields.length > 0) shop.take(label, [{ table, id, do: 'edit', fields }]);
+    return [];
+  }
+
+  function editTogether(label: string, edits: readonly RowEdit[]): Refusals {
+    const changes: RowChange[] = [];
+    for (const { table, id, change } of edits) {
+      const before = shop.state.rows[table].get(id);
+      if (!before) return NOT_THERE;
+      if (isExample(before)) return stays(before.name);
+      const reading = readRow(table, (change as (row: AnyRow) => AnyRow)(before));
+      if (!reading.ok) return reading.refusals;
+      const fields = compareRows(before, reading.row);
+      if (fields.length > 0) changes.push({ table, id, do: 'edit', fields });
+    }
+    if (changes.length > 0) shop.take(label, changes);
+    return [];
+  }
+
+  /** Nothing is wrong with what was typed; the example just keeps its own. */
+  function stays(name: string): Refusals {
+    shop.notify('exampleStays', name);
+    return [];
+  }
+
+  return {
+    create,
+    createAll,
+    edit,
+    editTogether,
+    createRecipe: (given) => create('recipes', firstRecipe(given), 'New recipe'),
+    createEvent: (given) =>
+      create('events', firstEvent({ currency: shop.state.settings.currency, ...given }), 'New event'),
+
+    duplicate(key, name) {
+      const row = rowAt(shop.state.rows, key);
+      if (!row) return { ok: false, refusals: NOT_THERE };
+      const { id: _id, rev: _rev, createdAt: _made, changedAt: _changed, ...content } = row;
+      return create(key.table, { ...content, name }, 'Copy');
+    },
+
+    remove(key) {
+      const row = rowAt(shop.state.rows, key);
+      const step = row && shop.take('Delete', [{ ...key, do: 'remove', row }]);
+      if (step) shop.notify('deleted', row.name, step);
+    },
+
+    makeMine() {
+      const { events, recipes } = shop.state.rows;
+      const freed = (table: 'events' | 'recipes', rows: Iterable<AnyRow>): RowChange[] =>
+        [...rows].filter(isExample).map(({ id }) => ({
+          table,
+          id,
+          do: 'edit',
+          fields: [{ at: ['example'], before: true, after: undefined }],
+        }));
+      shop.take('Make it yours', [
+        ...freed('recipes', recipes.values()),
+        ...freed('events', events.values()),
+      ]);
+      shop.set({ notices: shop.state.notices.filter(({ code }) => code !== 'exampleStays') });
+    },
+
+    undo: () => shop.move('undo'),
+    redo: () => shop.move('redo'),
+    typedBack: () => shop.set({ history: forgetTypedBack(shop.state.history, shop.ports.now()) }),
+
+    takeBack(noticeKey) {
+      const notice = shop.state.notices.find(({ key }) => key === noticeKey);
+      if (notice?.step)
+        shop.takeBack(notice.step, notice.code === 'deleted' ? 'Restore' : 'Take out what was read in');
+      shop.set({ notices: shop.state.notices.filter(({ key }) => key !== noticeKey) });
+    },
+
+    changeSettings(change) {
+      const checked = checkSettings({ ...shop.state.settings, ...change });
+      if ('refusals' in checked) return checked.refusals;
+      shop.set({ settings: checked.settings });
+      shop.saver.touchNotes();
+      return [];
+    },
+
+    dismiss: (noticeKey) => shop.set({ notices: shop.state.notices.filter(({ key }) => key !== noticeKey) }),
+  };
+}

@@ -1,0 +1,115 @@
+import { readRow } from '../../../shared/tables';
+import type { BinnedAside, Quarantined, Result, Snapshot } from '../../storage/port';
+import { isoTime, type StorageFacts } from '../ports';
+import { keyText, type RowKey, withRow } from '../shelf';
+import type { Refusals } from '../workbook-state';
+import type { Workshop } from '../workshop';
+import { type BackupPart, backupParts } from './backup-parts';
+import { FolderBackup } from './folder-backup';
+
+/** What became of a row that was set aside when it was read once more. */
+export type TriedAgain = 'read' | 'still-not' | 'gone' | 'not-now';
+
+/** What only the page of safe keeping needs. */
+export interface Keeping {
+  readonly facts: () => Promise<StorageFacts>;
+  /** Asks the browser to promise; null where it cannot be asked. */
+  readonly askToPersist: () => Promise<boolean | null>;
+  /** Everything as one file, or as several where one would be too large to read in again. */
+  readonly backup: () => readonly BackupPart[];
+  /** Today where the maker is, in milliseconds. */
+  readonly now: () => number;
+
+  /** Whether rows set aside lie in a database that is open, and can be moved. */
+  readonly canMoveAside: () => boolean;
+  readonly tryAgain: (row: Quarantined) => Promise<TriedAgain>;
+  /** False if it could not be moved; it then lies where it lay. */
+  readonly binAside: (row: Quarantined) => Promise<boolean>;
+  readonly listBinAside: () => Promise<Result<readonly BinnedAside[]>>;
+  readonly unbinAside: (binned: BinnedAside) => Promise<boolean>;
+
+  readonly listEarlier: () => Promise<Result<readonly Snapshot[]>>;
+  /** Puts an earlier state beside what is there now, under a name and an id of its own. */
+  readonly bringBeside: (snapshot: Snapshot, name: string) => Refusals;
+
+  readonly folder: FolderBackup;
+}
+
+const NOT_OPEN = { ok: false, fault: { kind: 'absent', detail: 'storage is not open' } } as const;
+
+export function keepingOf(shop: Workshop): Keeping {
+  const open = () => (shop.state.salvaged ? null : shop.storage);
+  const letGo = ({ table, id }: RowKey) =>
+    shop.set({
+      quarantined: shop.state.quarantined.filter((row) => keyText(row) !== keyText({ table, id })),
+    });
+  const setAside = (row: Quarantined) => {
+    letGo(row);
+    shop.set({ quarantined: [...shop.state.quarantined, row] });
+  };
+
+  async function tryAgain(row: Quarantined): Promise<TriedAgain> {
+    const read = await open()?.readAgain(row.table, row.id);
+    if (!read?.ok) return 'not-now';
+    if (read.value === 'gone') {
+      letGo(row);
+      return 'gone';
+    }
+    if ('refusals' in read.value) {
+      setAside(read.value);
+      return 'still-not';
+    }
+    letGo(row);
+    shop.set({ rows: withRow(shop.state.rows, row, read.value) });
+    shop.saver.found(row, read.value.rev);
+    return 'read';
+  }
+
+  return {
+    now: () => shop.ports.now(),
+    facts: async () =>
+      (await shop.ports.storageFacts?.()) ?? { persisted: null, usedBytes: null, roomBytes: null },
+
+    async askToPersist() {
+      const persisted = await shop.ports.askToPersist();
+      shop.set({ persisted });
+      return persisted;
+    },
+
+    backup: () => backupParts(shop.state.rows),
+
+    canMoveAside: () => open() !== null,
+    tryAgain,
+
+    async binAside(row) {
+      const moved = await open()?.binAside(row.table, row.id, isoTime(shop.ports.now()));
+      if (!moved?.ok || !moved.value) return false;
+      letGo(row);
+      return true;
+    },
+
+    listBinAside: async () => (await open()?.listBinAside()) ?? NOT_OPEN,
+
+    async unbinAside({ table, id: of }) {
+      const id = of.slice(table.length + 1);
+      const moved = await open()?.unbinAside(table, id);
+      if (!moved?.ok || !moved.value) return false;
+      await tryAgain({ table, id, raw: null, refusals: [] });
+      return true;
+    },
+
+    listEarlier: async () => (await shop.storage?.listAllSnapshots()) ?? NOT_OPEN,
+
+    bringBeside({ table, row }, name) {
+      const now = isoTime(shop.ports.now());
+      const id = shop.ports.newId();
+      const { example: _, ...own } = row as Record<string, unknown>;
+      const reading = readRow(table, { ...own, id, name, rev: 0, createdAt: now, changedAt: now });
+      if (!reading.ok) return reading.refusals;
+      shop.take('Bring back', [{ table, id, do: 'add', row: reading.row }]);
+      return [];
+    },
+
+    folder: new FolderBackup(shop),
+  };
+}

@@ -1,0 +1,93 @@
+import type { Contents } from '../../../shared/contents';
+import type { FamilyMember, NeededRoom } from '../../core/fit';
+import type { FamilyAsk, FitAnswer, FitQuestion, MarksAsk, StyleRows } from '../../worker/fit-messages';
+
+/** Works contents and easy marks out, elsewhere if it can. */
+export interface FitFinder {
+  readonly arrange: (contents: Contents) => Promise<readonly NeededRoom[]>;
+  /** Calls back style by style; the search ends when the returned function is called. */
+  readonly search: (ask: MarksAsk, onFound: (found: StyleRows) => void) => () => void;
+  /** Calls back member by member, then with null; nothing is heard after the returned function is called. */
+  readonly family: (ask: FamilyAsk, onFound: (member: FamilyMember | null) => void) => () => void;
+}
+
+let finder: FitFinder | null = null;
+
+/** The one finder of this tab: in a worker of its own, or here and now where there is none. */
+export function fitFinder(): FitFinder {
+  finder ??= typeof Worker === 'undefined' ? findHere() : findInWorker();
+  return finder;
+}
+
+function findInWorker(): FitFinder {
+  const worker = new Worker(new URL('../../worker/fit-worker.ts', import.meta.url), { type: 'module' });
+  let number = 0;
+  const arranged = new Map<number, (rooms: readonly NeededRoom[]) => void>();
+  const searches = new Map<number, (found: StyleRows) => void>();
+  const families = new Map<number, (member: FamilyMember | null) => void>();
+  const ask = (question: FitQuestion) => {
+    worker.postMessage(question);
+  };
+  worker.addEventListener('message', ({ data }: MessageEvent<FitAnswer>) => {
+    if (data.kind === 'marks') searches.get(data.number)?.(data.found);
+    else if (data.kind === 'family') families.get(data.number)?.(data.member);
+    else {
+      arranged.get(data.number)?.(data.rooms);
+      arranged.delete(data.number);
+    }
+  });
+  return {
+    arrange: (contents) =>
+      new Promise((resolve) => {
+        arranged.set(++number, resolve);
+        ask({ kind: 'arrange', number, contents });
+      }),
+    search(wanted, onFound) {
+      const mine = ++number;
+      searches.clear();
+      searches.set(mine, onFound);
+      ask({ kind: 'marks', number: mine, ask: wanted });
+      return () => {
+        if (searches.delete(mine)) ask({ kind: 'stop', number: ++number });
+      };
+    },
+    family(wanted, onFound) {
+      const mine = ++number;
+      families.clear();
+      families.set(mine, onFound);
+      ask({ kind: 'family', number: mine, ask: wanted });
+      return () => void families.delete(mine);
+    },
+  };
+}
+
+/** Without a worker, one style at a time between other work. */
+function findHere(): FitFinder {
+  return {
+    arrange: async (contents) => (await import('../../core/fit')).neededRooms(contents),
+    search(wanted, onFound) {
+      let stopped = false;
+      const isStopped = () => stopped;
+      void (async () => {
+        const { searchStyles } = await import('../../worker/search-styles');
+        for (const found of searchStyles(wanted)) {
+          if (isStopped()) return;
+          onFound(found);
+          await new Promise((resolve) => setTimeout(resolve, 0));
+        }
+      })();
+      return () => {
+        stopped = true;
+      };
+    },
+    family(wanted, onFound) {
+      let stopped = false;
+      void import('../../worker/search-family').then(({ searchFamily }) => {
+        for (const member of [...searchFamily(wanted), null]) if (!stopped) onFound(member);
+      });
+      return () => {
+        stopped = true;
+      };
+    },
+  };
+}

@@ -1,0 +1,80 @@
+import { use, useEffect, useState } from 'react';
+import type { Paper } from '../../../shared/workbook';
+import type { EventPlan } from '../../core/plan';
+import type { Shelf } from '../shelf';
+import { useWorkbook } from '../use-workbook';
+import { type Planner, PlannerContext, rowsForPlan } from './event-plan';
+
+/** What an event would take if all of it were cut from one paper. */
+export interface PaperOutcome {
+  readonly paper: Paper;
+  /** False if some part fits no sheet of it. */
+  readonly fits: boolean;
+  readonly sheets: number;
+  readonly lowerBound: number;
+  /** For what must be bought; null where no price is known. */
+  readonly priceMinor: number | null;
+}
+
+/** The event on every paper of the shelf, each shown as soon as it is known, and better if better is found. */
+export function usePaperComparison(eventId: string): readonly PaperOutcome[] {
+  const shelf = useWorkbook((state) => state.rows);
+  const planner = use(PlannerContext);
+  const [found, setFound] = useState<readonly PaperOutcome[]>([]);
+
+  useEffect(() => {
+    const asking = new AbortController();
+    void compare(shelf, eventId, planner, asking.signal, (outcome) =>
+      setFound((before) => withOutcome(before, outcome, shelf)),
+    );
+    return () => asking.abort();
+  }, [planner, shelf, eventId]);
+  return found;
+}
+
+async function compare(
+  shelf: Shelf,
+  eventId: string,
+  planner: Planner,
+  signal: AbortSignal,
+  tell: (outcome: PaperOutcome) => void,
+): Promise<void> {
+  const rows = rowsForPlan(shelf, eventId);
+  for (const paper of shelf.papers.values()) {
+    if (paper.offcutOfId !== undefined) continue;
+    const events = rows.events.map((event) => onPaper(event, paper.id));
+    const hear = (plan: EventPlan | null) => plan && !signal.aborted && tell(outcomeOf(plan, paper));
+    hear(await planner({ ...rows, events }, eventId, 'comparison', { tell: hear, signal }));
+    if (signal.aborted) return;
+  }
+}
+
+/** In the order of the shelf; a paper that is gone is left out, and one not yet asked anew stays as it was. */
+const withOutcome = (
+  before: readonly PaperOutcome[],
+  outcome: PaperOutcome,
+  { papers }: Shelf,
+): readonly PaperOutcome[] =>
+  [...papers.keys()].flatMap((id) =>
+    id === outcome.paper.id ? outcome : before.filter(({ paper }) => paper.id === id),
+  );
+
+const onPaper = <Event extends { readonly lines: readonly object[] }>(
+  event: Event,
+  paperId: string,
+): Event => ({
+  ...event,
+  lines: event.lines.map((line) => ({ ...line, paperId })),
+});
+
+function outcomeOf(plan: EventPlan, paper: Paper): PaperOutcome {
+  const planned = plan.papers.find(({ paperId }) => paperId === paper.id);
+  const bought = plan.shopping.find(({ id }) => id === paper.id);
+  return {
+    paper,
+    fits: planned !== undefined && planned.plan.unplaced.length === 0,
+    sheets: planned?.plan.sheets ?? 0,
+    lowerBound: planned?.plan.lowerBound ?? 0,
+    priceMinor: bought?.priceMinor ?? null,
+  };
+}

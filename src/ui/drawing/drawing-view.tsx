@@ -1,0 +1,126 @@
+import { Maximize, Minus, Plus } from 'lucide-react';
+import { useCallback, useId, useMemo, useRef, useState } from 'react';
+import type { At, Drawing } from '../../core/draw/strokes/types';
+import { IconButton } from '../fields/button';
+import { matStepMm, useRuler } from '../fields/measure';
+import { classNames } from '../frame/class-names';
+import { useWords } from '../words';
+import { DrawnWords, HatchPatterns, InkedMarks, TouchMarks } from './drawing-marks';
+import { PX_PER_MM } from './ink-on-screen';
+import { MatGrid } from './mat-grid';
+import { keepInView, WHOLE } from './pan-zoom';
+import { usePaneSize } from './pane-size';
+import { usePanZoom } from './use-pan-zoom';
+import './drawing.css';
+
+/** Room for a drawing, in millimetres of a page held at arm's length. */
+export interface Space {
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** A drawing made for a space: how large the card stands in it, and where its lower left corner is. */
+export interface FittedDrawing extends Drawing {
+  readonly scale: number;
+  readonly origin: At;
+}
+
+interface DrawingViewProps {
+  /** Draws for the space there is, so that words and numbers keep their size at every zoom. */
+  readonly draw: (space: Space) => FittedDrawing;
+  /** Keys of the marks that are lit, here and wherever else they stand. */
+  readonly lit?: readonly string[];
+  readonly onLight?: (key: string | null) => void;
+  /** Greyed while a newer one is being worked out. */
+  readonly stale?: boolean;
+  /** `still` for a picture that is looked at whole. */
+  readonly still?: boolean;
+}
+
+const NONE: readonly string[] = [];
+const ignore = () => undefined;
+const MARGIN_PX = 14;
+
+/**
+ * A drawing lying on the mat, whose squares are one inch or one centimetre of it. The whole of it is shown at first; buttons, Ctrl with the
+ * wheel, pinch, drag, and + - 0 come closer. A mark pointed at lights up here and in the table that lists the same lines.
+ */
+export function DrawingView({
+  draw,
+  lit = NONE,
+  onLight = ignore,
+  stale = false,
+  still = false,
+}: DrawingViewProps) {
+  const words = useWords().drawing;
+  const ruler = useRuler();
+  const name = useId();
+  const svg = useRef<SVGSVGElement>(null);
+  const pane = usePaneSize(svg);
+  const [gaze, setGaze] = useState(WHOLE);
+  const drawing = useMemo(
+    () =>
+      draw({
+        widthMm: ((pane.width - 2 * MARGIN_PX) * gaze.zoom) / PX_PER_MM,
+        heightMm: ((pane.height - 2 * MARGIN_PX) * gaze.zoom) / PX_PER_MM,
+      }),
+    [draw, pane, gaze.zoom],
+  );
+  const drawn = { width: drawing.widthMm * PX_PER_MM, height: drawing.heightMm * PX_PER_MM };
+  const shown = keepInView(gaze, drawn, pane);
+  const view = usePanZoom(svg, shown, setGaze, drawn);
+  const { marks, heightMm, origin } = drawing;
+  const flip = useCallback(([x, y]: At): At => [x, heightMm - y], [heightMm]);
+
+  const [width, height] = [pane.width / PX_PER_MM, pane.height / PX_PER_MM];
+  const window = {
+    left: shown.u * drawing.widthMm - width / 2,
+    top: shown.v * heightMm - height / 2,
+    width,
+    height,
+  };
+
+  return (
+    <figure
+      className={classNames('drawing', still ? 'drawing-still' : 'drawing-page', stale && 'drawing-stale')}
+    >
+      <svg
+        ref={svg}
+        role="img"
+        aria-labelledby={`${name}-title ${name}-desc`}
+        tabIndex={still ? undefined : 0}
+        className={classNames('drawing-svg', view.zoomed && 'drawing-near')}
+        viewBox={`${window.left} ${window.top} ${width} ${height}`}
+        {...(still ? {} : view.handlers)}
+      >
+        <title id={`${name}-title`}>{drawing.title}</title>
+        <desc id={`${name}-desc`}>{drawing.description}</desc>
+        <HatchPatterns name={name} />
+        <MatGrid window={window} stepMm={matStepMm(ruler) * drawing.scale} from={flip(origin)} />
+        <InkedMarks marks={marks} flip={flip} name={name} lit={lit} />
+        <TouchMarks marks={marks} flip={flip} onLight={onLight} />
+        <DrawnWords marks={marks} flip={flip} lit={lit} onLight={onLight} />
+      </svg>
+      {!still && (
+        <figcaption className="drawing-foot">
+          <span className="drawing-square">{words.square(ruler.unit)}</span>
+          <fieldset className="drawing-tools screen-only" aria-label={words.view}>
+            <IconButton label={words.closer} icon={<Plus />} onClick={view.zoomIn} />
+            <IconButton
+              label={words.farther}
+              icon={<Minus />}
+              onClick={view.zoomOut}
+              disabled={!view.zoomed}
+            />
+            <IconButton
+              label={words.whole}
+              icon={<Maximize />}
+              onClick={view.showAll}
+              disabled={!view.zoomed}
+            />
+          </fieldset>
+        </figcaption>
+      )}
+    </figure>
+  );
+}

@@ -1,0 +1,102 @@
+import { type KeyboardEvent, useId, useRef } from 'react';
+import { printLength, type Ticks } from '../../core/units';
+import { classNames } from '../frame/class-names';
+import { keyIn } from '../frame/keys';
+import { useWords } from '../words';
+import { Button } from './button';
+import { FractionKeys } from './fraction-keys';
+import { useRuler } from './measure';
+import { useTypedLength } from './typed-length';
+import './field.css';
+
+interface LengthFieldProps {
+  readonly label: string;
+  readonly help?: string;
+  readonly value: Ticks;
+  /** Told on every keystroke that reads as a length in bounds, on an arrow, and when Esc puts the old one back. */
+  readonly onChange: (length: Ticks) => void;
+  /** Told when she is done with the field: on Enter and on leaving it. */
+  readonly onCommit?: () => void;
+  readonly least?: Ticks;
+  readonly most?: Ticks;
+  /** Lit together with the same length elsewhere. */
+  readonly lit?: boolean;
+  readonly onLight?: (lit: boolean) => void;
+}
+
+/**
+ * One length, typed as a maker writes it and said back in both units. What cannot be read stays as typed, with the reason and what to write;
+ * a length between the marks of her ruler is kept, and the nearest mark offered. Arrows step along the ruler.
+ */
+export function LengthField(props: LengthFieldProps) {
+  const { label, help, lit = false, onLight } = props;
+  const ruler = useRuler();
+  const words = useWords().field;
+  const field = useTypedLength(props);
+  const input = useRef<HTMLInputElement>(null);
+  const id = useId();
+  const note = field.note;
+
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    const [act, nth] = keyIn('length', event) ?? [];
+    if (act === undefined) return;
+    if (act === 'take') field.commit();
+    else if (act === 'back') field.restore();
+    else field.step(nth === 0 ? 1 : -1, act === 'stride');
+    if (act !== 'take') event.preventDefault();
+  };
+
+  return (
+    <div
+      className={classNames('field length-field', lit && 'field-lit')}
+      onPointerEnter={() => onLight?.(true)}
+      onPointerLeave={() => onLight?.(false)}
+    >
+      <div className="field-head">
+        <label htmlFor={id}>{label}</label>
+        <output className={classNames('field-echo', field.echo.strong && 'field-echo-strong')} htmlFor={id}>
+          {field.echo.text}
+        </output>
+      </div>
+      <div className={classNames('field-box', note?.kind === 'refused' && 'field-box-refused')}>
+        <input
+          ref={input}
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          spellCheck={false}
+          enterKeyHint="done"
+          value={field.text}
+          aria-invalid={note?.kind === 'refused'}
+          aria-describedby={`${id}-help`}
+          onChange={(event) => field.type(event.target.value)}
+          onKeyDown={onKeyDown}
+          onFocus={() => onLight?.(true)}
+          onBlur={() => {
+            field.commit();
+            onLight?.(false);
+          }}
+        />
+        <span className="field-unit">{field.typedUnit ?? ruler.unit}</span>
+        {ruler.unit === 'in' && (
+          <FractionKeys label={words.fractions} field={input} onType={(text) => field.type(text)} />
+        )}
+      </div>
+      <div id={`${id}-help`} className="field-note" role={note ? 'status' : undefined}>
+        {note === null ? (
+          help && <p>{help}</p>
+        ) : (
+          <>
+            <p className={`field-${note.kind}`}>{note.says}</p>
+            {note.offer !== null && (
+              <Button tone="quiet" onClick={() => field.accept(note.offer)}>
+                {words.use(printLength(note.offer, ruler).typographic)}
+              </Button>
+            )}
+          </>
+        )}
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,137 @@
+import { useState } from 'react';
+import {
+  isOnMark,
+  type LengthUnit,
+  markAbove,
+  markBelow,
+  printLength,
+  type ReadLength,
+  type Ruler,
+  readLength,
+  spellLength,
+  type Ticks,
+  ticks,
+} from '../../core/units';
+import { useWords, type Words } from '../words';
+import { lengthWords, useRuler } from './measure';
+
+/** A longer stride along the ruler, with Shift: 1/2 in, 10 mm. */
+const STRIDE: Readonly<Record<LengthUnit, Ticks>> = { in: ticks(4064), mm: ticks(3200) };
+
+interface Bounds {
+  readonly least?: Ticks;
+  readonly most?: Ticks;
+}
+
+interface TypedLengthProps extends Bounds {
+  readonly value: Ticks;
+  readonly onChange: (length: Ticks) => void;
+  readonly onCommit?: () => void;
+}
+
+/** What is said under the field once she has left it. */
+export type FieldNote =
+  | { readonly kind: 'refused' | 'between'; readonly says: string; readonly offer: Ticks | null }
+  | { readonly kind: 'heard'; readonly says: string; readonly offer: null };
+
+/** What she is typing: the text, the length it stood for when kept, and whether she has left the field. */
+interface Draft {
+  readonly text: string;
+  readonly keptFor: Ticks;
+  readonly left: boolean;
+}
+
+/** The text of a length field and everything that follows from it; the length itself lives with the caller. */
+export function useTypedLength({ value, onChange, onCommit, ...bounds }: TypedLengthProps) {
+  const ruler = useRuler();
+  const words = useWords().field;
+  const [draft, setDraft] = useState<Draft | null>(null);
+  const [before, setBefore] = useState(value);
+
+  // An undo, a mend or another field may change the length: then the draft is old paper.
+  const live = draft !== null && draft.keptFor === value ? draft : null;
+  const spelled = spellLength(value, ruler.unit).replace(` ${ruler.unit}`, '');
+  const text = live?.text ?? spelled;
+  const read = live === null ? null : readWithin(live.text, ruler, bounds, words);
+
+  const put = (length: Ticks, kept: Draft | null) => {
+    setDraft(kept);
+    if (length !== value) onChange(length);
+  };
+
+  return {
+    text,
+    typedUnit: read?.ok === true && read.heard.unit !== ruler.unit ? ('' as const) : null,
+    echo: echoOf(value, read, live, ruler, words),
+    note: live?.left === true && read !== null ? noteOf(live.text, read, ruler, words) : null,
+
+    type(typed: string) {
+      if (live === null || live.left) setBefore(value);
+      const heard = readWithin(typed, ruler, bounds, words);
+      const length = heard.ok ? heard.length : value;
+      put(length, { text: typed, keptFor: length, left: false });
+    },
+    commit() {
+      if (live !== null) {
+        const plain = read?.ok === true && read.heard.unit === ruler.unit && read.heard.echo === null;
+        setDraft(plain && isOnMark(read.length, ruler.finest) ? null : { ...live, left: true });
+      }
+      onCommit?.();
+    },
+    restore() {
+      put(live === null || live.left ? value : before, null);
+    },
+    step(way: 1 | -1, far: boolean) {
+      const step = far ? STRIDE[ruler.unit] : ruler.finest;
+      const from = ticks(value + way);
+      put(within(way > 0 ? markAbove(from, step) : markBelow(from, step), bounds), null);
+    },
+    accept(length: Ticks | null) {
+      if (length !== null) put(length, null);
+      onCommit?.();
+    },
+  };
+}
+
+type Reading =
+  | (ReadLength & { readonly ok: true })
+  | { readonly ok: false; readonly says: string; readonly offer: Ticks | null };
+
+/** Reads the text, and refuses what lies outside the bounds with the bound as remedy. */
+function readWithin(text: string, ruler: Ruler, bounds: Bounds, words: Words['field']): Reading {
+  const read = readLength(text, ruler.unit, ruler.finest);
+  if (!read.ok) return { ok: false, says: `${read.reason} ${read.remedy}`, offer: null };
+  const bound = within(read.length, bounds);
+  if (bound === read.length) return read;
+  const [said, limit] = [lengthWords(read.length, ruler), lengthWords(bound, ruler)];
+  return {
+    ok: false,
+    says: bound > read.length ? words.tooShort(said, limit) : words.tooLong(said, limit),
+    offer: bound,
+  };
+}
+
+const within = (length: Ticks, { least, most }: Bounds): Ticks =>
+  least !== undefined && length < least ? least : most !== undefined && length > most ? most : length;
+
+/** Beside the label, while she types: the other unit, or the whole reading where a slip looks the same. */
+function echoOf(value: Ticks, read: Reading | null, live: Draft | null, ruler: Ruler, words: Words['field']) {
+  if (live !== null && read?.ok === false) return { text: words.notYet, strong: false };
+  const { other } = printLength(value, ruler);
+  const strong = read?.ok === true && read.heard.echo !== null;
+  return {
+    text: strong ? `${lengthWords(value, ruler)} ${other.startsWith('≈') ? '' : '= '}${other}` : other,
+    strong,
+  };
+}
+
+function noteOf(text: string, read: Reading, ruler: Ruler, words: Words['field']): FieldNote | null {
+  if (!read.ok) return { kind: 'refused', says: read.says, offer: read.offer };
+  const said = lengthWords(read.length, ruler);
+  if (read.heard.echo !== null)
+    return { kind: 'heard', says: words.heard[read.heard.echo](text, said), offer: null };
+  if (isOnMark(read.length, ruler.finest)) return null;
+  const mark = read.heard.nearestMark;
+  const off = printLength(ticks(Math.abs(read.length - mark)), { unit: 'mm', finest: ticks(32) }).text;
+  return { kind: 'between', says: words.between(off, mark > read.length), offer: mark };
+}

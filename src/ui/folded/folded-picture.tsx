@@ -1,0 +1,54 @@
+import { useMemo } from 'react';
+import type { BoxNet } from '../../core/net';
+import { lookFrom } from './camera';
+import { type PageFace, viewFolded } from './folded-view';
+import './folded-picture.css';
+
+interface FoldedPictureProps {
+  readonly net: BoxNet;
+  /** The card's own colour; a neutral card without it. */
+  readonly colour?: string;
+}
+
+/** From the right, and from a standing maker's eyes. */
+const EYE = lookFrom(32, 24);
+const ROOM = 0.12;
+const path = (points: readonly (readonly [number, number])[]) =>
+  `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
+
+/** The folded box, in its card's colour, with daylight from the left. It decorates a name beside it, and says nothing the page does not. */
+export function FoldedPicture({ net, colour = '#f4efe4' }: FoldedPictureProps) {
+  const view = useMemo(() => viewFolded(net, EYE), [net]);
+  const { left, top, width, height } = view.box;
+  const margin = ROOM * Math.max(width, height);
+  return (
+    <svg
+      className="folded-picture"
+      viewBox={`${left - margin} ${top - margin} ${width + 2 * margin} ${height + 2 * margin}`}
+      aria-hidden="true"
+    >
+      <path className="folded-shadow" d={`${path(view.shadow)}Z`} />
+      {view.faces.map((face, at) => {
+        const fill = shade(colour, face);
+        return (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the view is replaced whole, its faces have no other name
+          <g key={at}>
+            <path d={`${path(face.ring)}Z`} fill={fill} stroke={fill} className="folded-face" />
+            <path d={face.lines.map(path).join('')} className="folded-line" />
+          </g>
+        );
+      })}
+    </svg>
+  );
+}
+
+/** The card's colour in this light; the inside of coloured card is paler. */
+function shade(colour: string, { light, side }: PageFace): string {
+  const lit = 0.62 + 0.4 * light;
+  const pale = side === 'inside' ? 0.22 : 0;
+  const part = (at: number) => {
+    const own = Number.parseInt(colour.slice(at, at + 2), 16);
+    return Math.round(Math.min(255, (own + (250 - own) * pale) * lit));
+  };
+  return `rgb(${part(1)} ${part(3)} ${part(5)})`;
+}

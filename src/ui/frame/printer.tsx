@@ -1,0 +1,54 @@
+import { createContext, use } from 'react';
+import type { Recipe } from '../../../shared/workbook';
+import type { NestedSheet } from '../../core/draw/sheet/nested-net';
+import type { EventPlan } from '../../core/plan';
+import type { LengthUnit } from '../../core/units';
+
+/** The paper in the printer. */
+export type PrinterPaper = 'letter' | 'a4';
+
+/** A maker who measures in inches most likely prints on letter. */
+export const usualPaper = (unit: LengthUnit): PrinterPaper => (unit === 'in' ? 'letter' : 'a4');
+
+/** A file made for the maker: what it is called, how it ends, what is in it. */
+export interface MadeFile {
+  readonly name: string;
+  readonly ending: 'pdf' | 'csv' | 'ics' | 'html' | 'svg' | 'dxf' | 'fold';
+  readonly content: Blob;
+}
+
+/** Everything that can be put on paper or into a file; each loads what it needs when it is first asked. */
+export interface Printer {
+  readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  /** The flat net for other programs, all of it or one piece: FOLD 1.2, SVG or DXF in millimetres, layers named for what is done. */
+  readonly netFile: (
+    recipe: Recipe,
+    format: 'fold' | 'svg' | 'dxf',
+    pieceId: string | null,
+  ) => Promise<MadeFile>;
+  /** The tutorial to hand out, on paper or as one page for a telephone. */
+  readonly handout: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly handoutPage: (recipe: Recipe) => Promise<MadeFile>;
+  /** The flat card, outside up, for decorating; with one of the recipe's dressings in place. */
+  readonly decorateMap: (recipe: Recipe, dressingId: string | null, paper: PrinterPaper) => Promise<MadeFile>;
+  /** Pick list and labels of a class; an event that is not for kits has none. */
+  readonly kitLabels: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly cuttingSheets: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  /** A nested sheet at its own true size. */
+  readonly nestedSheet: (sheet: NestedSheet, code: string) => Promise<MadeFile>;
+  readonly shoppingList: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly shoppingTable: (plan: EventPlan) => Promise<MadeFile>;
+  readonly runSheet: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  /** The timetable of an event that has a date. */
+  readonly calendar: (plan: EventPlan) => Promise<MadeFile>;
+}
+
+const PrinterContext = createContext<Printer | null>(null);
+export const PrinterProvider = PrinterContext.Provider;
+
+export function usePrinter(): Printer {
+  const printer = use(PrinterContext);
+  if (printer === null) throw new Error('no printer is provided above this part');
+  return printer;
+}
