@@ -42,7 +42,7 @@ function modelled(instance: YieldInstance): number | null {
   const { paper, parts, tool } = orderOf(instance);
   const groups = groupParts(parts, paper, tool.kerf, {});
   const end = performance.now() + MODEL_SECONDS * 1000;
-  const patterns = listLayouts(groups, paper.across, paper.up, [], () => performance.now() > end);
+  const patterns = listLayouts(groups, paper, [], () => performance.now() > end);
   if (patterns === null || patterns.length > 4000) return null;
   const solution = highs.solve(writeModel(patterns, groups.map(({ count }) => count)), { mip_rel_gap: 0, mip_abs_gap: 0.5, time_limit: MODEL_SECONDS }); // biome-ignore format: one row
   return solution.Status === 'Optimal' ? Math.round(solution.ObjectiveValue) : null;

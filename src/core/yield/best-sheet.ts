@@ -54,7 +54,7 @@ export function fillBestSheet(
     : solveLimitedKnapsack(problem, worths, new Effort(limits));
   const laid = layTree(
     tree,
-    { problem, kinds: [], unit: 1, kerf: 0, x: 0, y: 0, across: sheet.across, up: sheet.up, unplaced: [] },
+    { problem, kinds: [], unit: 1, kerf: 0, reach: Number.POSITIVE_INFINITY, x: 0, y: 0, across: sheet.across, up: sheet.up, unplaced: [] }, // biome-ignore format: one line
     (item) => {
       const { id, across = 0, up = 0 } = parts[item] ?? { id: '' };
       return { part: { id, across: ticks(across), up: ticks(up), count: 1, grain: 'free' }, turned: null };

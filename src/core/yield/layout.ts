@@ -45,8 +45,7 @@ function sizeTree(node: PatternTree, { problem, unit }: SheetProblem): Sized {
 
 /** Lays a pattern on its sheet: positions, the cuts between them, and what is left over. Frame: the sheet's own, x across, y up. */
 export function layTree(tree: PatternTree | null, sheet: SheetProblem, namePart: NamePart): LaidSheet {
-  const { kerf } = sheet;
-  const reach = sheet.problem.longestCut ?? Number.POSITIVE_INFINITY;
+  const { kerf, reach } = sheet;
   const staged = sheet.problem.stages !== 'free';
   const parts: PlacedPart[] = [];
   const offcuts: Offcut[] = [];

@@ -1,5 +1,5 @@
 import { joinPieces, type Pattern, type PatternTree, patternOf } from '../pattern/pattern';
-import { type CuttingProblem, liesOf } from '../problem/cutting-problem';
+import { type CuttingProblem, liesOf, reachOf } from '../problem/cutting-problem';
 import type { Effort } from '../stock/effort';
 import { ABOVE, BESIDE, BlockStore, ITEM, type NewBlock } from './block-store';
 import { type BlockSizes, boundAround, workAround } from './outer-bound';
@@ -148,6 +148,7 @@ class BlockSearch {
     const { sizes } = this.question;
     const sets = around.length;
     const beside = kind === BESIDE;
+    const reach = reachOf(this.problem);
     const latest = store.kind[block] === kind ? store.tail[block]! : block;
     const room = beside
       ? this.problem.width - store.width[block]!
@@ -161,6 +162,7 @@ class BlockSearch {
       if (store.beaten[other] === 1 || (beside ? store.width[other]! : store.height[other]!) > room) continue;
       next.width = beside ? width + store.width[other]! : Math.max(width, store.width[other]!);
       next.height = beside ? Math.max(height, store.height[other]!) : height + store.height[other]!;
+      if ((beside ? next.height : next.width) > reach) continue;
       const cell = sizes.widthAt[next.width]! * sizes.heights.length + sizes.heightAt[next.height]!;
       const theirs = other * (sets + 1);
       let isWorth = true;

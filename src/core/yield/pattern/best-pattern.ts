@@ -1,4 +1,4 @@
-import { canTrim } from '../problem/cutting-problem';
+import { canTrim, reachOf } from '../problem/cutting-problem';
 import type { CellItem, CuttingGrid } from './cutting-grid';
 import { joinPieces, type PatternTree } from './pattern';
 
@@ -45,7 +45,7 @@ function placeItems(table: ValueTable, values: ArrayLike<number>): void {
   const rows = grid.up.points.length;
   items.fill(0);
   if (grid.exact) {
-    const reach = grid.problem.longestCut ?? Number.POSITIVE_INFINITY;
+    const reach = reachOf(grid.problem);
     for (const item of grid.items)
       for (let i = item.column; i < grid.across.points.length; i++)
         for (let j = item.row; j < rows; j++) {
@@ -74,21 +74,13 @@ function inherit(values: Float64Array, columns: number, rows: number): void {
     }
 }
 
-/** How many columns (rows) the tool can cut along. */
-const withinReach = (points: Int32Array, grid: CuttingGrid): number => {
-  if (!grid.exact) return points.length;
-  const reach = grid.problem.longestCut ?? Number.POSITIVE_INFINITY;
-  const beyond = points.findIndex((point) => point > reach);
-  return beyond === -1 ? points.length : beyond;
-};
-
 function fillRound(table: ValueTable, round: Round, best: Float64Array): void {
   const { grid } = table;
   const rows = grid.up.points.length;
   const columns = grid.across.points.length;
   best.set(round.below < 0 ? table.items : table.best[round.below]!);
-  const shortColumns = round.level ? withinReach(grid.across.points, grid) : 0;
-  const shortRows = round.upright ? withinReach(grid.up.points, grid) : 0;
+  const shortColumns = round.level ? grid.shortColumns : 0;
+  const shortRows = round.upright ? grid.shortRows : 0;
   const { from: acrossFrom, first: acrossFirst, rest: acrossRest } = grid.across;
   const { from: upFrom, first: upFirst, rest: upRest } = grid.up;
   for (let i = 1; i < columns; i++) {
@@ -183,7 +175,7 @@ function readTree(
 function readItem(table: ValueTable, values: ArrayLike<number>, i: number, j: number): PatternTree {
   const { grid } = table;
   const value = table.items[i * grid.up.points.length + j];
-  const reach = grid.problem.longestCut ?? Number.POSITIVE_INFINITY;
+  const reach = reachOf(grid.problem);
   const fits = (item: CellItem): boolean =>
     item.column <= i &&
     item.row <= j &&
@@ -205,7 +197,7 @@ function readCut(
   const rows = grid.up.points.length;
   const best = table.best[round]!;
   const value = best[i * rows + j]!;
-  if (rounds[round]?.upright && j < withinReach(grid.up.points, grid))
+  if (rounds[round]?.upright && j < grid.shortRows)
     for (let cut = grid.across.from[i]!; cut < grid.across.from[i + 1]!; cut++) {
       const first = grid.across.first[cut]!;
       const rest = grid.across.rest[cut]!;
@@ -216,7 +208,7 @@ function readCut(
           readTree(table, values, round, rest, j),
         );
     }
-  if (rounds[round]?.level && i < withinReach(grid.across.points, grid))
+  if (rounds[round]?.level && i < grid.shortColumns)
     for (let cut = grid.up.from[j]!; cut < grid.up.from[j + 1]!; cut++) {
       const first = grid.up.first[cut]!;
       const rest = grid.up.rest[cut]!;

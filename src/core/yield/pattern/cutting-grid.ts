@@ -1,4 +1,4 @@
-import { type CuttingProblem, isReachBinding, type Lie, liesOf } from '../problem/cutting-problem';
+import { type CuttingProblem, type Lie, liesOf, mayLargerBeWorse, reachOf } from '../problem/cutting-problem';
 import { normalPoints, pointAtOrAbove, pointAtOrBelow, rasterPoints } from './raster-points';
 
 /** The ways to cut along one axis: cutting off point `first` leaves point `rest`; pairs for size i lie in `from[i] .. from[i + 1]`. */
@@ -17,8 +17,8 @@ export interface CellItem {
 }
 
 /**
- * Sizes of piece worth looking at, and the cuts between them. `exact` grids (tool reach in force) keep every normal point and every cut,
- * since there a bigger piece may be worth less.
+ * Sizes of piece worth looking at, and the cuts between them. `exact` grids keep every normal point and every cut, since there a bigger
+ * piece may be worth less. Rows from `shortRows` on are taller than the tool cuts, so no upright cut divides them; columns likewise.
  */
 export interface CuttingGrid {
   readonly problem: CuttingProblem;
@@ -26,6 +26,8 @@ export interface CuttingGrid {
   readonly up: AxisCuts;
   readonly items: readonly CellItem[];
   readonly exact: boolean;
+  readonly shortColumns: number;
+  readonly shortRows: number;
 }
 
 function layCuts(points: Int32Array, exact: boolean): AxisCuts {
@@ -67,7 +69,7 @@ function layAxis(sizes: readonly number[], span: number, exact: boolean, every: 
  */
 export function layGrid(problem: CuttingProblem, every = false): CuttingGrid {
   const lies = liesOf(problem);
-  const exact = isReachBinding(problem);
+  const exact = mayLargerBeWorse(problem);
   const widths = lies.map(({ width }) => width);
   const heights = lies.map(({ height }) => height);
   const across = layAxis(widths, problem.width, exact, every);
@@ -77,7 +79,22 @@ export function layGrid(problem: CuttingProblem, every = false): CuttingGrid {
     column: pointAtOrAbove(across.points, lie.width),
     row: pointAtOrAbove(up.points, lie.height),
   }));
-  return { problem, across, up, items, exact };
+  const reach = reachOf(problem);
+  return {
+    problem,
+    across,
+    up,
+    items,
+    exact,
+    shortColumns: withinReach(across.points, reach),
+    shortRows: withinReach(up.points, reach),
+  };
+}
+
+/** How many of ascending points the tool can cut along. */
+function withinReach(points: Int32Array, reach: number): number {
+  const beyond = points.findIndex((point) => point > reach);
+  return beyond === -1 ? points.length : beyond;
 }
 
 /** Index of the largest piece of the grid within a length. */

@@ -60,13 +60,13 @@ export class LimitedPatterns {
     const at = i * rows + j;
     if (worth[at - rows]! > worth[at]!) this.inherit(at, at - rows);
     if (worth[at - 1]! > worth[at]!) this.inherit(at, at - 1);
-    const lastAcross = across.from[i + 1]!;
+    const lastAcross = j < this.grid.shortRows ? across.from[i + 1]! : 0;
     for (let cut = across.from[i]!; cut < lastAcross; cut++) {
       const first = across.first[cut]! * rows + j;
       const second = across.rest[cut]! * rows + j;
       if (worth[first]! + worth[second]! > worth[at]!) this.tryCut(at, first, second, -1 - 2 * cut, values, wanted); // biome-ignore format: one line
     }
-    const lastUp = up.from[j + 1]!;
+    const lastUp = i < this.grid.shortColumns ? up.from[j + 1]! : 0;
     for (let cut = up.from[j]!; cut < lastUp; cut++) {
       const first = at - j + up.first[cut]!;
       const second = at - j + up.rest[cut]!;

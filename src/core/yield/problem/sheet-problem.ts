@@ -1,5 +1,5 @@
 import type { CuttingTool, SheetPaper, SheetPart } from '../types';
-import { type CuttingItem, type CuttingProblem, canTrim, isReachBinding } from './cutting-problem';
+import { type CuttingItem, type CuttingProblem, canTrim, isReachBinding, mayLargerBeWorse } from './cutting-problem'; // biome-ignore format: one line
 
 /** Parts of one size that may lie alike, cut as one item. */
 export interface PartKind {
@@ -21,6 +21,8 @@ export interface SheetProblem {
   readonly kinds: readonly PartKind[];
   readonly unit: number;
   readonly kerf: number;
+  /** Longest cut in ticks, one kerf added; infinite where the tool cuts any length. */
+  readonly reach: number;
   readonly x: number;
   readonly y: number;
   readonly across: number;
@@ -73,27 +75,24 @@ export function layProblem(parts: readonly SheetPart[], paper: SheetPaper, tool:
   const { left, right, near, far } = paper.squaring;
   const across = paper.across - left - right + kerf;
   const up = paper.up - near - far + kerf;
-  const reach = tool.longestCut === null ? null : tool.longestCut + kerf;
+  const reach = tool.longestCut === null ? Number.POSITIVE_INFINITY : tool.longestCut + kerf;
   const squares = tool.longestCut === null || canSquare(paper, tool.longestCut);
   const wanted = gatherKinds(parts.filter((part) => part.count > 0), paper, kerf); // biome-ignore format: one line
-  const kinds = squares
-    ? wanted.filter((kind) => fits(kind, across, up, reach ?? Number.POSITIVE_INFINITY))
-    : [];
+  const kinds = squares ? wanted.filter((kind) => fits(kind, across, up, reach)) : [];
   const whole: CuttingProblem = {
     width: Math.max(across, 0),
     height: Math.max(up, 0),
     items: kinds.map(({ width, height, turns, demand }) => ({ width, height, turns, demand })),
-    longestCut: reach,
+    longestCut: Number.isFinite(reach) ? reach : null,
     stages: tool.stages,
   };
-  const unit = isReachBinding(whole)
-    ? 1
-    : Math.max(1, kinds.reduce((measure, { width, height }) => commonMeasure(commonMeasure(measure, width), height), 0)); // biome-ignore format: one line
+  const unit = unitOf(whole);
   return {
     problem: scale(whole, unit),
     kinds,
     unit,
     kerf,
+    reach,
     x: left,
     y: near,
     across,
@@ -104,10 +103,18 @@ export function layProblem(parts: readonly SheetPart[], paper: SheetPaper, tool:
   };
 }
 
+/** The common measure of the items; the sheet's shorter side counts too where an item as wide as the sheet needs no cut along its length. */
+function unitOf(problem: CuttingProblem): number {
+  if (mayLargerBeWorse(problem)) return 1;
+  const lengths = problem.items.flatMap(({ width, height }) => [width, height]);
+  if (isReachBinding(problem)) lengths.push(Math.min(problem.width, problem.height));
+  return Math.max(1, lengths.reduce(commonMeasure, 0));
+}
+
 const scale = (problem: CuttingProblem, unit: number): CuttingProblem => ({
   ...problem,
   width: Math.floor(problem.width / unit),
   height: Math.floor(problem.height / unit),
   items: problem.items.map((item) => ({ ...item, width: item.width / unit, height: item.height / unit })),
-  longestCut: isReachBinding(problem) ? problem.longestCut : null,
+  longestCut: isReachBinding(problem) ? Math.floor(problem.longestCut! / unit) : null,
 });

@@ -63,7 +63,7 @@ export function holdsNoMore(
     { points: worths, least },
     { points: discounted, least: least - given },
   ];
-  return listLayouts(groups, sheet.across, sheet.up, asked, shouldStop)?.length === 0;
+  return listLayouts(groups, sheet, asked, shouldStop)?.length === 0;
 }
 
 /** What no sheet exceeds, by the discounts alone: the most it holds with them and no limits, and all discounts there are. */
@@ -74,7 +74,7 @@ export function mostByDiscounts(
   discounts: readonly number[],
 ): number {
   const { groups, discounted, given } = layQuestion(sheet, shapes, turns, discounts);
-  return Math.floor((mostOfSheet(groups, sheet.across, sheet.up, discounted) + given) / FINER);
+  return Math.floor((mostOfSheet(groups, sheet, discounted) + given) / FINER);
 }
 
 const liesWithin = (

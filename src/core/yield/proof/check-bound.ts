@@ -30,7 +30,7 @@ export function checkBound(
   return null;
 }
 
-/** As far as the points go, then case by case; the layouts are counted again here. Only for free stages and a tool that reaches. */
+/** As far as the points go, then case by case; the layouts are counted again here. Only for free turns and a tool that reaches along one side. */
 function checkByCases(
   { points, most, sheets }: BoundProof,
   cases: CaseProof,
@@ -44,13 +44,13 @@ function checkByCases(
   const width = paper.across - left - right + tool.kerf;
   const height = paper.up - near - far + tool.kerf;
   const reach = tool.longestCut === null ? Number.POSITIVE_INFINITY : tool.longestCut + tool.kerf;
-  if (tool.stages !== 'free' || reach < Math.max(width, height))
-    return 'cases are counted for free cuts alone';
+  if (tool.stages !== 'free' || reach < Math.min(width, height))
+    return 'cases are counted for free cuts alone, within reach along one side at least';
   const least = total - BigInt(most) * BigInt(sheets - 2);
   if (least !== BigInt(cases.least)) return `a layout needs ${least} points, the proof says ${cases.least}`;
   const groups = groupParts(placed, paper, tool.kerf, points);
   const asked = [{ points: groups.map((group) => group.points), least: cases.least }];
-  const layouts = listLayouts(groups, width, height, asked, shouldStop);
+  const layouts = listLayouts(groups, { across: width, up: height, reach }, asked, shouldStop);
   if (layouts === null) return 'more layouts than can be counted now';
   if (layouts.length !== cases.layouts) return `${layouts.length} layouts, the proof says ${cases.layouts}`;
   return checkCases(cases, groups, layouts, sheets - 1);

@@ -11,10 +11,23 @@ export interface Asked {
   readonly least: number;
 }
 
-/** The grid of sizes of piece that matter, and the ways to cut each in two. */
+/** A sheet and the longest cut of the tool, one kerf added to each. One side at least is within reach; without `reach`, any length is. */
+export interface ReachedSheet {
+  readonly across: number;
+  readonly up: number;
+  readonly reach?: number;
+}
+
+/**
+ * The grid of sizes of piece that matter, and the ways to cut each in two. A piece taller than the reach has no upright cuts: it is as wide
+ * as the sheet, and a level cut takes a lower piece off it. A piece wider than the reach likewise.
+ */
 interface Pieces {
   readonly columns: number;
   readonly rows: number;
+  /** Rows (columns) of pieces that the tool can cut upright (level). */
+  readonly lowRows: number;
+  readonly narrowColumns: number;
   readonly acrossCuts: readonly Cuts[];
   readonly upCuts: readonly Cuts[];
   readonly singles: readonly { readonly group: number; readonly column: number; readonly row: number }[];
@@ -22,6 +35,7 @@ interface Pieces {
 
 /** Pairs of places, one after another. */
 type Cuts = Int32Array;
+const NO_CUTS: Cuts = new Int32Array(0);
 
 /**
  * Every content that meets all that is asked and that edge-to-edge cuts get out of one sheet, copies beyond what is wanted not counted,
@@ -30,14 +44,13 @@ type Cuts = Int32Array;
  */
 export function listLayouts(
   groups: readonly PartGroup[],
-  width: number,
-  height: number,
+  sheet: ReachedSheet,
   asked: readonly Asked[],
   shouldStop: () => boolean = () => false,
 ): Content[] | null {
-  const pieces = layPieces(groups, width, height);
+  const pieces = layPieces(groups, sheet);
   const needs = asked.map((one) => askOfPieces(one, pieces));
-  const { columns, rows, acrossCuts, upCuts, singles } = pieces;
+  const { columns, rows, singles } = pieces;
   const held: (Content[] | undefined)[] = [];
   for (let i = 1; i < columns; i++)
     for (let j = 1; j < rows; j++) {
@@ -48,7 +61,7 @@ export function listLayouts(
       const gather = new Contents(groups, floors);
       for (const { group, column, row } of singles)
         if (column <= i && row <= j) gather.add(groups.map((_, other) => (other === group ? 1 : 0)));
-      const [across, up] = [acrossCuts[i]!, upCuts[j]!];
+      const [across, up] = cutsAt(pieces, i, j);
       for (let cut = 0; cut < across.length; cut += 2)
         gather.join(held[across[cut]! * rows + j], held[across[cut + 1]! * rows + j]);
       for (let cut = 0; cut < up.length; cut += 2)
@@ -63,20 +76,27 @@ export function listLayouts(
 /** The most of these points by group that one sheet holds if nothing is scarce. */
 export function mostOfSheet(
   groups: readonly PartGroup[],
-  width: number,
-  height: number,
+  sheet: ReachedSheet,
   points: readonly number[],
 ): number {
-  return bestOfPieces(points, layPieces(groups, width, height)).at(-1) ?? 0;
+  return bestOfPieces(points, layPieces(groups, sheet)).at(-1) ?? 0;
 }
 
-function layPieces(groups: readonly PartGroup[], width: number, height: number): Pieces {
-  const lies = groups.flatMap((group, at) => group.lies.map((lie) => ({ ...lie, group: at })));
+function layPieces(
+  groups: readonly PartGroup[],
+  { across: width, up: height, reach = Number.POSITIVE_INFINITY }: ReachedSheet,
+): Pieces {
+  const lies = groups
+    .flatMap((group, at) => group.lies.map((lie) => ({ ...lie, group: at })))
+    // Too long to be cut free along that side: only a part that is as wide as the sheet needs no such cut.
+    .filter(({ across, up }) => (up <= reach || across === width) && (across <= reach || up === height));
   const widths = lengthsOf(lies.map(({ across }) => across), width); // biome-ignore format: one line
   const heights = lengthsOf(lies.map(({ up }) => up), height); // biome-ignore format: one line
   return {
     columns: widths.length,
     rows: heights.length,
+    lowRows: heights.filter((length) => length <= reach).length,
+    narrowColumns: widths.filter((length) => length <= reach).length,
     acrossCuts: widths.map((length) => cutsOf(widths, length)),
     upCuts: heights.map((length) => cutsOf(heights, length)),
     singles: lies
@@ -90,10 +110,20 @@ function layPieces(groups: readonly PartGroup[], width: number, height: number):
   };
 }
 
+/** The cuts that the tool can make of a piece: upright ones, level ones. */
+const cutsAt = (
+  { acrossCuts, upCuts, lowRows, narrowColumns }: Pieces,
+  column: number,
+  row: number,
+): readonly [Cuts, Cuts] => [
+  row < lowRows ? acrossCuts[column]! : NO_CUTS,
+  column < narrowColumns ? upCuts[row]! : NO_CUTS,
+];
+
 /** The most of these points that each piece can hold if nothing is scarce. */
 function bestOfPieces(
   points: readonly number[],
-  { columns, rows, acrossCuts, upCuts, singles }: Pieces,
+  { columns, rows, lowRows, narrowColumns, acrossCuts, upCuts, singles }: Pieces,
 ): Float64Array {
   const best = new Float64Array(columns * rows);
   for (const { group, column, row } of singles)
@@ -104,11 +134,11 @@ function bestOfPieces(
     const across = acrossCuts[i]!;
     for (let cut = 0; cut < across.length; cut += 2) {
       const [a, b] = [across[cut]! * rows, across[cut + 1]! * rows];
-      for (let j = 1; j < rows; j++) best[here + j] = Math.max(best[here + j]!, best[a + j]! + best[b + j]!);
+      for (let j = 1; j < lowRows; j++) best[here + j] = Math.max(best[here + j]!, best[a + j]! + best[b + j]!); // biome-ignore format: one line
     }
     for (let j = 1; j < rows; j++) {
       let most = Math.max(best[here + j]!, best[here + j - 1]!);
-      const up = upCuts[j]!;
+      const up = i < narrowColumns ? upCuts[j]! : NO_CUTS;
       for (let cut = 0; cut < up.length; cut += 2)
         most = Math.max(most, best[here + up[cut]!]! + best[here + up[cut + 1]!]!);
       best[here + j] = most;
@@ -122,7 +152,7 @@ function askOfPieces(
   { points, least }: Asked,
   pieces: Pieces,
 ): { readonly best: Float64Array; readonly need: Float64Array } {
-  const { columns, rows, acrossCuts, upCuts } = pieces;
+  const { columns, rows } = pieces;
   const best = bestOfPieces(points, pieces);
   const need = new Float64Array(columns * rows).fill(Number.POSITIVE_INFINITY);
   need[need.length - 1] = least;
@@ -134,7 +164,7 @@ function askOfPieces(
     for (let j = rows - 1; j > 0; j--) {
       const wanted = need[i * rows + j]!;
       if (wanted > best[i * rows + j]!) continue;
-      const [across, up] = [acrossCuts[i]!, upCuts[j]!];
+      const [across, up] = cutsAt(pieces, i, j);
       for (let cut = 0; cut < across.length; cut += 2)
         ask(across[cut]! * rows + j, across[cut + 1]! * rows + j, wanted);
       for (let cut = 0; cut < up.length; cut += 2) ask(i * rows + up[cut]!, i * rows + up[cut + 1]!, wanted);

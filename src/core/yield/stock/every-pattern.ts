@@ -23,7 +23,7 @@ const FILTERED = 6000; // Patterns up to which those that others cover are taken
 
 /**
  * Finds every pattern that may be part of a plan on `sheets` sheets: each of its sheets must hold what the others, filled to the brim, leave
- * over. Copies beyond the demand are never counted. Free stages, and a tool that reaches.
+ * over. Copies beyond the demand are never counted. Free turns, and a tool that reaches along one side at least.
  */
 export class PatternFinder {
   private sizes: BlockSizes | null = null;

@@ -96,7 +96,7 @@ class StockSearch {
     this.best = { ...this.best, uses: fewerLayouts(this.wanted, uses, patterns, findWithin, effort) };
   }
 
-  /** Blocks are built for free cuts with a tool that reaches. */
+  /** Blocks are built where a larger piece is never worth less. */
   private get takesEvery(): boolean {
     return this.problem.stages === 'free' && !this.grid.exact;
   }
