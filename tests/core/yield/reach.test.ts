@@ -52,6 +52,8 @@ describe('a sheet longer than the trimmer cuts', () => {
       const plan = planSheets(parts, paper, tool, { seconds: 0.02 });
       const title = JSON.stringify({ order, across, up, parts });
       expect(checkPlan(plan, parts, paper, tool), title).toEqual([]);
+      // A bound that its checker refuses is let go, so a bound of 0 would tell of a search that knows another reach.
+      if (plan.sheets > 0) expect(plan.lowerBound, title).toBeGreaterThan(0);
       if (plan.proof) expect(checkBound(plan.proof, parts, paper, tool, plan.unplaced), title).toBeNull();
     }
   });

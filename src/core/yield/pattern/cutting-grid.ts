@@ -57,9 +57,15 @@ function layCuts(points: Int32Array, exact: boolean): AxisCuts {
   return { points, from, first: Int32Array.from(first), rest: Int32Array.from(rest) };
 }
 
-function layAxis(sizes: readonly number[], span: number, exact: boolean, every: boolean): AxisCuts {
+function layAxis(
+  sizes: readonly number[],
+  span: number,
+  reach: number,
+  exact: boolean,
+  every: boolean,
+): AxisCuts {
   const normal = normalPoints(sizes, span);
-  if (!exact) return layCuts(every ? normal : rasterPoints(normal, span), exact);
+  if (!exact) return layCuts(every ? normal : rasterPoints(normal, span, reach), exact);
   return layCuts(normal.at(-1) === span ? normal : Int32Array.of(...normal, span), exact);
 }
 
@@ -70,16 +76,16 @@ function layAxis(sizes: readonly number[], span: number, exact: boolean, every: 
 export function layGrid(problem: CuttingProblem, every = false): CuttingGrid {
   const lies = liesOf(problem);
   const exact = mayLargerBeWorse(problem);
+  const reach = reachOf(problem);
   const widths = lies.map(({ width }) => width);
   const heights = lies.map(({ height }) => height);
-  const across = layAxis(widths, problem.width, exact, every);
-  const up = layAxis(heights, problem.height, exact, every);
+  const across = layAxis(widths, problem.width, reach, exact, every);
+  const up = layAxis(heights, problem.height, reach, exact, every);
   const items = lies.map((lie) => ({
     lie,
     column: pointAtOrAbove(across.points, lie.width),
     row: pointAtOrAbove(up.points, lie.height),
   }));
-  const reach = reachOf(problem);
   return {
     problem,
     across,

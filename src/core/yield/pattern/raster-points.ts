@@ -40,8 +40,10 @@ export const pointAtOrAbove = (points: Int32Array, at: number): number => {
  * The few normal points that matter: those left over, rounded down, when another is taken off the span. A piece may be widened to the next
  * of them without loss. Source: Scheithauer & Terno, EJOR 88 (1996) (raster points; from memory), argument in README.md.
  */
-export function rasterPoints(normal: Int32Array, span: number): Int32Array {
+export function rasterPoints(normal: Int32Array, span: number, reach = span): Int32Array {
   const kept = new Set<number>([0]);
-  for (const point of normal) kept.add(normal[pointAtOrBelow(normal, span - point)]!);
+  // A piece within the tool's reach may be widened as far as the reach and no further, so what is left of the reach counts as well.
+  for (const from of new Set([span, Math.min(span, reach)]))
+    for (const point of normal) if (point <= from) kept.add(normal[pointAtOrBelow(normal, from - point)]!);
   return Int32Array.from(kept).sort();
 }

@@ -66,6 +66,7 @@ export function listLayouts(
         gather.join(held[across[cut]! * rows + j], held[across[cut + 1]! * rows + j]);
       for (let cut = 0; cut < up.length; cut += 2)
         gather.join(held[i * rows + up[cut]!], held[i * rows + up[cut + 1]!]);
+      for (const trimmed of trimsAt(pieces, i, j)) gather.join(held[trimmed]);
       const contents = gather.largest();
       if (contents === null) return null;
       held[at] = contents;
@@ -90,8 +91,8 @@ function layPieces(
     .flatMap((group, at) => group.lies.map((lie) => ({ ...lie, group: at })))
     // Too long to be cut free along that side: only a part that is as wide as the sheet needs no such cut.
     .filter(({ across, up }) => (up <= reach || across === width) && (across <= reach || up === height));
-  const widths = lengthsOf(lies.map(({ across }) => across), width); // biome-ignore format: one line
-  const heights = lengthsOf(lies.map(({ up }) => up), height); // biome-ignore format: one line
+  const widths = lengthsOf(lies.map(({ across }) => across), width, reach); // biome-ignore format: one line
+  const heights = lengthsOf(lies.map(({ up }) => up), height, reach); // biome-ignore format: one line
   return {
     columns: widths.length,
     rows: heights.length,
@@ -119,6 +120,13 @@ const cutsAt = (
   row < lowRows ? acrossCuts[column]! : NO_CUTS,
   column < narrowColumns ? upCuts[row]! : NO_CUTS,
 ];
+
+/** Pieces within reach that a piece beyond it can be trimmed to, by one cut that the tool can make. */
+function trimsAt({ rows, lowRows, narrowColumns }: Pieces, column: number, row: number): number[] {
+  if (row >= lowRows && column < narrowColumns) return [column * rows + lowRows - 1];
+  if (column >= narrowColumns && row < lowRows) return [(narrowColumns - 1) * rows + row];
+  return [];
+}
 
 /** The most of these points that each piece can hold if nothing is scarce. */
 function bestOfPieces(
@@ -168,6 +176,7 @@ function askOfPieces(
       for (let cut = 0; cut < across.length; cut += 2)
         ask(across[cut]! * rows + j, across[cut + 1]! * rows + j, wanted);
       for (let cut = 0; cut < up.length; cut += 2) ask(i * rows + up[cut]!, i * rows + up[cut + 1]!, wanted);
+      for (const trimmed of trimsAt(pieces, i, j)) need[trimmed] = Math.min(need[trimmed]!, wanted);
     }
   return { best, need };
 }
@@ -222,13 +231,15 @@ function pointsIn(content: Content, points: readonly number[]): number {
   return sum;
 }
 
-/** Sums of lengths that matter: what remains, rounded down to a sum, when a sum is taken off the span. */
-function lengthsOf(lengths: readonly number[], span: number): number[] {
+/** Sums of lengths that matter: what remains, rounded down to a sum, when a sum is taken off the span, or off the tool's reach. */
+function lengthsOf(lengths: readonly number[], span: number, reach: number): number[] {
   const sums = new Set([0]);
   for (const length of new Set(lengths))
     for (const sum of sums) if (sum + length <= span) sums.add(sum + length);
   const ascending = [...sums].sort((a, b) => a - b);
-  const remaining = ascending.map((sum) => ascending[lastWithin(ascending, span - sum)]!);
+  const remaining = [span, Math.min(span, reach)].flatMap((from) =>
+    ascending.filter((sum) => sum <= from).map((sum) => ascending[lastWithin(ascending, from - sum)]!),
+  );
   return [...new Set([0, ...remaining])].sort((a, b) => a - b);
 }
 
