@@ -92,7 +92,10 @@ function refuseSavedWork(path: string): DeskRefusal | null {
 }
 
 /** A file beside its place, whole and on the disk; it takes its name when all are. A pipe or device is written as it is. */
-function layBeside({ path, content }: WrittenFile, nth: number): { readonly from: string; readonly to: string } | null {
+function layBeside(
+  { path, content }: WrittenFile,
+  nth: number,
+): { readonly from: string; readonly to: string } | null {
   makeFolder(dirname(path));
   const to = existsSync(path) ? realpathSync(path) : path;
   if (existsSync(to) && !statSync(to).isFile()) {
