@@ -214,13 +214,13 @@ describe('weights rounded up sheet by sheet', () => {
     names.map((id) => (pair.includes(id) ? 1 : 0)),
   );
   const half = (lot: string, points = 1, over = 2) => ({
-    times: Object.fromEntries([...lot].map((id) => [id, 1])),
+    times: Object.fromEntries(lot.split(' ').map((id) => [id, 1])),
     over,
     points,
   });
   const follow = (one: CaseTree, sheets: number): string | null =>
     checkCases({ least: 0, layouts: 6, tree: one }, groups, layouts, sheets);
-  const rows = [half('abc'), half('def')];
+  const rows = [half('a b c'), half('d e f')];
 
   test('three sheets are ruled out, four are not', () => {
     expect(follow({ points: {}, rows }, 3)).toBeNull();
@@ -228,11 +228,11 @@ describe('weights rounded up sheet by sheet', () => {
   });
 
   test.each<[string, CaseTree, string]>([
-    ['one row alone', { points: {}, rows: [half('abc')] }, 'left open'],
+    ['one row alone', { points: {}, rows: [half('a b c')] }, 'left open'],
     ['no rounding at all', { points: Object.fromEntries(names.map((id) => [id, 1])) }, 'left open'],
     ['parts weighed whole', { points: {}, rows: rows.map((row) => ({ ...row, over: 1 })) }, 'left open'],
-    ['a weight over nothing', { points: {}, rows: [half('abc', 1, 0), half('def')] }, 'none'],
-    ['points below 0', { points: {}, rows: [half('abc', -1), half('def')] }, 'none'],
+    ['a weight over nothing', { points: {}, rows: [half('a b c', 1, 0), half('d e f')] }, 'none'],
+    ['points below 0', { points: {}, rows: [half('a b c', -1), half('d e f')] }, 'none'],
   ])('%s does not rule them out', (_, tree, reason) => {
     expect(follow(tree, 3)).toContain(reason);
   });
