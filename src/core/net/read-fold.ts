@@ -1,5 +1,4 @@
-import type { z } from 'zod';
-import { FOLD_UNITS_MM, type FoldFrame, foldFile } from '../../../shared/fold-file';
+import { FOLD_UNITS_MM, type FoldFile, type FoldFrame, foldFile } from '../../../shared/fold-file';
 import { readBy } from '../../../shared/refusals';
 import { tooWide } from '../../../shared/scan-json';
 import { cleanLine } from '../../../shared/text';
@@ -94,7 +93,7 @@ export function tooWideForFold(text: string): FoldRefusal | null {
 export function readFoldFile(
   data: unknown,
 ):
-  | { readonly ok: true; readonly file: z.infer<typeof foldFile> }
+  | { readonly ok: true; readonly file: FoldFile }
   | { readonly ok: false; readonly refusals: readonly FoldRefusal[] } {
   const reading = readBy(foldFile, data);
   if (reading.ok) return { ok: true, file: reading.value };
