@@ -1,3 +1,4 @@
+import { fileStem } from '../../shared/text';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import { areaMark, boxRing } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
@@ -5,7 +6,7 @@ import type { EventPlan, KitList } from '../core/plan';
 import type { Ruler } from '../core/units';
 import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
-import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
 
 export interface KitLabelsInput {
