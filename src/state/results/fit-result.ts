@@ -1,9 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Contents } from '../../../shared/contents';
-import { ticksOfMm } from '../../../shared/lengths';
-import type { Tool } from '../../../shared/workbook';
-import type { FamilyMember, MarkTool, NeededRoom } from '../../core/fit';
-import { LONGEST_LENGTH, type Ruler } from '../../core/units';
+import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
 import { fitFinder } from './fit-finder';
 
