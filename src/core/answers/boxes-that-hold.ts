@@ -16,7 +16,7 @@ import { asItStands, type BoxNet, layNet } from '../net';
 import { CHORD_TOLERANCE_MM } from '../net/arc';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../plan';
 import { type BoxStyle, defaultChoices } from '../styles';
-import { LONGEST_LENGTH, type Ruler, type Ticks, ticks, toMm, USUAL_FINEST } from '../units';
+import { LONGEST_LENGTH, type Ruler, ticks, USUAL_FINEST } from '../units';
 import type { AnswersQuestion, NoAnswer } from './types';
 
 /** A saved tool as what marks are set on; without one, a ruler of any length. */
@@ -151,9 +151,3 @@ export function compareKeys(a: readonly number[], b: readonly number[]): number 
   const at = a.findIndex((value, place) => value !== b[place]);
   return at < 0 ? 0 : (a[at] ?? 0) - (b[at] ?? 0);
 }
-
-export const insideMm = ([width, depth, height]: readonly [Ticks, Ticks, Ticks]) => ({
-  widthMm: toMm(width),
-  depthMm: toMm(depth),
-  heightMm: toMm(height),
-});

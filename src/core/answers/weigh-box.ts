@@ -1,13 +1,13 @@
 import { mmOfTicks } from '../../../shared/lengths';
 import type { FavorEvent, Recipe } from '../../../shared/workbook';
 import { checkBox } from '../checks';
-import { bottomLayers, costOfRow, estimateBottom, gramsOf, type NeededRoom } from '../fit';
+import { bottomPlate, costOfRow, estimateBottom, gramsOf, type NeededRoom } from '../fit';
 import { asItStands, type BoxNet, layNet } from '../net';
 import { benchToolOf, type EventPlan, planEvent, type SheetPlanner } from '../plan';
 import { meritsOf } from '../plan/event/style-facts';
 import type { BoxStyle } from '../styles';
 import { USUAL_FINEST } from '../units';
-import { areaOf, easeOf, insideMm, rulerOfQuestion, TEMPLATE_LINE, type TriedBox } from './boxes-that-hold';
+import { areaOf, easeOf, rulerOfQuestion, TEMPLATE_LINE, type TriedBox } from './boxes-that-hold';
 import type { Answer, AnswersQuestion, Closing } from './types';
 
 /** What a recipe keeps of an answer. */
@@ -104,7 +104,7 @@ export function weighBox(
       easiest: [marks + glued + slantedWork(net), ...alike],
       'least-paper': [sheets.sheets, areaOf(row)],
       quickest: [minutes],
-      sturdiest: [...sturdinessOf(net, question, row.inside), areaOf(row)],
+      sturdiest: [...sturdinessOf(net, question), areaOf(row)],
       fanciest: [-fancyPanels(net), -net.pieces.length],
     },
   };
@@ -144,25 +144,18 @@ function slantedWork({ pieces }: BoxNet): number {
 }
 
 /**
- * Sturdiest first: a flat bottom before none, then less sag of the bottom by the usual estimate (one gram where nothing was weighed: the
+ * Sturdiest first: a bottom that carries as one plate before one that does not, then less sag of the bottom by the usual estimate (one gram where nothing was weighed: the
  * order is the same), then more panels that lie on another. Never a load.
  */
-function sturdinessOf(
-  net: BoxNet,
-  { contents }: AnswersQuestion,
-  inside: Answer['inside'],
-): readonly number[] {
-  const pieces = asItStands(net);
-  const roles = pieces.flatMap(({ faces }) => faces.map(({ role }) => role));
-  const flat = roles.some((role) => role === 'base' || role === 'bottomFlap');
-  const card = { caliperUm: net.caliperUm, modulusGpa: null, layers: bottomLayers(roles) };
-  const { sagMm } = estimateBottom(insideMm(inside), card, gramsOf(contents) || 1);
-  const doubled = pieces.reduce(
+function sturdinessOf(net: BoxNet, { contents }: AnswersQuestion): readonly number[] {
+  const card = { caliperUm: net.caliperUm, modulusGpa: null };
+  const { sag } = estimateBottom(bottomPlate(net), card, gramsOf(contents) || 1);
+  const doubled = asItStands(net).reduce(
     (sum, { joints, overlaps }) =>
       sum + joints.length + overlaps.reduce((more, group) => more + group.length - 1, 0),
     0,
   );
-  return [flat ? 0 : 1, sagMm ?? 0, -doubled];
+  return [sag === null ? 1 : 0, sag?.mm ?? 0, -doubled];
 }
 
 /** Panels that a plain box has not: roofs, gussets, handles and ends that curve, and whatever hinges on a slanted or bent line. */
