@@ -20,4 +20,5 @@ export {
   type StrongEcho,
   type TypedUnit,
 } from './read-length';
+export { readSizes } from './read-sizes';
 export * from './ticks';
