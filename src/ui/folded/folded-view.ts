@@ -30,6 +30,8 @@ export interface PageFace {
 
 export interface FoldedView {
   readonly faces: readonly PageFace[];
+  /** Room of the piece that holds things, standing: least and greatest x, y, z in millimetres of space. */
+  readonly room: { readonly low: Vector; readonly high: Vector; readonly hasFloor: boolean };
   /** What the box darkens on the table. */
   readonly shadow: readonly Flat[];
   readonly box: {
@@ -51,6 +53,8 @@ const AJAR = 0.62;
 interface PlacedFace extends FoldedFace {
   readonly lines: readonly (readonly [Vector, Vector])[];
   readonly inside: Vector;
+  /** One of the faces round the room. */
+  readonly bounds: boolean;
 }
 
 /** The folded box as seen by an eye far away: which faces, how light, in which order to paint them. Lids hover over what they cover. */
@@ -70,7 +74,12 @@ export function viewFolded(net: BoxNet, camera: Camera): FoldedView {
   });
   const floor = Math.min(...faces.flatMap(({ ring }) => ring.map(([, , z]) => z)));
   const shadow = hull(faces.flatMap(({ ring }) => ring.map((point) => flat(shadowOf(point, floor)))));
-  return { faces: painted, shadow, box: boxAround([...painted.flatMap(({ ring }) => ring), ...shadow]) };
+  return {
+    faces: painted,
+    room: roomOf(pieces[0]?.filter(({ bounds }) => bounds) ?? []),
+    shadow,
+    box: boxAround([...painted.flatMap(({ ring }) => ring), ...shadow]),
+  };
 }
 
 /** A piece folded and stood on the table: z up, the front towards the maker. */
@@ -94,6 +103,7 @@ function standPiece(piece: PieceNet): PlacedFace[] {
         ring: face.ring.map(lift),
         lines: (linesOf.get(at) ?? []).map(([a, b]) => [lift(a), lift(b)] as const),
         inside: stand(inside),
+        bounds: piece.shell.includes(at),
       },
     ];
   });
@@ -141,6 +151,16 @@ function hover(cover: readonly PlacedFace[], below: readonly PlacedFace[]): Plac
     inside: [face.inside[0], -face.inside[1], -face.inside[2]],
   }));
 }
+
+/** What stands on a point, as a cone does, has no floor: things lie towards its mouth. */
+function roomOf(bounds: readonly PlacedFace[]): FoldedView['room'] {
+  const span = spanOf(bounds);
+  const isFloor = ({ ring }: PlacedFace) => ring.every(([, , z]) => Math.abs(z - span.low[2]) < FLOOR);
+  return { ...span, hasFloor: bounds.some(isFloor) || span.low[2] === span.high[2] };
+}
+
+/** Layers and rounding lift parts of one floor by less than this, mm. source: our choice */
+const FLOOR = 1;
 
 function spanOf(faces: readonly PlacedFace[]): { low: Vector; high: Vector } {
   const points = faces.flatMap(({ ring }) => ring);
