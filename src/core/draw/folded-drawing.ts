@@ -1,14 +1,15 @@
 import { anglesDuring, closingStates, dot, foldPiece, insideOf, placeOf, posesOf } from '../fold';
+import { layerSense } from '../fold/seen/layer-sense';
+import { paintOrder, type SeenFace } from '../fold/seen/paint-order';
+import { benchView, placeOfSeen, type Seen, see, standingView, type View } from '../fold/seen/view';
+import { type Cover, visiblePieces } from '../fold/seen/visible-lines';
 import { asItStands } from '../net/lay-net';
 import type { BoxNet, NetEdge, PieceNet } from '../net/types';
+import { type At, type Box, boxOf } from '../plane';
 import { toMm } from '../units/ticks';
-import { layerSense } from './layer-sense';
-import { paintOrder, type SeenFace } from './paint-order';
 import { hatchLines } from './strokes/hatch';
-import { areaMark, type Box, boxOf, frameMarks, lineMark } from './strokes/marks';
-import type { At, Drawing, Ink, Mark } from './strokes/types';
-import { benchView, placeOfSeen, type Seen, see, standingView, type View } from './view';
-import { type Cover, visiblePieces } from './visible-lines';
+import { areaMark, frameMarks, lineMark } from './strokes/marks';
+import type { Drawing, Ink, Mark } from './strokes/types';
 
 export interface PictureSpace {
   readonly widthMm: number;

@@ -3,7 +3,7 @@ import type { Role } from '../styles/language/types';
 import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
 import { finely } from './arc';
 import { onSameEdge, ringsOf, wasteOf } from './outline';
-import { doubleArea, pointAt } from './point';
+import { netArea, pointAt } from './point';
 import { ROLES } from './roles';
 import type { Blank, EdgeKind, Face, Hinge, NetEdge, PieceNet, Point } from './types';
 
@@ -26,12 +26,12 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
   };
   const rings = frame.faces_vertices.map((ring) => {
     const corners = ring.map((vertex) => points[vertex] ?? pointAt(0, 0));
-    return doubleArea(corners) < 0 ? corners.reverse() : corners;
+    return netArea(corners) < 0 ? corners.reverse() : corners;
   });
   const holes = rings.map((_, face) =>
     (frame['faces_cc:holes'][face] ?? []).map((hole) => {
       const corners = hole.map((vertex) => points[vertex] ?? pointAt(0, 0));
-      return doubleArea(corners) > 0 ? corners.reverse() : corners;
+      return netArea(corners) > 0 ? corners.reverse() : corners;
     }),
   );
   const sides = sidesOf(rings, holes);

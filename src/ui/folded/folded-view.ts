@@ -1,4 +1,3 @@
-import { layersOf } from '../../core/draw/solid-figure';
 import {
   anglesDuring,
   closingStates,
@@ -11,6 +10,7 @@ import {
   restAngles,
   type Vector,
 } from '../../core/fold';
+import { layersOf } from '../../core/fold/solid-figure';
 import { asItStands, type BoxNet, type PieceNet } from '../../core/net';
 import { toMm } from '../../core/units';
 import { type Camera, onPage } from './camera';

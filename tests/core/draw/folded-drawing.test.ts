@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { layersOf } from '../../../src/core/checks/layers';
 import { drawFolded } from '../../../src/core/draw/folded-drawing';
-import type { At, Drawing } from '../../../src/core/draw/strokes/types';
-import { benchView, see, standingView, type View } from '../../../src/core/draw/view';
+import type { Drawing } from '../../../src/core/draw/strokes/types';
 import {
   anglesDuring,
   closingStates,
@@ -13,8 +11,11 @@ import {
   times,
   type Vector,
 } from '../../../src/core/fold';
+import { layersOf } from '../../../src/core/fold/layers';
+import { benchView, see, standingView, type View } from '../../../src/core/fold/seen/view';
 import { layNet } from '../../../src/core/net';
 import type { PieceNet } from '../../../src/core/net/types';
+import type { At } from '../../../src/core/plane';
 import { STYLES } from '../../../src/core/styles';
 
 const space = { widthMm: 120, heightMm: 120 };

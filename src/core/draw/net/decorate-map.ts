@@ -1,15 +1,16 @@
+import { type PanelWay, panelWays } from '../../fold/panel-way';
 import type { PieceNet, Point } from '../../net/types';
+import { type At, boxOf, boxRing } from '../../plane';
 import { inches, type Ruler, type Ticks, toMm } from '../../units';
 import { sizeWords } from '../strokes/length-text';
 import { drawLine } from '../strokes/line-marks';
-import { areaMark, boxOf, boxRing, centredText, frameMarks, lineMark } from '../strokes/marks';
+import { areaMark, centredText, frameMarks, lineMark } from '../strokes/marks';
 import { fitsInside, patchBehind } from '../strokes/text-stack';
-import type { At, Mark } from '../strokes/types';
+import type { Mark } from '../strokes/types';
 import { type HiddenArea, hiddenAreas } from './keep-free';
 import type { NetDrawing } from './net-drawing';
 import { linesOfNet } from './net-lines';
 import { letterPanels } from './panel-labels';
-import { type PanelWay, panelWays } from './panel-way';
 import { turnOver } from './turned-over';
 
 /** Something stuck on a panel: where it lies on the net with its outside up. `behind`: on the inside, seen through an opening. */

@@ -1,19 +1,10 @@
-import {
-  closingStates,
-  cross,
-  dot,
-  insideOf,
-  minus,
-  type Pose,
-  placeOf,
-  posesOf,
-  size,
-  times,
-  type Vector,
-} from '../../fold';
-import type { Face, PieceNet } from '../../net/types';
-import { toMm } from '../../units/ticks';
-import type { At } from '../strokes/types';
+import type { Face, PieceNet } from '../net/types';
+import type { At } from '../plane';
+import { toMm } from '../units/ticks';
+import { closingStates } from './closing/closing-states';
+import { posesOf } from './fold-piece';
+import { insideOf, type Pose, placeOf } from './pose';
+import { cross, dot, minus, size, times, type Vector } from './vector';
 
 /** How a face stands once the box is closed on its bottom. `level`: it lies flat, on top or below. */
 export type Stands = 'upright' | 'top' | 'bottom';

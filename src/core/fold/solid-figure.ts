@@ -1,9 +1,12 @@
-import { anglesDuring, closingStates, foldPiece, insideOf, type Pose, posesOf, type Vector } from '../fold';
 import type { PieceNet, Point } from '../net/types';
+import type { At } from '../plane';
 import type { Role } from '../styles/language/types';
 import { toMm } from '../units/ticks';
-import { panelWays, standOf } from './net/panel-way';
-import type { At } from './strokes/types';
+import { anglesDuring, closingStates } from './closing/closing-states';
+import { foldPiece, posesOf } from './fold-piece';
+import { panelWays, standOf } from './panel-way';
+import { insideOf, type Pose } from './pose';
+import type { Vector } from './vector';
 
 /** A panel of card with thickness, in its own flat millimetres: its inside at height 0, its outside one caliper below. */
 export interface SolidFace {

@@ -1,7 +1,8 @@
-import { cross, dot, insideOf, type Pose, size, times, type Vector } from '../fold';
-import type { PieceNet } from '../net/types';
-import { bottomOf } from './net/panel-way';
-import type { At } from './strokes/types';
+import type { PieceNet } from '../../net/types';
+import type { At } from '../../plane';
+import { bottomOf } from '../panel-way';
+import { insideOf, type Pose } from '../pose';
+import { cross, dot, size, times, type Vector } from '../vector';
 
 /** A parallel view: unit vectors of the picture, in the folded box's frame. */
 export interface View {
