@@ -25,6 +25,6 @@ export function deliver(document: string | Uint8Array, given: Given, desk: Desk)
     desk.print(document);
     return [];
   }
-  const refused = desk.write(out, document);
+  const refused = desk.write([{ path: out, content: document }]);
   return refused ? [refused] : [];
 }

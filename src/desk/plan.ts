@@ -22,11 +22,11 @@ export const verb: Verb = {
     const folder = given.one['out'];
     if (folder !== undefined) {
       const { printPlan } = await import('./print-plan');
-      for (const { name, content } of await printPlan(plan, event, workbook, paper, desk)) {
-        const failed = desk.write(`${folder}/${name}`, content);
-        if (failed) return [failed];
-        desk.tell(`${folder}/${name}`);
-      }
+      const prints = await printPlan(plan, event, workbook, paper, desk);
+      const files = prints.map(({ name, content }) => ({ path: `${folder}/${name}`, content }));
+      const failed = desk.write(files);
+      if (failed) return [failed];
+      for (const { path } of files) desk.tell(path);
     }
     desk.print(JSON.stringify(describePlan(plan), null, 2));
     return [];

@@ -39,30 +39,36 @@ export async function printPlan(
   const { ruler } = benchFor(tool, tool?.unit ?? 'in');
   const stamp = stampOf(event, desk);
   const shared = { plan, ruler, paper, stamp };
-  const documents: PrintDocument[] = [
-    printCuttingSheets(shared),
-    printShoppingList({ ...shared, locale: LOCALE }),
-    printRunSheet({ ...shared, sheet: listRunSheet(plan, workbook, tool) }),
+  const list = printShoppingList({ ...shared, locale: LOCALE });
+  const own = (document: PrintDocument) => ({ of: event.id, document });
+  const documents = [
+    own(printCuttingSheets(shared)),
+    own(list),
+    own(printRunSheet({ ...shared, sheet: listRunSheet(plan, workbook, tool) })),
     ...recipesOf(plan, workbook).flatMap((recipe) => {
       const box = makeRecipe(recipe, tool);
-      return box ? [benchCardOf, templateOf].map((print) => print(box, paper, stampOf(recipe, desk))) : [];
+      const prints = box
+        ? [benchCardOf, templateOf].map((print) => print(box, paper, stampOf(recipe, desk)))
+        : [];
+      return prints.map((document) => ({ of: recipe.id, document }));
     }),
   ];
   const files: PlanFile[] = [];
-  for (const document of documents) {
-    const alike = files.filter(({ name }) => name.startsWith(`${document.name}.`)).length;
-    const name = alike === 0 ? document.name : `${document.name}.${alike + 1}`;
-    files.push({ name: `${name}.pdf`, content: await printPdf(document, desk) });
-  }
-  const shopping = documents[1]?.name ?? 'shopping-list';
-  const stem = shopping.replace(/-shopping-list$/, '');
+  for (const { of, document } of documents)
+    files.push({ name: `${document.name}-${partOf(of)}.pdf`, content: await printPdf(document, desk) });
+  const named = (what: string, ending: string) =>
+    `${list.name.replace(/shopping-list$/, what)}-${partOf(event.id)}.${ending}`;
   return [
     ...files,
-    { name: `${shopping}.csv`, content: shoppingCsv({ plan, locale: LOCALE }) },
-    ...(plan.timetable ? [{ name: `${stem}-timetable.ics`, content: await calendarOf(plan, stamp) }] : []),
-    { name: `${stem}-plan.json`, content: `${JSON.stringify(describePlan(plan), null, 2)}\n` },
+    { name: named('shopping-list', 'csv'), content: shoppingCsv({ plan, locale: LOCALE }) },
+    ...(plan.timetable ? [{ name: named('timetable', 'ics'), content: await calendarOf(plan, stamp) }] : []),
+    { name: named('plan', 'json'), content: `${JSON.stringify(describePlan(plan), null, 2)}\n` },
   ];
 }
+
+/** What tells the files of rows of one name apart: the end of a random id (RFC 9562, version 4, from memory), else the whole id. */
+const partOf = (id: string): string =>
+  /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/.test(id) ? id.slice(-8) : id;
 
 /** Each recipe of the event once, in the order of its lines. */
 function recipesOf(plan: EventPlan, workbook: WorkbookFile): readonly Recipe[] {

@@ -14,6 +14,12 @@ export interface Given {
   readonly many: Readonly<Record<string, readonly string[]>>;
 }
 
+/** A file to be written. */
+export interface WrittenFile {
+  readonly path: string;
+  readonly content: string | Uint8Array;
+}
+
 /** The bench under a verb: where it reads, and where it puts things. Nothing else in the house touches a machine. */
 export interface Desk {
   /** One line, or a whole document, to standard output. */
@@ -22,8 +28,8 @@ export interface Desk {
   readonly tell: (message: string) => void;
   /** A text file, or why it cannot be read. */
   readonly read: (path: string) => string | DeskRefusal;
-  /** Writes a file and the folders above it; gives the reason if the machine will not. */
-  readonly write: (path: string, content: string | Uint8Array) => DeskRefusal | null;
+  /** Writes files and the folders above them, all of them whole or none; gives the reason if the machine will not. Saved work is never written over. */
+  readonly write: (files: readonly WrittenFile[]) => DeskRefusal | null;
   /** The app's own printing face, TrueType. */
   readonly font: (weight: 'regular' | 'bold') => Uint8Array;
   /** The time of day, ISO 8601, UTC. */

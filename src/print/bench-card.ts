@@ -1,3 +1,4 @@
+import { fileStem } from '../../shared/text';
 import { type BoxCard, JOINING } from '../core/bench';
 import { drawFolded } from '../core/draw/folded-drawing';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
@@ -21,7 +22,7 @@ import {
 import { linkBlock } from './code-block';
 import { type DressingsOfBox, dressingBlocks } from './dressing-block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
-import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { BARS_MM, barsAcross, barsUp, TRUE_PRINTER } from './scale-bars';
 import { BETWEEN_MM, rowsOfSteps } from './step-rows';
 

@@ -1,3 +1,4 @@
+import { fileStem } from '../../shared/text';
 import { CAUTIONS } from '../core/bench';
 import { drawCutStep } from '../core/draw/sheet/cut-step-drawing';
 import { drawLayoutToFit, type NamedPart } from '../core/draw/sheet/sheet-drawing';
@@ -7,7 +8,7 @@ import { type Ruler, ticks } from '../core/units';
 import { type CutSequence, type CutStep, type CuttingTool, type Layout, sequenceCuts } from '../core/yield';
 import { type Block, besideBlocks, drawingBlock, keepNext, space, stackBlocks, textBlock } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
-import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
 
 export interface CuttingSheetsInput {

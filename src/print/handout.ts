@@ -1,3 +1,4 @@
+import { fileStem } from '../../shared/text';
 import { drawFoldedBox } from '../core/draw/folded-drawing';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { drawLegend, inksIn } from '../core/draw/strokes/legend';
@@ -16,7 +17,7 @@ import { dressingBlocks } from './dressing-block';
 import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { photoColumns } from './photo-columns';
-import { fileStem, type PaperName, type PrintDocument, TYPE_MM } from './print-document';
+import { type PaperName, type PrintDocument, TYPE_MM } from './print-document';
 import { rowsOfSteps } from './step-rows';
 import { tableBlocks } from './table-block';
 

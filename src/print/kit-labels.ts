@@ -1,3 +1,4 @@
+import { fileStem } from '../../shared/text';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import { areaMark } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
@@ -6,7 +7,7 @@ import { boxRing } from '../core/plane';
 import type { Ruler } from '../core/units';
 import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
-import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
 
 export interface KitLabelsInput {

@@ -1,10 +1,11 @@
+import { fileStem } from '../../shared/text';
 import { linesOfNet } from '../core/draw/net/net-lines';
 import { type NestedSheet, netOfNest } from '../core/draw/sheet/nested-net';
 import { centredText, lineMark } from '../core/draw/strokes/marks';
 import type { Mark } from '../core/draw/strokes/types';
 import { type BoxNet, dxfOf, svgOf } from '../core/net';
 import { toMm } from '../core/units';
-import { fileStem, type PrintDocument, type PrintStamp } from './print-document';
+import type { PrintDocument, PrintStamp } from './print-document';
 
 const asBox = ({ net, piece, nest, sheet }: NestedSheet): BoxNet => ({
   ...net,

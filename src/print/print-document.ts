@@ -54,15 +54,3 @@ export interface PrintStamp {
   /** Short code of the recipe or event, printed in the foot of every page. */
   readonly code: string;
 }
-
-/** A file name from a maker's own title: lower case letters, figures and hyphens; `fallback` when nothing is left. */
-export function fileStem(title: string, fallback: string): string {
-  const stem = title
-    .normalize('NFD')
-    .toLowerCase()
-    .replace(/[\u0300-\u036f]/g, '')
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return stem || fallback;
-}

@@ -1,3 +1,4 @@
+import { fileStem } from '../../shared/text';
 import { lengthWords } from '../core/draw/strokes/length-text';
 import { areaMark, lineMark } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
@@ -13,7 +14,7 @@ import type { Ruler } from '../core/units';
 import { type Reason, reason, sayReason, type Wording } from '../core/units/reason';
 import { type Block, besideBlocks, keepNext, ruleBlock, space, stackBlocks, textBlock } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
-import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
 
 export interface RunSheetInput {

@@ -1,3 +1,4 @@
+import { fileStem } from '../../shared/text';
 import { lengthWords } from '../core/draw/strokes/length-text';
 import { CAP_HEIGHT } from '../core/draw/strokes/letters';
 import { areaMark, textMark } from '../core/draw/strokes/marks';
@@ -25,7 +26,7 @@ import {
 } from './block';
 import { csvOf } from './csv';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
-import { fileStem, type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 
 export interface ShoppingListInput {
   readonly plan: Pick<EventPlan, 'name' | 'date' | 'ordered' | 'making' | 'shopping' | 'cost' | 'lines'>;

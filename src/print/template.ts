@@ -1,3 +1,4 @@
+import { fileStem } from '../../shared/text';
 import { clipMarks } from '../core/draw/clip';
 import { drawNet, type NetDrawing } from '../core/draw/net/net-drawing';
 import type { FaceUp } from '../core/draw/net/net-lines';
@@ -13,7 +14,6 @@ import { drawAssemblyMap, MAP_MM } from './assembly-map';
 import { textBlock } from './block';
 import { type PageColumn, pagesOf } from './page-flow';
 import {
-  fileStem,
   MARGIN_MM,
   PAPER_MM,
   type PaperName,

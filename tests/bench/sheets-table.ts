@@ -7,13 +7,16 @@ import { createRequire } from 'node:module';
 import { cpus, loadavg } from 'node:os';
 import loadHighs from 'highs';
 import type { YieldInstance } from '../../shared/yield-instances';
+import { planSheets } from '../../src/core/yield';
 import { groupParts } from '../../src/core/yield/proof/group-parts';
 import { type Content, listLayouts } from '../../src/core/yield/proof/list-layouts';
 import { orderOf, solveBest, solveSheets } from '../outside/cut-problems';
 import { OPEN_SETS, type OpenInstance, openSet } from '../outside/open-sets';
 import { PUBLISHED_CUTS } from '../outside/published-cuts';
+import { type FreshOrder, freshOrders } from './fresh-orders';
 
 const SECONDS = 10; // source: the longest wait of the issue's table
+const APP_SECONDS = 4; // source: how long the app looks for a better plan
 const PACKER_PIECES = 3000; // More are too slow for the packer, whose work grows with the square.
 const MODEL_SECONDS = 5;
 
@@ -84,6 +87,17 @@ function sheetRow(name: string, instances: readonly OpenInstance[]): void {
   say(`  model of all patterns solved    ${count(({ model, optimum }) => model.answer === optimum)}, another value ${count(({ model, optimum }) => model.answer !== null && model.answer !== optimum)}; ms ${inMs(found.map(({ model }) => model.ms))}`); // biome-ignore format: one row
 }
 
+/** Orders made up afresh from a seed, as long as the app itself looks: how many are proven, and by how much the others may be off. */
+function freshRow(name: string, orders: readonly FreshOrder[]): void {
+  const found = orders.map(({ paper, parts, tool }) =>
+    clocked(() => planSheets(parts, paper, tool, { seconds: APP_SECONDS, now: () => performance.now() })),
+  );
+  const proven = found.filter(({ answer }) => answer.proven).length;
+  const off = Math.max(...found.map(({ answer }) => answer.sheets - answer.lowerBound));
+  say(name);
+  say(`  proven ${proven}/${orders.length}, the others at most ${off} over their bound; ms median / p95 / most ${inMs(found.map(({ ms }) => ms))}`); // biome-ignore format: one row
+}
+
 function worthRow(name: string, instances: readonly OpenInstance[]): void {
   const found = instances.map(({ instance, optimum }) => ({
     optimum,
@@ -103,6 +117,13 @@ const isAsked = (name: string): boolean => asked.length === 0 || asked.some((wor
 const typedIn = PUBLISHED_CUTS.filter(({ instance }) => instance.kind === 'cutting-stock');
 if (isAsked('typed in')) sheetRow('typed in, sheets', typedIn);
 if (isAsked('typed in')) worthRow('typed in, worth', PUBLISHED_CUTS.filter(({ instance }) => instance.kind.endsWith('knapsack'))); // biome-ignore format: one row
+const fresh: readonly (readonly [string, readonly FreshOrder[]])[] = [
+  ['fresh orders, up to 5 types', freshOrders(101, 200, [1, 5], 300)],
+  ['fresh orders, 6 to 10 types', freshOrders(102, 200, [6, 10], 300)],
+  ['fresh orders, sheets longer than the trimmer', freshOrders(103, 100, [1, 5], 120, true)],
+  ['fresh orders, samplers of 16 to 44 types', freshOrders(104, 40, [16, 44], 3)],
+];
+for (const [name, orders] of fresh.filter(([name]) => isAsked(name))) freshRow(name, orders);
 if (OPEN_SETS === undefined) say('skipped: the open sets; CREASE_OPEN_SETS names no folder');
 else {
   const paper = openSet('paper-scale');

@@ -33,8 +33,8 @@ export async function callDesk(
         expected: 'a file',
         says: `${path}: there is no such file.`,
       },
-    write: (path, content) => {
-      written.set(path, content);
+    write: (made) => {
+      for (const { path, content } of made) written.set(path, content);
       return null;
     },
     font: machine.font,

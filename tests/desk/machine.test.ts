@@ -1,8 +1,21 @@
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  linkSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { machine } from '../../src/desk/machine';
+import { runDesk } from '../../src/desk/run-desk';
+import { recordFault } from '../setup/fault-record';
+import { fortyFavors } from './forty-favors';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -69,5 +82,57 @@ describe('the desk as a command', () => {
       },
     );
     expect([piped.status, piped.stderr]).toEqual([0, '']);
+  });
+});
+
+/** The same without a process of its own: the sentences of what was refused. */
+const refusedHere = async (...words: string[]) =>
+  (await runDesk(words, machine)).map(({ says }) => says).join(' ');
+
+describe('files of this machine', () => {
+  test('what was read is never written over, nor any saved workbook, by whatever name it is called', async (context) => {
+    const mine = join(folder, 'mine.json');
+    const other = join(folder, 'other.json');
+    const text = JSON.stringify(fortyFavors, null, 2);
+    writeFileSync(mine, text);
+    writeFileSync(other, text);
+    symlinkSync(mine, join(folder, 'alias.json'));
+    linkSync(mine, join(folder, 'twin.json'));
+    const outs = ['mine.json', './mine.json', 'alias.json', 'twin.json', 'other.json'];
+    let lost = 0;
+    for (const out of outs) {
+      const says = await refusedHere('net', mine, '--recipe', 'sweets', '--out', `${folder}/${out}`);
+      if (!/holds (?:what was read|a saved workbook)/.test(says)) lost++;
+      if ([mine, other, join(folder, 'twin.json')].some((path) => readFileSync(path, 'utf8') !== text))
+        lost++;
+      writeFileSync(mine, text);
+      writeFileSync(other, text);
+    }
+    recordFault(context, { fault: 'the desk writes over a saved file', tries: outs.length, lost, goal: 0 });
+  });
+
+  test('where the disk is full the old file stands as it was, and no part of the new one is left', async () => {
+    expect(await refusedHere('net', '--style', 'open-top', '--out', '/dev/full')).toContain(
+      'the disk is full',
+    );
+    const limited = join(folder, 'limited');
+    expect(await refusedHere('net', '--style', 'open-top', '--out', join(limited, 'net.json'))).toBe('');
+    const old = readFileSync(join(limited, 'net.json'), 'utf8');
+    // A limit on the size of files stands for the full disk: writing breaks off in the middle.
+    const command = `ulimit -f 4; "${process.execPath}" --import tsx src/desk/main.ts net --style star-box --out "${limited}/net.json"`;
+    const cut = spawnSync('bash', ['-c', `trap '' XFSZ; ${command}`], { encoding: 'utf8' });
+    expect([cut.status, cut.stderr]).toEqual([2, expect.stringContaining('larger than this machine')]);
+    expect(readFileSync(join(limited, 'net.json'), 'utf8')).toBe(old);
+    expect(readdirSync(limited)).toEqual(['net.json']);
+  });
+
+  test('a file of gigabytes is refused before it is read, and a place under /proc without a wait', async () => {
+    const huge = join(folder, 'huge.json');
+    writeFileSync(huge, '');
+    truncateSync(huge, 1_900_000_000);
+    const before = process.memoryUsage().arrayBuffers;
+    expect(await refusedHere('plan', huge)).toContain('it is too large');
+    expect(process.memoryUsage().arrayBuffers - before).toBeLessThan(100_000_000);
+    expect(await refusedHere('net', '--style', 'open-top', '--out', '/proc/x/y')).toContain('/proc/x/y: ');
   });
 });

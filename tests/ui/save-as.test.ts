@@ -3,9 +3,17 @@ import { fileName } from '../../src/ui/frame/save-as';
 
 test.each([
   ['Soap box', 'soap-box.json'],
-  ['Fête à Zürich!', 'fete-a-zurich.json'],
-  ['../../etc/passwd', 'etcpasswd.json'],
-  ['箱', 'crease-and-count.json'],
+  ['Fête à Zürich!', 'fête-à-zürich.json'],
+  ['Łódź 2', 'łódź-2.json'],
+  ['../../etc/passwd', 'etc-passwd.json'],
+  ['箱', '箱.json'],
+  ['صندوق البذور', 'صندوق-البذور.json'],
+  ['बीज का डिब्बा', 'बीज-का-डिब्बा.json'],
+  ['CON', 'con-1.json'],
+  ['lpt1.txt', 'lpt1-txt.json'],
+  ['箱'.repeat(80), `${'箱'.repeat(50)}.json`],
+  ['\u200b', 'crease-and-count.json'],
+  ['🎉', 'crease-and-count.json'],
   ['', 'crease-and-count.json'],
 ])('a recipe called "%s" is saved as %s', (name, file) => {
   expect(fileName(name, 'json')).toBe(file);

@@ -96,13 +96,23 @@ export interface BoundProof {
  * content by part) is used; each case ends with points of its own that what is left in it is too much for the sheets left.
  */
 export type CaseTree =
-  | { readonly points: Readonly<Record<string, number>> }
+  | { readonly points: Readonly<Record<string, number>>; readonly rows?: readonly RoundedRow[] }
   | {
       readonly layout: Readonly<Record<string, number>>;
       readonly atMost: number;
       readonly less: CaseTree;
       readonly more: CaseTree;
     };
+
+/**
+ * Points for a weight that is rounded up: part for part `times / over`, added up over one sheet and rounded up. Over a whole plan these add up
+ * to at least what all that is left weighs, rounded up.
+ */
+export interface RoundedRow {
+  readonly times: Readonly<Record<string, number>>;
+  readonly over: number;
+  readonly points: number;
+}
 
 export interface CaseProof {
   readonly least: number;

@@ -27,7 +27,11 @@ const byPart = (figures: readonly number[], { kinds }: SheetProblem): Record<str
 function writeCases(cases: CasesBound, sheet: SheetProblem): BoundProof {
   const { points, most, sheets, patterns, root } = cases;
   const write = (node: CaseNode): CaseTree => {
-    if ('points' in node) return { points: byPart(node.points, sheet) };
+    if ('points' in node) {
+      const { points, rows = [] } = node;
+      const rounded = rows.map((row) => ({ ...row, times: byPart(row.times, sheet) }));
+      return { points: byPart(points, sheet), ...(rounded.length > 0 && { rows: rounded }) };
+    }
     const { counts } = patterns[node.pattern]!;
     const layout = Object.fromEntries(
       sheet.kinds.flatMap(({ parts: [first] }, item) =>

@@ -1,14 +1,8 @@
-/** A maker's name as a file name: letters, digits and dashes. */
+import { fileStem } from '../../../shared/text';
+
+/** A maker’s name for it as a file name. */
 export const fileName = (name: string, ending: string): string =>
-  `${
-    name
-      .normalize('NFKD')
-      .replace(/[^\w\s-]/g, '')
-      .trim()
-      .replace(/\s+/g, '-')
-      .toLowerCase()
-      .slice(0, 60) || 'crease-and-count'
-  }.${ending}`;
+  `${fileStem(name, 'crease-and-count')}.${ending}`;
 
 /** Hands a file to the browser's own download. */
 export function saveAs(name: string, ending: string, content: Blob): void {

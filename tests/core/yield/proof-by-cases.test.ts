@@ -6,6 +6,8 @@ import { checkBound } from '../../../src/core/yield/proof/check-bound';
 import { checkCases } from '../../../src/core/yield/proof/check-cases';
 import type { PartGroup } from '../../../src/core/yield/proof/group-parts';
 import { listLayouts } from '../../../src/core/yield/proof/list-layouts';
+import { Effort } from '../../../src/core/yield/stock/effort';
+import { closeByRounding } from '../../../src/core/yield/stock/rounding-cuts';
 import { swayFrom } from '../../../src/core/yield/stock/sway';
 import { SEED } from '../../seed';
 import { paperOf, partOf, toolOf } from './sheets-at-hand';
@@ -199,5 +201,51 @@ describe('a choice on how often a layout is used', () => {
     const two: CaseTree = { ...tree, atMost: 1 };
     expect(follow(two, 3)).toContain('left open');
     expect(follow({ ...tree, atMost: -1 }, 2)).toContain('-1 times');
+  });
+});
+
+describe('weights rounded up sheet by sheet', () => {
+  // Two lots of three parts, one of each part; a sheet holds any two different parts of one lot. In fractions each lot takes half a sheet of
+  // each pair: 1.5 and 1.5, 3 together. But half a point a part, rounded up on every sheet, is 1 a sheet, and 3 halves are 2: so each lot
+  // takes 2 sheets, 4 together (Chvátal's rounding, by hand).
+  const names = ['a', 'b', 'c', 'd', 'e', 'f'];
+  const groups = names.map((id): PartGroup => ({ ids: [id], count: 1, points: 1, lies: [] }));
+  const layouts = ['ab', 'ac', 'bc', 'de', 'df', 'ef'].map((pair) =>
+    names.map((id) => (pair.includes(id) ? 1 : 0)),
+  );
+  const half = (lot: string, points = 1, over = 2) => ({
+    times: Object.fromEntries(lot.split(' ').map((id) => [id, 1])),
+    over,
+    points,
+  });
+  const follow = (one: CaseTree, sheets: number): string | null =>
+    checkCases({ least: 0, layouts: 6, tree: one }, groups, layouts, sheets);
+  const rows = [half('a b c'), half('d e f')];
+
+  test('three sheets are ruled out, four are not', () => {
+    expect(follow({ points: {}, rows }, 3)).toBeNull();
+    expect(follow({ points: {}, rows }, 4)).toContain('left open');
+  });
+
+  test.each<[string, CaseTree, string]>([
+    ['one row alone', { points: {}, rows: [half('a b c')] }, 'left open'],
+    ['no rounding at all', { points: Object.fromEntries(names.map((id) => [id, 1])) }, 'left open'],
+    ['parts weighed whole', { points: {}, rows: rows.map((row) => ({ ...row, over: 1 })) }, 'left open'],
+    ['a weight over nothing', { points: {}, rows: [half('a b c', 1, 0), half('d e f')] }, 'none'],
+    ['points below 0', { points: {}, rows: [half('a b c', -1), half('d e f')] }, 'none'],
+  ])('%s does not rule them out', (_, tree, reason) => {
+    expect(follow(tree, 3)).toContain(reason);
+  });
+
+  test('the search finds rows that the checker passes', () => {
+    const demands = names.map(() => 1);
+    const counts = Int32Array.from(layouts.flat());
+    const list = { items: 6, size: 6, counts };
+    const found = closeByRounding(demands, list, 3, new Effort({}), swayFrom(SEED))!;
+    const byName = (figures: readonly number[]) =>
+      Object.fromEntries(names.map((id, i) => [id, figures[i]!]));
+    const written = found.rows.map((row) => ({ ...row, times: byName(row.times) }));
+    expect(follow({ points: byName(found.points), rows: written }, 3)).toBeNull();
+    expect(closeByRounding(demands, list, 4, new Effort({}), swayFrom(SEED))).toBeNull();
   });
 });

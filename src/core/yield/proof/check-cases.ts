@@ -1,4 +1,4 @@
-import type { CaseProof, CaseTree } from '../types';
+import type { CaseProof, CaseTree, RoundedRow } from '../types';
 import type { PartGroup } from './group-parts';
 import type { Content } from './list-layouts';
 
@@ -23,7 +23,7 @@ export function checkCases(
   const figure = (figures: Readonly<Record<string, number>>): number[] =>
     groups.map(({ ids }) => ids.reduce((sum, id) => sum + (figures[id] ?? 0), 0));
   const follow = (node: CaseTree, open: Open): string | null => {
-    if ('points' in node) return closes(node.points, groups, byName, open);
+    if ('points' in node) return closes(node, groups, byName, open);
     const content = byName.get(figure(node.layout).join());
     if (content === undefined) return 'a case speaks of a layout that is none';
     if (!Number.isSafeInteger(node.atMost) || node.atMost < 0) return `a layout used ${node.atMost} times`;
@@ -42,9 +42,11 @@ export function checkCases(
   return follow(tree, { left: groups.map(({ count }) => count), sheets, caps: new Map() });
 }
 
+type Figures = Readonly<Record<string, number>>;
+
 /** Whether the points show that what is left is too much for the sheets left. */
 function closes(
-  points: Readonly<Record<string, number>>,
+  { points, rows = [] }: { readonly points: Figures; readonly rows?: readonly RoundedRow[] },
   groups: readonly PartGroup[],
   layouts: ReadonlyMap<string, Content>,
   { left, sheets, caps }: Open,
@@ -52,15 +54,31 @@ function closes(
   if (sheets < 0) return null;
   const each = groups.map(({ ids }) => points[ids[0] ?? ''] ?? 0);
   if (!each.every((point) => Number.isSafeInteger(point) && point >= 0)) return 'points that are no counts';
-  const worth = (content: Content): bigint =>
-    content.reduce((sum, count, i) => sum + BigInt(Math.min(count, left[i]!)) * BigInt(each[i]!), 0n);
+  const rounded = rows.map((row) => ({
+    ...row,
+    each: groups.map(({ ids }) => row.times[ids[0] ?? ''] ?? 0),
+  }));
+  for (const { over, points, each } of rounded)
+    if (![over - 1, points, ...each].every((count) => Number.isSafeInteger(count) && count >= 0))
+      return 'a rounded weight that is none';
+  const worth = (content: Content): bigint => {
+    const held = content.map((count, i) => BigInt(Math.min(count, left[i]!)));
+    const weigh = (each: readonly number[]): bigint =>
+      held.reduce((sum, count, i) => sum + count * BigInt(each[i]!), 0n);
+    // A weight over `over`, rounded up in whole numbers.
+    return rounded.reduce(
+      (sum, { over, points, each }) =>
+        sum + BigInt(points) * ((weigh(each) + BigInt(over - 1)) / BigInt(over)),
+      weigh(each),
+    );
+  };
   let most = 0n;
   for (const [name, content] of layouts) {
     if (caps.has(name)) continue;
     const points = worth(content);
     if (points > most) most = points;
   }
-  let total = left.reduce((sum, count, i) => sum + BigInt(count) * BigInt(each[i]!), 0n);
+  let total = worth(left);
   for (const [name, times] of caps) {
     const over = worth(layouts.get(name)!) - most;
     if (over > 0n) total -= over * BigInt(times);

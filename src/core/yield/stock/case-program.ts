@@ -1,5 +1,6 @@
 import { CoverMaster } from './cover-master';
 import type { Effort } from './effort';
+import { type RoundingRow, roundedWeight } from './rounding-cuts';
 
 /** Patterns in one flat list: `counts[pattern × items + item]`. */
 export interface PatternList {
@@ -16,11 +17,15 @@ export interface Case {
   readonly fixed: number;
   /** Pattern and how often it may still be used. */
   readonly caps: ReadonlyMap<number, number>;
+  /** Rows that every whole plan keeps; none where `left` is less than the demands. */
+  readonly rows?: readonly RoundingRow[];
 }
 
 export interface CaseMixture {
   readonly uses: readonly { readonly pattern: number; readonly sheets: number }[];
   readonly prices: readonly number[];
+  /** Prices of the rounding rows. */
+  readonly rowPrices: readonly number[];
   readonly sheets: number;
   /** False: effort ran out, and `sheets` is no bound. */
   readonly settled: boolean;
@@ -39,18 +44,22 @@ export const usefulCopies = (
 
 /** The best mixture in fractions within a case. `pool` holds patterns that mixtures of other cases liked, and takes in those of this one. */
 export function mixWithin(now: Case, list: PatternList, pool: Set<number>, effort: Effort): CaseMixture {
-  const { left, caps } = now;
+  const { left, caps, rows: rounding = [] } = now;
+  const covered = list.items + rounding.length;
   const capped = [...caps].filter(([, times]) => times > 0).map(([pattern]) => pattern);
-  const rowOf = new Map(capped.map((pattern, i) => [pattern, list.items + i]));
-  const rows = list.items + capped.length;
-  const loose = left.map((_, item) => Array.from({ length: rows }, (_, row) => (row === item ? 1 : 0)));
-  const master = new CoverMaster([...left, ...capped.map((pattern) => -caps.get(pattern)!)], loose, LOOSE_COST); // biome-ignore format: one line
+  const rowOf = new Map(capped.map((pattern, i) => [pattern, covered + i]));
+  const rows = covered + capped.length;
+  const least = [...left, ...rounding.map((row) => roundedWeight(row, (item) => left[item]!))];
+  const loose = least.map((_, at) => Array.from({ length: rows }, (_, row) => (row === at ? 1 : 0)));
+  const master = new CoverMaster([...least, ...capped.map((pattern) => -caps.get(pattern)!)], loose, LOOSE_COST); // biome-ignore format: one line
   const inMaster: number[] = [];
   const add = (pattern: number): void => {
     const column = new Array<number>(rows).fill(0);
     for (let item = 0; item < list.items; item++) column[item] = usefulCopies(list, pattern, item, left);
-    const row = rowOf.get(pattern);
-    if (row !== undefined) column[row] = -1;
+    for (const [at, row] of rounding.entries())
+      column[list.items + at] = roundedWeight(row, (item) => usefulCopies(list, pattern, item, left));
+    const cap = rowOf.get(pattern);
+    if (cap !== undefined) column[cap] = -1;
     master.add(column);
     inMaster.push(pattern);
   };
@@ -60,7 +69,7 @@ export function mixWithin(now: Case, list: PatternList, pool: Set<number>, effor
     effort.spend(master.settle());
     if (effort.isSpent()) break;
     const prices = master.prices();
-    effort.spend(list.counts.length);
+    effort.spend(list.counts.length * (1 + rounding.length));
     const wanted = cheapest(prices, now, list, rowOf);
     settled = wanted.length === 0;
     if (settled) break;
@@ -72,9 +81,10 @@ export function mixWithin(now: Case, list: PatternList, pool: Set<number>, effor
   return {
     uses: master
       .uses()
-      .filter(({ column }) => column >= left.length)
-      .map(({ column, sheets }) => ({ pattern: inMaster[column - left.length]!, sheets })),
+      .filter(({ column }) => column >= covered)
+      .map(({ column, sheets }) => ({ pattern: inMaster[column - covered]!, sheets })),
     prices: Array.from(master.prices().subarray(0, list.items), (price) => Math.max(0, price)),
+    rowPrices: Array.from(master.prices().subarray(list.items, covered), (price) => Math.max(0, price)),
     sheets: master.value,
     settled,
   };
@@ -85,7 +95,7 @@ const AT_ONCE = 12; // Patterns taken in at a time: fewer rounds, and still few 
 /** The patterns that the prices pay for best, if any does. */
 function cheapest(
   prices: Float64Array,
-  { left, caps }: Case,
+  { left, caps, rows = [] }: Case,
   list: PatternList,
   rowOf: ReadonlyMap<number, number>,
 ): number[] {
@@ -96,6 +106,11 @@ function cheapest(
     for (let item = 0; item < list.items; item++) {
       const count = list.counts[at + item]!;
       if (count > 0) worth += prices[item]! * Math.min(count, left[item]!);
+    }
+    for (const [row, rounding] of rows.entries()) {
+      const price = prices[list.items + row]!;
+      if (price > 0)
+        worth += price * roundedWeight(rounding, (item) => usefulCopies(list, pattern, item, left));
     }
     if (worth <= least) continue;
     if (caps.size > 0) {

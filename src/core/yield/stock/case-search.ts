@@ -1,13 +1,14 @@
 import { diveCases } from './case-dive';
 import { type Case, type CaseMixture, mixWithin, type PatternList, usefulCopies } from './case-program';
 import type { Effort } from './effort';
+import type { RoundedPoints } from './rounding-cuts';
 
 /**
  * Why no choice among the listed patterns will do: by points, or because a pattern is used at most so often or more often, and neither
  * will do. Patterns are named by their place in the list.
  */
 export type CaseNode =
-  | { readonly points: readonly number[] }
+  | { readonly points: readonly number[]; readonly rows?: RoundedPoints['rows'] }
   | { readonly pattern: number; readonly atMost: number; readonly less: CaseNode; readonly more: CaseNode };
 
 export interface CaseAnswer {

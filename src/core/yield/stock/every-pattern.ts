@@ -19,7 +19,7 @@ export interface PatternChoice {
 }
 
 const SCALE = 1e9; // Points for one sheet: fine enough for prices, and sums stay whole.
-const FILTERED = 6000; // Patterns up to which those that others cover are taken out. source: our own, measured
+const MOST_LOOKS = 5e7; // Looks at pairs while covered patterns are taken out: some tenths of a second. source: our own, measured
 
 /**
  * Finds every pattern that may be part of a plan on `sheets` sheets: each of its sheets must hold what the others, filled to the brim, leave
@@ -62,14 +62,14 @@ export class PatternFinder {
       room,
     };
     const { all, complete } = buildBlocks(question, effort);
-    const filtered = all.length <= FILTERED;
-    const patterns = filtered ? uncovered(all, points) : all;
+    const kept = uncovered(all, points, effort);
+    const patterns = kept ?? all;
     return {
       patterns,
       list: listOf(patterns, demands.length),
       points,
       most,
-      complete: complete && filtered,
+      complete: complete && kept !== null,
     };
   }
 }
@@ -81,10 +81,15 @@ export const listOf = (patterns: readonly Pattern[], items: number): PatternList
   return { items, size: patterns.length, counts };
 };
 
-/** The patterns that no other pattern covers, the fullest first. */
-function uncovered(patterns: readonly Pattern[], points: readonly number[]): Pattern[] {
+/** The patterns that no other pattern covers, the fullest first; null: too many to compare. */
+function uncovered(
+  patterns: readonly Pattern[],
+  points: readonly number[],
+  effort: Effort,
+): Pattern[] | null {
   const worth = ({ counts }: Pattern): number =>
     counts.reduce((sum, count, item) => sum + count * points[item]! + count * 1e-3, 0);
+  let looks = 0;
   const kept: Pattern[] = [];
   const keptItems: number[] = [];
   const fullestFirst = patterns
@@ -93,12 +98,14 @@ function uncovered(patterns: readonly Pattern[], points: readonly number[]): Pat
   for (const { pattern } of fullestFirst) {
     const items = itemsIn(pattern);
     let covered = false;
-    for (let at = 0; at < kept.length && !covered; at++)
+    if (looks > MOST_LOOKS) return null;
+    for (let at = 0; at < kept.length && !covered; at++, looks++)
       covered = (items & ~keptItems[at]!) === 0 && covers(kept[at]!.counts, pattern.counts);
     if (covered) continue;
     kept.push(pattern);
     keptItems.push(items);
   }
+  effort.spend(looks);
   return kept;
 }
 

@@ -5,6 +5,7 @@ import { type CaseNode, searchCases } from './case-search';
 import type { Effort } from './effort';
 import type { PatternChoice } from './every-pattern';
 import type { PatternUse } from './pattern-plan';
+import { closeByRounding } from './rounding-cuts';
 
 /** A proof that a plan needs more than so many sheets, by looking at every choice of patterns. */
 export interface CasesBound {
@@ -54,6 +55,9 @@ export function settleCases(
   const { list, patterns, points } = choice;
   const dived = tryDives(demands, patterns, list, most, 12, effort, sway);
   if (dived !== null) return { uses: dived, bound: null };
+  const rounded = choice.complete ? closeByRounding(demands, list, most, effort.share(0.5), sway) : null;
+  if (rounded !== null)
+    return { uses: null, bound: { sheets: most + 1, points, most: choice.most, patterns, root: rounded } };
   const { plan, proof } = searchCases(demands, list, most, effort, sway, nodes);
   if (plan !== null) return { uses: usesOf(plan, patterns), bound: null };
   const bound =

@@ -8,6 +8,7 @@ import type { Effort } from './effort';
 import { listOf, PatternFinder } from './every-pattern';
 import { fewerLayouts } from './fewer-layouts';
 import { FreshDives } from './fresh-dive';
+import { Insertion } from './insertion';
 import { type PatternUse, sheetsOf, stillWanted } from './pattern-plan';
 import { type PointsBound, simplestPoints } from './points-bound';
 import { type FindPattern, planSequentially, type ValueMemory } from './sequential-plan';
@@ -43,6 +44,7 @@ const TIDY_STEPS = 6e6; // What fewer layouts may cost: some hundredths of a sec
 const TIDY_ROOM = 1500;
 const EASY_WORK = 3e5;
 const FRESH_DIVES = 6; // Tries to dive with new patterns. source: our own, measured
+const INSERTIONS = 3e6; // Steps that trying other orders may take at a time. source: our own, measured
 const DIVES = 8; // Tries to dive among the patterns of the fractional plan. source: our own, measured
 
 class StockSearch {
@@ -127,6 +129,9 @@ class StockSearch {
     this.raiseBound(fractional.prices);
     this.round(fractional, find);
     if (this.isProven()) return;
+    const insertion = new Insertion(this.problem, this.sway);
+    this.insertAfresh(insertion, INSERTIONS);
+    if (this.isProven()) return;
     const { prices } = columns.solve(this.wanted, this.effort, true);
     const dives = new FreshDives(columns.patterns, find, this.sway);
     this.diveAfresh(dives, FRESH_DIVES);
@@ -134,6 +139,7 @@ class StockSearch {
     const finder = this.takesEvery ? this.patternFinder() : null;
     for (let room = FIRST_ROOM; !this.isProven() && !this.effort.isSpent(); room *= 4) {
       this.diveAfresh(dives, FRESH_DIVES);
+      this.insertAfresh(insertion, INSERTIONS * (room / FIRST_ROOM));
       if (finder !== null && room <= MOST_ROOM) {
         this.lookAtEvery(finder, prices, room);
       }
@@ -141,6 +147,13 @@ class StockSearch {
       for (let i = 0; i < 20 * sequential && !this.isProven() && !this.effort.isSpent(); i++)
         this.keep(planSequentially(this.wanted, this.areas, this.sheetArea, memory, find, this.sway, this.best.sheets - 1)); // biome-ignore format: one line
     }
+  }
+
+  /** Item after item into the free piece it fills best, in one order after another. */
+  private insertAfresh(insertion: Insertion, steps: number): void {
+    if (!insertion.applies) return;
+    const effort = this.effort.atMost(steps);
+    while (!this.isProven() && !effort.isSpent()) this.keep(insertion.tryOnce(this.best.sheets - 1, effort));
   }
 
   /** Dives with patterns that take no more than is left, each asked for when it is wanted. */
