@@ -65,7 +65,7 @@ const convex: fc.Arbitrary<Ring> = fc
   .map(hullOf)
   .filter((ring) => ring.length > 2);
 
-const always = (property: fc.IRawProperty<unknown>, numRuns = 300) =>
+const always = (property: fc.IProperty<unknown>, numRuns = 300): void =>
   fc.assert(property, { seed: SEED, numRuns });
 const sumOf = (rings: readonly Ring[]) => rings.reduce((sum, ring) => sum + areaOf(ring), 0);
 
