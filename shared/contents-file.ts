@@ -1,11 +1,11 @@
 import './jitless';
 import { z } from 'zod';
 import { contents } from './contents';
-import { symbolName } from './fields';
+import { named } from './fields';
 import { lengthMm, marginMm } from './lengths';
 import { moveToNewest } from './migrations';
 import { passGates } from './read-workbook';
-import { type Refusal, refusalsOf } from './refusals';
+import { type Refusal, readBy } from './refusals';
 import { FORMAT, SCHEMA } from './workbook';
 
 /** A question for the fit: what goes inside, the tool and sheet at hand, and what is already settled. The same format as a workbook, of kind `contents`. */
@@ -22,7 +22,7 @@ export const contentsFile = z.strictObject({
   /** Styles to try; none named tries all. */
   styles: z.array(z.string().max(64)).max(100),
   /** Sizes that must stay as they are, by symbol. */
-  heldMm: z.record(symbolName, lengthMm),
+  heldMm: named(lengthMm),
 });
 
 export type ContentsFile = z.infer<typeof contentsFile>;
@@ -32,6 +32,6 @@ export function readContents(original: string): ContentsFile | readonly Refusal[
   const gates = passGates(original);
   if (!gates.ok) return gates.refusals;
   const moved = moveToNewest(gates.data, gates.schema);
-  const reading = contentsFile.safeParse(moved);
-  return reading.success ? reading.data : refusalsOf(reading.error.issues, moved);
+  const reading = readBy(contentsFile, moved);
+  return reading.ok ? reading.value : reading.refusals;
 }

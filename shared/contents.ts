@@ -26,7 +26,17 @@ export const itemShape = z.discriminatedUnion('shape', [
   z.strictObject({ shape: z.literal('pot'), diameterMm: lengthMm, heightMm: lengthMm }),
 ]);
 
-export const careFlag = z.enum(['food', 'allergens', 'flame', 'small-parts', 'moisture', 'hot']);
+export const careFlag = z.enum([
+  'food',
+  'allergens',
+  'choking-food',
+  'honey',
+  'flame',
+  'small-parts',
+  'button-cell',
+  'moisture',
+  'hot',
+]);
 
 export const item = z.strictObject({
   id,
@@ -39,7 +49,7 @@ export const item = z.strictObject({
   aboveRimMm: marginMm,
   thisWayUp: z.boolean(),
   fragile: z.boolean(),
-  care: z.array(careFlag).max(6),
+  care: z.array(careFlag).max(careFlag.options.length),
   gramsEach: whole(0, 100_000).nullable(),
 });
 

@@ -71,4 +71,5 @@ export const foldFile = foldFrame.extend({
   file_frames: z.array(foldFrame).max(20).optional(),
 });
 
+export type FoldFile = z.infer<typeof foldFile>;
 export type FoldFrame = z.infer<typeof foldFrame>;

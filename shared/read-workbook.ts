@@ -1,7 +1,7 @@
 import './jitless';
 import { moveToNewest } from './migrations';
-import { describeValue, type Refusal, type RefusalCode, refusalsOf } from './refusals';
-import { nestsDeeperThan, repeatedKey } from './scan-json';
+import { describeValue, type Refusal, type RefusalCode, readBy } from './refusals';
+import { nestsDeeperThan, repeatedKey, tooWide } from './scan-json';
 import { TABLES } from './tables';
 import { FORMAT, SCHEMA, type WorkbookFile, workbookFile } from './workbook';
 
@@ -14,9 +14,16 @@ declare const TextDecoder: new (
 const MEGABYTE = 1_048_576;
 /**
  * Limits on size in bytes (letters, where text is given) and on nesting: `bytes` for a file of one thing without its photos, `backupBytes`
- * for any file whole. Source: our own, twenty times a season's workbook.
+ * for any file whole. Source: our own, twenty times a season's workbook. `entries` of one list and `fields` of one object are far above what the
+ * fields' own limits let in: they keep what is no workbook from being looked through entry by entry.
  */
-export const FILE_LIMITS = { bytes: 5 * MEGABYTE, backupBytes: 20 * MEGABYTE, depth: 64 };
+export const FILE_LIMITS = {
+  bytes: 5 * MEGABYTE,
+  backupBytes: 20 * MEGABYTE,
+  depth: 64,
+  entries: 50_000,
+  fields: 1000,
+};
 
 export type WorkbookReading =
   | { readonly ok: true; readonly file: WorkbookFile }
@@ -27,7 +34,7 @@ export type GateReading =
   | { readonly ok: true; readonly data: Readonly<Record<string, unknown>>; readonly schema: number }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
-/** The gates that any file of ours passes before its fields are read, in this order: size, UTF-8, nesting, JSON, header. Never throws. */
+/** The gates that any file of ours passes before its fields are read, in this order: size, UTF-8, nesting, width, JSON, header. Never throws. */
 export function passGates(original: string | Uint8Array, limits = FILE_LIMITS): GateReading {
   const refuse = (code: RefusalCode, path: string, found: string, expected: string): GateReading => ({
     ok: false,
@@ -42,6 +49,10 @@ export function passGates(original: string | Uint8Array, limits = FILE_LIMITS): 
   if (text === null) return refuse('not-utf8', '', 'bytes that are not text', 'text in UTF-8');
   if (nestsDeeperThan(limits.depth, text))
     return refuse('too-deep', '', `more than ${limits.depth} levels`, `at most ${limits.depth} levels`);
+
+  const wide = tooWide(limits, text);
+  if (wide)
+    return refuse('too-many', wide.path, `more than ${wide.most} ${wide.kind}`, `at most ${wide.most}`);
 
   const data = parse(text);
   if (data === undefined) return refuse('not-json', '', describeValue(text.slice(0, 40)), 'a saved workbook');
@@ -69,10 +80,10 @@ export function readWorkbook(original: string | Uint8Array, limits = FILE_LIMITS
   const gates = passGates(original, limits);
   if (!gates.ok) return refuseAll(gates.refusals);
   const moved = moveToNewest(gates.data, gates.schema);
-  const reading = workbookFile.safeParse(moved);
-  if (!reading.success) return refuseAll(refusalsOf(reading.error.issues, moved));
-  const twice = repeatedIds(reading.data);
-  return twice.length > 0 ? refuseAll(twice) : { ok: true, file: reading.data };
+  const reading = readBy(workbookFile, moved);
+  if (!reading.ok) return refuseAll(reading.refusals);
+  const twice = repeatedIds(reading.value);
+  return twice.length > 0 ? refuseAll(twice) : { ok: true, file: reading.value };
 }
 
 const isObject = (data: unknown): data is Readonly<Record<string, unknown>> =>

@@ -37,6 +37,8 @@ export interface Refusal {
 }
 
 const MOST_REFUSALS = 100;
+/** Most named values of one record: sizes, options. source: our own; the largest style has a fifth of it */
+export const MOST_NAMED = 100;
 const MOST_LETTERS = 60;
 
 /** A value in a few letters, for a sentence. */
@@ -56,6 +58,28 @@ export const printPath = (path: readonly PropertyKey[]): string =>
       typeof step === 'number' ? `${text}[${step}]` : text ? `${text}.${String(step)}` : String(step),
     '',
   );
+
+/**
+ * Foreign data through its schema: the value, or what is wrong with it. Never throws: where a validator finds more faults than it can hand on,
+ * that is the one fault told.
+ */
+export function readBy<Schema extends z.ZodType>(
+  schema: Schema,
+  data: unknown,
+):
+  | { readonly ok: true; readonly value: z.infer<Schema> }
+  | { readonly ok: false; readonly refusals: readonly Refusal[] } {
+  try {
+    const reading = schema.safeParse(data);
+    return reading.success
+      ? { ok: true, value: reading.data }
+      : { ok: false, refusals: refusalsOf(reading.error.issues, data) };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    const found = 'more faults than can be listed';
+    return { ok: false, refusals: [{ code: 'too-many', path: '', found, expected: 'data of this format' }] };
+  }
+}
 
 const valueAt = (data: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>(
@@ -105,8 +129,10 @@ function refusalsOfIssue(issue: z.core.$ZodIssue, data: unknown): readonly Refus
       if (issue.origin === 'array') return refuse('too-many', `at most ${issue.maximum}`);
       return refuse('too-big', `at most ${issue.maximum}`);
     case 'custom':
-      return issue.message === 'same-id'
-        ? refuse('same-id', 'an id used once')
+      if (issue.message === 'same-id') return refuse('same-id', 'an id used once');
+      if (issue.message === 'empty') return refuse('empty', 'at least one letter that shows');
+      return issue.message === 'too-many'
+        ? refuse('too-many', `at most ${MOST_NAMED}`)
         : refuse('off-tick', 'a whole number of 1/320 mm');
     default:
       return refuse('wrong-type', issue.message);

@@ -58,3 +58,56 @@ export function repeatedKey(text: string): string | null {
   }
   return null;
 }
+
+/** Most entries of one list and most fields of one object. */
+export interface WidthLimits {
+  readonly entries: number;
+  readonly fields: number;
+}
+
+/** A list or an object with more in it than may be: its name in the text, and how far it was counted. */
+export interface TooWide {
+  readonly path: string;
+  readonly kind: 'entries' | 'fields';
+  readonly most: number;
+}
+
+/**
+ * The first list or object that holds more than `limits` let it, or null. Asked of the raw text, before anything parses it: a validator notes a
+ * fault for every entry, and a million of them are more than it can hand on. Where the text is no JSON the answer says nothing.
+ */
+export function tooWide(limits: WidthLimits, text: string): TooWide | null {
+  /** Each open bracket: whether it is an object, where the name stands that it goes by, and the commas in it. */
+  const open: { readonly object: boolean; readonly name: readonly [number, number]; commas: number }[] = [];
+  let name: readonly [number, number] = [0, 0];
+  for (let at = 0; at < text.length; at++) {
+    const char = text[at];
+    if (char === '"') {
+      const end = endOfString(text, at);
+      name = [at + 1, end];
+      at = end;
+    } else if (char === '{' || char === '[') {
+      const within = open.at(-1);
+      open.push({ object: char === '{', name: within?.object ? name : [0, 0], commas: 0 });
+    } else if (char === '}' || char === ']') open.pop();
+    else if (char === ',') {
+      const here = open.at(-1);
+      if (!here) continue;
+      here.commas++;
+      const most = here.object ? limits.fields : limits.entries;
+      if (here.commas >= most) return { path: pathOf(), kind: here.object ? 'fields' : 'entries', most };
+    }
+  }
+  return null;
+
+  function pathOf(): string {
+    return open
+      .map(({ name: [from, to] }, depth) => {
+        const above = open[depth - 1];
+        if (!above) return '';
+        return above.object ? text.slice(from, Math.min(to, from + 80)) : `${above.commas}`;
+      })
+      .filter((step) => step !== '')
+      .join('.');
+  }
+}

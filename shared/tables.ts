@@ -1,5 +1,5 @@
 import './jitless';
-import { type Refusal, refusalsOf } from './refusals';
+import { type Refusal, readBy } from './refusals';
 import {
   type FavorEvent,
   favorEvent,
@@ -45,10 +45,8 @@ export type RowReading<Row> =
 
 /** One row of a table from foreign data: strict, text cleaned. Used on stored rows, imported rows and before anything is kept. */
 export function readRow<T extends TableName>(table: T, raw: unknown): RowReading<Rows[T]> {
-  const reading = ROW_SCHEMAS[table].safeParse(raw);
-  return reading.success
-    ? { ok: true, row: reading.data as Rows[T] }
-    : { ok: false, refusals: refusalsOf(reading.error.issues, raw) };
+  const reading = readBy(ROW_SCHEMAS[table], raw);
+  return reading.ok ? { ok: true, row: reading.value as Rows[T] } : reading;
 }
 
 export type AllRows = { readonly [T in TableName]: readonly Rows[T][] };

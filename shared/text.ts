@@ -11,6 +11,10 @@ export const cleanNote = (text: string): string =>
 /** A name or other single line as it is kept: a cleaned note with its line breaks and tabs turned into spaces. */
 export const cleanLine = (text: string): string => cleanNote(text).replace(/[\n\t]/g, ' ');
 
+/** Whether a line shows anything: not only spaces, marks without a letter, and letters that are never seen. source: Unicode, Default_Ignorable_Code_Point; U+2800 and U+3164 are blank by design */
+export const isSeen = (line: string): boolean =>
+  /[^\p{White_Space}\p{M}\p{C}\p{Default_Ignorable_Code_Point}\u2800\u3164\uFFA0]/u.test(line);
+
 /** Names that one system or another keeps for its devices. source: Windows, "Naming files", from memory */
 const DEVICE = /^(?:con|prn|aux|nul|(?:com|lpt)\d)$/;
 /** Most bytes of a stem in UTF-8; the name of a file may have 255 on most disks, and more is put behind it. */

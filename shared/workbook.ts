@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { contents } from './contents';
 import { dressing } from './dressing';
 import { favorEvent } from './event';
-import { example, id, name, note, row, symbolName, whole } from './fields';
+import { example, id, name, named, note, row, symbolName, whole } from './fields';
 import { handout, photo } from './handout';
 import { lengthMm } from './lengths';
 import { paper, supply, tool } from './stock';
@@ -27,9 +27,9 @@ export const recipe = z.strictObject({
   name,
   styleId: z.string().regex(/^[a-z0-9-]{1,64}$/),
   /** Symbol of the style to millimetres; a symbol left out takes the style's default. */
-  sizesMm: z.record(symbolName, lengthMm),
+  sizesMm: named(lengthMm),
   /** Option of the style to the chosen id. */
-  options: z.record(symbolName, id),
+  options: named(id),
   caliperUm: whole(50, 2000),
   paperId: id.nullable(),
   /** Which face lies up at the bench. */

@@ -1,6 +1,6 @@
 import './jitless';
 import { z } from 'zod';
-import { describeValue, type Refusal, refusalsOf } from './refusals';
+import { describeValue, type Refusal, readBy } from './refusals';
 import { nestsDeeperThan } from './scan-json';
 import { type StripInstance, stripInstance } from './strip-instances';
 
@@ -49,8 +49,6 @@ export function readInstances(text: string): InstanceReading {
   } catch {
     return refuse({ code: 'not-json', path: '', found: describeValue(text.slice(0, 40)), expected });
   }
-  const reading = z.array(z.discriminatedUnion('kind', [yieldInstance, stripInstance])).safeParse(data);
-  return reading.success
-    ? { ok: true, instances: reading.data }
-    : { ok: false, refusals: refusalsOf(reading.error.issues, data) };
+  const reading = readBy(z.array(z.discriminatedUnion('kind', [yieldInstance, stripInstance])), data);
+  return reading.ok ? { ok: true, instances: reading.value } : reading;
 }

@@ -1,7 +1,7 @@
-import type { CareFlag } from '../contents';
+import type { CareFlag, Contents, Item } from '../contents';
 
 /** What calls for the caution: something given, or something about the work on a whole batch. */
-export type Hazard = CareFlag | 'honey' | 'light' | 'stack' | 'narrow-strip' | 'load';
+export type Hazard = CareFlag | 'small-ball' | 'stack' | 'narrow-strip' | 'load';
 
 export interface Caution {
   readonly hazard: Hazard;
@@ -19,13 +19,49 @@ export const CAUTIONS: readonly Caution[] = [
   { hazard: 'load', says: 'No strength is promised: fill one box, carry it as your guests will, and look at the bottom before making the rest.', source: PRACTICE },
   { hazard: 'hot', says: 'Let baked or melted things cool through before they go into a box.', source: PRACTICE },
   { hazard: 'flame', says: 'Never burn a candle in or on a card box. A candle given carries its own warning: burn within sight, away from things that catch fire, children and pets.', source: 'ASTM F2058 (wording of the warning, from a secondary text); first sentence common practice' },
-  { hazard: 'light', says: 'Button cells in small lights are dangerous when swallowed: give only lights whose battery door is screwed shut, and not to small children.', source: 'from memory; 16 CFR 1263 covers button cells' },
+  { hazard: 'button-cell', says: 'Button cells in small lights are dangerous when swallowed: give only lights whose battery door is screwed shut, and not to small children.', source: 'from memory; 16 CFR 1263 covers button cells' },
   { hazard: 'small-parts', says: 'Small contents can choke a child under three: keep such favors from them and say so on the tag.', source: '16 CFR 1501' },
+  { hazard: 'small-ball', says: 'A ball under 1 3/4 in (44.4 mm) can block a child’s throat: keep such favors from children under three and say “small ball” on the tag.', source: '16 CFR 1500.19(a)(2)' },
+  { hazard: 'choking-food', says: 'Hard sweets, nuts, popcorn and round sweets can choke a child under four: keep such favors from them and say so on the tag.', source: 'advice of the American Academy of Pediatrics, from secondary texts' },
   { hazard: 'food', says: 'Craft card is not sold for food contact: wrap food first, and keep glue and ink outside the wrap.', source: 'common practice, no source; 21 CFR 176.170 and 176.180 approve by substance and use' },
   { hazard: 'allergens', says: 'Name allergens on the tag: milk, eggs, fish, shellfish, tree nuts, peanuts, wheat, soybeans, sesame; elsewhere the list is longer.', source: 'United States FALCPA and FASTER acts, from a secondary text; EU list from memory' },
   { hazard: 'honey', says: 'Honey is not for infants under twelve months.', source: 'from memory' },
   { hazard: 'moisture', says: 'Damp air and cold storage soften card: fill late and keep filled boxes dry.', source: 'Journal of Applied Packaging Research 9(2) art. 3: stiffness falls 20 to 53 % at 90 % humidity' },
 ];
+
+/** Diameter below which a ball counts as a small ball, in millimetres. source: 16 CFR 1500.19(a)(2), 1.75 in (44.4 mm) */
+const SMALL_BALL_MM = 44.4;
+
+/** What a name gives away where no one has ticked it. */
+const NAMED: readonly (readonly [Hazard, RegExp])[] = [
+  ['honey', /honey/i],
+  ['button-cell', /\b(battery|batteries|LED|LEDs)\b|(button|coin) cell|fairy light/i],
+  [
+    'choking-food',
+    /\b(nuts?|almonds?|peanuts?|cashews?|hazelnuts?|pecans?|pistachios?|walnuts?|popcorn|marshmallows?|lollipops?|gumballs?|jelly ?beans?|mints?)\b|(hard|boiled) (sweet|cand)/i,
+  ],
+];
+
+export const hazardsNamed = (name: string): readonly Hazard[] =>
+  NAMED.flatMap(([hazard, pattern]) => (pattern.test(name) ? [hazard] : []));
+
+/** A round sweet is food and no toy, so it is warned of as food. */
+const ballHazard = ({ size, care }: Item): readonly Hazard[] =>
+  size.shape === 'sphere' && size.diameterMm < SMALL_BALL_MM
+    ? [care.includes('food') ? 'choking-food' : 'small-ball']
+    : [];
+
+const hazardsOf = (item: Item): readonly Hazard[] => [
+  ...item.care,
+  ...hazardsNamed(item.name),
+  ...ballHazard(item),
+];
+
+/** The usual words of care for what goes inside: for page, desk, card and handout alike. Every weight calls for a trial box; empty contents call for nothing. */
+export const hazardsInside = ({ items }: Contents): readonly Hazard[] =>
+  items.length === 0 ? [] : [...items.flatMap(hazardsOf), 'load'];
+
+export const cautionsOf = (contents: Contents): readonly Caution[] => cautionsAbout(hazardsInside(contents));
 
 export const cautionsAbout = (hazards: readonly Hazard[]): readonly Caution[] =>
   CAUTIONS.filter(({ hazard }) => hazards.includes(hazard));

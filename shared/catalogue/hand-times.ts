@@ -25,8 +25,8 @@ const PRACTICE = 'common practice, no source: time your own and overwrite';
 // biome-ignore format: a table
 export const HAND_TIMES: readonly HandTime[] = [
   { act: 'cut', label: 'one trimmer cut, aligning included', seconds: 8, source: PRACTICE },
-  { act: 'score', label: 'one score line', seconds: 5, source: PRACTICE },
-  { act: 'slit', label: 'one slit, notch or snip', seconds: 4, source: PRACTICE },
+  { act: 'score', label: 'one score at the fence; a slanted or curved one counts as four', seconds: 5, source: PRACTICE },
+  { act: 'slit', label: 'one stroke of knife or scissors', seconds: 4, source: PRACTICE },
   { act: 'fold', label: 'fold and burnish one line', seconds: 5, source: PRACTICE },
   { act: 'place', label: 'place a liner or layer square', seconds: 20, source: PRACTICE },
   { act: 'glue', label: 'lay and peel one strip of tape', seconds: 12, source: PRACTICE },

@@ -1,3 +1,4 @@
+import { type LengthUnit, readLength, toMm } from '../../src/core/units';
 /** A trade grade: pounds are counted on a ream of 500 sheets of its own basis size, so pounds without a grade mean nothing. */
 export interface BasisGrade {
   readonly id: 'cover' | 'text' | 'index' | 'bristol' | 'tag' | 'bond';
@@ -53,3 +54,54 @@ export const FINISHES: readonly Finish[] = [
 
 /** Thickness to expect in micrometres: grammage × bulk (ISO 534 defines bulk so). An estimate: two papers of one weight differ, so measure. */
 export const estimateCaliperUm = (gsm: number, bulk: number): number => Math.round(gsm * bulk);
+
+/** What a wrapper prints after the pounds, by grade; the first word of each name is the grade's own. */
+const GRADE_WORDS: Readonly<Record<string, BasisGrade['id']>> = {
+  cover: 'cover',
+  cardstock: 'cover',
+  text: 'text',
+  book: 'text',
+  offset: 'text',
+  index: 'index',
+  bristol: 'bristol',
+  tag: 'tag',
+  newsprint: 'tag',
+  bond: 'bond',
+  writing: 'bond',
+};
+
+/**
+ * Whole g/m² of a weight as a wrapper prints it: `216`, `216 gsm`, `80 lb cover`, `110# index`. Null for pounds without a grade, and for
+ * what does not read.
+ */
+export function readGrammage(text: string): number | null {
+  const [, number, unit = '', word = ''] =
+    /^(\d+(?:[.,]\d+)?)\s*(g\/m²|g\/m2|gsm|g|lbs?\.?|#|pounds?)?\s*([a-z]*)$/.exec(
+      text.trim().toLowerCase(),
+    ) ?? [];
+  if (number === undefined) return null;
+  const amount = Number(number.replace(',', '.'));
+  if (!/^(lb|#|pound)/.test(unit)) return word === '' ? Math.round(amount) : null;
+  const grade = BASIS_GRADES.find(({ id }) => id === GRADE_WORDS[word]);
+  return grade ? Math.round(gsmOfPounds(amount, grade)) : null;
+}
+
+/** The grade and pounds sold that lie within 2 % of a grammage, cover first; null where none does. */
+export function soldAs(gsm: number): { readonly pounds: number; readonly grade: BasisGrade } | null {
+  for (const grade of BASIS_GRADES)
+    for (const pounds of grade.weightsLb)
+      if (Math.abs(gsmOfPounds(pounds, grade) - gsm) <= gsm * 0.02) return { pounds, grade };
+  return null;
+}
+
+const UM_PER_POINT = 25.4; // source: a point of caliper is 1/1000 in, by definition
+
+/** Caliper in whole micrometres: `0.3`, `0.3 mm`, `300 µm`, `12 pt`, `0.012 in`. Null for what does not read; a bare number is in `unit`. */
+export function readCaliperUm(text: string, unit: LengthUnit): number | null {
+  const [, number, small = ''] =
+    /^(\d+(?:[.,]\d+)?)\s*(pts?\.?|points?|mils?|µm|μm|um)$/.exec(text.trim().toLowerCase()) ?? [];
+  if (number !== undefined)
+    return Math.round(Number(number.replace(',', '.')) * (/^[µμu]/.test(small) ? 1 : UM_PER_POINT));
+  const read = readLength(text, unit);
+  return read.ok ? Math.round((read.length + read.heard.offTicks) * toMm(1000)) : null;
+}

@@ -72,11 +72,18 @@ const INCH_ROWS: readonly InchRow[] = [
   ['mill-25x30', 'Index 25 1/2 × 30 1/2', 'mill', 25.5, 30.5, BASIS],
   ['mill-25x38', 'Text 25 × 38', 'mill', 25, 38, BASIS],
   ['mill-24x36', 'Tag 24 × 36', 'mill', 24, 36, BASIS],
+  ['poster-22x28', 'Poster board 22 × 28', 'craft', 22, 28, 'from memory'],
   ['mill-23x35', 'Mill 23 × 35', 'mill', 23, 35, PRACTICE],
   ['mill-26x40', 'Mill 26 × 40', 'mill', 26, 40, PRACTICE],
   ['blank-a2', 'Card blank 4 1/4 × 5 1/2', 'card blank', 4.25, 5.5, PRACTICE],
   ['blank-a7', 'Card blank 5 × 7', 'card blank', 5, 7, PRACTICE],
   ['blank-4x6', 'Card blank 4 × 6', 'card blank', 4, 6, PRACTICE],
+];
+
+/** Sheets of cardboard as sold by the metre rule, in centimetres. */
+const CENTIMETRE_ROWS: readonly Sides[] = [
+  [50, 70],
+  [70, 100],
 ];
 
 /** Every sheet size offered when a paper is added. The true sheet may differ: craft squares run up to 1/16 in over (common practice). */
@@ -88,6 +95,14 @@ export const SHEETS: readonly CatalogueSheet[] = [
     across: inches(across),
     up: inches(up),
     source,
+  })),
+  ...CENTIMETRE_ROWS.map(([across, up]) => ({
+    id: `board-${across}x${up}`,
+    name: `Board ${across} × ${up} cm`,
+    family: 'mill' as const,
+    across: millimetres(across * 10),
+    up: millimetres(up * 10),
+    source: 'from memory',
   })),
   ...(['A', 'B', 'RA', 'SRA'] as const).flatMap(isoSheets),
 ];

@@ -1,7 +1,7 @@
+import { cautionsOf } from '../../shared/catalogue';
 import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/strokes/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
-import { cautionsOf } from '../core/fit';
 import { type BoxNet, pieceAlone } from '../core/net';
 import { benchToolOf, cuttingToolOf, handSecondsOfBox, listRunSheet } from '../core/plan';
 import {

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react';
+import { isSeen } from '../../shared/text';
 import { useWorkbook } from '../state/use-workbook';
 import type { Workbook } from '../ui/frame/addresses';
 import { keyIn } from '../ui/frame/keys';
@@ -17,8 +18,7 @@ export function WorkbookName({ kind, id }: Workbook) {
   }, [name]);
   if (name === undefined) return <span className="frame-space" />;
   const keep = (typed: string) => {
-    if (typed.trim() !== '' && typed !== name)
-      edit(table, id, words.name, (old) => ({ ...old, name: typed }));
+    if (isSeen(typed) && typed !== name) edit(table, id, words.name, (old) => ({ ...old, name: typed }));
   };
   return (
     <input
@@ -32,7 +32,7 @@ export function WorkbookName({ kind, id }: Workbook) {
       spellCheck={false}
       onBlur={(event) => {
         keep(event.target.value);
-        if (event.target.value.trim() === '') event.target.value = name;
+        if (!isSeen(event.target.value)) event.target.value = name;
       }}
       onKeyDown={(event) => {
         const [act] = keyIn('text', event) ?? [];

@@ -1,4 +1,4 @@
-import { cautionsAbout } from '../../shared/catalogue';
+import { cautionsOf } from '../../shared/catalogue';
 import { type ContentsFile, readContents } from '../../shared/contents-file';
 import { ticksOfMm } from '../../shared/lengths';
 import { clearanceOf, type FitRow, fitContents, gramsOf, type NeededRoom, neededRooms } from '../core/fit';
@@ -76,9 +76,7 @@ function describeFit(file: ContentsFile, styles: readonly BoxStyle[]) {
     grams: gramsOf(contents),
     arrangements: rooms.map(describeRoom),
     sizes: rows.map(describeRow),
-    cautions: cautionsAbout([...new Set(contents.items.flatMap(({ care }) => care)), 'load']).map(
-      ({ says }) => says,
-    ),
+    cautions: cautionsOf(contents).map(({ says }) => says),
   };
 }
 

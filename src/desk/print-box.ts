@@ -1,4 +1,4 @@
-import { cautionsOf } from '../core/fit';
+import { cautionsOf } from '../../shared/catalogue';
 import {
   type PaperName,
   type PrintDocument,

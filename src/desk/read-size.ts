@@ -1,6 +1,7 @@
+import { readCaliperUm } from '../../shared/catalogue';
 import { evaluateForm, formOf } from '../core/styles/language/linear-form';
 import type { BoxStyle } from '../core/styles/language/types';
-import { type LengthUnit, readLength, spellLength, type Ticks, toMm } from '../core/units';
+import { type LengthUnit, readLength, spellLength, type Ticks } from '../core/units';
 import { suggestName } from './nearest-name';
 import { refuse } from './refuse';
 import type { DeskRefusal } from './verb';
@@ -66,13 +67,14 @@ export function keepSize(
 
 /** Card thickness in micrometres, from a length as a maker writes it. */
 export function readCaliper(text: string, unit: LengthUnit, refused: DeskRefusal[]): number {
-  const read = readLength(text, unit);
-  if (!read.ok) {
-    const says = `--caliper: “${text}” is not a thickness. ${read.reason} Write it such as 0.3mm or 0.012in.`;
-    refused.push(refuse(read.code, '--caliper', text, 'such as 0.3mm', says));
+  const caliperUm = readCaliperUm(text, unit);
+  if (caliperUm === null) {
+    const read = readLength(text, unit);
+    const [code, reason] = read.ok ? ['not-a-length', ''] : [read.code, `${read.reason} `];
+    const says = `--caliper: “${text}” is not a thickness. ${reason}Write it such as 0.3mm, 0.012in or 12pt.`;
+    refused.push(refuse(code, '--caliper', text, 'such as 0.3mm', says));
     return USUAL_CALIPER_UM;
   }
-  const caliperUm = Math.round((read.length + read.heard.offTicks) * toMm(1000));
   if (caliperUm < LEAST_CALIPER_UM || caliperUm > MOST_CALIPER_UM) {
     const says = `--caliper is ${caliperUm / 1000} mm; card is 0.05 mm to 2 mm thick. Check the unit.`;
     refused.push(refuse('caliper-out-of-range', '--caliper', text, '0.05 mm to 2 mm', says));

@@ -1,8 +1,7 @@
-import type { Caution } from '../../shared/catalogue/cautions';
+import { type Caution, cautionsOf } from '../../shared/catalogue';
 import type { Handout, Recipe } from '../../shared/workbook';
 import { type BoxCard, CAUTIONS, type CautionCode } from '../core/bench';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
-import { cautionsOf } from '../core/fit';
 import type { BoxNet } from '../core/net/types';
 import type { BoxStyle } from '../core/styles';
 import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';

@@ -5,6 +5,9 @@ import {
   estimateCaliperUm,
   gsmOfPounds,
   poundsOfGsm,
+  readCaliperUm,
+  readGrammage,
+  soldAs,
 } from '../../shared/catalogue';
 
 const grade = (id: BasisGrade['id']): BasisGrade => {
@@ -61,5 +64,50 @@ describe('pounds of a basis size and grammes a square metre', () => {
   it('estimates caliper as grammage × bulk (ISO 534): 80 g/m² at 1.5 is 120 µm', () => {
     expect(estimateCaliperUm(80, 1.5)).toBe(120); // common practice, no source: the worked figure
     expect(estimateCaliperUm(300, 1.2)).toBe(360);
+  });
+});
+
+describe('weights and calipers as a wrapper prints them', () => {
+  // derived from the same definitions: 80 lb cover 216.3, 110 lb index 198.9, 60 lb text 88.8 g/m²; a point is 25.4 µm
+  it.each([
+    ['216', 216],
+    ['216 gsm', 216],
+    ['200 g/m²', 200],
+    ['80 lb cover', 216],
+    ['80# Cover', 216],
+    ['110 lb. index', 199],
+    ['60 lb text', 89],
+    ['80lbs cardstock', 216],
+  ])('“%s” is %d g/m²', (typed, gsm) => {
+    expect(readGrammage(typed)).toBe(gsm);
+  });
+
+  it.each(['80 lb', '80 lb velvet', 'cover', '', '216 cover', '-5'])(
+    '“%s” does not say a weight',
+    (typed) => {
+      expect(readGrammage(typed)).toBeNull();
+    },
+  );
+
+  it.each([
+    ['12 pt', 305],
+    ['12pt', 305],
+    ['10 points', 254],
+    ['0.012 in', 305],
+    ['0.3', 300],
+    ['0.3 mm', 300],
+    ['300 µm', 300],
+  ])('“%s” is %d µm', (typed, caliperUm) => {
+    expect(readCaliperUm(typed, 'mm')).toBe(caliperUm);
+  });
+
+  it.each(['thick', '12 px', ''])('“%s” is no caliper', (typed) => {
+    expect(readCaliperUm(typed, 'mm')).toBeNull();
+  });
+
+  it('says which weight sold a grammage is, and nothing where none is near', () => {
+    expect(soldAs(216)).toMatchObject({ pounds: 80, grade: { id: 'cover' } });
+    expect(soldAs(300)).toMatchObject({ pounds: 110, grade: { id: 'cover' } });
+    expect(soldAs(40)).toBeNull();
   });
 });

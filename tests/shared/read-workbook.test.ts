@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { moveToNewest } from '../../shared/migrations';
 import { FILE_LIMITS, readWorkbook } from '../../shared/read-workbook';
 import { workbookOf, writeWorkbook } from '../../shared/write-workbook';
+import { recordFault } from '../setup/fault-record';
 import { paperRow, recipeRow } from '../storage/sample-rows';
 
 const codes = (original: string | Uint8Array) => {
@@ -82,4 +83,66 @@ describe('older formats', () => {
   test('the file written today is read today', () => {
     expect(codes(writeWorkbook(workbookOf('recipe', { recipes: [recipeRow('a')] })))).toEqual([]);
   });
+});
+
+describe('a file far wider than any workbook', () => {
+  const many = (value: string) => Array.from({ length: 1_000_000 }, (_, at) => `"s${at}":${value}`).join(',');
+  const sizes = (fields: string) =>
+    fileText({ kind: 'everything' }).replace(/"sizesMm":\{[^}]*\}/, `"sizesMm":{${fields}}`);
+  const list = (key: string, entry: string) =>
+    fileText({ kind: 'everything' }).replace(
+      `"${key}":[]`,
+      `"${key}":[${Array(1_000_000).fill(entry).join(',')}]`,
+    );
+
+  test.each([
+    ['a million sizes that are none', sizes(many('0')), 'recipes.0.sizesMm'],
+    ['a million sizes', sizes(many('5')), 'recipes.0.sizesMm'],
+    ['ten megabytes of events', list('events', '{"id":1}'), 'events'],
+    ['a million papers', list('papers', '7'), 'papers'],
+  ])('%s: refused by name within a second', (_, text, path) => {
+    const began = performance.now();
+    const reading = readWorkbook(text);
+    expect(reading).toMatchObject({ ok: false, refusals: [{ code: 'too-many', path }] });
+    expect(performance.now() - began).toBeLessThan(1000);
+  });
+
+  test('a hundred sizes are let in, one more is not, and no number of faults is too many to be told of', (context) => {
+    const sizesOf = (count: number) =>
+      sizes(Array.from({ length: count }, (_, at) => `"s${at}":5`).join(','));
+    let lost = 0;
+    if (!readWorkbook(sizesOf(100)).ok) lost++;
+    const over = readWorkbook(sizesOf(101));
+    if (over.ok || over.refusals[0]?.code !== 'too-many' || over.refusals[0].path !== 'recipes[0].sizesMm')
+      lost++;
+    // Two hundred thousand faults, no list of them longer than a list may be.
+    const bad = `{${Array.from({ length: 900 }, (_, at) => `"s${at}":0`).join(',')}}`;
+    const row =
+      fileText()
+        .match(/"recipes":\[(.*?)\],"events"/)?.[1]
+        ?.replace(/"sizesMm":\{[^}]*\}/, `"sizesMm":${bad}`) ?? '';
+    const text = fileText({ kind: 'everything' }).replace(
+      /"recipes":\[.*?\],"events"/,
+      `"recipes":[${Array(250).fill(row).join(',')}],"events"`,
+    );
+    const reading = readWorkbook(text);
+    if (reading.ok || reading.refusals[0]?.code !== 'too-many') lost++;
+    recordFault(context, { fault: 'a file with a million entries', tries: 3, lost, goal: 0 });
+  });
+});
+
+test('a name of letters that are never seen is refused; one with a mark that writing needs is not', () => {
+  for (const name of [
+    ' ',
+    '\u00A0\u3000',
+    '\u200B',
+    '\u2060\uFEFF',
+    '\u200F\u061C',
+    '\u2800',
+    '\u3164',
+    '\u0301',
+  ])
+    expect(codes(fileText({ recipes: [recipeRow('a', { name })] }))).toEqual(['empty']);
+  for (const name of ['\u05E2\u200F', 'a\u200B', '\u{1F389}', '\u7BB1', '-'])
+    expect(codes(fileText({ recipes: [recipeRow('a', { name })] }))).toEqual([]);
 });

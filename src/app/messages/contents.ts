@@ -45,8 +45,11 @@ export const contentsMessages: ContentsWords = {
   cares: {
     food: 'food',
     allergens: 'allergens',
+    'choking-food': 'hard sweets, nuts or popcorn',
+    honey: 'honey',
     flame: 'a flame',
     'small-parts': 'small parts',
+    'button-cell': 'a button cell',
     moisture: 'moisture',
     hot: 'hot when packed',
   },
@@ -99,6 +102,8 @@ export const contentsMessages: ContentsWords = {
     `S = E t³ / 12 = ${modulus} × (${caliper})³ / 12 = ${value} mN·m. The plate formula behind ISO 5628; E is typical of card across the grain, from memory, not measured on yours.`,
   sag: (length) => `The bottom may sag about ${length}. An estimate, not a promise.`,
   sagsUnder: (length) => `The bottom may sag less than ${length}. An estimate, not a promise.`,
+  sagUnknown:
+    'We don’t estimate how far this bottom sags: it is not one plate held on all sides. Fill a trial box and lift it.',
   sagWhy: (load, span, stiffness, layers) =>
     `5 q L⁴ / (384 S) with q = ${load} of even load, L = ${span} (the shorter side, held at both ends) and S = ${stiffness} of ${layers === 1 ? 'one layer' : `${layers} loose layers`}.`,
   joints: (tape, area, strips) =>
@@ -108,7 +113,7 @@ export const contentsMessages: ContentsWords = {
   advice: {
     'weigh-contents': 'Weigh one of each thing to see how the bottom takes it.',
     'double-the-bottom': 'Double the bottom: a loose rectangle of the same card laid inside.',
-    'heavier-card': 'Take a heavier card, such as 300 g/m².',
+    'heavier-card': 'Use a heavier cardstock than this one.',
     'trial-box-first': 'Make one trial box, fill it, and carry it as your guests will.',
   },
   cautions: 'Take care',

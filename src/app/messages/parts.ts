@@ -68,15 +68,15 @@ export const partMessages: PartWords = {
     table: 'Save as a table (CSV)',
   },
   refusals: {
-    'too-large': (found, expected) => `The file is too large (${found}; at most ${expected}).`,
+    'too-large': (found, expected) => `The file is too large (${found}; ${expected}).`,
     'not-utf8': () => 'The file is not plain text in UTF-8.',
-    'too-deep': (found, expected) => `The file is nested too deeply (${found}; at most ${expected}).`,
+    'too-deep': (found, expected) => `The file is nested too deeply (${found}; ${expected}).`,
     'not-json': (found) => `The file breaks off or is not JSON: ${found}.`,
     'repeated-key': (found) => `The field ${found} stands there twice.`,
     'not-a-workbook': (found, expected) =>
       `This is not a file of recipes or events (${found}, expected ${expected}).`,
     'newer-schema': (found, expected) =>
-      `The file was written by a newer version (${found}; this one reads up to ${expected}).`,
+      `The file was written by a newer version (${found}; this one reads ${expected}).`,
     'missing-field': (_found, expected) => `Something is missing: ${expected}.`,
     'unknown-field': (found) => `The field ${found} is not known here.`,
     'wrong-type': (found, expected) => `${found} stands where ${expected} should be.`,
@@ -88,7 +88,7 @@ export const partMessages: PartWords = {
     'bad-spelling': (found) => `${found} is not spelled as it must be.`,
     empty: () => 'A name is empty.',
     'too-long': (_found, expected) => `A text is too long: ${expected}.`,
-    'too-many': (_found, expected) => `There are too many entries: ${expected}.`,
+    'too-many': (found, expected) => `There are too many entries: ${found}, ${expected}.`,
     'same-id': (found) => `Two entries share the id ${found}.`,
   },
 };

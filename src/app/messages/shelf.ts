@@ -102,7 +102,13 @@ export const shelfMessages: ShelfWords = {
     grainUp: 'up',
     grainNone: 'does not matter',
     gsm: 'Weight',
+    gsmHelp: 'You can also type 80 lb cover, 110 lb index or 60 lb text.',
+    gsmSoldAs: (pounds, grade) => `Sold as ${pounds} lb ${grade}.`,
+    gsmRefused: 'Write g/m², or pounds with their kind, such as 80 lb cover.',
     caliper: 'Thickness (caliper)',
+    caliperHelp: (mm) =>
+      `Uncoated cardstock of this weight is about ${mm} mm thick. Measure ten sheets together and divide by ten.`,
+    caliperRefused: 'Write millimeters, or points, such as 12 pt.',
     onHand: 'Sheets on hand',
     packs: 'Sold in packs',
     packOf: 'Sheets in a pack',

@@ -1,6 +1,5 @@
 export { arrangeContents } from './arrange';
 export { checkArrangement } from './check-arrangement';
-export { cautionsOf } from './contents-cautions';
 export { type EasyMarkQuestion, type EasyRow, findEasyMarks } from './easy-marks';
 export {
   type FamilyEnd,
@@ -19,7 +18,7 @@ export { costOfRow, type RowCost } from './row-cost';
 export {
   type BottomAdvice,
   type BottomEstimate,
-  bottomLayers,
+  bottomPlate,
   estimateBottom,
   TYPICAL_MODULUS_GPA,
 } from './strength';

@@ -1,5 +1,6 @@
-import { type FOLD_UNITS_MM, type FoldFrame, foldFile } from '../../../shared/fold-file';
-import type { FoldRefusal } from './read-fold';
+import type { FOLD_UNITS_MM, FoldFrame } from '../../../shared/fold-file';
+import { cleanLine } from '../../../shared/text';
+import { type FoldRefusal, readFoldFile, tooWideForFold } from './read-fold';
 
 type Raw = Readonly<Record<string, unknown>>;
 export type FoldUnit = keyof typeof FOLD_UNITS_MM;
@@ -41,6 +42,8 @@ export function flatFrames(text: string, unit?: FoldUnit): FoldFrames {
     ok: false,
     refusals: [{ code, path, found, expected }],
   });
+  const wide = tooWideForFold(text);
+  if (wide) return { ok: false, refusals: [wide] };
   let data: unknown;
   try {
     data = JSON.parse(text);
@@ -56,25 +59,16 @@ export function flatFrames(text: string, unit?: FoldUnit): FoldFrames {
   if (flat.length === 0 && all.some(isFolded))
     return no('folded-form', 'frame_classes', 'foldedForm', 'a flat crease pattern');
   const [first, ...others] = flat.map(({ frame }) => withAssignments(frame, unit));
-  const reading = foldFile.safeParse({
+  const reading = readFoldFile({
     ...first,
     file_spec: data['file_spec'],
     ...(others.length > 0 ? { file_frames: others } : {}),
   });
-  if (!reading.success)
-    return {
-      ok: false,
-      refusals: reading.error.issues.slice(0, 20).map(({ path, message }) => ({
-        code: 'not-fold',
-        path: path.join('.'),
-        found: message,
-        expected: 'a FOLD 1.x crease pattern',
-      })),
-    };
-  const { file_frames: more = [], file_spec: _, ...head } = reading.data;
+  if (!reading.ok) return reading;
+  const { file_frames: more = [], file_spec: _, ...head } = reading.file;
   const frames = [head, ...more].map((frame, place) => ({ at: flat[place]?.at ?? place, frame }));
   const title = data['file_title'];
-  return { ok: true, title: typeof title === 'string' ? title : '', frames };
+  return { ok: true, title: typeof title === 'string' ? cleanLine(title) : '', frames };
 }
 
 function withAssignments(frame: Raw, unit: FoldUnit | undefined): Raw {

@@ -31,6 +31,12 @@ export function sayFoldRefusal({ code, path, found, expected }: FoldRefusal): st
       return `It has ${found} panels; ${expected} can be folded here.`;
     case 'too-long':
       return `The file is too long: ${found}, ${expected}.`;
+    case 'no-length':
+      return `${path}: a line has no length. Both its ends lie at ${found}. Take it out in the program that drew it.`;
+    case 'no-area':
+      return `${path}: ${found} has no area. All its corners lie on one line. Take it out in the program that drew it.`;
+    case 'too-many':
+      return `${path === '' ? 'A list' : path} has ${found} entries; ${expected} can be read.`;
     case 'no-such-line':
       return `There is no line ${found} in this file.`;
   }

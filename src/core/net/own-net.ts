@@ -61,6 +61,10 @@ export function readOwnNet(text: string, answers: OwnAnswers): OwnReading {
   const reading = flatFrames(text, answers.unit);
   if (!reading.ok) return { is: 'refused', refusals: reading.refusals };
   for (const { frame } of reading.frames) {
+    const panels = (frame.faces_vertices ?? facesAround(frame)).length;
+    // Asked before anything looks at each: an opening counts as a panel here, so there is room for some.
+    if (panels > 2 * MOST_FACES)
+      return refused('too-many-faces', 'faces_vertices', `${panels}`, `at most ${MOST_FACES}`);
     const heights = frame.vertices_coords.map(([, , z = 0]) => z);
     if (Math.max(...heights) - Math.min(...heights) > 1e-6)
       return refused('not-flat', 'vertices_coords', 'corners at several heights', 'a flat crease pattern');

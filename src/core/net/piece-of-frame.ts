@@ -1,4 +1,5 @@
 import type { FoldFrame } from '../../../shared/fold-file';
+import { cleanLine } from '../../../shared/text';
 import type { Role } from '../styles/language/types';
 import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
 import { finely } from './arc';
@@ -84,7 +85,7 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
     pointAt(x * TICKS_PER_MM - left, y * TICKS_PER_MM - low);
   return {
     id: frame['cc:piece'] ?? `piece-${at + 1}`,
-    label: frame.frame_title ?? `Piece ${at + 1}`,
+    label: cleanLine(frame.frame_title ?? `Piece ${at + 1}`),
     blank,
     faces,
     edges,

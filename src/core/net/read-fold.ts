@@ -1,8 +1,13 @@
-import { FOLD_UNITS_MM, type FoldFrame, foldFile } from '../../../shared/fold-file';
+import { FOLD_UNITS_MM, type FoldFile, type FoldFrame, foldFile } from '../../../shared/fold-file';
+import { readBy } from '../../../shared/refusals';
+import { tooWide } from '../../../shared/scan-json';
+import { cleanLine } from '../../../shared/text';
+import { TICKS_PER_MM } from '../units/ticks';
 import { facesAround } from './faces-around';
 import { openingsOf } from './openings-of';
 import { pieceOfFrame, type WholeFrame } from './piece-of-frame';
-import type { PieceNet } from './types';
+import { doubleArea, pointAt } from './point';
+import type { PieceNet, Point } from './types';
 
 /** Why a FOLD file cannot be used as a net: where in it, what stands there, what was expected. */
 export interface FoldRefusal {
@@ -21,7 +26,10 @@ export interface FoldRefusal {
     | 'too-big'
     | 'too-many-faces'
     | 'too-long'
-    | 'no-such-line';
+    | 'no-such-line'
+    | 'no-length'
+    | 'no-area'
+    | 'too-many';
   readonly path: string;
   readonly found: string;
   readonly expected: string;
@@ -36,20 +44,12 @@ const USUAL_FOLD = 90; // degrees
 
 /** A FOLD 1.x crease pattern as flat nets, one a frame: lengths rounded to ticks, faces derived where they are missing. Never throws. */
 export function readFold(text: string): FoldReading {
+  const wide = tooWideForFold(text);
+  if (wide) return { ok: false, refusals: [wide] };
   const data = parse(text);
-  const reading = foldFile.safeParse(data);
-  if (!reading.success) {
-    const refusals = reading.error.issues.slice(0, 20).map(
-      ({ path, message }): FoldRefusal => ({
-        code: 'not-fold',
-        path: path.join('.'),
-        found: message,
-        expected: 'a FOLD 1.x crease pattern',
-      }),
-    );
-    return { ok: false, refusals };
-  }
-  const frames: FoldFrame[] = [reading.data, ...(reading.data.file_frames ?? [])];
+  const reading = readFoldFile(data);
+  if (!reading.ok) return reading;
+  const frames: FoldFrame[] = [reading.file, ...(reading.file.file_frames ?? [])];
   const faults = frames.flatMap((frame, at) => faultsOf(frame, at === 0 ? '' : `file_frames.${at - 1}.`));
   if (faults.length > 0) return { ok: false, refusals: faults };
   const pieces: PieceNet[] = [];
@@ -70,7 +70,42 @@ export function readFold(text: string): FoldReading {
     pieces.push(piece);
   }
   const title = (data as { file_title?: unknown }).file_title;
-  return { ok: true, title: typeof title === 'string' ? title : '', pieces };
+  return { ok: true, title: typeof title === 'string' ? cleanLine(title) : '', pieces };
+}
+
+/** source: `shared/fold-file`: the longest list of a frame; no object of ours has so many fields */
+const WIDEST = { entries: 10_000, fields: 1000 };
+
+/** The list that is longer than any net needs, asked of the text before it is parsed; null if there is none. */
+export function tooWideForFold(text: string): FoldRefusal | null {
+  const wide = tooWide(WIDEST, text);
+  return (
+    wide && {
+      code: 'too-many',
+      path: wide.path,
+      found: `more than ${wide.most}`,
+      expected: `at most ${wide.most}`,
+    }
+  );
+}
+
+/** Parsed JSON as a FOLD file. */
+export function readFoldFile(
+  data: unknown,
+):
+  | { readonly ok: true; readonly file: FoldFile }
+  | { readonly ok: false; readonly refusals: readonly FoldRefusal[] } {
+  const reading = readBy(foldFile, data);
+  if (reading.ok) return { ok: true, file: reading.value };
+  const refusals = reading.refusals.slice(0, 20).map(
+    ({ path, found, expected }): FoldRefusal => ({
+      code: 'not-fold',
+      path: path.replace(/\[(\d+)\]/g, '.$1'),
+      found: `${found} where ${expected} is wanted`,
+      expected: 'a FOLD 1.x crease pattern',
+    }),
+  );
+  return { ok: false, refusals };
 }
 
 function parse(text: string): unknown {
@@ -119,14 +154,36 @@ function faultsOf(frame: FoldFrame, path: string): FoldRefusal[] {
         ),
       );
   });
+  const at = cornersInTicks(frame);
+  const same = (p: number, q: number) => at[p]?.x === at[q]?.x && at[p]?.y === at[q]?.y;
+  frame.edges_vertices.forEach(([p, q], edge) => {
+    if (!same(p, q)) return;
+    const [x = 0, y = 0] = frame.vertices_coords[p] ?? [];
+    faults.push(refuse('no-length', `edges_vertices.${edge}`, `${x}, ${y}`, 'two ends apart'));
+  });
   const faces = frame.faces_vertices ?? facesAround(frame);
+  faces.forEach((ring, face) => {
+    const corners = ring.map((vertex) => at[vertex] ?? pointAt(0, 0));
+    if (doubleArea(corners) === 0)
+      faults.push(refuse('no-area', `faces_vertices.${face}`, `panel ${face + 1}`, 'a panel with an area'));
+  });
   if (faces.length === 0) faults.push(refuse('no-faces', 'faces_vertices', 'no closed face', 'at least one'));
   return faults.slice(0, 20);
 }
 
+/** Where the corners lie once they are rounded; what falls together then is one place at the bench. */
+function cornersInTicks(frame: FoldFrame): readonly Point[] {
+  const scale = scaleOf(frame) * TICKS_PER_MM;
+  return frame.vertices_coords.map(([x = 0, y = 0]) => pointAt(x * scale, y * scale));
+}
+
+/** Millimetres to one unit of a frame; an unknown unit, which is refused, counts as millimetres. */
+const scaleOf = ({ frame_unit: unit = 'mm' }: FoldFrame): number =>
+  Object.hasOwn(FOLD_UNITS_MM, unit) ? FOLD_UNITS_MM[unit as keyof typeof FOLD_UNITS_MM] : 1;
+
 /** The frame with its unit turned into millimetres, and its faces and angles filled in. */
 function whole(frame: FoldFrame): WholeFrame {
-  const scale = FOLD_UNITS_MM[(frame.frame_unit ?? 'mm') as keyof typeof FOLD_UNITS_MM];
+  const scale = scaleOf(frame);
   const usual = { V: USUAL_FOLD, M: -USUAL_FOLD } as const;
   const { faces, holes } = openingsOf(frame, frame.faces_vertices ?? facesAround(frame));
   return {

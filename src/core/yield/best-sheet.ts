@@ -2,7 +2,7 @@ import { ticks } from '../units/ticks';
 import { solveFreeKnapsack, solveLimitedKnapsack } from './knapsack/solve-knapsack';
 import { layTree } from './layout';
 import type { CuttingProblem } from './problem/cutting-problem';
-import { holdsNoMore, mostByDiscounts } from './proof/check-best-sheet';
+import { holdsNoMore, mostByArea, mostByDiscounts } from './proof/check-best-sheet';
 import { Effort, type EffortLimits } from './stock/effort';
 import type { Layout } from './types';
 
@@ -50,7 +50,7 @@ export function fillBestSheet(
   const worths = parts.map(({ worth }) => worth);
   const free = parts.every(({ most }) => most === null);
   const { value, tree, discounts, bound } = free
-    ? solveFreeKnapsack(problem, worths)
+    ? solveFreeKnapsack(problem, worths, new Effort(limits))
     : solveLimitedKnapsack(problem, worths, new Effort(limits));
   const laid = layTree(
     tree,
@@ -60,7 +60,8 @@ export function fillBestSheet(
       return { part: { id, across: ticks(across), up: ticks(up), count: 1, grain: 'free' }, turned: null };
     },
   );
-  const counted = mostByDiscounts(sheet, parts, turns, discounts);
+  const stopped = free && bound > value;
+  const counted = stopped ? mostByArea(sheet, parts) : mostByDiscounts(sheet, parts, turns, discounts);
   const holds = counted <= value || (bound <= value && holdsNoMore(sheet, parts, turns, value, discounts, isOver)); // biome-ignore format: one line
   return { worth: value, bound: holds ? value : counted, layout: { sheets: 1, ...laid } };
 }

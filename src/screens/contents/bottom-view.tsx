@@ -1,13 +1,7 @@
+import { cautionsOf } from '../../../shared/catalogue';
 import type { Contents } from '../../../shared/contents';
 import type { Recipe } from '../../../shared/workbook';
-import {
-  bottomLayers,
-  cautionsOf,
-  estimateBottom,
-  gramsOf,
-  type NeededRoom,
-  TYPICAL_MODULUS_GPA,
-} from '../../core/fit';
+import { bottomPlate, estimateBottom, gramsOf, TYPICAL_MODULUS_GPA } from '../../core/fit';
 import { tapeJoints } from '../../core/plan/supplies/joint-tape';
 import { millimetres, type Ticks, ticks, toInches, toMm } from '../../core/units';
 import { boxOfRecipe } from '../../state/results/box-result';
@@ -19,28 +13,22 @@ import { usePageWords, useSay } from '../../ui/words';
 interface BottomViewProps {
   readonly recipe: Recipe;
   readonly contents: Contents;
-  readonly room: NeededRoom;
 }
 
 /** What the bottom has to carry and how it may take it: estimates with their assumptions and no load called safe; then the cautions. */
-export function BottomView({ recipe, contents, room }: BottomViewProps) {
+export function BottomView({ recipe, contents }: BottomViewProps) {
   const words = usePageWords().contents;
   const say = useSay();
   const ruler = useRuler();
   const box = boxOfRecipe(recipe, useToolInHand());
   if (!box) return null;
   const { net } = box;
-  const faces = net.pieces.flatMap((piece) => piece.faces);
-  const layers = bottomLayers(faces.map(({ role }) => role));
-  const [width, depth] = room.inside;
-  const bottom = estimateBottom(
-    { widthMm: toMm(width), depthMm: toMm(depth) },
-    { caliperUm: recipe.caliperUm, modulusGpa: null, layers },
-    gramsOf(contents),
-  );
-  const strips = net.pieces.flatMap((piece) => tapeJoints(piece));
-  const tape = ticks(strips.reduce((sum, { length, strips: n }) => sum + length * n, 0));
-  const area = strips.reduce((sum, strip) => sum + strip.length * strip.depth, 0);
+  const plate = bottomPlate(net);
+  const bottom = estimateBottom(plate, { caliperUm: recipe.caliperUm, modulusGpa: null }, gramsOf(contents));
+  const joints = net.pieces.flatMap((piece) => tapeJoints(piece));
+  const tape = ticks(joints.reduce((sum, { length, strips }) => sum + length * strips, 0));
+  const area = joints.reduce((sum, joint) => sum + joint.length * joint.depth, 0);
+  const strips = joints.reduce((sum, joint) => sum + joint.strips, 0);
   const caliper = `${(recipe.caliperUm / 1000).toFixed(2)} mm`;
   const modulus = `${TYPICAL_MODULUS_GPA} GPa`;
   const stiff = bottom.stiffness.milliNewtonMetres;
@@ -61,23 +49,24 @@ export function BottomView({ recipe, contents, room }: BottomViewProps) {
         <Opening head={words.stiffness(stiff.toFixed(2), caliper, `E ${modulus}`)}>
           <p>{words.stiffnessWhy(modulus, caliper, stiff.toFixed(2))}</p>
         </Opening>
-        {bottom.sagMm !== null && bottom.loadPa !== null && (
-          <Opening head={sagOf(bottom.sagMm)}>
+        {plate === null && <p>{words.sagUnknown}</p>}
+        {bottom.sag && plate && (
+          <Opening head={sagOf(bottom.sag.mm)}>
             <p>
               {words.sagWhy(
-                `${bottom.loadPa.toFixed(0)} Pa`,
-                long(millimetres(bottom.spanMm)),
-                `${(stiff * layers).toFixed(2)} mN·m`,
-                layers,
+                `${bottom.sag.loadPa.toFixed(0)} Pa`,
+                long(millimetres(bottom.sag.spanMm)),
+                `${(stiff * plate.layers).toFixed(2)} mN·m`,
+                plate.layers,
               )}
             </p>
           </Opening>
         )}
-        {strips.length > 0 && (
-          <Opening head={words.joints(long(tape), areaWords(area, ruler.unit), strips.length)}>
+        {joints.length > 0 && (
+          <Opening head={words.joints(long(tape), areaWords(area, ruler.unit), strips)}>
             <p>
               {words.jointsWhy(
-                strips.map(
+                joints.map(
                   ({ length, depth: deep, strips: n }) => `${n} × ${long(length)}, ${long(deep)} deep`,
                 ),
               )}

@@ -52,7 +52,7 @@ function ContentsOfRecipe({ recipe, open }: { recipe: Recipe; open: OpenWorkbook
         {contents && room && !stale && (
           <>
             <InThisBox recipe={recipe} contents={contents} room={room} edits={edits} />
-            <BottomView recipe={recipe} contents={contents} room={room} />
+            <BottomView recipe={recipe} contents={contents} />
           </>
         )}
       </div>

@@ -1,6 +1,6 @@
 import { X } from 'lucide-react';
 import { ITEMS } from '../../../shared/catalogue/items';
-import type { CareFlag, Item } from '../../../shared/contents';
+import { type CareFlag, careFlag, type Item } from '../../../shared/contents';
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import { ticks } from '../../core/units';
 import { IconButton } from '../../ui/fields/button';
@@ -12,8 +12,6 @@ import { Opening } from '../../ui/frame/opening';
 import { usePageWords, useSay } from '../../ui/words';
 import type { ContentsEdits } from './contents-edits';
 import { ShapeFields } from './shape-fields';
-
-const CARES: readonly CareFlag[] = ['food', 'allergens', 'flame', 'small-parts', 'moisture', 'hot'];
 
 interface ThingFormProps {
   readonly item: Item;
@@ -88,7 +86,7 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
           />
           <Ticked
             legend={words.care}
-            of={CARES.map((care) => ({
+            of={careFlag.options.map((care) => ({
               label: words.cares[care],
               on: item.care.includes(care),
               set: (on) => flag(on, care),

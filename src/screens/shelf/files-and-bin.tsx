@@ -1,9 +1,9 @@
 import { Download, FileUp, ShieldCheck, Trash2 } from 'lucide-react';
 import { type ChangeEvent, useRef, useState } from 'react';
 import { Link } from 'react-router';
-import { readWorkbook } from '../../../shared/read-workbook';
 import type { Refusal } from '../../../shared/refusals';
 import type { ImportPlan } from '../../state/intents/import-plan';
+import { readPickedFile } from '../../state/intents/read-picked-file';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { KEEPING } from '../../ui/frame/addresses';
@@ -28,7 +28,7 @@ export function FilesAndBin() {
     const file = event.target.files?.[0];
     event.target.value = '';
     if (!file) return;
-    const reading = readWorkbook(new Uint8Array(await file.arrayBuffer()));
+    const reading = await readPickedFile(file);
     setLooked(reading.ok ? { plan: planImport(reading.file) } : { refusals: reading.refusals });
   };
 

@@ -1,3 +1,4 @@
+import { estimateCaliperUm, FINISHES, readCaliperUm, readGrammage, soldAs } from '../../../shared/catalogue';
 import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Paper } from '../../../shared/workbook';
 import { millimetres } from '../../core/units';
@@ -21,6 +22,8 @@ export function PaperForm({ paper }: { paper: Paper }) {
   const edit = useWorkbook((state) => state.edit);
   const set = (label: string, change: Partial<Paper>) =>
     void edit('papers', paper.id, label, (old) => ({ ...old, ...change }));
+  const sold = soldAs(paper.gsm);
+  const uncoated = FINISHES[0]!;
   return (
     <form className="stock-form" onSubmit={(event) => event.preventDefault()}>
       <TextField label={words.name} value={paper.name} onChange={(name) => set(words.name, { name })} />
@@ -68,6 +71,9 @@ export function PaperForm({ paper }: { paper: Paper }) {
         value={paper.gsm}
         least={30}
         most={1000}
+        read={readGrammage}
+        refusal={words.gsmRefused}
+        help={<p>{sold ? words.gsmSoldAs(sold.pounds, sold.grade.name) : words.gsmHelp}</p>}
         onChange={(gsm) => set(words.gsm, { gsm })}
       />
       <NumberField
@@ -77,6 +83,9 @@ export function PaperForm({ paper }: { paper: Paper }) {
         value={paper.caliperUm}
         least={50}
         most={2000}
+        read={(text) => readCaliperUm(text, 'mm')}
+        refusal={words.caliperRefused}
+        help={<p>{words.caliperHelp((estimateCaliperUm(paper.gsm, uncoated.bulk) / 1000).toFixed(2))}</p>}
         onChange={(caliperUm) => set(words.caliper, { caliperUm })}
       />
       <div className="field">

@@ -14,6 +14,10 @@ interface NumberFieldProps {
   readonly onChange: (value: number) => void;
   /** How a whole number of these is written, e.g. cents as 12.50; whole numbers unless said. */
   readonly decimals?: number;
+  /** Another way to read what is typed, such as a weight in pounds; null where it does not read. */
+  readonly read?: (text: string) => number | null;
+  /** What to write instead, where bounds alone would not say it. */
+  readonly refusal?: string;
 }
 
 /** A plain number in bounds: a count, a weight, a price. What cannot be read stays as typed, with what to write. */
@@ -26,18 +30,20 @@ export function NumberField({
   most,
   onChange,
   decimals = 0,
+  read: readTyped = (text) => readNumber(text, 10 ** decimals),
+  refusal,
 }: NumberFieldProps) {
   const words = useWords().field;
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const scale = 10 ** decimals;
-  const read = typed === null ? value : readNumber(typed, scale);
+  const read = typed === null ? value : readTyped(typed);
   const refused = read === null || read < least || read > most;
   const print = (count: number) => (count / scale).toFixed(decimals);
 
   const type = (text: string) => {
     setTyped(text);
-    const number = readNumber(text, scale);
+    const number = readTyped(text);
     if (number !== null && number >= least && number <= most) onChange(number);
   };
 
@@ -50,7 +56,7 @@ export function NumberField({
         <input
           id={id}
           type="text"
-          inputMode={decimals === 0 ? 'numeric' : 'decimal'}
+          inputMode={refusal !== undefined ? 'text' : decimals === 0 ? 'numeric' : 'decimal'}
           autoComplete="off"
           value={typed ?? print(value)}
           aria-invalid={refused}
@@ -65,7 +71,13 @@ export function NumberField({
         {unit !== undefined && <span className="field-unit">{unit}</span>}
       </div>
       <div id={`${id}-help`} className="field-note">
-        {refused ? <p className="field-refused">{words.numberBetween(print(least), print(most))}</p> : help}
+        {refused ? (
+          <p className="field-refused">
+            {(read === null && refusal) || words.numberBetween(print(least), print(most))}
+          </p>
+        ) : (
+          help
+        )}
       </div>
     </div>
   );

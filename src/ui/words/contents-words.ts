@@ -56,6 +56,7 @@ export type ContentsWords = Texts<
   | 'strength'
   | 'weigh'
   | 'noPromise'
+  | 'sagUnknown'
   | 'cautions'
   | 'moreWays'
 > & {

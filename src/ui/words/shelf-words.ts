@@ -76,7 +76,10 @@ export interface ShelfWords {
     | 'grainUp'
     | 'grainNone'
     | 'gsm'
+    | 'gsmHelp'
+    | 'gsmRefused'
     | 'caliper'
+    | 'caliperRefused'
     | 'onHand'
     | 'packs'
     | 'packOf'
@@ -124,6 +127,8 @@ export interface ShelfWords {
     | 'leftHand'
     | 'stack'
   > & {
+    readonly gsmSoldAs: (pounds: number, grade: string) => string;
+    readonly caliperHelp: Naming;
     readonly kinds: Readonly<Record<Supply['kind'], string>>;
     readonly glue: Texts<
       'bottleGrams' | 'gramsPerSquareMetre' | 'pressMinutes' | 'dryMinutes' | 'priceMinor' | 'onHandBottles'

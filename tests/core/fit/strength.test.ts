@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { estimateBottom, sagMm, stiffnessOf } from '../../../src/core/fit/strength';
+import { bottomPlate, estimateBottom, sagMm, stiffnessOf } from '../../../src/core/fit/strength';
+import { layNet } from '../../../src/core/net';
+import { styleById } from '../../../src/core/styles';
 
 describe('how stiff card is', () => {
   // Plate strip of the textbooks: S = E t³/12 at 5 GPa; the column of a handbook table, re-derived.
@@ -25,14 +27,47 @@ describe('how far a bottom sags', () => {
   });
 
   it('advises, and never calls a load safe', () => {
-    const floor = { widthMm: 120, depthMm: 90 };
-    const heavy = estimateBottom(floor, { caliperUm: 250, modulusGpa: null, layers: 1 }, 400);
+    const floor = { widthMm: 120, depthMm: 90, layers: 1 };
+    const doubled = { ...floor, layers: 2 };
+    const heavy = estimateBottom(floor, { caliperUm: 250, modulusGpa: null }, 400);
     expect(heavy.stiffness.typical).toBe(true);
     expect(heavy.advice).toEqual(['double-the-bottom', 'heavier-card', 'trial-box-first']);
-    const light = estimateBottom(floor, { caliperUm: 300, modulusGpa: 5, layers: 2 }, 5);
+    const light = estimateBottom(doubled, { caliperUm: 300, modulusGpa: 5 }, 5);
     expect(light.advice).toEqual([]);
-    expect(estimateBottom(floor, { caliperUm: 300, modulusGpa: 5, layers: 2 }, null).advice).toContain(
+    expect(estimateBottom(doubled, { caliperUm: 300, modulusGpa: 5 }, null).advice).toContain(
       'weigh-contents',
     );
+  });
+});
+
+describe('which bottom carries as one plate', () => {
+  const plateOf = (id: string) => bottomPlate(layNet(styleById(id)!, { sizes: {}, caliperUm: 300 }));
+
+  it('spans the box’s own sides, not the room the contents need', () => {
+    // 3 1/2 × 1 1/2 in from score to score, four flaps glued two deep
+    expect(plateOf('open-top')).toEqual({ widthMm: 88.9, depthMm: 38.1, layers: 2 });
+  });
+
+  it.each(['tray', 'tray-lid', 'double-wall', 'sleeve-drawer', 'square-pyramid'])(
+    '%s: one sheet with walls',
+    (id) => {
+      expect(plateOf(id)?.layers).toBe(1);
+    },
+  );
+
+  it.each([
+    'star-box',
+    'prism-lid',
+    'snap-lock',
+    'crash-lock',
+    'straight-tuck',
+    'reverse-tuck',
+    'pillow-pack',
+    'cornet',
+    'wedge',
+  ])('%s: a loose floor, halves that lock or a tuck are not estimated', (id) => {
+    expect(plateOf(id)).toBeNull();
+    const bottom = estimateBottom(plateOf(id), { caliperUm: 300, modulusGpa: null }, 100);
+    expect(bottom).toMatchObject({ sag: null, advice: ['trial-box-first'] });
   });
 });

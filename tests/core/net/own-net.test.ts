@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BenchTool, cardTrouble } from '../../../src/core/bench';
 import { checkOwnNet } from '../../../src/core/checks';
@@ -6,6 +7,8 @@ import { foldTextOf, layNet, ownBoxOf, type PieceNet, readOwnNet } from '../../.
 import { benchToolOf } from '../../../src/core/plan';
 import { STYLES } from '../../../src/core/styles';
 import { inches } from '../../../src/core/units';
+import { SEED } from '../../seed';
+import { recordFault } from '../../setup/fault-record';
 
 const tool: BenchTool = benchToolOf(undefined);
 const none = { lines: {} };
@@ -153,5 +156,154 @@ describe('the FOLD library’s own examples', () => {
     );
     expect(folded.length).toBeGreaterThan(2);
     for (const name of folded) expect([name, ...codesOf(example(name), none)]).toEqual([name, 'folded-form']);
+  });
+});
+
+interface Lines {
+  readonly vertices_coords: number[][];
+  readonly edges_vertices: [number, number][];
+  readonly edges_assignment: string[];
+}
+
+describe('lines no bench could make', () => {
+  const {
+    vertices_coords: corners,
+    edges_vertices: ends,
+    edges_assignment: kinds,
+  } = JSON.parse(cross) as Lines;
+  const [first = [0, 0]] = corners;
+
+  it('a line of no length is refused by its place in the file and by where it lies', () => {
+    const [text] = [
+      crossWith({
+        vertices_coords: [...corners, first],
+        edges_vertices: [...ends, [0, corners.length]],
+        edges_assignment: [...kinds, 'B'],
+      }),
+    ];
+    const reading = readOwnNet(text, answered);
+    expect(reading).toMatchObject({
+      is: 'refused',
+      refusals: [{ code: 'no-length', path: `edges_vertices.${ends.length}`, found: '1, 0' }],
+    });
+    expect(ownBoxOf(text, 300)).toBeNull();
+  });
+
+  it('a panel of no area is refused', () => {
+    expect(
+      codesOf(
+        crossWith({ vertices_coords: corners.map(([, y = 0]) => [1, y]), faces_vertices: [[0, 1, 2]] }),
+      ),
+    ).not.toEqual(['net']);
+  });
+
+  it('half a million entries are refused by name within a second, bad or good', (context) => {
+    const many = 450_000;
+    const texts = [
+      crossWith({ edges_assignment: Array(many).fill(1) }),
+      crossWith({ edges_assignment: Array(200_000).fill('B') }),
+      crossWith({ 'faces_cc:name': Array(many).fill(1) }),
+      crossWith({ 'cc:glue': Array(200_000).fill([]) }),
+    ];
+    let lost = 0;
+    for (const text of texts) {
+      const began = performance.now();
+      const reading = readOwnNet(text, answered);
+      if (
+        reading.is !== 'refused' ||
+        !/edges_assignment|faces_cc:name|cc:glue/.test(reading.refusals[0]?.path ?? '')
+      )
+        lost++;
+      if (performance.now() - began > 1000) lost++;
+    }
+    recordFault(context, {
+      fault: 'an own net with half a million entries',
+      tries: texts.length,
+      lost,
+      goal: 0,
+    });
+  });
+
+  it('thousands of panels are refused within a second', () => {
+    const side = 68; // squares a side: 4,624 panels
+    const at = (x: number, y: number) => y * (side + 1) + x;
+    const grid = Array.from({ length: side + 1 }, (_, y) =>
+      Array.from({ length: side + 1 }, (_, x) => [x, y]),
+    ).flat();
+    const across = grid.flatMap(([x = 0, y = 0]) => (x < side ? [[at(x, y), at(x + 1, y)]] : []));
+    const up = grid.flatMap(([x = 0, y = 0]) => (y < side ? [[at(x, y), at(x, y + 1)]] : []));
+    const text = JSON.stringify({
+      file_spec: 1.2,
+      vertices_coords: grid,
+      edges_vertices: [...across, ...up],
+      edges_assignment: [...across, ...up].map(() => 'V'),
+    });
+    const began = performance.now();
+    expect(codesOf(text, none)).not.toEqual(['net']);
+    expect(performance.now() - began).toBeLessThan(1000);
+  });
+
+  // Corners pulled together, lines turned, doubled and left out: what is "Ready" must go through everything that is done with a box.
+  it('what is taken as a net can be checked, carded and put into an event, however its lines were hurt', (context) => {
+    const sound = [
+      cross,
+      ...['open-top', 'pillow-pack', 'tray-lid'].map((id) => {
+        const style = STYLES.find((known) => known.id === id) ?? expect.fail(id);
+        return foldTextOf(layNet(style, { sizes: {}, caliperUm: 305 }), id);
+      }),
+    ].map((text) => JSON.parse(text) as Lines);
+    const hurt = fc.record({
+      of: fc.nat(sound.length - 1),
+      pulls: fc.array(fc.tuple(fc.nat(40), fc.nat(40)), { maxLength: 3 }),
+      doubled: fc.option(fc.nat(30), { nil: null }),
+      left: fc.option(fc.nat(30), { nil: null }),
+      kinds: fc.array(fc.tuple(fc.nat(30), fc.constantFrom('B', 'V', 'M', 'F', 'C')), { maxLength: 2 }),
+      bare: fc.boolean(),
+    });
+    let tries = 0;
+    let lost = 0;
+    fc.assert(
+      fc.property(hurt, ({ of, pulls, doubled, left, kinds, bare }) => {
+        const source = sound[of] ?? expect.fail();
+        const file = structuredClone(source) as Lines & Record<string, unknown>;
+        for (const [a, b] of pulls)
+          if (file.vertices_coords[a] && file.vertices_coords[b])
+            file.vertices_coords[a] = [...file.vertices_coords[b]];
+        for (const [edge, kind] of kinds) if (file.edges_assignment[edge]) file.edges_assignment[edge] = kind;
+        const again = doubled === null ? undefined : file.edges_vertices[doubled];
+        if (again) {
+          file.edges_vertices.push([...again]);
+          file.edges_assignment.push('V');
+        }
+        if (left !== null && file.edges_vertices[left]) {
+          file.edges_vertices.splice(left, 1);
+          file.edges_assignment.splice(left, 1);
+        }
+        // As a drawing program leaves it: lines alone.
+        const text = JSON.stringify(
+          bare || again || left !== null
+            ? {
+                file_spec: 1.2,
+                frame_unit: file['frame_unit'],
+                vertices_coords: file.vertices_coords,
+                edges_vertices: file.edges_vertices,
+                edges_assignment: file.edges_assignment,
+              }
+            : file,
+        );
+        tries++;
+        try {
+          const reading = readOwnNet(text, of === 0 ? answered : none);
+          if (reading.is !== 'net') return;
+          const box = ownBoxOf(reading.text, 300) ?? expect.fail('no box');
+          checkOwnNet(box, true, tool);
+          for (const piece of box.pieces) cardTrouble(piece, tool);
+        } catch {
+          lost++;
+        }
+      }),
+      { seed: SEED, numRuns: 400 },
+    );
+    recordFault(context, { fault: 'a hurt own net is called ready', tries, lost, goal: 0 });
   });
 });

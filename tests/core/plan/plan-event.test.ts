@@ -131,7 +131,7 @@ describe('planning an event', () => {
     const { lines, hours } = plan();
     expect(lines[0]?.acts).toEqual({
       score: 5,
-      slit: 4,
+      slit: 5, // three slits, and a corner of two strokes
       fold: 5,
       glue: 9,
       'close-bottom': 1,

@@ -1,4 +1,10 @@
-import { type Caution, cautionsAbout, type Hazard } from '../../../../shared/catalogue/cautions';
+import {
+  type Caution,
+  cautionsAbout,
+  type Hazard,
+  hazardsInside,
+  hazardsNamed,
+} from '../../../../shared/catalogue/cautions';
 import type { Supply } from '../../../../shared/workbook';
 import { asItStands } from '../../net/lay-net';
 import { inches } from '../../units';
@@ -16,16 +22,17 @@ export function cautionsOfEvent(
   tool: CuttingTool,
   supplies: readonly Supply[],
 ): readonly Caution[] {
-  const isGift = (supplyId: string | null) =>
-    supplies.some(({ id, kind }) => id === supplyId && kind === 'contents');
-  const givesSomething = boxes.some(({ dressing }) =>
-    (dressing?.counted ?? []).some(({ supplyId }) => isGift(supplyId)),
+  const counted = new Set(
+    boxes.flatMap(({ dressing }) => (dressing?.counted ?? []).map(({ supplyId }) => supplyId)),
   );
+  const gifts = supplies.filter(({ id, kind }) => kind === 'contents' && counted.has(id));
   const hazards: Hazard[] = [];
   if (tool.stack > 1) hazards.push('stack');
   if (parts.some(({ across, up }) => Math.min(across, up) < NARROWEST_STRIP)) hazards.push('narrow-strip');
   if (boxes.some(({ net }) => asItStands(net).some(({ joints }) => joints.some(({ carries }) => carries))))
     hazards.push('load');
-  if (givesSomething) hazards.push('food', 'allergens', 'small-parts');
+  if (gifts.length > 0) hazards.push('food', 'allergens', 'small-parts');
+  hazards.push(...gifts.flatMap(({ name }) => hazardsNamed(name)));
+  hazards.push(...boxes.flatMap(({ recipe }) => (recipe.contents ? hazardsInside(recipe.contents) : [])));
   return cautionsAbout(hazards);
 }

@@ -2,7 +2,8 @@ import { fillTable, layTable, readSheet } from '../pattern/best-pattern';
 import { layGrid } from '../pattern/cutting-grid';
 import { LimitedPatterns } from '../pattern/limited-pattern';
 import { keepWanted, type PatternTree, patternOf } from '../pattern/pattern';
-import type { CuttingProblem } from '../problem/cutting-problem';
+import { normalPoints } from '../pattern/raster-points';
+import { type CuttingProblem, liesOf } from '../problem/cutting-problem';
 import { tableWork } from '../stock/column-generation';
 import type { Effort } from '../stock/effort';
 import { buildBlocks } from './build-blocks';
@@ -18,11 +19,46 @@ export interface BestSheet {
   readonly discounts: readonly number[];
 }
 
-/** The most worth of one sheet when every item may be cut any number of times: exact. */
-export function solveFreeKnapsack(problem: CuttingProblem, values: readonly number[]): BestSheet {
-  const table = layTable(layGrid(problem));
+/**
+ * The most worth of one sheet when every item may be cut any number of times: exact where the effort pays for it. Else sizes are rounded up to
+ * a coarser unit, which gives a sheet that can be cut, and nothing bounds it.
+ */
+export function solveFreeKnapsack(
+  problem: CuttingProblem,
+  values: readonly number[],
+  effort: Effort,
+): BestSheet {
+  const discounts = values.map(() => 0);
+  let unit = 1;
+  while (!effort.allows(workOf(coarser(problem, unit)))) unit *= 2;
+  const table = layTable(layGrid(coarser(problem, unit)));
   const value = fillTable(table, values);
-  return { value, tree: readSheet(table, values), bound: value, discounts: values.map(() => 0) };
+  return {
+    value,
+    tree: readSheet(table, values),
+    bound: unit === 1 ? value : Number.POSITIVE_INFINITY,
+    discounts,
+  };
+}
+
+/** The problem in whole units: the sheet rounded down, items rounded up, and those left out that no longer fit. */
+const coarser = (problem: CuttingProblem, unit: number): CuttingProblem => ({
+  ...problem,
+  width: Math.floor(problem.width / unit),
+  height: Math.floor(problem.height / unit),
+  items: problem.items.map((item) => ({
+    ...item,
+    width: Math.ceil(item.width / unit),
+    height: Math.ceil(item.height / unit),
+  })),
+});
+
+/** Additions that filling the table of a problem takes, before its grid is laid: never fewer than it will. */
+function workOf(problem: CuttingProblem): number {
+  const lies = liesOf(problem);
+  const columns = normalPoints(lies.map(({ width }) => width), problem.width).length; // biome-ignore format: one line
+  const rows = normalPoints(lies.map(({ height }) => height), problem.height).length; // biome-ignore format: one line
+  return (columns * rows * (columns + rows)) / 4;
 }
 
 /** The most worth of one sheet with at most the demand of each item. Values are whole numbers. Free stages, any tool length. */

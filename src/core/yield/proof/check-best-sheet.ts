@@ -66,6 +66,13 @@ export function holdsNoMore(
   return listLayouts(groups, sheet, asked, shouldStop)?.length === 0;
 }
 
+/** What no sheet exceeds if all of it were cut into the part that is worth most for its area. */
+export const mostByArea = (
+  sheet: { readonly across: number; readonly up: number },
+  shapes: readonly WorthShape[],
+): number =>
+  Math.floor(Math.max(0, ...shapes.map(({ across, up, worth }) => worth / (across * up))) * sheet.across * sheet.up); // biome-ignore format: one line
+
 /** What no sheet exceeds, by the discounts alone: the most it holds with them and no limits, and all discounts there are. */
 export function mostByDiscounts(
   sheet: { readonly across: number; readonly up: number },

@@ -19,6 +19,7 @@ export class Effort {
   private readonly limits: EffortLimits;
   private readonly whole: Effort | null;
   private readonly limit: number;
+  private readonly sure: number;
   private readonly deadline: number;
   private steps = 0;
   private stopped = false;
@@ -27,13 +28,19 @@ export class Effort {
     const { seconds = 5, now } = limits;
     this.limits = limits;
     this.whole = whole;
-    this.limit = seconds * STEPS_PER_SECOND * (now === undefined ? 1 : FASTER);
+    this.sure = seconds * STEPS_PER_SECOND;
+    this.limit = this.sure * (now === undefined ? 1 : FASTER);
     this.deadline = now === undefined ? Number.POSITIVE_INFINITY : now() + seconds * 1000;
   }
 
   spend(steps: number): void {
     this.steps += steps;
     this.whole?.spend(steps);
+  }
+
+  /** Whether so many steps are left even to a slow machine, for work that cannot be broken off. */
+  allows(steps: number): boolean {
+    return this.steps + steps <= this.sure;
   }
 
   isSpent(): boolean {
