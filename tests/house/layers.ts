@@ -25,6 +25,9 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
   'core/fit': layer('core/styles core/yield core/net core/units shared'),
   'core/dress': layer('core/net core/units shared'),
   'core/plan': layer('core/yield core/bench core/dress core/net core/styles core/units shared'),
+  'core/answers': layer(
+    'core/plan core/fit core/checks core/bench core/yield core/net core/styles core/units shared',
+  ),
   'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/units shared'),
   storage: layer('core shared', 'dexie zod'),
   worker: layer('core shared', 'highs'),

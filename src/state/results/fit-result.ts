@@ -1,9 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Contents } from '../../../shared/contents';
-import { ticksOfMm } from '../../../shared/lengths';
-import type { Tool } from '../../../shared/workbook';
-import type { FamilyMember, MarkTool, NeededRoom } from '../../core/fit';
-import { LONGEST_LENGTH, type Ruler } from '../../core/units';
+import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
 import { fitFinder } from './fit-finder';
 
@@ -88,11 +85,3 @@ export function useFamily(ask: FamilyAsk | null): FamilyInSight {
   const current = found?.ask === ask ? found : null;
   return { members: current?.members ?? [], busy: ask !== null && current?.done !== true };
 }
-
-/** The tool a maker has in hand as the search sees it; without one, a ruler that reaches everywhere. */
-export const markToolOf = (tool: Tool | undefined, ruler: Ruler): MarkTool => ({
-  ruler,
-  reach: tool ? ticksOfMm(tool.reachMm) : LONGEST_LENGTH,
-  grooves: tool?.kind === 'grooves' && tool.groovesMm?.length ? tool.groovesMm.map(ticksOfMm) : undefined,
-  stylus: tool?.stylusMm === undefined ? undefined : ticksOfMm(tool.stylusMm),
-});
