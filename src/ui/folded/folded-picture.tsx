@@ -1,7 +1,7 @@
-import { useMemo } from 'react';
+import { Fragment, useMemo } from 'react';
+import { aroundFigures, lightOn, putOnPaper, seeBox, showsInside } from '../../core/fold/seen/figure';
 import type { BoxNet } from '../../core/net';
-import { lookFrom } from './camera';
-import { type PageFace, viewFolded } from './folded-view';
+import type { Ring } from '../../core/plane';
 import './folded-picture.css';
 
 interface FoldedPictureProps {
@@ -10,16 +10,12 @@ interface FoldedPictureProps {
   readonly colour?: string;
 }
 
-/** From the right, and from a standing maker's eyes. */
-const EYE = lookFrom(32, 24);
 const ROOM = 0.12;
-const path = (points: readonly (readonly [number, number])[]) =>
-  `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
+const path = (points: Ring) => `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
 
 /** The folded box, in its card's colour, with daylight from the left. It decorates a name beside it, and says nothing the page does not. */
 export function FoldedPicture({ net, colour = '#f4efe4' }: FoldedPictureProps) {
-  const view = useMemo(() => viewFolded(net, EYE), [net]);
-  const { left, top, width, height } = view.box;
+  const { left, top, width, height, figures } = useMemo(() => viewBox(net), [net]);
   const margin = ROOM * Math.max(width, height);
   return (
     <svg
@@ -27,25 +23,56 @@ export function FoldedPicture({ net, colour = '#f4efe4' }: FoldedPictureProps) {
       viewBox={`${left - margin} ${top - margin} ${width + 2 * margin} ${height + 2 * margin}`}
       aria-hidden="true"
     >
-      <path className="folded-shadow" d={`${path(view.shadow)}Z`} />
-      {view.faces.map((face, at) => {
-        const fill = shade(colour, face);
-        return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the view is replaced whole, its faces have no other name
-          <g key={at}>
-            <path d={`${path(face.ring)}Z`} fill={fill} stroke={fill} className="folded-face" />
-            <path d={face.lines.map(path).join('')} className="folded-line" />
-          </g>
-        );
-      })}
+      {figures.map(({ id, faces, lines }) => (
+        <Fragment key={id}>
+          {faces.map(({ name, outline, light, inside }) => {
+            const fill = shade(colour, light, inside);
+            return (
+              <path
+                key={name}
+                d={outline}
+                fill={fill}
+                fillRule="evenodd"
+                stroke={fill}
+                className="folded-face"
+              />
+            );
+          })}
+          <path d={lines} className="folded-line" />
+        </Fragment>
+      ))}
     </svg>
   );
 }
 
+/** The box on the page: y runs down there. */
+function viewBox(net: BoxNet) {
+  const placed = seeBox(net, true);
+  const { left, right, bottom, top } = aroundFigures(placed);
+  const figures = placed.map(({ figure, dx, dy }) => {
+    const { covers, lines } = putOnPaper(figure, ([x, y]) => [x + dx, -(y + dy)]);
+    return {
+      id: figure.piece.id,
+      faces: figure.order.map((face) => ({
+        name: figure.piece.faces[face]?.name,
+        outline: [covers[face]?.ring ?? [], ...(covers[face]?.holes ?? [])]
+          .map((ring) => `${path(ring)}Z`)
+          .join(''),
+        light: lightOn(figure, face),
+        inside: showsInside(figure, face),
+      })),
+      lines: lines()
+        .map(({ ends }) => path(ends))
+        .join(''),
+    };
+  });
+  return { left, top: -top, width: right - left, height: top - bottom, figures };
+}
+
 /** The card's colour in this light; the inside of coloured card is paler. */
-function shade(colour: string, { light, side }: PageFace): string {
+function shade(colour: string, light: number, inside: boolean): string {
   const lit = 0.62 + 0.4 * light;
-  const pale = side === 'inside' ? 0.22 : 0;
+  const pale = inside ? 0.22 : 0;
   const part = (at: number) => {
     const own = Number.parseInt(colour.slice(at, at + 2), 16);
     return Math.round(Math.min(255, (own + (250 - own) * pale) * lit));
