@@ -1,3 +1,4 @@
+import { closePiece } from '../fold';
 import type { BoxNet } from '../net/types';
 import type { BoxStyle } from '../styles/language/types';
 import { inches } from '../units/ticks';
@@ -12,7 +13,6 @@ import { checkParts } from './check-parts';
 import { checkPromises } from './check-promises';
 import { checkRoom } from './check-room';
 import { checkSeams } from './check-seams';
-import { closePiece } from './closed-piece';
 import type { Finding } from './finding';
 
 /**

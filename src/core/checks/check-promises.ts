@@ -1,11 +1,11 @@
+import type { ClosedPiece } from '../fold';
 import type { BoxNet } from '../net/types';
+import { type At, areaOf, convexParts, counterClockwise, outsideParts } from '../plane';
 import { evaluateForm, formOf } from '../styles/language/linear-form';
 import type { BoxStyle, PromiseSpec } from '../styles/language/types';
 import { toMm } from '../units/ticks';
 import { seenFrom } from './check-joints';
-import { asTicks, type ClosedPiece, panelWords } from './closed-piece';
-import type { Finding } from './finding';
-import { type At, areaOf, convexParts, counterClockwise, outsideParts } from './planar';
+import { asTicks, type Finding, panelWords } from './finding';
 
 /** What a style promises at every size: flaps cover an opening, one piece goes over another. */
 export const checkPromises = (style: BoxStyle, box: BoxNet, closed: readonly ClosedPiece[]): Finding[] =>

@@ -9,6 +9,7 @@ export {
   markRoughness,
   nearestMark,
   type Ruler,
+  rulerBeside,
   USUAL_FINEST,
 } from './marks';
 export { type PrintedLength, printLength, spellLength } from './print-length';

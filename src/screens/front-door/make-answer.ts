@@ -39,7 +39,8 @@ export function useMakeAnswer() {
     const recipeAt = parts.length;
     parts.push({
       table: 'recipes',
-      content: (ids) => firstRecipe({ name, paperId: paperId(ids), ...recipeOfAnswer(answer, question) }),
+      content: (ids) =>
+        firstRecipe({ name, paperId: paperId(ids), ...recipeOfAnswer(answer, question) }, question.unit),
     });
     if (into === null)
       parts.push({

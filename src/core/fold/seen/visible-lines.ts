@@ -1,4 +1,4 @@
-import type { At } from './strokes/types';
+import { type At, contains } from '../../plane';
 
 /** A figure that hides what lies behind it: its ring, and the holes that it does not hide through. */
 export interface Cover {
@@ -51,13 +51,13 @@ function towards({ ring }: Cover, from: At, to: At): At {
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [dx, dy] = [(-(to[1] - from[1]) / length) * BESIDE_MM, ((to[0] - from[0]) / length) * BESIDE_MM];
   const [x, y] = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
-  const [left, right] = [isInside([x + dx, y + dy], ring), isInside([x - dx, y - dy], ring)];
+  const [left, right] = [contains(ring, [x + dx, y + dy]), contains(ring, [x - dx, y - dy])];
   if (left === right) return [0, 0];
   return left ? [dx, dy] : [-dx, -dy];
 }
 
 const hides = ({ ring, holes }: Cover, point: At) =>
-  isInside(point, ring) && !holes.some((hole) => isInside(point, hole));
+  contains(ring, point) && !holes.some((hole) => contains(hole, point));
 
 /** Whether a cover's box comes near a line's. */
 const meets =
@@ -83,16 +83,6 @@ function crossings(from: At, to: At, ring: readonly At[]): number[] {
     const side = ((ax - from[0]) * dy - (ay - from[1]) * dx) / across;
     return along > 0 && along < 1 && side >= -1e-9 && side <= 1 + 1e-9 ? [along] : [];
   });
-}
-
-/** Even-odd rule. */
-export function isInside([x, y]: At, ring: readonly At[]): boolean {
-  let inside = false;
-  ring.forEach(([x1, y1], i) => {
-    const [x2, y2] = ring[(i + 1) % ring.length]!;
-    if (y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
-  });
-  return inside;
 }
 
 /** Spans that meet, as one, so that dashes run through. */

@@ -1,15 +1,8 @@
-import {
-  anglesDuring,
-  closingStates,
-  dot,
-  insideOf,
-  middleOf,
-  minus,
-  type Pose,
-  placeOf,
-  posesOf,
-} from '../fold';
-import type { PieceNet } from '../net/types';
+import type { PieceNet } from '../../net/types';
+import { anglesDuring, closingStates } from '../closing/closing-states';
+import { middleOf, posesOf } from '../fold-piece';
+import { insideOf, type Pose, placeOf } from '../pose';
+import { dot, minus } from '../vector';
 
 /** Says on which side of face `b` face `a` lies where both are in one plane: 1 on b's inside, -1 on its outside. */
 export type LayerSense = (a: number, b: number) => 1 | -1;

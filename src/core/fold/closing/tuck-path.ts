@@ -1,6 +1,5 @@
-import type { ClosingAct, PieceNet } from '../net/types';
-import type { LookAt } from './check-closing-path';
-import type { Collision } from './check-collisions';
+import type { ClosingAct, PieceNet } from '../../net/types';
+import type { Collision, LookAt } from '../collisions';
 
 /** Steps in which a lid is followed as it comes down. source: our choice, 6 degrees of a quarter turn */
 const FRAMES = 15;

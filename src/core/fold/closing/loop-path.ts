@@ -1,9 +1,10 @@
-import { placeOf, posesOf, type Vector } from '../fold';
-import type { ClosingAct, NetEdge, PieceNet } from '../net/types';
-import { toMm } from '../units/ticks';
-import type { LookAt } from './check-closing-path';
-import type { Collision } from './check-collisions';
-import { closingTolerance } from './closed-piece';
+import type { ClosingAct, NetEdge, PieceNet } from '../../net/types';
+import { toMm } from '../../units/ticks';
+import { closingTolerance } from '../closed-piece';
+import type { Collision, LookAt } from '../collisions';
+import { posesOf } from '../fold-piece';
+import { placeOf } from '../pose';
+import type { Vector } from '../vector';
 import { leastSquares } from './least-squares';
 import { movedBy } from './tuck-path';
 

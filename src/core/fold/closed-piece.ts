@@ -1,7 +1,7 @@
-import { type FoldedFace, foldPiece } from '../fold';
 import type { PieceNet } from '../net/types';
-import { roundToTick, TICKS_PER_MM, type Ticks, toMm } from '../units/ticks';
-import type { At } from './planar';
+import type { At } from '../plane';
+import { TICKS_PER_MM, toMm } from '../units/ticks';
+import { type FoldedFace, foldPiece } from './fold-piece';
 
 /** A piece folded to its closed state, with how closely it has to close. Thin card: the caliper enters by lifting layers only. */
 export interface ClosedPiece {
@@ -31,18 +31,3 @@ export const closePiece = (piece: PieceNet): ClosedPiece => ({
 /** A face's ring in millimetres, flat. */
 export const flatRing = (piece: PieceNet, face: number): readonly At[] =>
   (piece.faces[face]?.ring ?? []).map(({ x, y }): At => [toMm(x), toMm(y)]);
-
-/** Longer than any card. source: our choice, ten metres */
-const BEYOND_ANY_CARD = 10_000; // mm
-
-/** Millimetres off a folded box as a length for a finding. Panels shrunk to nothing have no distances: those come as 0 or ten metres. */
-export const asTicks = (mm: number): Ticks =>
-  roundToTick(
-    (Number.isNaN(mm) ? 0 : Math.max(-BEYOND_ANY_CARD, Math.min(BEYOND_ANY_CARD, mm))) * TICKS_PER_MM,
-  );
-
-/** `frontLeftTab` as a maker says it: front left tab. */
-export const panelWords = (panel: string): string =>
-  panel.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
-
-export const wordsOf = (piece: PieceNet, face: number): string => panelWords(piece.faces[face]?.panel ?? '');

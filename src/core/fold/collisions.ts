@@ -1,4 +1,81 @@
-import { cross, dot, insideOf, minus, type Pose, plus, size, times, type Vector } from '../fold';
+import type { PieceNet } from '../net/types';
+import { convexParts, counterClockwise } from '../plane';
+import { flatRing } from './closed-piece';
+import type { FoldedFace } from './fold-piece';
+import { insideOf, type Pose, placeOf } from './pose';
+import { cross, dot, minus, plus, size, times, type Vector } from './vector';
+
+/** Each face as plates in space (one if convex), lifted towards its inside by `liftOf(face)` mm. */
+export function platesOf(
+  piece: PieceNet,
+  faces: readonly FoldedFace[],
+  liftOf: (face: number) => number,
+): Plate[][] {
+  return faces.map(({ pose, ring }, face) => {
+    const flat = counterClockwise(flatRing(piece, face));
+    const parts = convexParts(flat);
+    const [only] = parts;
+    if (parts.length === 1 && only === flat) return [plateOf(ring, pose, liftOf(face))];
+    return parts.map((part) =>
+      plateOf(
+        part.map(([x, y]) => placeOf(pose, x, y)),
+        pose,
+        liftOf(face),
+      ),
+    );
+  });
+}
+
+export interface Collision {
+  readonly one: number;
+  readonly other: number;
+  readonly depth: number;
+  readonly level: boolean;
+}
+
+/** Looks at one way the panels may stand, mid-act: what runs into what. `among` narrows it to what moves. */
+export type LookAt = (angles: readonly number[], among?: ReadonlySet<number>) => readonly Collision[];
+
+/** All pairs of faces that run into each other by more than `slack` mm; overlaps within one plane only if `withLevel`; with `among`, only pairs with one of these. */
+export function collisions(
+  piece: PieceNet,
+  plates: readonly (readonly Plate[])[],
+  slack: number,
+  withLevel: boolean,
+  among?: ReadonlySet<number>,
+): Collision[] {
+  const [hinged, lapped] = [hingedPairs(piece), lappedPairs(piece)];
+  const found: Collision[] = [];
+  for (let one = 0; one < plates.length; one++)
+    for (let other = one + 1; other < plates.length; other++) {
+      if (among !== undefined && among.has(one) === among.has(other) && !among.has(one)) continue;
+      for (const p of plates[one] ?? [])
+        for (const q of plates[other] ?? []) {
+          if (!near(p, q, slack)) continue;
+          const pair = pairKey(piece, one, other);
+          if (hinged.has(pair)) continue;
+          const { depth, level } = crossingDepth(p, q, slack);
+          if (depth > slack && (!level || (withLevel && !lapped.has(pair))))
+            found.push({ one, other, depth, level });
+        }
+    }
+  return found;
+}
+
+/** Pairs of faces by `pairKey` that may touch all along: hinged to one another. */
+const hingedPairs = (piece: PieceNet): ReadonlySet<number> =>
+  new Set(piece.hinges.map(({ parent, child }) => pairKey(piece, parent, child)));
+
+/** Pairs of faces by `pairKey` that may lie on one another in one plane: glued, or declared to lap. */
+function lappedPairs(piece: PieceNet): ReadonlySet<number> {
+  const pairs = new Set(piece.joints.map(({ tab, target }) => pairKey(piece, tab, target)));
+  for (const group of piece.overlaps)
+    for (const p of group) for (const q of group) pairs.add(pairKey(piece, p, q));
+  return pairs;
+}
+
+const pairKey = ({ faces }: PieceNet, p: number, q: number): number =>
+  Math.min(p, q) * faces.length + Math.max(p, q);
 
 /** A flat convex face in space, ready to be tested against others. */
 export interface Plate {
@@ -9,7 +86,7 @@ export interface Plate {
 }
 
 /** A face's ring in space, lifted towards the inside by `lift` mm. */
-export function plateOf(ring: readonly Vector[], pose: Pose, lift: number): Plate {
+function plateOf(ring: readonly Vector[], pose: Pose, lift: number): Plate {
   const inside = insideOf(pose);
   const lifted = lift === 0 ? ring : ring.map((corner) => plus(corner, times(inside, lift)));
   const low: [number, number, number] = [Infinity, Infinity, Infinity];
@@ -23,7 +100,7 @@ export function plateOf(ring: readonly Vector[], pose: Pose, lift: number): Plat
 }
 
 /** Do the boxes round two plates come nearer than `slack`? The cheap question before the dear one. */
-export const near = (p: Plate, q: Plate, slack: number): boolean =>
+const near = (p: Plate, q: Plate, slack: number): boolean =>
   p.high[0] >= q.low[0] - slack &&
   q.high[0] >= p.low[0] - slack &&
   p.high[1] >= q.low[1] - slack &&
@@ -35,7 +112,7 @@ export const near = (p: Plate, q: Plate, slack: number): boolean =>
  * How deep two convex plates run into each other, mm, by separating axes; 0 when some line parts them or they only touch within `slack`.
  * Plates in one plane (within `slack`) are a separate question, `level`: overlap within that plane.
  */
-export function crossingDepth(
+function crossingDepth(
   p: Plate,
   q: Plate,
   slack: number,

@@ -1,4 +1,4 @@
-import type { ClosingAct, PieceNet } from '../net/types';
+import type { ClosingAct, PieceNet } from '../../net/types';
 
 /** Every hinge's angle after each act of closing, starting with the flat blank: one more state than there are acts. */
 export function closingStates(piece: PieceNet): number[][] {

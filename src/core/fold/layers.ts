@@ -19,18 +19,3 @@ export function layersOf(piece: PieceNet): number[] {
   }
   return layers;
 }
-
-/** Pairs of faces by `pairKey` that may touch all along: hinged to one another. */
-export const hingedPairs = (piece: PieceNet): ReadonlySet<number> =>
-  new Set(piece.hinges.map(({ parent, child }) => pairKey(piece, parent, child)));
-
-/** Pairs of faces by `pairKey` that may lie on one another in one plane: glued, or declared to lap. */
-export function lappedPairs(piece: PieceNet): ReadonlySet<number> {
-  const pairs = new Set(piece.joints.map(({ tab, target }) => pairKey(piece, tab, target)));
-  for (const group of piece.overlaps)
-    for (const p of group) for (const q of group) pairs.add(pairKey(piece, p, q));
-  return pairs;
-}
-
-export const pairKey = ({ faces }: PieceNet, p: number, q: number): number =>
-  Math.min(p, q) * faces.length + Math.max(p, q);

@@ -1,7 +1,6 @@
-import { anglesDuring } from '../fold';
-import type { ClosingAct, PieceNet } from '../net/types';
-import type { LookAt } from './check-closing-path';
-import type { Collision } from './check-collisions';
+import type { ClosingAct, PieceNet } from '../../net/types';
+import type { Collision, LookAt } from '../collisions';
+import { anglesDuring } from './closing-states';
 import { loopPairs, type Pair, pairsApart, STAYS_CLOSED } from './loop-path';
 import { movedBy } from './tuck-path';
 

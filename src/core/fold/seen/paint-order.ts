@@ -1,7 +1,17 @@
-import { dot, insideOf, type Pose, placeOf } from '../fold';
+import {
+  type At,
+  areaOf,
+  boxesOverlap,
+  boxOf,
+  clipTo,
+  counterClockwise,
+  type Ring,
+  type Triangle,
+  trianglesOf,
+} from '../../plane';
+import { insideOf, type Pose, placeOf } from '../pose';
+import { dot } from '../vector';
 import type { LayerSense } from './layer-sense';
-import { largestOverlap, type Overlap, triangulate } from './planar-overlap';
-import type { At } from './strokes/types';
 import type { Seen, View } from './view';
 
 /** A folded face as it is seen: its ring in the picture with each corner's nearness, and how it stands in space. */
@@ -21,12 +31,12 @@ const LEAST_MM2 = 0.05; // shared area too small to matter
 export function paintOrder(faces: readonly SeenFace[], view: View, sense: LayerSense): number[] {
   const figures = faces.map(({ ring }) => {
     const flat = ring.map(([x, y]): At => [x, y]);
-    return { triangles: triangulate(flat), box: boxAround(flat) };
+    return { triangles: trianglesOf(flat), box: boxOf(flat) };
   });
   const behind: Set<number>[] = faces.map(() => new Set());
   for (let a = 0; a < faces.length; a++)
     for (let b = a + 1; b < faces.length; b++) {
-      if (!boxesMeet(figures[a]!.box, figures[b]!.box)) continue;
+      if (!boxesOverlap(figures[a]!.box, figures[b]!.box)) continue;
       const shared = largestOverlap(figures[a]!.triangles, figures[b]!.triangles);
       if (!shared || shared.area < LEAST_MM2) continue;
       if (isNearer(faces, view, sense, a, b, shared)) behind[a]!.add(b);
@@ -69,12 +79,24 @@ function sortBackToFront(faces: readonly SeenFace[], behind: readonly Set<number
   return order;
 }
 
-type Bounds = readonly [left: number, right: number, bottom: number, top: number];
-
-function boxAround(ring: readonly At[]): Bounds {
-  const xs = ring.map(([x]) => x);
-  const ys = ring.map(([, y]) => y);
-  return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+/** Where two flat figures cover one another: the largest piece of it, as its middle and its area. */
+interface Overlap {
+  readonly middle: At;
+  readonly area: number;
 }
 
-const boxesMeet = (a: Bounds, b: Bounds) => a[0] < b[1] && b[0] < a[1] && a[2] < b[3] && b[2] < a[3];
+/** The largest region that a triangle of one figure shares with a triangle of the other; null where they share none. */
+function largestOverlap(a: readonly Triangle[], b: readonly Triangle[]): Overlap | null {
+  let best: Overlap | null = null;
+  for (const p of a)
+    for (const q of b) {
+      const shared = measure(clipTo(p, counterClockwise(q)));
+      if (shared.area > (best?.area ?? 0)) best = shared;
+    }
+  return best;
+}
+
+function measure(ring: Ring): Overlap {
+  const middle = (axis: 0 | 1) => ring.reduce((sum, point) => sum + point[axis], 0) / (ring.length || 1);
+  return { area: Math.abs(areaOf(ring)), middle: [middle(0), middle(1)] };
+}
