@@ -6,7 +6,6 @@ import { asItStands, type BoxNet, layNet } from '../net';
 import { benchToolOf, type EventPlan, planEvent, type SheetPlanner } from '../plan';
 import { meritsOf } from '../plan/event/style-facts';
 import type { BoxStyle } from '../styles';
-import { USUAL_FINEST } from '../units';
 import { areaOf, easeOf, rulerOfQuestion, TEMPLATE_LINE, type TriedBox } from './boxes-that-hold';
 import type { Answer, AnswersQuestion, Closing } from './types';
 
@@ -32,7 +31,7 @@ export function recipeOfAnswer(
     // Grain is a wish, not a must: a first box should fit the sheet she has. The Box page has the choice.
     grain: 'free',
     contents: { ...question.contents, arrangement },
-    ...(finest === USUAL_FINEST.in ? {} : { markMm: mmOfTicks(finest) }),
+    markMm: mmOfTicks(finest),
   };
 }
 

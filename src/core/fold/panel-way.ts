@@ -18,10 +18,10 @@ export interface PanelWay {
 /** Steeper than this a face is called upright. source: our own choice, half-way between a wall and a roof */
 const LEVEL = Math.cos((35 * Math.PI) / 180);
 
-/** Every face of a piece: which way is up on it once folded. `upsideDown` for a lid, which closes with its opening down. */
-export function panelWays(piece: PieceNet, upsideDown: boolean): readonly PanelWay[] {
+/** Every face of a piece: which way is up on it once folded. */
+export function panelWays(piece: PieceNet): readonly PanelWay[] {
   const poses = posesOf(piece, closingStates(piece).at(-1) ?? []);
-  const { up, front } = standOf(piece, poses, upsideDown);
+  const { up, front } = standOf(piece, poses);
   return poses.map((pose) => {
     const out = times(insideOf(pose), -1);
     const steep = dot(out, up);
@@ -37,13 +37,12 @@ export function bottomOf(faces: readonly Face[]): number {
   return Math.max(0, ways.map((way) => faces.findIndex(way)).find((found) => found >= 0) ?? 0);
 }
 
-/** Up and front of the closed piece: its bottom lies below, and the first wall faces front. */
+/** Up and front of the closed piece: its bottom lies below (a lid's above), and the first wall faces front. */
 export function standOf(
-  { faces }: PieceNet,
+  { faces, lid }: PieceNet,
   poses: readonly Pose[],
-  upsideDown: boolean,
 ): { readonly up: Vector; readonly front: Vector } {
-  const up = times(insideOf(poses[bottomOf(faces)]!), upsideDown ? -1 : 1);
+  const up = times(insideOf(poses[bottomOf(faces)]!), lid ? -1 : 1);
   const isUpright = (at: number) => Math.abs(dot(insideOf(poses[at]!), up)) < LEVEL;
   const named = faces.findIndex(({ panel }, at) => panel === 'front' && isUpright(at));
   const wall = named >= 0 ? named : faces.findIndex(({ role }, at) => role === 'wall' && isUpright(at));

@@ -41,16 +41,13 @@ export interface Extent {
   readonly high: Vector;
 }
 
-/** A lid closes with its opening down. */
-const isLid = ({ id }: PieceNet): boolean => /(^|[^a-z])lid/i.test(id);
-
 const TUCKED: ReadonlySet<Role> = new Set(['tuck', 'dustFlap', 'lockFlap']);
 
 /** Everything a picture in space needs of a piece. `caliperUm`: the card. */
 export function solidFigure(piece: PieceNet, caliperUm: number): SolidFigure {
   const states = closingStates(piece);
   const closed = posesOf(piece, states.at(-1) ?? []);
-  const ways = panelWays(piece, isLid(piece));
+  const ways = panelWays(piece);
   const layers = layersOf(piece);
   const caliperMm = caliperUm / 1000;
   const flat = (ring: readonly Point[]) => ring.map(({ x, y }): At => [toMm(x), toMm(y)]);
@@ -86,7 +83,7 @@ export function layersOf(piece: PieceNet): Map<number, number> {
 }
 
 function standingOf(piece: PieceNet, closed: readonly Pose[]): Standing {
-  const { up, front } = standOf(piece, closed, isLid(piece));
+  const { up, front } = standOf(piece, closed);
   const back: Vector = [-front[0], -front[1], -front[2]];
   return [
     [back[1] * up[2] - back[2] * up[1], back[2] * up[0] - back[0] * up[2], back[0] * up[1] - back[1] * up[0]],

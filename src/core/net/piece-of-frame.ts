@@ -85,6 +85,7 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
     pointAt(x * TICKS_PER_MM - left, y * TICKS_PER_MM - low);
   return {
     id: frame['cc:piece'] ?? `piece-${at + 1}`,
+    ...(frame['cc:lid'] ? { lid: true as const } : {}),
     label: cleanLine(frame.frame_title ?? `Piece ${at + 1}`),
     blank,
     faces,

@@ -21,4 +21,5 @@ export {
   type StrongEcho,
   type TypedUnit,
 } from './read-length';
+export { readSizes } from './read-sizes';
 export * from './ticks';

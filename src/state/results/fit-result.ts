@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { Contents } from '../../../shared/contents';
+import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
 import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
 import { fitFinder } from './fit-finder';
@@ -84,4 +85,34 @@ export function useFamily(ask: FamilyAsk | null): FamilyInSight {
   }, [ask]);
   const current = found?.ask === ask ? found : null;
   return { members: current?.members ?? [], busy: ask !== null && current?.done !== true };
+}
+
+export interface AnswersInSight {
+  readonly found: readonly StyleAnswers[];
+  /** Those of the question before, until the first new one is there. */
+  readonly stale: boolean;
+  readonly done: number;
+  readonly of: number;
+  readonly stop: () => void;
+}
+
+/** Boxes for four answers, style by style; `ask` must be memoised. */
+export function useAnswers(ask: AnswersQuestion | null): AnswersInSight {
+  const [state, setState] = useState<{ ask: AnswersQuestion; found: readonly StyleAnswers[] } | null>(null);
+  const [stopped, setStopped] = useState<AnswersQuestion | null>(null);
+  useEffect(() => {
+    if (ask === null || stopped === ask) return;
+    return fitFinder().answers(ask, (found) =>
+      setState((before) => ({ ask, found: before?.ask === ask ? [...before.found, found] : [found] })),
+    );
+  }, [ask, stopped]);
+  const current = state?.ask === ask ? state : null;
+  const last = current?.found.at(-1);
+  return {
+    found: ask === null ? [] : (state?.found ?? []),
+    stale: ask !== null && current === null,
+    done: last?.done ?? 0,
+    of: stopped === ask ? (last?.done ?? 0) : (last?.of ?? 1),
+    stop: () => setStopped(ask),
+  };
 }

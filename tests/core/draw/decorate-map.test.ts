@@ -12,8 +12,8 @@ import { inches, toMm, USUAL_FINEST } from '../../../src/core/units';
 const ruler = { unit: 'in', finest: USUAL_FINEST.in } as const;
 const piecesOf = (style: string) => layNet(styleById(style)!, { sizes: {}, caliperUm: 300 }).pieces;
 const [trade] = piecesOf('open-top');
-const wayOf = (piece: NonNullable<typeof trade>, panel: string, upsideDown = false) =>
-  panelWays(piece, upsideDown)[piece.faces.findIndex((face) => face.panel === panel)];
+const wayOf = (piece: NonNullable<typeof trade>, panel: string) =>
+  panelWays(piece)[piece.faces.findIndex((face) => face.panel === panel)];
 
 describe('the map for decorating while flat', () => {
   it('knows which way is up on the walls of a box that is wrapped round', () => {
@@ -32,11 +32,20 @@ describe('the map for decorating while flat', () => {
     expect(wayOf(tray!, 'base')?.stands).toBe('bottom');
   });
 
+  it('turns a piece over where its style declares a lid, whatever it is called', () => {
+    const [tray, lid] = piecesOf('tray-lid');
+    expect(lid).toMatchObject({ id: 'lid', lid: true });
+    expect(wayOf(lid!, 'base')?.stands).toBe('top');
+    expect(wayOf({ ...tray!, id: 'cover', lid: true }, 'base')?.stands).toBe('top');
+    const { lid: _, ...unnamed } = lid!;
+    expect(wayOf(unnamed, 'base')?.stands).toBe('bottom');
+  });
+
   it('points up in space on every upright face of every style', () => {
     for (const { id } of STYLES)
-      for (const piece of piecesOf(id)) {
+      for (const piece of piecesOf(id).filter(({ lid }) => !lid)) {
         const poses = posesOf(piece, closingStates(piece).at(-1) ?? []);
-        const ways = panelWays(piece, false);
+        const ways = panelWays(piece);
         const bottom = piece.faces.findIndex(({ role }) => role === 'base');
         if (bottom < 0) continue;
         ways.forEach(({ stands, up: [x, y] }, face) => {

@@ -1,7 +1,9 @@
 import type { PieceNet } from '../../net/types';
 import type { At } from '../../plane';
+import { closingStates } from '../closing/closing-states';
+import { posesOf } from '../fold-piece';
 import { bottomOf } from '../panel-way';
-import { insideOf, type Pose } from '../pose';
+import { insideOf } from '../pose';
 import { cross, dot, size, times, type Vector } from '../vector';
 
 /** A parallel view: unit vectors of the picture, in the folded box's frame. */
@@ -31,15 +33,13 @@ const unit = (v: Vector): Vector => times(v, 1 / (size(v) || 1));
 /** The card as it lies on the bench, seen from the maker's side. */
 export const benchView = (): View => viewFrom([0, 0, 1], [0, -1, 0], 16, 42);
 
-/**
- * The closed box on its bottom, and the first wall faces front.
- * `poses` of the closed state; `upsideDown` for a lid.
- */
-export function standingView(piece: PieceNet, poses: readonly Pose[], upsideDown: boolean): View {
-  const up = times(insideOf(poses[bottomOf(piece.faces)]!), upsideDown ? -1 : 1);
+/** The closed piece on its bottom, a lid with its opening down, and the first wall in front. */
+export function standingView(piece: PieceNet): View {
+  const poses = posesOf(piece, closingStates(piece).at(-1) ?? []);
+  const up = times(insideOf(poses[bottomOf(piece.faces)]!), piece.lid ? -1 : 1);
   const rootOut = times(insideOf(poses[0]!), -1);
   const front = Math.abs(dot(rootOut, up)) > 0.9 ? ([0, -1, 0] as const) : rootOut;
-  const turnedOver: Vector = upsideDown ? times(front, -1) : front;
+  const turnedOver: Vector = piece.lid ? times(front, -1) : front;
   return viewFrom(up, Math.abs(dot(rootOut, up)) > 0.9 ? turnedOver : front, TURN_DEG, TIP_DEG);
 }
 

@@ -92,6 +92,7 @@ function lidOf(sides: number): PieceSpec {
   const named = (name: string) => count(sides).map((at) => `${name}${at + 1}`);
   return {
     label: 'Lid',
+    lid: true,
     panels,
     joints,
     seams,

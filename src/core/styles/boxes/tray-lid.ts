@@ -84,7 +84,7 @@ export const trayLid = defineStyle({
       of: ({ lip = 0, lidDepth = 0, relief = 0 }) => Math.min(lip, lidDepth / 2) - relief,
     },
   },
-  pieces: { tray: trayPiece('Tray', tray), lid: trayPiece('Lid', lid) },
+  pieces: { tray: trayPiece('Tray', tray), lid: { ...trayPiece('Lid', lid), lid: true } },
   constraints: [
     {
       code: 'lid-deeper-than-tray',

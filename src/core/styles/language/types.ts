@@ -160,6 +160,8 @@ export type ClosingStep =
 
 export interface PieceSpec {
   readonly label: string;
+  /** A lid: it goes over another piece and stands with its opening down. */
+  readonly lid?: true;
   readonly panels: Readonly<Record<string, PanelSpec>>;
   readonly creases?: readonly CreaseSpec[];
   readonly joints: readonly JointSpec[];
