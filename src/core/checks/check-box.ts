@@ -3,6 +3,7 @@ import type { BoxNet } from '../net/types';
 import type { BoxStyle } from '../styles/language/types';
 import { inches } from '../units/ticks';
 import { checkCollisions } from './check-collisions';
+import { checkFits } from './check-fits';
 import { checkFlatOverlap } from './check-flat-overlap';
 import { checkHandRoom, checkNarrowPanels, checkToolReach, type ToolReach } from './check-handling';
 import { checkJoints } from './check-joints';
@@ -44,6 +45,7 @@ export function checkGeometry(style: BoxStyle, box: BoxNet): Finding[] {
     ]),
     ...checkParts(box),
     ...checkPromises(style, box, closed),
+    ...checkFits(style, box),
   ];
 }
 

@@ -18,6 +18,7 @@ export function checkBound(
 ): string | null {
   const placed = parts.filter(({ id }) => !unplaced.includes(id));
   const most = mostPoints(proof.points, placed, paper, tool, shouldStop);
+  if (!Number.isFinite(most)) return 'the points on a sheet were not counted in time';
   if (most > proof.most) return `a sheet can hold ${most} points, the proof says ${proof.most}`;
   const total = placed.reduce(
     (sum, { id, count }) => sum + BigInt(proof.points[id] ?? 0) * BigInt(count),
