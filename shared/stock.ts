@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { cents, count, id, name, row, whole } from './fields';
+import { cents, count, example, id, name, row, whole } from './fields';
 import { lengthMm, marginMm } from './lengths';
 
 /** For every `buy` paid for, `free` more come with them. */
@@ -13,6 +13,7 @@ export const pack = z.strictObject({
 
 export const paper = z.strictObject({
   ...row,
+  example,
   name,
   colour: z.string().regex(/^#[0-9a-f]{6}$/),
   /** The true, measured sheet. */
@@ -31,6 +32,7 @@ export const paper = z.strictObject({
 /** Tape, ribbon, twine: sold by the roll of so much length. */
 export const rollSupply = z.strictObject({
   ...row,
+  example,
   name,
   kind: z.enum(['tape', 'ribbon', 'twine']),
   widthMm: lengthMm,
@@ -43,6 +45,7 @@ export const rollSupply = z.strictObject({
 /** Seals, clips, foam squares, bags, sweets: sold by the pack, used by the piece. */
 export const pieceSupply = z.strictObject({
   ...row,
+  example,
   name,
   kind: z.enum(['closure', 'mount', 'wrap', 'contents']),
   packs: z
@@ -54,6 +57,7 @@ export const pieceSupply = z.strictObject({
 /** Liquid glue, by the bottle; `gramsPerSquareMetre` is how thick it is spread, wet. */
 export const glueSupply = z.strictObject({
   ...row,
+  example,
   name,
   kind: z.literal('glue'),
   bottleGrams: whole(1, 10_000),
@@ -68,6 +72,7 @@ export const supply = z.discriminatedUnion('kind', [rollSupply, pieceSupply, glu
 
 export const tool = z.strictObject({
   ...row,
+  example,
   name,
   kind: z.enum(['fence', 'grooves']),
   unit: z.enum(['in', 'mm']),

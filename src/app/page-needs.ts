@@ -4,6 +4,7 @@ import { roughSize, useRuler } from '../ui/fields/measure';
 import type { OpenWorkbook } from '../ui/frame/open-workbook';
 import type { PageName, PageNeed } from '../ui/frame/pages';
 import { useWords } from '../ui/words';
+import { lacksPaper } from './choose-paper';
 
 const plain = (says: string): PageNeed => ({ says, flagged: false });
 const flagged = (says: string): PageNeed => ({ says, flagged: true });
@@ -45,12 +46,13 @@ export function usePageNeeds({ recipe, event, plan }: OpenWorkbook): Readonly<Re
     if (!event) return plain(words.oneSheet);
     if (!counted) return plain(words.needsCount);
     if (!plan) return plain(words.counting);
-    return plan.papers.length === 0 ? flagged(words.needsPaper) : plain(words.sheets(sheets));
+    return lacksPaper(plan) ? flagged(words.needsPaper) : plain(words.sheets(sheets));
   }
 
   function shoppingNeed(): PageNeed {
     if (!counted) return plain(words.needsCount);
     if (!plan) return plain(words.counting);
+    if (lacksPaper(plan)) return flagged(words.needsPaper);
     return plain(bought > 0 ? words.buy(bought) : words.nothingToBuy);
   }
 }

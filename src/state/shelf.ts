@@ -36,3 +36,9 @@ export function withRow(shelf: Shelf, { table, id }: RowKey, row: AnyRow | null)
   else rows.delete(id);
   return { ...shelf, [table]: rows };
 }
+
+/** What is hers of a table, and `kept`, which a row of hers may still name: nothing of the example counts in anything of hers. */
+export const ownOf = <Row extends { readonly id: string; readonly example?: true | undefined }>(
+  rows: ReadonlyMap<string, Row>,
+  kept?: string | null,
+): readonly Row[] => [...rows.values()].filter(({ id, example }) => !example || id === kept);

@@ -1,7 +1,7 @@
 import { screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
-import { expect, test } from 'vitest';
-import { openApp } from './open-app';
+import { describe, expect, test } from 'vitest';
+import { openApp, workbookWithDemo } from './open-app';
 
 const EVENT = '/event/seed-swap-supper/event';
 
@@ -82,4 +82,25 @@ test('spares go by what each act spoils, one upon the other', async () => {
   await spoil('Fold and burnish', '10');
   // 40 ÷ (0.9 × 0.9) = 49.4, so 50 are begun.
   expect(await screen.findByText('to make: 40 ordered, 10 spares')).toBeVisible();
+});
+
+describe('an event whose box has no paper', () => {
+  test('asks for one, and counts and prices nothing until it is there', async () => {
+    const workbook = await workbookWithDemo();
+    const state = workbook.getState();
+    const [recipe] = [...state.rows.recipes.values()];
+    const made = state.createEvent({
+      name: 'Without paper',
+      lines: [{ id: 'a', recipeId: recipe?.id ?? '', dressingId: null, paperId: 'gone', count: 10 }],
+    });
+    if (!made.ok) throw new Error('no event');
+    await openApp(`/event/${made.id}/event`, workbook);
+    const sum = await screen.findByRole('region', { name: 'What it comes to' });
+    await within(sum).findByLabelText('New paper');
+    expect(sum).not.toHaveTextContent('$0.00');
+    const user = userEvent.setup();
+    await user.type(within(sum).getByLabelText('New paper'), '12x12, 65 lb, $12.99 for 25');
+    await user.click(within(sum).getByRole('button', { name: 'Use it' }));
+    expect(await within(sum).findByText('$12.99')).toBeVisible();
+  });
 });

@@ -60,6 +60,21 @@ test('a copy of it, and a file of it, are anybody’s own; a backup keeps what i
   expect(backup?.events.filter(({ example }) => example)).toHaveLength(1);
 });
 
+test('its stock is marked as its own, and becomes hers only with all of it', async () => {
+  const store = await openTab(new World());
+  placeDemo(store);
+  const stock = () => {
+    const { papers, supplies, tools } = store.getState().rows;
+    return [...papers.values(), ...supplies.values(), ...tools.values()];
+  };
+  expect(stock().length).toBeGreaterThan(3);
+  expect(stock().every(({ example }) => example)).toBe(true);
+  const sent = store.getState().exportFile({ kind: 'event', id: EVENT });
+  expect(sent?.papers.some(({ example }) => example)).toBe(false);
+  store.getState().makeMine();
+  expect(stock().some(({ example }) => example)).toBe(false);
+});
+
 test('a browser that kept something before, or lost it, is not fresh', async () => {
   const world = new World();
   const first = await openTab(world, 'a');

@@ -1,5 +1,6 @@
 import { memo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { NumberField } from '../../ui/fields/number-field';
 import { SelectField } from '../../ui/fields/text-field';
@@ -25,7 +26,7 @@ export const PaperChoice = memo(function PaperChoice({ paperId, caliperUm, edits
         value={paper?.id ?? NONE}
         choices={[
           { id: NONE, label: words.anyPaper },
-          ...[...papers.values()].map(({ id, name }) => ({ id, label: name })),
+          ...ownOf(papers, paperId).map(({ id, name }) => ({ id, label: name })),
         ]}
         onChange={(id) => edits.setPaper(id === NONE ? null : id, papers.get(id)?.caliperUm ?? null)}
         help={

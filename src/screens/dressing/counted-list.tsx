@@ -1,4 +1,5 @@
 import type { Counted, Dressing } from '../../../shared/workbook';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/fields/count-stepper';
 import { usePageWords } from '../../ui/words';
@@ -17,12 +18,12 @@ export function CountedList({ dressing, edits, boxes }: CountedListProps) {
   const supplies = useWorkbook((state) => state.rows.supplies);
   const counted = dressing.counted ?? [];
   if (counted.length === 0) return null;
-  const pieces = [...supplies.values()].filter((supply) => 'onHandPieces' in supply);
   return (
     <section aria-labelledby="counted-head">
       <h3 id="counted-head">{words.counted}</h3>
       <ul className="dressing-rows">
         {counted.map((each) => {
+          const pieces = ownOf(supplies, each.supplyId).filter((supply) => 'onHandPieces' in supply);
           const set = (label: string, change: Partial<Counted>) =>
             edits.setCounted(label, { ...each, ...change });
           return (

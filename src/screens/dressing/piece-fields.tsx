@@ -2,6 +2,7 @@ import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { DressingPiece } from '../../../shared/workbook';
 import type { BoxNet } from '../../core/net';
 import { type Ticks, ticks } from '../../core/units';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/fields/count-stepper';
 import { LengthField } from '../../ui/fields/length-field';
@@ -50,7 +51,7 @@ export function PieceFields({ piece, net, edits }: PieceFieldsProps) {
         value={piece.paperId ?? ''}
         choices={[
           { id: '', label: words.boxPaper },
-          ...[...papers.values()].map(({ id, name }) => ({ id, label: name })),
+          ...ownOf(papers, piece.paperId).map(({ id, name }) => ({ id, label: name })),
         ]}
         onChange={(id) => set(words.paper, { paperId: id === '' ? null : id })}
       />

@@ -1,6 +1,7 @@
 import { Plus } from 'lucide-react';
 import type { Dressing } from '../../../shared/workbook';
 import type { BoxNet } from '../../core/net';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { useRuler } from '../../ui/fields/measure';
@@ -47,7 +48,7 @@ export function PutOn({ net, dressing, edits }: PutOnProps) {
             disabled={what === 'cross' || what === 'ring' ? isTied : isFull}
             onClick={() =>
               edits.dressing(words.news[what], (old) =>
-                putOn(old, what, { net, unit, name: words.news[what], supplies: [...supplies.values()] }),
+                putOn(old, what, { net, unit, name: words.news[what], supplies: ownOf(supplies) }),
               )
             }
           >

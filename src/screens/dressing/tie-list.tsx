@@ -4,6 +4,7 @@ import { outsideSize, tieLength } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { whyTie } from '../../core/plan/why/dressing-why';
 import { markAbove, type Ticks, ticks } from '../../core/units';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { CountStepper } from '../../ui/fields/count-stepper';
@@ -61,7 +62,7 @@ export function TieList({ net, dressing, edits, boxes, mark }: TieListProps) {
 function TieFields({ tie, edits }: { tie: Tie; edits: DressingEdits }) {
   const words = usePageWords().dressing;
   const supplies = useWorkbook((state) => state.rows.supplies);
-  const rolls = [...supplies.values()].filter(({ kind }) => kind === 'ribbon' || kind === 'twine');
+  const rolls = ownOf(supplies, tie.supplyId).filter(({ kind }) => kind === 'ribbon' || kind === 'twine');
   const { bow } = tie;
   const set = (label: string, change: Partial<Tie>) => edits.setTie(label, { ...tie, ...change });
   return (

@@ -1,5 +1,7 @@
+import type { ReactNode } from 'react';
 import type { FavorEvent } from '../../../shared/workbook';
 import type { EventPlan } from '../../core/plan';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/fields/count-stepper';
 import { NumberField } from '../../ui/fields/number-field';
@@ -21,10 +23,11 @@ interface EventFormProps {
   readonly plan: EventPlan | null;
   readonly stale: boolean;
   readonly mendOf: MendOf;
+  readonly choosePaper: ReactNode;
 }
 
 /** Lines of an event (a recipe, its paper, how many), spares, date and what holds it; what it comes to; and the rest, which opens. */
-export function EventForm({ event, plan, stale, mendOf }: EventFormProps) {
+export function EventForm({ event, plan, stale, mendOf, choosePaper }: EventFormProps) {
   const words = usePageWords().event;
   const edits = useEventEdits(event.id);
   return (
@@ -46,7 +49,7 @@ export function EventForm({ event, plan, stale, mendOf }: EventFormProps) {
         <AddLine event={event} edits={edits} />
       </section>
       <EventRules event={event} edits={edits} />
-      <EventSum plan={plan} stale={stale} event={event} mendOf={mendOf} />
+      <EventSum choosePaper={choosePaper} plan={plan} stale={stale} event={event} mendOf={mendOf} />
       <div className="event-more">
         <SparesForm event={event} edits={edits} />
         <KitsForm event={event} edits={edits} plan={plan} />
@@ -64,8 +67,9 @@ function EventRules({ event, edits }: { event: FavorEvent; edits: EventEdits }) 
   const { supplies, tools } = useWorkbook((state) => state.rows);
   const named = (rows: Iterable<{ readonly id: string; readonly name: string }>) =>
     [...rows].map(({ id, name }) => ({ id, label: name }));
-  const tapes = [...supplies.values()].filter(({ kind }) => kind === 'tape');
-  const glues = [...supplies.values()].filter(({ kind }) => kind === 'glue');
+  const tapes = ownOf(supplies, event.tapeId).filter(({ kind }) => kind === 'tape');
+  const glues = ownOf(supplies, event.glueId).filter(({ kind }) => kind === 'glue');
+  const ownTools = ownOf(tools, event.toolId);
   return (
     <section className="event-rules" aria-labelledby="event-rules-head">
       <h2 id="event-rules-head">{words.rules}</h2>
@@ -101,11 +105,11 @@ function EventRules({ event, edits }: { event: FavorEvent; edits: EventEdits }) 
           onChange={(id) => edits.setGlue(id === '' ? null : id)}
         />
       )}
-      {tools.size > 0 && (
+      {ownTools.length > 0 && (
         <SelectField
           label={words.tool}
           value={event.toolId ?? ''}
-          choices={[{ id: '', label: words.noTool }, ...named(tools.values())]}
+          choices={[{ id: '', label: words.noTool }, ...named(ownTools)]}
           onChange={(id) => edits.setTool(id === '' ? null : id)}
         />
       )}

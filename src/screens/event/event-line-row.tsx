@@ -1,6 +1,7 @@
 import { Copy, Trash2 } from 'lucide-react';
 import type { EventLine } from '../../../shared/workbook';
 import type { PlannedLine } from '../../core/plan';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { IconButton } from '../../ui/fields/button';
 import { CountStepper } from '../../ui/fields/count-stepper';
@@ -43,7 +44,7 @@ export function EventLineRow({ line, planned, edits, isKit }: EventLineRowProps)
           value={line.paperId ?? ''}
           choices={[
             { id: '', label: own ? words.ownPaper(own.name) : words.noPaper },
-            ...[...papers.values()]
+            ...ownOf(papers, line.paperId)
               .filter(({ id }) => id !== own?.id)
               .map(({ id, name }) => ({ id, label: name })),
           ]}

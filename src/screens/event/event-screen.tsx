@@ -7,6 +7,14 @@ import { MakeThese } from './make-these';
 export function EventScreen() {
   const open = useOutletContext<OpenWorkbook>();
   if (open.event)
-    return <EventForm event={open.event} plan={open.plan} stale={open.stale} mendOf={open.mendOf} />;
+    return (
+      <EventForm
+        event={open.event}
+        plan={open.plan}
+        stale={open.stale}
+        mendOf={open.mendOf}
+        choosePaper={open.choosePaper}
+      />
+    );
   return open.recipe && <MakeThese recipe={open.recipe} />;
 }

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
 import { type EventPlan, printMoney, whyBoxes, whyCost, whyHours, whySheets } from '../../core/plan';
@@ -12,14 +13,17 @@ interface EventSumProps {
   readonly mendOf: MendOf;
   readonly plan: EventPlan | null;
   readonly stale: boolean;
+  /** Offered where a box has no paper; null where all have one. */
+  readonly choosePaper: ReactNode;
 }
 
 /** What the event comes to: favors, sheets, cost, hours; each opens to how it comes about, and leads to the page that shows more. */
-export function EventSum({ event, plan, stale, mendOf }: EventSumProps) {
+export function EventSum({ event, plan, stale, mendOf, choosePaper }: EventSumProps) {
   const words = usePageWords();
   if (!plan || plan.making === 0) return null;
   const workbook = { kind: 'event', id: event.id } as const;
   const money = (minor: number) => printMoney(minor, plan.cost.currency, words.locale);
+  const unknown = choosePaper !== null;
   const sheets = plan.papers.reduce((sum, { plan: { sheets } }) => sum + sheets, 0);
   return (
     <section
@@ -28,6 +32,7 @@ export function EventSum({ event, plan, stale, mendOf }: EventSumProps) {
       aria-busy={stale}
     >
       <h2 id="event-sum-head">{words.event.comesTo}</h2>
+      {choosePaper}
       <dl>
         <div>
           <dt>{words.event.toMake}</dt>
@@ -43,9 +48,9 @@ export function EventSum({ event, plan, stale, mendOf }: EventSumProps) {
             </Link>
           </dt>
           <dd>
-            <strong>{sheets}</strong>{' '}
+            <strong>{unknown ? words.frame.choosePaper : sheets}</strong>{' '}
             {plan.papers.map(({ name, plan: each }) => words.event.sheetsOf(each.sheets, name)).join(', ')}
-            <WhyOpening of={words.pages.sheets} why={whySheets(plan)} />
+            {!unknown && <WhyOpening of={words.pages.sheets} why={whySheets(plan)} />}
           </dd>
         </div>
         <div>
@@ -55,9 +60,15 @@ export function EventSum({ event, plan, stale, mendOf }: EventSumProps) {
             </Link>
           </dt>
           <dd>
-            <strong>{money(plan.cost.buying.totalMinor)}</strong>{' '}
-            {words.event.eachFavor(money(plan.cost.using.perFavorMinor))}
-            <WhyOpening of={words.pages.shopping} why={whyCost(plan)} currency={plan.cost.currency} />
+            {unknown ? (
+              <strong>{words.frame.choosePaper}</strong>
+            ) : (
+              <>
+                <strong>{money(plan.cost.buying.totalMinor)}</strong>{' '}
+                {words.event.eachFavor(money(plan.cost.using.perFavorMinor))}
+                <WhyOpening of={words.pages.shopping} why={whyCost(plan)} currency={plan.cost.currency} />
+              </>
+            )}
           </dd>
         </div>
         <div>

@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import { Link, useNavigate } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { CountStepper } from '../../ui/fields/count-stepper';
@@ -25,7 +26,7 @@ export function MakeThese({ recipe }: { recipe: Recipe }) {
   const using = [...events.values()].filter(({ lines }) =>
     lines.some(({ recipeId }) => recipeId === recipe.id),
   );
-  const tape = [...supplies.values()].find(({ kind }) => kind === 'tape');
+  const tape = ownOf(supplies).find(({ kind }) => kind === 'tape');
 
   const begin = () => {
     const line = {

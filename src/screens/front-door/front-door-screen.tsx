@@ -4,6 +4,7 @@ import { ticksOfMm } from '../../../shared/lengths';
 import { type AnswersQuestion, RANKS, type Rank, rankAnswers } from '../../core/answers';
 import type { StyleMerit } from '../../core/plan/event/style-facts';
 import { useAnswers } from '../../state/results/fit-result';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
@@ -33,8 +34,8 @@ export function FrontDoorScreen() {
   const [must, setMust] = useState<readonly StyleMerit[]>([]);
   const [search] = useSearchParams();
   const make = useMakeAnswer();
-  const papers = useMemo(() => [...paperRows.values()], [paperRows]);
-  const tools = useMemo(() => [...toolRows.values()], [toolRows]);
+  const papers = useMemo(() => ownOf(paperRows), [paperRows]);
+  const tools = useMemo(() => ownOf(toolRows), [toolRows]);
 
   const contents = contentsOf(draft, unit, words.plainGoods);
   const paper = paperOf(draft, papers, unit, ({ sheet, gsm }) => words.sold(sheet.name, gsm));

@@ -9,6 +9,7 @@ import { type LengthUnit, type Ruler, type Ticks, ticks } from '../../core/units
 import type { SheetPaper } from '../../core/yield';
 import type { MarksAsk } from '../../state/results/fit-result';
 import { useToolInHand } from '../../state/results/tool-in-hand';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { useRuler } from '../../ui/fields/measure';
 
@@ -34,7 +35,7 @@ export function useSheets({ paperId }: Recipe): readonly NamedSheet[] {
   const papers = useWorkbook((state) => state.rows.papers);
   const { unit } = useRuler();
   return useMemo(() => {
-    const own = [...papers.values()].map((paper) => ({
+    const own = ownOf(papers, paperId).map((paper) => ({
       id: paper.id,
       name: paper.name,
       paper: sheetOfPaper(paper),

@@ -7,6 +7,7 @@ import { type BoxStyle, STYLES } from '../../core/styles';
 import { inches, type Ticks, ticks } from '../../core/units';
 import type { SheetPaper } from '../../core/yield';
 import { useToolInHand } from '../../state/results/tool-in-hand';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { useIdleSlices } from '../../ui/frame/idle-slices';
 
@@ -39,7 +40,7 @@ export function useStyleFacts(): KnownFacts {
   const tool = useToolInHand();
   const [sizes, setSizes] = useState<Readonly<Record<string, Ticks>> | null>(null);
   const [chosen, setPaperId] = useState<string | null>(null);
-  const papers = useMemo(() => [...rows.values()], [rows]);
+  const papers = useMemo(() => ownOf(rows), [rows]);
   const paper = papers.find(({ id }) => id === chosen) ?? null;
   const work = useCallback(
     (style: BoxStyle) =>

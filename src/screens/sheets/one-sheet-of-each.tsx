@@ -5,6 +5,7 @@ import { cuttingToolOf, GRAIN_OF_RECIPE, sheetOfPaper } from '../../core/plan';
 import { boxOfRecipe } from '../../state/results/box-result';
 import { useSheetCounts } from '../../state/results/sheet-counts';
 import { useToolInHand } from '../../state/results/tool-in-hand';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { SheetView } from '../../ui/drawing/sheet-view';
 import { pageAddress, SHELF } from '../../ui/frame/addresses';
@@ -39,7 +40,7 @@ export function OneSheetOfEach({ recipe }: { recipe: Recipe }) {
         </Link>
       </header>
       <div className="layouts">
-        {[...papers.values()].flatMap((paper) =>
+        {ownOf(papers).flatMap((paper) =>
           (box?.net.pieces ?? []).map((piece) => (
             <PieceOnPaper
               key={`${paper.id} ${piece.id}`}

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import { Link, useOutletContext } from 'react-router';
 import { cuttingToolOf } from '../../core/plan';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { pageAddress } from '../../ui/frame/addresses';
@@ -19,13 +20,13 @@ import './sheets.css';
 
 /** How many sheets, cut how? Each paper's layouts with the proof of their count; for a recipe alone, what one sheet gives. */
 export function SheetsScreen() {
-  const { workbook, recipe, event, plan, stale, bettering, settle, mendOf } =
+  const { workbook, recipe, event, plan, stale, bettering, settle, mendOf, choosePaper } =
     useOutletContext<OpenWorkbook>();
   const words = usePageWords().sheets;
   const printer = usePrinter();
   const tools = useWorkbook((state) => state.rows.tools);
   const tool = useMemo(
-    () => cuttingToolOf(tools.get(event?.toolId ?? '') ?? [...tools.values()][0]),
+    () => cuttingToolOf(tools.get(event?.toolId ?? '') ?? ownOf(tools)[0]),
     [tools, event?.toolId],
   );
   if (!event) return recipe && <OneSheetOfEach recipe={recipe} />;
@@ -49,6 +50,7 @@ export function SheetsScreen() {
         mendOf={mendOf}
         findings={plan.findings.filter(({ code }) => code.startsWith('part-') || code === 'paper-missing')}
       />
+      {choosePaper}
       <div className="bettering" role="status">
         {bettering && (
           <>

@@ -2,6 +2,7 @@ import { Plus } from 'lucide-react';
 import { Link, useNavigate } from 'react-router';
 import { ticksOfMm } from '../../../shared/lengths';
 import type { Paper, Supply, Tool } from '../../../shared/workbook';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { lengthWords, sizeWords, useRuler } from '../../ui/fields/measure';
@@ -17,17 +18,17 @@ export function Cupboard() {
   return (
     <div className="cupboard">
       <Drawer title={words.papers} table="papers" none={words.noPapers}>
-        {[...papers.values()].map((paper) => (
+        {ownOf(papers).map((paper) => (
           <PaperLine key={paper.id} paper={paper} />
         ))}
       </Drawer>
       <Drawer title={words.supplies} table="supplies" none={words.noSupplies}>
-        {[...supplies.values()].map((supply) => (
+        {ownOf(supplies).map((supply) => (
           <SupplyLine key={supply.id} supply={supply} />
         ))}
       </Drawer>
       <Drawer title={words.tools} table="tools" none={words.noTools}>
-        {[...tools.values()].map((tool) => (
+        {ownOf(tools).map((tool) => (
           <ToolLine key={tool.id} tool={tool} />
         ))}
       </Drawer>

@@ -29,7 +29,7 @@ const BUYING: ReadonlySet<string> = new Set<RemarkCode>([
 
 /** What do I buy? Need, on hand, buy, packs and price; every total opens to its arithmetic. */
 export function ShoppingScreen() {
-  const { workbook, event, plan, stale, mendOf } = useOutletContext<OpenWorkbook>();
+  const { workbook, event, plan, stale, mendOf, choosePaper } = useOutletContext<OpenWorkbook>();
   const words = usePageWords().shopping;
   if (!event || event.lines.length === 0)
     return (
@@ -45,6 +45,8 @@ export function ShoppingScreen() {
       </BlankState>
     );
   if (!plan) return <p className="soft">{words.working}</p>;
+  // Without a paper nothing that could be counted or paid would be true.
+  if (choosePaper) return <div className="shopping-page">{choosePaper}</div>;
   return (
     <div className={classNames('shopping-page', stale && 'is-stale')} aria-busy={stale}>
       <ShoppingTable plan={plan} event={event} />

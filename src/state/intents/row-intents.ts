@@ -1,4 +1,4 @@
-import { type AnyRow, type Rows, readRow, type TableName } from '../../../shared/tables';
+import { type AnyRow, type Rows, readRow, TABLES, type TableName } from '../../../shared/tables';
 import { compareRows } from '../keeping/field-changes';
 import { forgetTypedBack } from '../keeping/history';
 import { checkSettings } from '../keeping/notes';
@@ -127,18 +127,14 @@ export function rowIntents(shop: Workshop): RowIntents {
     },
 
     makeMine() {
-      const { events, recipes } = shop.state.rows;
-      const freed = (table: 'events' | 'recipes', rows: Iterable<AnyRow>): RowChange[] =>
-        [...rows].filter(isExample).map(({ id }) => ({
+      const freed = (table: TableName): RowChange[] =>
+        [...shop.state.rows[table].values()].filter(isExample).map(({ id }) => ({
           table,
           id,
           do: 'edit',
           fields: [{ at: ['example'], before: true, after: undefined }],
         }));
-      shop.take('Make it yours', [
-        ...freed('recipes', recipes.values()),
-        ...freed('events', events.values()),
-      ]);
+      shop.take('Make it yours', TABLES.flatMap(freed));
       shop.set({ notices: shop.state.notices.filter(({ code }) => code !== 'exampleStays') });
     },
 

@@ -93,7 +93,16 @@ export function rowsForPlan(shelf: Shelf, eventId: string): EventRows {
   const rows = rowsOf(shelf);
   const wanted = rows.events.filter(({ id }) => id === eventId).map(withoutTaps);
   const recipes = new Set(wanted.flatMap(({ lines }) => lines.map(({ recipeId }) => recipeId)));
-  return { ...rows, events: wanted, recipes: rows.recipes.filter(({ id }) => recipes.has(id)) };
+  // Stock, prices and tools of the example count in the example alone.
+  const ofExample = wanted.some(({ example }) => example);
+  const counts = ({ example }: { readonly example?: true | undefined }) => ofExample || !example;
+  return {
+    events: wanted,
+    recipes: rows.recipes.filter(({ id }) => recipes.has(id)),
+    papers: rows.papers.filter(counts),
+    supplies: rows.supplies.filter(counts),
+    tools: rows.tools.filter(counts),
+  };
 }
 
 function withoutTaps({ bought: _bought, run, ...event }: FavorEvent): FavorEvent {

@@ -41,7 +41,7 @@ async function compare(
 ): Promise<void> {
   const rows = rowsForPlan(shelf, eventId);
   for (const paper of shelf.papers.values()) {
-    if (paper.offcutOfId !== undefined) continue;
+    if (paper.offcutOfId !== undefined || !rows.papers.includes(paper)) continue;
     const events = rows.events.map((event) => onPaper(event, paper.id));
     const hear = (plan: EventPlan | null) => plan && !signal.aborted && tell(outcomeOf(plan, paper));
     hear(await planner({ ...rows, events }, eventId, 'comparison', { tell: hear, signal }));

@@ -83,9 +83,10 @@ export function NumberField({
   );
 }
 
-/** Whole numbers of the smallest part: `12.5` with two decimals is 1250. Null where it is none. */
+/** Whole numbers of the smallest part: `12.5` with two decimals is 1250, and so is `$12.50`, as shops write it. Null where it is none. */
 function readNumber(text: string, scale: number): number | null {
-  const plain = text.trim().replace(',', '.');
+  const amount = scale === 1 ? text : text.replace(/^\s*[$€£¥]|[$€£¥]\s*$/, '');
+  const plain = amount.trim().replace(',', '.');
   if (!/^\d+(\.\d*)?$|^\.\d+$/.test(plain)) return null;
   const number = Number(plain) * scale;
   const whole = Math.round(number);

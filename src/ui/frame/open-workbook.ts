@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { FavorEvent, Recipe } from '../../../shared/workbook';
 import type { EventPlan } from '../../core/plan';
 import type { Workbook } from './addresses';
@@ -20,4 +21,6 @@ export interface OpenWorkbook {
   /** The plan stands; one with fewer sheets is still looked for, until `settle`. */
   readonly bettering: boolean;
   readonly settle: () => void;
+  /** Where a box of the event has no paper: the way to one; null where all have theirs. */
+  readonly choosePaper: ReactNode;
 }

@@ -6,6 +6,7 @@ import { useWorkbook } from '../state/use-workbook';
 import type { MendOf } from '../ui/frame/event-findings';
 import type { OpenWorkbook } from '../ui/frame/open-workbook';
 import { useWords } from '../ui/words';
+import { ChoosePaper, lacksPaper } from './choose-paper';
 
 /** The workbook at this address with its rows and its plan; null where there is none. */
 export function useOpenWorkbook(): OpenWorkbook | null {
@@ -30,5 +31,17 @@ export function useOpenWorkbook(): OpenWorkbook | null {
   if (kind !== 'recipe' && kind !== 'event') return null;
   if (kind === 'recipe' ? recipes.length === 0 : event === null) return null;
   const recipe = recipes.find((each) => each.id === wanted) ?? recipes[0] ?? null;
-  return { workbook: { kind, id }, recipe, recipes, event, plan, stale, bettering, settle, mendOf };
+  const choosePaper = event && plan && lacksPaper(plan) ? <ChoosePaper event={event} plan={plan} /> : null;
+  return {
+    workbook: { kind, id },
+    recipe,
+    recipes,
+    event,
+    plan,
+    stale,
+    bettering,
+    settle,
+    mendOf,
+    choosePaper,
+  };
 }

@@ -1,0 +1,88 @@
+import { type FormEvent, useState } from 'react';
+import { readPaper } from '../../shared/read-paper';
+import type { FavorEvent, Paper } from '../../shared/workbook';
+import type { EventPlan } from '../core/plan';
+import type { Content } from '../state/intents/first-rows';
+import { ownOf } from '../state/shelf';
+import { useWorkbook } from '../state/use-workbook';
+import { Button } from '../ui/fields/button';
+import { useRuler } from '../ui/fields/measure';
+import { SelectField, TextField } from '../ui/fields/text-field';
+import { useWords } from '../ui/words';
+import './choose-paper.css';
+
+const NONE = '';
+
+/** Whether some box of the event is cut from no paper that is hers. */
+export const lacksPaper = (plan: EventPlan | null): boolean =>
+  plan?.findings.some(({ code }) => code === 'paper-missing') ?? false;
+
+/** Where a box has no paper: choose one of hers, or type a new one in place. Sheets and cost follow. */
+export function ChoosePaper({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
+  const words = useWords().frame;
+  const { unit } = useRuler();
+  const papers = useWorkbook((state) => state.rows.papers);
+  const createTogether = useWorkbook((state) => state.createTogether);
+  const edit = useWorkbook((state) => state.edit);
+  const [text, setText] = useState('');
+  const own = ownOf(papers);
+  const heard = readPaper(text, unit);
+  const [unread, setUnread] = useState(false);
+  const lacking = plan.lines.filter(({ paperId }) => !own.some(({ id }) => id === paperId));
+  const use = (paperId: string) =>
+    edit('events', event.id, words.choosePaper, (before) => ({
+      ...before,
+      lines: before.lines.map((line) =>
+        lacking.some(({ lineId }) => lineId === line.id) ? { ...line, paperId } : line,
+      ),
+    }));
+  const add = (submitted: FormEvent) => {
+    submitted.preventDefault();
+    setUnread(heard === null);
+    if (heard === null) return;
+    const content: Content<'papers'> = {
+      ...heard.paper,
+      grain: 'none',
+      squaringMm: { left: 0, right: 0, near: 0, far: 0 },
+      onHandSheets: 0,
+    };
+    const made = createTogether(words.newPaper, [{ table: 'papers', content: () => content }]);
+    if (made.ok && made.ids[0] !== undefined) use(made.ids[0]);
+  };
+  return (
+    <section className="choose-paper screen-only" aria-label={words.choosePaper}>
+      <p>
+        <strong>{words.choosePaper}.</strong> {words.choosePaperWhy}
+      </p>
+      {own.length > 0 && (
+        <SelectField
+          label={words.yourPaper}
+          value={NONE}
+          choices={[
+            { id: NONE, label: words.choosePaper },
+            ...own.map(({ id, name }: Paper) => ({ id, label: name })),
+          ]}
+          onChange={(id) => id !== NONE && use(id)}
+        />
+      )}
+      <form onSubmit={add}>
+        <TextField
+          label={words.newPaper}
+          help={
+            <p className={unread ? 'field-refused' : undefined}>
+              {unread ? words.paperUnread : words.newPaperHelp}
+            </p>
+          }
+          value={text}
+          onChange={(typed) => {
+            setText(typed);
+            setUnread(false);
+          }}
+        />
+        <Button tone="act" type="submit">
+          {words.useIt}
+        </Button>
+      </form>
+    </section>
+  );
+}
