@@ -13,7 +13,7 @@ export function useOpenWorkbook(): OpenWorkbook | null {
   const [search] = useSearchParams();
   const shelf = useWorkbook((state) => state.rows);
   const event = kind === 'event' ? (shelf.events.get(id) ?? null) : null;
-  const { plan, stale, bettering, settle } = useEventPlan(event?.id ?? null);
+  const { plan, stale, bettering, settle, failed, again } = useEventPlan(event?.id ?? null);
   const wanted = search.get('recipe');
   const recipes = useMemo(() => {
     const ids = event ? event.lines.map(({ recipeId }) => recipeId) : kind === 'recipe' ? [id] : [];
@@ -30,5 +30,17 @@ export function useOpenWorkbook(): OpenWorkbook | null {
   if (kind !== 'recipe' && kind !== 'event') return null;
   if (kind === 'recipe' ? recipes.length === 0 : event === null) return null;
   const recipe = recipes.find((each) => each.id === wanted) ?? recipes[0] ?? null;
-  return { workbook: { kind, id }, recipe, recipes, event, plan, stale, bettering, settle, mendOf };
+  return {
+    workbook: { kind, id },
+    recipe,
+    recipes,
+    event,
+    plan,
+    stale,
+    bettering,
+    settle,
+    failed,
+    again,
+    mendOf,
+  };
 }

@@ -12,18 +12,22 @@ const answer = (found: FitAnswer): void => postMessage(found);
 const listen = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 addEventListener('message', ({ data }: MessageEvent<FitQuestion>) => {
+  hear(data).catch(() => answer({ kind: 'failed' }));
+});
+
+async function hear(data: FitQuestion): Promise<void> {
   if (data.kind === 'arrange') {
     answer({ kind: 'arrange', number: data.number, rooms: neededRooms(data.contents) });
     return;
   }
   if (data.kind === 'family') {
     newestFamily = data.number;
-    void grow(data.number, data.ask);
+    await grow(data.number, data.ask);
     return;
   }
   newest = data.number;
-  if (data.kind === 'marks') void search(data.number, data.ask);
-});
+  if (data.kind === 'marks') await search(data.number, data.ask);
+}
 
 async function search(number: number, ask: Extract<FitQuestion, { kind: 'marks' }>['ask']): Promise<void> {
   for (const found of searchStyles(ask)) {
