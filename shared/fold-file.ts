@@ -52,6 +52,7 @@ export const foldFrame = z.looseObject({
   'faces_cc:holes': z.array(z.array(z.array(index).min(3).max(1000)).max(50)).optional(),
   'edges_cc:curve': z.array(index.nullable()).optional(),
   'cc:piece': word.optional(),
+  'cc:lid': z.literal(true).optional(),
   'cc:glue': z.array(z.tuple([index, index])).optional(),
   'cc:laps': z
     .array(z.strictObject({ lap: z.enum(['inside', 'outside']), carries: z.boolean(), gap: z.number() }))

@@ -1,13 +1,5 @@
 import type { WorkbookState } from '../state/workbook-state';
-import {
-  HELP,
-  KEEPING,
-  NEW_RECIPE,
-  pageAddress,
-  SHELF,
-  stockAddress,
-  workbookAt,
-} from '../ui/frame/addresses';
+import { HELP, KEEPING, pageAddress, SHELF, START, stockAddress, workbookAt } from '../ui/frame/addresses';
 import { keyFace } from '../ui/frame/key-list';
 import { KEYS, type KeyAct } from '../ui/frame/keys';
 import { PAGES, RECIPE_PAGES } from '../ui/frame/pages';
@@ -163,7 +155,7 @@ function places({ state, go, words, own, newStock }: Around): Command[] {
   });
   return [
     place('shelf', words.frame.toShelf, SHELF),
-    place('new', words.shelf.newRecipe, NEW_RECIPE),
+    place('new', words.shelf.newRecipe, START),
     {
       id: 'new event',
       says: words.shelf.newEvent,

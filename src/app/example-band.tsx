@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Link } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
 import { Button } from '../ui/fields/button';
-import { NEW_RECIPE } from '../ui/frame/addresses';
+import { START } from '../ui/frame/addresses';
 import type { OpenWorkbook } from '../ui/frame/open-workbook';
 import { usePageWords } from '../ui/words';
 import './example-band.css';
@@ -21,7 +21,7 @@ export function ExampleBand({ event, recipe }: Pick<OpenWorkbook, 'event' | 'rec
         <Button tone="act" onClick={makeMine}>
           {words.frame.makeMine}
         </Button>
-        <Link className="button button-plain" to={NEW_RECIPE}>
+        <Link className="button button-plain" to={START}>
           {words.example.ownBox}
         </Link>
       </p>

@@ -37,7 +37,10 @@ const doors: ShelfDoors = { fetchDemo, fetchExamplePage: () => fetchWorkbookPage
 
 /** What stands round every page: the way back to the shelf, whether the work is kept, undo and redo, the unit and the light. */
 export function Frame() {
-  const words = useWords().frame;
+  const {
+    frame: words,
+    shelf: { title: shelf },
+  } = useWords();
   const { pathname } = useLocation();
   const named = workbookAt(pathname);
   const [asked, setAsked] = useState<Asked | null>(null);
@@ -56,7 +59,7 @@ export function Frame() {
           aria-label={`${words.product}. ${words.toShelf}`}
         >
           <Mark />
-          {!named && <span>{words.product}</span>}
+          <span>{named ? shelf : words.product}</span>
         </Link>
         <Suspense fallback={<span className="frame-space" />}>
           {named ? <workbookName.Page kind={named.kind} id={named.id} /> : <span className="frame-space" />}

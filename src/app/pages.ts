@@ -2,6 +2,7 @@ import { fetchedPage } from './fetched-page';
 
 // Every page is fetched when it is first opened, so that the first one is there at once.
 export const shelfPage = fetchedPage(async () => (await import('../screens/shelf/shelf-screen')).ShelfScreen);
+export const frontDoorPage = fetchedPage(async () => (await import('./front-door-page')).FrontDoorPage);
 export const newRecipePage = fetchedPage(async () => (await import('./picking-page')).PickingPage);
 export const stockPage = fetchedPage(async () => (await import('./stock-page')).StockPage);
 export const keepingPage = fetchedPage(async () => (await import('./keeping-page')).KeepingPage);

@@ -3,7 +3,7 @@ import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/strokes/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
 import { type BoxNet, pieceAlone } from '../core/net';
-import { benchToolOf, cuttingToolOf, handSecondsOfBox, listRunSheet } from '../core/plan';
+import { benchToolOf, cutMarkOf, cuttingToolOf, handSecondsOfBox, listRunSheet } from '../core/plan';
 import {
   calendarOf,
   type HandoutInput,
@@ -53,7 +53,7 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
     const { events, tools } = workbook.getState().rows;
     return tools.get(events.get(eventId)?.toolId ?? '');
   };
-  const finestMark = () => benchToolOf(toolInHand(workbook.getState().rows.tools, ruler().unit)).finestMark;
+  const finestMark = () => cutMarkOf(benchToolOf(toolInHand(workbook.getState().rows.tools, ruler().unit)));
   const linkOf = (recipe: Recipe) => addressOfRecipe(workbook.getState().rows, recipe.id, location.href);
   const handoutOf = (recipe: Recipe): HandoutInput => {
     const { box, cards } = boxOf(recipe);

@@ -3,6 +3,7 @@ import { FirstVisit } from '../screens/shelf/first-visit';
 import { Frame } from './frame';
 import { PageNotFound } from './page-broken';
 import {
+  frontDoorPage,
   helpPage,
   keepingPage,
   newRecipePage,
@@ -19,6 +20,7 @@ export function AppRoutes() {
     <Routes>
       <Route element={<Frame />}>
         <Route index element={<FirstVisit shelf={(failed) => <shelfPage.Page exampleFailed={failed} />} />} />
+        <Route path="start" element={<frontDoorPage.Page />} />
         <Route path="new" element={<newRecipePage.Page />} />
         <Route path="keeping" element={<keepingPage.Page />} />
         <Route path="help" element={<helpPage.Page />} />

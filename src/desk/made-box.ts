@@ -1,9 +1,10 @@
+import { ticksOfMm } from '../../shared/lengths';
 import type { Recipe, Tool } from '../../shared/workbook';
 import { type BenchTool, type BoxCard, boxCards, cardTrouble } from '../core/bench';
 import { checkBox, checkOwnNet, type Finding } from '../core/checks';
 import { type BoxNet, isRoomMeasured, layNet, ownBoxOf } from '../core/net';
 import { benchToolOf, netOfRecipe, styleOfRecipe } from '../core/plan';
-import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
+import { type LengthUnit, type Ruler, rulerBeside, toMm, USUAL_FINEST } from '../core/units';
 import type { AskedBox } from './read-box';
 
 /** A box as it is made at a bench: its net, the tool, and the marks its lengths are printed on. */
@@ -18,7 +19,9 @@ export interface MadeBox {
 
 /** The box that was asked for, at the bench of its file or with a ruler. */
 export function makeBox({ style, sizes, chosen, caliperUm, unit, recipe, tool, own }: AskedBox): MadeBox {
-  const net = (own && ownBoxOf(own.text, caliperUm)) ?? layNet(style, { sizes, options: chosen, caliperUm });
+  const mark = ticksOfMm(recipe?.markMm ?? toMm(USUAL_FINEST[recipe ? 'in' : unit]));
+  const sizing = { sizes, options: chosen, caliperUm, mark };
+  const net = (own && ownBoxOf(own.text, caliperUm)) ?? layNet(style, sizing);
   const name = recipe?.name ?? own?.title ?? style.name;
   return { name, styleName: style.name, net, recipe, ...benchFor(tool, unit) };
 }
@@ -45,7 +48,7 @@ export function findingsOf({ style, own }: AskedBox, { net, bench, recipe }: Mad
 export function benchFor(tool: Tool | undefined, unit: LengthUnit): Pick<MadeBox, 'bench' | 'ruler'> {
   const saved = benchToolOf(tool);
   const bench = saved.unit === unit ? saved : { ...saved, unit, finestMark: USUAL_FINEST[unit] };
-  return { bench, ruler: { unit, finest: bench.finestMark } };
+  return { bench, ruler: rulerBeside(unit, bench.finestMark) };
 }
 
 /** The cards of a box at its bench. */

@@ -1,5 +1,6 @@
 import type { StripInstance } from '../../shared/strip-instances';
-import { nestStrip, type Quarter, type Ring, type StripPlace } from '../core/yield';
+import { type At, areaOf, boxOf, type Ring } from '../core/plane';
+import { nestStrip, type Quarter, type StripPlace, turnCorner } from '../core/yield';
 import type { Desk } from './verb';
 
 /** Finest grid as a part of the coarsest; corners are held to this part of a unit too. source: our own, by trial */
@@ -23,7 +24,7 @@ export function nestOnStrip(instance: StripInstance, seconds: number, desk: Desk
   const ms = Math.round(desk.tick() - start);
   if (nest === null)
     return { name, value: null, lowerBound: null, proven: false, density: 0, ms, layouts: [] };
-  const area = parts.reduce((sum, { ring, count }) => sum + count * areaOf(ring), 0) / scale ** 2;
+  const area = parts.reduce((sum, { ring, count }) => sum + count * Math.abs(areaOf(ring)), 0) / scale ** 2;
   const length = nest.length / scale;
   return {
     name,
@@ -44,24 +45,16 @@ function scaleOf(numbers: readonly number[]): number {
   return power * FINEST;
 }
 
-function ringOf(polygon: readonly (readonly [number, number])[], scale: number): Ring {
-  const ring = polygon.map(([x, y]) => ({ x: Math.round(x * scale), y: Math.round(y * scale) }));
+function ringOf(polygon: Ring, scale: number): Ring {
+  const ring = polygon.map(([x, y]): At => [Math.round(x * scale), Math.round(y * scale)]);
   const [first, last] = [ring[0], ring[ring.length - 1]];
-  return first?.x === last?.x && first?.y === last?.y ? ring.slice(1) : ring;
+  return first?.[0] === last?.[0] && first?.[1] === last?.[1] ? ring.slice(1) : ring;
 }
 
 /** Only quarter turns keep corners whole; a part that may not lie in any of them is laid as it is drawn. */
 function quartersOf(degrees: readonly number[]): readonly Quarter[] {
   const quarters = degrees.map((turn) => (((turn % 360) + 360) % 360) / 90).filter(Number.isInteger);
   return quarters.length > 0 ? (quarters as Quarter[]) : [0];
-}
-
-function areaOf(ring: Ring): number {
-  const sum = ring.reduce((total, { x, y }, at) => {
-    const next = ring[(at + 1) % ring.length]!;
-    return total + x * next.y - next.x * y;
-  }, 0);
-  return Math.abs(sum) / 2;
 }
 
 /** The polygon turned about 0, 0 by `rotation` degrees counter-clockwise, then moved by x, y. */
@@ -71,11 +64,6 @@ function describePlace(
   scale: number,
 ) {
   const ring = parts[part]?.ring ?? [];
-  const turned = ring.map((corner) => turn(corner.x, corner.y, quarter));
-  const left = Math.min(...turned.map(([across]) => across));
-  const near = Math.min(...turned.map(([, up]) => up));
-  return { item: part, x: (x - left) / scale, y: (y - near) / scale, rotation: 90 * quarter };
+  const { left, bottom } = boxOf(ring.map((corner) => turnCorner(corner, quarter)));
+  return { item: part, x: (x - left) / scale, y: (y - bottom) / scale, rotation: 90 * quarter };
 }
-
-const turn = (x: number, y: number, quarter: Quarter): readonly [number, number] =>
-  quarter === 0 ? [x, y] : quarter === 1 ? [-y, x] : quarter === 2 ? [-x, -y] : [y, -x];

@@ -1,4 +1,5 @@
 import { cautionsOf } from '../../shared/catalogue';
+import { cutMarkOf } from '../core/plan';
 import {
   type PaperName,
   type PrintDocument,
@@ -30,7 +31,7 @@ export const benchCardOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): 
     notes: box.recipe?.notes ?? '',
     cautions: box.recipe?.contents ? cautionsOf(box.recipe.contents).map(({ says }) => says) : [],
     ...(box.recipe && box.recipe.dressings.length > 0
-      ? { dressed: { net: box.net, dressings: box.recipe.dressings, mark: box.bench.finestMark } }
+      ? { dressed: { net: box.net, dressings: box.recipe.dressings, mark: cutMarkOf(box.bench) } }
       : {}),
   });
 

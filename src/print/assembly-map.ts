@@ -1,5 +1,6 @@
-import { areaMark, boxRing, centredText, textBox } from '../core/draw/strokes/marks';
-import type { At, Drawing, Mark } from '../core/draw/strokes/types';
+import { areaMark, centredText, textBox } from '../core/draw/strokes/marks';
+import type { Drawing, Mark } from '../core/draw/strokes/types';
+import { type At, boxRing } from '../core/plane';
 import { TYPE_MM } from './print-document';
 import type { Tile, Tiling } from './tiling';
 

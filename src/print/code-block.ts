@@ -1,6 +1,7 @@
 import { encode } from 'uqr';
 import { areaMark } from '../core/draw/strokes/marks';
-import type { At, Mark } from '../core/draw/strokes/types';
+import type { Mark } from '../core/draw/strokes/types';
+import type { At } from '../core/plane';
 import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
 import { TYPE_MM } from './print-document';
 

@@ -3,7 +3,8 @@ import { hatchLines } from '../core/draw/strokes/hatch';
 import { INKS } from '../core/draw/strokes/inks';
 import { textWidthMm, writable } from '../core/draw/strokes/letters';
 import { pointOfArc } from '../core/draw/strokes/marks';
-import type { At, Drawing, Mark } from '../core/draw/strokes/types';
+import type { Drawing, Mark } from '../core/draw/strokes/types';
+import type { At } from '../core/plane';
 import type { PrintDocument } from './print-document';
 
 /** The two faces of public/fonts, as TrueType bytes. */

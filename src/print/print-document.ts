@@ -1,4 +1,5 @@
-import type { At, Drawing } from '../core/draw/strokes/types';
+import type { Drawing } from '../core/draw/strokes/types';
+import type { At } from '../core/plane';
 
 /** The paper in the printer. */
 export type PaperName = 'letter' | 'a4';

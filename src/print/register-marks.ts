@@ -1,5 +1,6 @@
 import { lineMark } from '../core/draw/strokes/marks';
-import type { At, Mark } from '../core/draw/strokes/types';
+import type { Mark } from '../core/draw/strokes/types';
+import type { At } from '../core/plane';
 import { OVERLAP_MM, type Tile, type Tiling } from './tiling';
 
 const ARM_MM = 4;

@@ -1,5 +1,6 @@
 import { centredText, lineMark } from '../core/draw/strokes/marks';
-import type { At, Mark } from '../core/draw/strokes/types';
+import type { Mark } from '../core/draw/strokes/types';
+import type { At } from '../core/plane';
 import { TYPE_MM } from './print-document';
 
 /** How much longer than life to print, across and up the page: makes up for a printer that was measured short. 1 is a true printer. */

@@ -1,5 +1,6 @@
 import { pointOfArc } from '../core/draw/strokes/marks';
-import type { At, Mark } from '../core/draw/strokes/types';
+import type { Mark } from '../core/draw/strokes/types';
+import type { At } from '../core/plane';
 import type { Stretch } from './scale-bars';
 
 const STEP_DEG = 1; // chords of one degree leave a 200 mm arc by 0.008 mm

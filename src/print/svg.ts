@@ -1,7 +1,8 @@
 import { hatchLines } from '../core/draw/strokes/hatch';
 import { INKS } from '../core/draw/strokes/inks';
 import { pointOfArc } from '../core/draw/strokes/marks';
-import type { At, Drawing, Mark } from '../core/draw/strokes/types';
+import type { Drawing, Mark } from '../core/draw/strokes/types';
+import type { At } from '../core/plane';
 
 /** The family named in every drawing; the screen serves it, an opened file falls back. */
 const FAMILY = 'Inter, sans-serif';

@@ -1,4 +1,4 @@
-import type { Box } from '../core/draw/strokes/marks';
+import type { Box } from '../core/plane';
 
 /** Pages that together show a drawing at true size. Frame: the drawing's own, mm, y up. */
 export interface Tiling {

@@ -76,6 +76,11 @@ export type MadeAll =
   | { readonly ok: true; readonly ids: readonly string[] }
   | { readonly ok: false; readonly refusals: Refusals };
 
+/** A row to be made with others, which it may name by their ids. */
+export type NewRow = {
+  [T in TableName]: { readonly table: T; readonly content: (made: readonly string[]) => Content<T> };
+}[TableName];
+
 /** A change of one row of any table. */
 export type RowEdit = {
   [T in TableName]: {
@@ -104,6 +109,8 @@ export interface WorkbookIntents {
     contents: readonly Content<T>[],
     label: string,
   ) => MadeAll;
+  /** Rows of several tables as one undo step; each is told the ids of those before it. All of them, or none. */
+  readonly createTogether: (label: string, parts: readonly NewRow[]) => MadeAll;
   readonly createRecipe: (
     given: Pick<Content<'recipes'>, 'name' | 'styleId'> & Partial<Content<'recipes'>>,
   ) => Made;

@@ -1,4 +1,5 @@
 import type { Contents } from '../../shared/contents';
+import type { AnswersQuestion, StyleAnswers } from '../core/answers';
 import type {
   EasyMarkQuestion,
   EasyRow,
@@ -29,6 +30,7 @@ export type FitQuestion =
   | { readonly kind: 'arrange'; readonly number: number; readonly contents: Contents }
   | { readonly kind: 'marks'; readonly number: number; readonly ask: MarksAsk }
   | { readonly kind: 'family'; readonly number: number; readonly ask: FamilyAsk }
+  | { readonly kind: 'answers'; readonly number: number; readonly ask: AnswersQuestion }
   | { readonly kind: 'stop'; readonly number: number };
 
 /** One style's rows, easiest first, and how many styles are done. */
@@ -45,5 +47,6 @@ export type FitAnswer =
   | { readonly kind: 'arrange'; readonly number: number; readonly rooms: readonly NeededRoom[] }
   | { readonly kind: 'marks'; readonly number: number; readonly found: StyleRows }
   | { readonly kind: 'family'; readonly number: number; readonly member: FamilyMember | null }
+  | { readonly kind: 'answers'; readonly number: number; readonly found: StyleAnswers }
   /** It could not be worked out; the worker goes on. */
   | { readonly kind: 'failed' };

@@ -1,4 +1,6 @@
+import { findAnswers } from '../core/answers';
 import { neededRooms } from '../core/fit';
+import { planSheets } from '../core/yield';
 import type { FamilyAsk, FitAnswer, FitQuestion } from './fit-messages';
 import { searchFamily } from './search-family';
 import { searchStyles } from './search-styles';
@@ -27,6 +29,18 @@ async function hear(data: FitQuestion): Promise<void> {
   }
   newest = data.number;
   if (data.kind === 'marks') await search(data.number, data.ask);
+  if (data.kind === 'answers') await weigh(data.number, data.ask);
+}
+
+/** What the sheets of one answer may take; the plan found by then comes with its bound. source: our own */
+const effort = { seconds: 0.03, now: () => performance.now() };
+
+async function weigh(number: number, ask: Extract<FitQuestion, { kind: 'answers' }>['ask']): Promise<void> {
+  for (const found of findAnswers(ask, (parts, paper, tool) => planSheets(parts, paper, tool, effort))) {
+    answer({ kind: 'answers', number, found });
+    await listen();
+    if (newest !== number) return;
+  }
 }
 
 async function search(number: number, ask: Extract<FitQuestion, { kind: 'marks' }>['ask']): Promise<void> {

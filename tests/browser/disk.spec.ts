@@ -156,6 +156,7 @@ test.describe('a profile on disk', () => {
         const alarm = page.getByRole('alert').filter({ has: page.getByRole('button') });
         await alarm.getByRole('button').last().click();
         await page.getByRole('link', { name: 'Start a box of your own' }).click();
+        await page.getByRole('link', { name: 'I know the shape' }).click();
         await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
         await expect(page.getByRole('img', { name: /^Net of Box/ })).toBeVisible();
       } catch (error) {

@@ -9,6 +9,7 @@ const inControl = (page: Page) =>
   page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
 const drawOpenTop = async (page: Page, name: string) => {
   await page.getByRole('link', { name: 'Start a box of your own' }).click();
+  await page.getByRole('link', { name: 'I know the shape' }).click();
   await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
   await page.getByRole('textbox', { name: 'Name of this recipe' }).fill(name);
   await page.keyboard.press('Enter');

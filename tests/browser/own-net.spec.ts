@@ -25,6 +25,7 @@ test('a net of her own is asked about its open lines, carded, laid out and count
   await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
   await page.getByRole('button', { name: 'Done' }).click();
   await page.getByRole('link', { name: 'New box' }).click();
+  await page.getByRole('link', { name: 'I know the shape' }).click();
   await page.getByRole('button', { name: 'Bring in a FOLD file' }).waitFor();
   await page.locator('input[type=file]').setInputFiles('tests/fixtures/own-nets/open-cross.fold');
   await expect(page.getByText('2 lines still open.')).toBeVisible();

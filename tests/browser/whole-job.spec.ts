@@ -19,6 +19,7 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await page.getByRole('button', { name: 'Done' }).click();
 
   await page.getByRole('link', { name: 'New box' }).click();
+  await page.getByRole('link', { name: 'I know the shape' }).click();
   await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
   await page.getByRole('textbox', { name: 'Name of this recipe' }).fill('Soap box');
   await page.keyboard.press('Enter');

@@ -27,12 +27,12 @@ describe('outlines on a strip', () => {
     const laid = answer.layouts[0].parts.map(({ x, y, rotation }) =>
       L.slice(1).map(([a, b]) => {
         const [across, up] = rotation === 0 ? [a, b] : rotation === 90 ? [-b, a] : rotation === 180 ? [-a, -b] : [b, -a]; // biome-ignore format: one row
-        return { x: across + x, y: up + y };
+        return [across + x, up + y] as const;
       }),
     );
     expect(laid.length).toBe(6);
     for (const [at, ring] of laid.entries()) {
-      expect(ring.every(({ x, y }) => x >= 0 && x <= 6 && y >= 0 && y <= 4)).toBe(true);
+      expect(ring.every(([x, y]) => x >= 0 && x <= 6 && y >= 0 && y <= 4)).toBe(true);
       for (const other of laid.slice(at + 1)) expect(insidesMeet(ring, other)).toBe(false);
     }
   });

@@ -1,6 +1,6 @@
 import jsQr from 'jsqr';
 import { describe, expect, it } from 'vitest';
-import type { At } from '../../src/core/draw/strokes/types';
+import type { At } from '../../src/core/plane';
 import { codeOf, handoutContent, pdfOf, printBenchCard, printHandout } from '../../src/print';
 import { inputOf, TIP } from './handout-input';
 import { openTop, PAPERS } from './printed-boxes';

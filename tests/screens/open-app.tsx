@@ -18,6 +18,7 @@ import '../../src/app/workbook-name';
 import '../../src/screens/bench/bench-screen';
 import '../../src/screens/box/box-screen';
 import '../../src/screens/dressing/dressing-screen';
+import '../../src/app/front-door-page';
 import '../../src/screens/event/event-screen';
 import '../../src/screens/new-recipe/new-recipe-screen';
 import '../../src/screens/sheets/sheets-screen';

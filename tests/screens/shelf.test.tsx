@@ -10,6 +10,7 @@ describe('an empty shelf', () => {
     const user = userEvent.setup();
     expect(await screen.findByRole('button', { name: 'Open the example' })).toBeVisible();
     await user.click(screen.getByRole('link', { name: 'Start a box of your own' }));
+    await user.click(await screen.findByRole('link', { name: 'I know the shape' }));
     await user.click(await screen.findByRole('button', { name: /^Square pyramid/ }));
     expect([...workbook.getState().rows.recipes.values()]).toMatchObject([{ styleId: 'square-pyramid' }]);
     expect(await screen.findByRole('img', { name: /^Net of/ })).toBeVisible();

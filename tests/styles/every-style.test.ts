@@ -3,13 +3,11 @@ import * as FOLD from 'fold';
 import Manifold from 'manifold-3d';
 import { beforeAll, describe, expect, it, type TestContext } from 'vitest';
 import { checkBox, checkGeometry } from '../../src/core/checks';
-import { followClosing } from '../../src/core/checks/check-closing-path';
 import { checkItemRoom } from '../../src/core/checks/check-item-room';
 import { checkLapOrder } from '../../src/core/checks/check-lap-order';
 import { checkLimits } from '../../src/core/checks/check-limits';
 import { seamsApart } from '../../src/core/checks/check-seams';
-import { closePiece } from '../../src/core/checks/closed-piece';
-import { foldPiece, roomInside } from '../../src/core/fold';
+import { closePiece, foldPiece, followClosing, roomInside } from '../../src/core/fold';
 import {
   type BoxNet,
   fillSizes,
@@ -83,8 +81,8 @@ describe.each(STYLES.map((style) => [style.name, style] as const))(
       let unseen = 0;
       worstOf(boxes, (box) => {
         for (const piece of box.pieces) {
-          const { findings, notFollowed } = followClosing(piece, box.caliperUm / 1000);
-          expect([...findings, ...checkLapOrder(piece)]).toEqual([]);
+          const { met, notFollowed } = followClosing(piece, box.caliperUm / 1000);
+          expect([...met, ...checkLapOrder(piece)]).toEqual([]);
           acts += piece.closing.filter((act) => act.do !== 'glue').length;
           unseen += notFollowed.length;
         }

@@ -7,6 +7,7 @@ export const frameMessages: FrameWords = {
     toShelf: 'To the shelf',
     toPage: 'Go to the page',
     pages: 'Pages of this workbook',
+    places: 'Places',
     undo: 'Undo',
     redo: 'Redo',
     preferences: 'Unit, look and help',
@@ -49,6 +50,7 @@ export const frameMessages: FrameWords = {
         ? `This browser has lost ${plural(count, 'thing')} since the last time. Read in your last file with everything, or go on with what is here.`
         : 'This browser gave back an older state than was last kept. Read in your last file with everything, or go on with what is here.',
   },
+  places: { box: 'Box', decorate: 'Decorate', count: 'Count', buy: 'Cut & buy', make: 'Make' },
   pages: {
     contents: 'Contents',
     box: 'Box',

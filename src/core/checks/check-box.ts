@@ -1,7 +1,9 @@
+import { closePiece } from '../fold';
 import type { BoxNet } from '../net/types';
 import type { BoxStyle } from '../styles/language/types';
 import { inches } from '../units/ticks';
 import { checkCollisions } from './check-collisions';
+import { checkFits } from './check-fits';
 import { checkFlatOverlap } from './check-flat-overlap';
 import { checkHandRoom, checkNarrowPanels, checkToolReach, type ToolReach } from './check-handling';
 import { checkJoints } from './check-joints';
@@ -12,7 +14,6 @@ import { checkParts } from './check-parts';
 import { checkPromises } from './check-promises';
 import { checkRoom } from './check-room';
 import { checkSeams } from './check-seams';
-import { closePiece } from './closed-piece';
 import type { Finding } from './finding';
 
 /**
@@ -44,6 +45,7 @@ export function checkGeometry(style: BoxStyle, box: BoxNet): Finding[] {
     ]),
     ...checkParts(box),
     ...checkPromises(style, box, closed),
+    ...checkFits(style, box),
   ];
 }
 

@@ -1,7 +1,7 @@
+import { flatRing } from '../fold';
 import type { PieceNet } from '../net/types';
-import { asTicks, flatRing, wordsOf } from './closed-piece';
-import type { Finding } from './finding';
-import { type At, convexParts, counterClockwise, overlapDepth } from './planar';
+import { boxesOverlap, boxOf, convexParts, counterClockwise, deepestOverlap } from '../plane';
+import { asTicks, type Finding, wordsOf } from './finding';
 
 /** Rounded points of slanted lines may stand a tick or two over one another. source: our choice, a hundredth of a millimetre */
 const ROUNDING_MM = 0.01;
@@ -9,13 +9,13 @@ const ROUNDING_MM = 0.01;
 /** Panels that would have to be cut from the same card: in the flat they may touch, never overlap. */
 export function checkFlatOverlap(piece: PieceNet): Finding[] {
   const rings = piece.faces.map((_, face) => convexParts(counterClockwise(flatRing(piece, face))));
-  const boxes = piece.faces.map(({ ring }) => boundsOf(ring));
+  const boxes = piece.faces.map((_, face) => boxOf(flatRing(piece, face)));
   const findings: Finding[] = [];
   for (let p = 0; p < rings.length; p++)
     for (let q = p + 1; q < rings.length; q++) {
       const [one, other] = [boxes[p], boxes[q]];
-      if (one === undefined || other === undefined || apart(one, other)) continue;
-      const deep = deepest(rings[p] ?? [], rings[q] ?? []);
+      if (one === undefined || other === undefined || !boxesOverlap(one, other)) continue;
+      const deep = deepestOverlap(rings[p] ?? [], rings[q] ?? []);
       if (deep <= ROUNDING_MM) continue;
       findings.push({
         code: 'panels-overlap-flat',
@@ -28,26 +28,3 @@ export function checkFlatOverlap(piece: PieceNet): Finding[] {
     }
   return findings;
 }
-
-const deepest = (parts: readonly (readonly At[])[], others: readonly (readonly At[])[]): number =>
-  Math.max(...parts.flatMap((part) => others.map((other) => overlapDepth(part, other))));
-
-type Bounds = readonly [left: number, right: number, low: number, high: number];
-
-function boundsOf(ring: readonly { readonly x: number; readonly y: number }[]): Bounds {
-  let [left, right, low, high] = [
-    Number.POSITIVE_INFINITY,
-    Number.NEGATIVE_INFINITY,
-    Number.POSITIVE_INFINITY,
-    Number.NEGATIVE_INFINITY,
-  ];
-  for (const { x, y } of ring) {
-    left = Math.min(left, x);
-    right = Math.max(right, x);
-    low = Math.min(low, y);
-    high = Math.max(high, y);
-  }
-  return [left, right, low, high];
-}
-
-const apart = (p: Bounds, q: Bounds): boolean => p[1] <= q[0] || q[1] <= p[0] || p[3] <= q[2] || q[3] <= p[2];

@@ -3,8 +3,7 @@ import { asItStands } from '../net/lay-net';
 import { linesOf } from '../net/lines';
 import type { BoxNet, Face, PieceNet } from '../net/types';
 import { inches, roundToTick, type Ticks, ticks, toMm } from '../units/ticks';
-import { panelWords } from './closed-piece';
-import type { Finding } from './finding';
+import { type Finding, panelWords } from './finding';
 
 /** What a tool can do, as the checks need it: finest mark, how far from its fence it scores, and its longest cut. */
 export interface ToolReach {

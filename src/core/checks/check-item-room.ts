@@ -3,6 +3,7 @@ import {
   dot,
   FLAT,
   type FoldedFace,
+  flatRing,
   foldPiece,
   insideOf,
   minus,
@@ -15,10 +16,9 @@ import {
 import { CHORD_TOLERANCE_MM } from '../net/arc';
 import { asItStands } from '../net/lay-net';
 import type { BoxNet, PieceNet } from '../net/types';
+import { convexParts, counterClockwise } from '../plane';
 import { toMm } from '../units/ticks';
-import { asTicks, flatRing } from './closed-piece';
-import type { Finding } from './finding';
-import { convexParts, counterClockwise } from './planar';
+import { asTicks, type Finding } from './finding';
 import { type Axes, SLACK, type Slab, settle, unit } from './settle-item';
 
 /** Calipers of clearance an item is given in every direction: a tab or a flap's end may lie between it and the wall. source: common practice, no source */

@@ -1,9 +1,9 @@
 import type { Pose, Vector } from '../fold';
+import { type ClosedPiece, flatRing } from '../fold';
 import type { Joint } from '../net/types';
+import { type At, convexParts, counterClockwise, deepestOverlap, distanceOutside } from '../plane';
 import { toMm } from '../units/ticks';
-import { asTicks, type ClosedPiece, flatRing, wordsOf } from './closed-piece';
-import type { Finding } from './finding';
-import { type At, convexParts, counterClockwise, distanceOutside, overlapDepth } from './planar';
+import { asTicks, type Finding, wordsOf } from './finding';
 
 /** Glued panels of the closed piece: each lies in its target's plane, a tab inside its target's outline, a flap at least over part of it. */
 export const checkJoints = (closed: ClosedPiece): Finding[] =>
@@ -46,7 +46,7 @@ function checkJoint({ piece, faces, toleranceMm }: ClosedPiece, joint: Joint): F
   }
   const parts = convexParts(counterClockwise(ring));
   const targets = convexParts(counterClockwise(outline));
-  const lap = Math.max(...parts.flatMap((part) => targets.map((other) => overlapDepth(part, other))));
+  const lap = deepestOverlap(parts, targets);
   if (lap > toleranceMm) return [];
   return [
     {

@@ -10,8 +10,7 @@ import {
   size,
 } from '../fold';
 import type { PieceNet } from '../net/types';
-import { panelWords } from './closed-piece';
-import type { Finding } from './finding';
+import { type Finding, panelWords } from './finding';
 
 /** How far into its last act two panels are looked at: late enough to come from the side they end on, early enough to lie apart. */
 const JUST_BEFORE = 0.9;

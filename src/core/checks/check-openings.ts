@@ -1,10 +1,16 @@
-import { placeOf } from '../fold';
+import { type ClosedPiece, flatRing, placeOf } from '../fold';
 import type { Face, Joint, Point } from '../net/types';
+import {
+  type At,
+  convexParts,
+  counterClockwise,
+  deepestOverlap,
+  distanceOutside,
+  distanceToBorder,
+} from '../plane';
 import { inches, type Ticks, toMm } from '../units/ticks';
 import { seenFrom } from './check-joints';
-import { asTicks, type ClosedPiece, flatRing, wordsOf } from './closed-piece';
-import type { Finding } from './finding';
-import { type At, convexParts, counterClockwise, distanceOutside, overlapDepth } from './planar';
+import { asTicks, type Finding, wordsOf } from './finding';
 
 /** Card that should be left round an opening: beside a window, whose film has to be glued there, and beside anything else. source: common practice, no source */
 const ROUND_WINDOW = inches(0, 3, 8);
@@ -64,19 +70,10 @@ function checkPlace(
 
 /** Least distance between two rings that do not cross, mm. */
 const ringsApart = (p: readonly At[], q: readonly At[]): number =>
-  Math.min(...p.map((corner) => toRing(corner, q)), ...q.map((corner) => toRing(corner, p)));
-
-function toRing([x, y]: At, ring: readonly At[]): number {
-  let least = Number.POSITIVE_INFINITY;
-  ring.forEach(([ax, ay], at) => {
-    const [bx, by] = ring[(at + 1) % ring.length] ?? [ax, ay];
-    const square = (bx - ax) ** 2 + (by - ay) ** 2;
-    const part =
-      square === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / square));
-    least = Math.min(least, Math.hypot(ax + part * (bx - ax) - x, ay + part * (by - ay) - y));
-  });
-  return least;
-}
+  Math.min(
+    ...p.map((corner) => distanceToBorder(corner, q)),
+    ...q.map((corner) => distanceToBorder(corner, p)),
+  );
 
 /** Does `over` lie glued across an opening of `open`, without the same opening of its own? */
 function checkGlue(
@@ -100,7 +97,7 @@ function checkGlue(
     const opening = counterClockwise(inMm(hole));
     if (own.some((other) => sameRing(opening, other, toleranceMm + toMm(joint.gap)))) return [];
     const parts = convexParts(opening);
-    const deep = Math.max(...cover.flatMap((one) => parts.map((part) => overlapDepth(one, part))));
+    const deep = deepestOverlap(cover, parts);
     if (deep <= toleranceMm) return [];
     return [
       {

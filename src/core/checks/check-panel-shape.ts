@@ -1,13 +1,12 @@
-import { doubleArea } from '../net/point';
+import { netArea } from '../net/point';
 import type { PieceNet, Point } from '../net/types';
 import { roundToTick } from '../units/ticks';
-import { wordsOf } from './closed-piece';
-import type { Finding } from './finding';
+import { type Finding, wordsOf } from './finding';
 
 /** Panels whose slanted ends draw in so far that they pass one another: such a panel cannot be cut. */
 export function checkPanelShape(piece: PieceNet): Finding[] {
   return piece.faces.flatMap(({ ring, panel }, face): Finding[] => {
-    if (ring.length >= 3 && doubleArea(ring) > 0 && !crossesItself(ring)) return [];
+    if (ring.length >= 3 && netArea(ring) > 0 && !crossesItself(ring)) return [];
     const wide = Math.min(...ring.map((p, at) => span(p, ring[(at + 1) % ring.length] ?? p)));
     return [
       {

@@ -1,7 +1,6 @@
 import type { BoxNet, Face } from '../net/types';
 import { roundToTick } from '../units/ticks';
-import { panelWords } from './closed-piece';
-import type { Finding } from './finding';
+import { type Finding, panelWords } from './finding';
 
 /** Pieces that are glued to one another: each of their panels is cut in the shape it has in the whole they make. Exact, in whole ticks. */
 export function checkParts({ pieces, whole }: BoxNet): Finding[] {

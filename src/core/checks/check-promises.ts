@@ -1,11 +1,11 @@
+import type { ClosedPiece } from '../fold';
 import type { BoxNet } from '../net/types';
+import { type At, areaOf, convexParts, counterClockwise, outsideParts } from '../plane';
 import { evaluateForm, formOf } from '../styles/language/linear-form';
 import type { BoxStyle, PromiseSpec } from '../styles/language/types';
 import { toMm } from '../units/ticks';
 import { seenFrom } from './check-joints';
-import { asTicks, type ClosedPiece, panelWords } from './closed-piece';
-import type { Finding } from './finding';
-import { type At, areaOf, convexParts, counterClockwise, outsideParts } from './planar';
+import { asTicks, type Finding, panelWords } from './finding';
 
 /** What a style promises at every size: flaps cover an opening, one piece goes over another. */
 export const checkPromises = (style: BoxStyle, box: BoxNet, closed: readonly ClosedPiece[]): Finding[] =>
@@ -54,30 +54,25 @@ function checkCover(promise: Cover, box: BoxNet, closed: readonly ClosedPiece[])
   ];
 }
 
-/**
- * The outer piece is larger than the inner one by the promised gap, across and deep, or across and high if the inner one slides in; and the
- * gap takes two calipers (one above a piece that slides).
- */
+/** The outer piece is larger than the inner one by the promised gaps, across and deep, or across and high if the inner one slides in. */
 function checkNest(promise: Nest, box: BoxNet, closed: readonly ClosedPiece[]): Finding[] {
   const [inner, outer] = [promise.inner, promise.outer].map((id) =>
     closed.find(({ piece }) => piece.id === id),
   );
   if (inner === undefined || outer === undefined) return [];
-  const caliper = box.caliperUm / 1000;
-  const gap = toMm(evaluateForm(formOf(promise.gap), box.values));
+  const [first = 0, second = 0] = promise.gap.map((text) => toMm(evaluateForm(formOf(text), box.values)));
   const [small, large] = [extentOf(inner), extentOf(outer)];
-  const [across, deep, high] = [large[0] - small[0], large[1] - small[1], large[2] - small[2]];
-  const play = promise.slides ? Math.min(across, high + caliper) : Math.min(across, deep);
+  const way = promise.slides ? 2 : 1;
+  const [across, other] = [large[0] - small[0], large[way] - small[way]];
   const slack = 2 * inner.toleranceMm;
-  const loose = Math.abs(across - gap) > slack || (!promise.slides && Math.abs(deep - gap) > slack);
-  if (play >= 2 * caliper - slack && !loose) return [];
+  if (Math.abs(across - first) <= slack && Math.abs(other - second) <= slack) return [];
   return [
     {
       code: 'pieces-do-not-nest',
       severity: 'stop',
       where: promise.outer,
-      facts: { outer: promise.outer, inner: promise.inner, play: asTicks(play), least: asTicks(2 * caliper) },
-      says: 'The {outer} is {play} larger than the {inner}; twice the thickness of the card is {least}.',
+      facts: { outer: promise.outer, inner: promise.inner, play: asTicks(Math.min(across, other)) },
+      says: 'The {outer} is only {play} larger than the {inner} when both are folded.',
       remedy: 'Make the ease larger.',
     },
   ];

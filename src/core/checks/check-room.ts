@@ -1,9 +1,8 @@
-import { roomInside } from '../fold';
+import { type ClosedPiece, flatRing, roomInside } from '../fold';
 import { CHORD_TOLERANCE_MM } from '../net/arc';
+import { areaOf } from '../plane';
 import { toMm } from '../units/ticks';
-import { asTicks, type ClosedPiece, flatRing, panelWords } from './closed-piece';
-import type { Finding } from './finding';
-import { areaOf } from './planar';
+import { asTicks, type Finding, panelWords } from './finding';
 
 /** The room inside the closed shell, by the divergence theorem, against the style's own formula. Both thin card, score to score. A loose floor or liner bounds no room. */
 export function checkRoom({ piece, faces, toleranceMm }: ClosedPiece): Finding[] {

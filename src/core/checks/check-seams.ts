@@ -1,8 +1,7 @@
-import { distance, FLAT, type FoldedFace, placeOf, type Vector } from '../fold';
+import { type ClosedPiece, distance, FLAT, type FoldedFace, placeOf, type Vector } from '../fold';
 import type { NetEdge } from '../net/types';
 import { toMm } from '../units/ticks';
-import { asTicks, type ClosedPiece, wordsOf } from './closed-piece';
-import type { Finding } from './finding';
+import { asTicks, type Finding, wordsOf } from './finding';
 
 /** Edges that must meet when closed: the declared seams, and every crease or bend that the fold tree does not turn about. */
 export function checkSeams(closed: ClosedPiece): Finding[] {

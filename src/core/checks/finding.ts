@@ -1,5 +1,6 @@
+import type { PieceNet } from '../net/types';
 import type { Reason } from '../units/reason';
-import type { Ticks } from '../units/ticks';
+import { roundToTick, TICKS_PER_MM, type Ticks } from '../units/ticks';
 
 /**
  * Something a maker should know about her box: `stop` means it cannot be folded as asked, `warn` that it will disappoint, `note` a tip.
@@ -14,3 +15,18 @@ export interface Finding extends Reason {
   /** The one-tap mend, where there is one. */
   readonly fix?: { readonly symbol: string; readonly value: Ticks };
 }
+
+/** Longer than any card. source: our choice, ten metres */
+const BEYOND_ANY_CARD = 10_000; // mm
+
+/** Millimetres off a folded box as a length for a finding. Panels shrunk to nothing have no distances: those come as 0 or ten metres. */
+export const asTicks = (mm: number): Ticks =>
+  roundToTick(
+    (Number.isNaN(mm) ? 0 : Math.max(-BEYOND_ANY_CARD, Math.min(BEYOND_ANY_CARD, mm))) * TICKS_PER_MM,
+  );
+
+/** `frontLeftTab` as a maker says it: front left tab. */
+export const panelWords = (panel: string): string =>
+  panel.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+
+export const wordsOf = (piece: PieceNet, face: number): string => panelWords(piece.faces[face]?.panel ?? '');

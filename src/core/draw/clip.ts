@@ -1,5 +1,6 @@
-import { type ArcMark, type AreaMark, type Box, pointOfArc, type TextMark, textBox } from './strokes/marks';
-import type { At, Mark } from './strokes/types';
+import { type At, type Box, boxRing, clipTo } from '../plane';
+import { type ArcMark, type AreaMark, pointOfArc, type TextMark, textBox } from './strokes/marks';
+import type { Mark } from './strokes/types';
 
 /** What of some marks lies in a window: lines and arcs cut at its border, areas cut to it, words only whole. Keys stay. */
 export const clipMarks = (marks: readonly Mark[], window: Box): Mark[] =>
@@ -83,32 +84,12 @@ function turnsAlong(deg: number, fromDeg: number, sweepDeg: number): number {
 }
 
 function clipArea(area: AreaMark, window: Box): Mark[] {
-  const ring = clipRing(area.ring, window);
+  const ring = clipTo(area.ring, boxRing(window));
   if (ring.length < 3) return [];
-  const holes = (area.holes ?? []).map((hole) => clipRing(hole, window)).filter((hole) => hole.length >= 3);
+  const holes = (area.holes ?? [])
+    .map((hole) => clipTo(hole, boxRing(window)))
+    .filter((hole) => hole.length >= 3);
   return [{ ...area, ring, holes }];
-}
-
-/** Sutherland and Hodgman's polygon clipping, side by side (Communications of the ACM 17, 1974; from memory). */
-function clipRing(ring: readonly At[], { left, right, bottom, top }: Box): At[] {
-  const sides: readonly ((point: At) => number)[] = [
-    ([x]) => x - left,
-    ([x]) => right - x,
-    ([, y]) => y - bottom,
-    ([, y]) => top - y,
-  ];
-  return sides.reduce<At[]>(
-    (points, room) =>
-      points.flatMap((to, i): At[] => {
-        const from = points.at(i - 1)!;
-        const [before, here] = [room(from), room(to)];
-        const share = before / (before - here);
-        const crossing: At = [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
-        const crosses = before >= 0 !== here >= 0;
-        return [...(crosses ? [crossing] : []), ...(here >= 0 ? [to] : [])];
-      }),
-    [...ring],
-  );
 }
 
 function clipText(text: TextMark, window: Box): Mark[] {

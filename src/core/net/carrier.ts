@@ -1,4 +1,4 @@
-import { gcd } from './point';
+import { gcd } from '../plane';
 import type { Point } from './types';
 
 /** The straight line through two points, as whole numbers in lowest terms: direction (dx, dy) with dx > 0, or dx = 0 and dy > 0. */

@@ -1,4 +1,5 @@
 import type { FoldFrame } from '../../../shared/fold-file';
+import { type At, areaOf } from '../plane';
 
 /** The faces of a flat crease pattern that lists none: at each corner the next edge clockwise from the one come by, so rings run counter-clockwise. */
 export function facesAround({
@@ -10,10 +11,13 @@ export function facesAround({
     spokes[a]?.push(b);
     spokes[b]?.push(a);
   }
-  const at = (vertex: number) => vertices_coords[vertex] ?? [0, 0];
+  const at = (vertex: number): At => {
+    const [x = 0, y = 0] = vertices_coords[vertex] ?? [];
+    return [x, y];
+  };
   spokes.forEach((ends, vertex) => {
-    const [x = 0, y = 0] = at(vertex);
-    const angle = (end: number) => Math.atan2((at(end)[1] ?? 0) - y, (at(end)[0] ?? 0) - x);
+    const [x, y] = at(vertex);
+    const angle = (end: number) => Math.atan2(at(end)[1] - y, at(end)[0] - x);
     ends.sort((p, q) => angle(p) - angle(q));
   });
   const used = new Set<string>();
@@ -32,15 +36,7 @@ export function facesAround({
         const next = ends[(ends.indexOf(before) + ends.length - 1) % ends.length] ?? before;
         [before, here] = [here, next];
       }
-      if (ring.length > 2 && area(ring) > 0) faces.push(ring);
+      if (ring.length > 2 && areaOf(ring.map(at)) > 0) faces.push(ring);
     }
   return faces;
-
-  function area(ring: readonly number[]): number {
-    return ring.reduce((sum, vertex, k) => {
-      const [x = 0, y = 0] = at(vertex);
-      const [u = 0, v = 0] = at(ring[(k + 1) % ring.length] ?? vertex);
-      return sum + x * v - u * y;
-    }, 0);
-  }
 }

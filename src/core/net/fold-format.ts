@@ -56,6 +56,7 @@ function frameOf(piece: PieceNet): FoldFrame {
     ),
     'edges_cc:curve': piece.edges.map(({ curve }) => curve),
     'cc:piece': piece.id,
+    ...(piece.lid ? { 'cc:lid': true as const } : {}),
     'cc:glue': piece.joints.map(({ tab, target }): [number, number] => [tab, target]),
     'cc:laps': piece.joints.map(({ lap, carries, gap }) => ({ lap, carries, gap: toMm(gap) })),
     'cc:seams': piece.seams.map(({ a, b }): [number, number] => [a, b]),

@@ -5,7 +5,14 @@ export { type FoldUnit, isUnitless } from './fold-frames';
 export { sayFoldRefusal } from './fold-words';
 export { asItStands, layNet } from './lay-net';
 export { linesOf, type NetLine } from './lines';
-export { caliperTicks, fillSizes, type NamedValues, nameValues, type Sizing } from './name-values';
+export {
+  caliperTicks,
+  fillSizes,
+  metricSizes,
+  type NamedValues,
+  nameValues,
+  type Sizing,
+} from './name-values';
 export { outerRing, ringsOf } from './outline';
 export {
   isRoomMeasured,

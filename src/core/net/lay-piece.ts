@@ -72,6 +72,7 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
   return {
     id,
     label: spec.label,
+    ...(spec.lid ? { lid: true as const } : {}),
     blank,
     faces,
     hinges,

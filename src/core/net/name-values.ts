@@ -1,6 +1,7 @@
 import { defaultChoices } from '../styles/language/define';
 import { evaluateForm, evaluateUp, formOf } from '../styles/language/linear-form';
 import type { BoxStyle, Chosen, Len, Values } from '../styles/language/types';
+import { isOnMark, markAbove, markBelow, nearestMark, USUAL_FINEST } from '../units/marks';
 import { inches, millimetres, roundToTick, TICKS_PER_MM, type Ticks, ticks, toMm } from '../units/ticks';
 
 /** What a maker chose; a size left out takes the style's default. `mark`: the marks allowances are rounded up to, 1/16 in if left out. */
@@ -10,6 +11,36 @@ export interface Sizing {
   readonly mark?: Ticks;
   readonly options?: Chosen;
 }
+
+/**
+ * Sizes that a box begins with at a metric bench: the style's own defaults on whole centimetres, halves and millimetres, the coarser the
+ * longer. A size that follows others is left to follow, unless it would fall between millimetres.
+ */
+export function metricSizes(style: BoxStyle): Readonly<Record<string, Ticks>> {
+  const sizes: Record<string, Ticks> = {};
+  for (const [name, { default: usual, min, max }] of Object.entries(style.symbols)) {
+    const form = formOf(usual);
+    const length = fillSizes(style, sizes)[name]!;
+    const step = METRIC_STEPS.find(({ from }) => length >= from)!.step;
+    const [least, most] = [min, max].map((limit) => evaluateForm(formOf(limit), {})) as [Ticks, Ticks];
+    const round = nearestMark(length, step);
+    if (form.terms.length > 0 && isOnMark(length, USUAL_FINEST.mm)) continue;
+    sizes[name] =
+      round < least
+        ? markAbove(least, USUAL_FINEST.mm)
+        : round > most
+          ? markBelow(most, USUAL_FINEST.mm)
+          : round;
+  }
+  return sizes;
+}
+
+/** How roundly a length is named. source: common practice, no source */
+const METRIC_STEPS = [
+  { from: millimetres(40), step: millimetres(10) },
+  { from: millimetres(20), step: millimetres(5) },
+  { from: ticks(0), step: millimetres(1) },
+] as const;
 
 /** The value of every name of a style: in ticks for the net, in millimetres for what is not linear. */
 export interface NamedValues {

@@ -1,4 +1,5 @@
 import type { FoldFrame } from '../../../shared/fold-file';
+import { type At, contains } from '../plane';
 
 type Ring = number[];
 
@@ -59,13 +60,9 @@ function loopsOff(boundary: readonly (readonly [number, number])[], faces: reado
 
 /** Does a ring lie within a face? Its first corner says: rings do not cross. */
 function isWithin({ vertices_coords }: FoldFrame, ring: Ring, face: Ring): boolean {
-  const at = (vertex: number | undefined) => vertices_coords[vertex ?? 0] ?? [0, 0];
-  const [x = 0, y = 0] = at(ring[0]);
-  let inside = false;
-  face.forEach((vertex, k) => {
-    const [ax = 0, ay = 0] = at(vertex);
-    const [bx = 0, by = 0] = at(face[(k + 1) % face.length]);
-    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
-  });
-  return inside;
+  const at = (vertex: number | undefined): At => {
+    const [x = 0, y = 0] = vertices_coords[vertex ?? 0] ?? [];
+    return [x, y];
+  };
+  return contains(face.map(at), at(ring[0]));
 }

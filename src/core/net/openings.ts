@@ -1,3 +1,4 @@
+import type { At } from '../plane';
 import type { EdgeName, HoleSpec, NotchSpec } from '../styles/language/types';
 import { TICKS_PER_MM } from '../units/ticks';
 import { CHORD_TOLERANCE_MM } from './arc';
@@ -6,8 +7,6 @@ import { pointAt, samePoint } from './point';
 import type { Point } from './types';
 
 type Measure = (text: string) => number;
-type At = readonly [x: number, y: number];
-
 /** The openings in a panel whose ring is given, `place` its hinge frame, each a clockwise ring; what has no size, or more than its panel, is left out. Round ends stand off their arcs by `CHORD_TOLERANCE_MM` at most. */
 export function cutHoles(
   bench: Bench,

@@ -1,4 +1,4 @@
-import { doubleArea, pointAt, samePoint } from './point';
+import { netArea, pointAt, samePoint } from './point';
 import type { Blank, Point } from './types';
 
 type Directed = { readonly a: Point; readonly b: Point };
@@ -48,12 +48,12 @@ function sharpestLeft(choices: readonly Directed[], came: Directed): Directed | 
 
 /** The ring round a piece, counter-clockwise, from its edges with card on one side only. */
 export const outerRing = (rings: readonly (readonly Point[])[]): readonly Point[] =>
-  rings.reduce<readonly Point[]>((best, ring) => (doubleArea(ring) > doubleArea(best) ? ring : best), []);
+  rings.reduce<readonly Point[]>((best, ring) => (netArea(ring) > netArea(best) ? ring : best), []);
 
 /** What falls away between a blank and the piece cut from it: every ring counter-clockwise. */
 export function wasteOf(blank: Blank, rings: readonly (readonly Point[])[]): Point[][] {
   const outer = outerRing(rings);
-  const gaps = rings.filter((ring) => doubleArea(ring) < 0).map((ring) => [...ring].reverse());
+  const gaps = rings.filter((ring) => netArea(ring) < 0).map((ring) => [...ring].reverse());
   const start = outer.findIndex((point, at) => {
     const before = outer[(at + outer.length - 1) % outer.length];
     return (

@@ -4,7 +4,7 @@ import type { Role } from '../styles/language/types';
 import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
 import { finely } from './arc';
 import { onSameEdge, ringsOf, wasteOf } from './outline';
-import { doubleArea, pointAt } from './point';
+import { netArea, pointAt } from './point';
 import { ROLES } from './roles';
 import type { Blank, EdgeKind, Face, Hinge, NetEdge, PieceNet, Point } from './types';
 
@@ -27,12 +27,12 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
   };
   const rings = frame.faces_vertices.map((ring) => {
     const corners = ring.map((vertex) => points[vertex] ?? pointAt(0, 0));
-    return doubleArea(corners) < 0 ? corners.reverse() : corners;
+    return netArea(corners) < 0 ? corners.reverse() : corners;
   });
   const holes = rings.map((_, face) =>
     (frame['faces_cc:holes'][face] ?? []).map((hole) => {
       const corners = hole.map((vertex) => points[vertex] ?? pointAt(0, 0));
-      return doubleArea(corners) > 0 ? corners.reverse() : corners;
+      return netArea(corners) > 0 ? corners.reverse() : corners;
     }),
   );
   const sides = sidesOf(rings, holes);
@@ -85,6 +85,7 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
     pointAt(x * TICKS_PER_MM - left, y * TICKS_PER_MM - low);
   return {
     id: frame['cc:piece'] ?? `piece-${at + 1}`,
+    ...(frame['cc:lid'] ? { lid: true as const } : {}),
     label: cleanLine(frame.frame_title ?? `Piece ${at + 1}`),
     blank,
     faces,

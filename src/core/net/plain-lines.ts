@@ -1,3 +1,4 @@
+import type { At } from '../plane';
 import { toMm } from '../units/ticks';
 import { linesOf } from './lines';
 import type { BoxNet, Curve, PieceNet } from './types';
@@ -5,8 +6,6 @@ import type { BoxNet, Curve, PieceNet } from './types';
 /** What a drawing for other programs keeps apart. */
 export const LAYERS = ['cut', 'score', 'slit', 'glue'] as const;
 export type Layer = (typeof LAYERS)[number];
-
-type At = readonly [x: number, y: number];
 
 /** A line or a counter-clockwise arc, in mm, y up. */
 export interface PlainLine {

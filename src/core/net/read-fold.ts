@@ -6,7 +6,7 @@ import { TICKS_PER_MM } from '../units/ticks';
 import { facesAround } from './faces-around';
 import { openingsOf } from './openings-of';
 import { pieceOfFrame, type WholeFrame } from './piece-of-frame';
-import { doubleArea, pointAt } from './point';
+import { netArea, pointAt } from './point';
 import type { PieceNet, Point } from './types';
 
 /** Why a FOLD file cannot be used as a net: where in it, what stands there, what was expected. */
@@ -164,7 +164,7 @@ function faultsOf(frame: FoldFrame, path: string): FoldRefusal[] {
   const faces = frame.faces_vertices ?? facesAround(frame);
   faces.forEach((ring, face) => {
     const corners = ring.map((vertex) => at[vertex] ?? pointAt(0, 0));
-    if (doubleArea(corners) === 0)
+    if (netArea(corners) === 0)
       faults.push(refuse('no-area', `faces_vertices.${face}`, `panel ${face + 1}`, 'a panel with an area'));
   });
   if (faces.length === 0) faults.push(refuse('no-faces', 'faces_vertices', 'no closed face', 'at least one'));

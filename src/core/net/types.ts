@@ -102,6 +102,8 @@ export type ClosingAct =
 export interface PieceNet {
   readonly id: string;
   readonly label: string;
+  /** A lid: it goes over another piece and stands with its opening down. */
+  readonly lid?: true;
   readonly blank: Blank;
   readonly faces: readonly Face[];
   readonly edges: readonly NetEdge[];

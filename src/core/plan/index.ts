@@ -5,7 +5,14 @@ export { type BoughtRow, followShopping, stockPaper, stockSupply, tickOff, units
 export type { CutLength, RollFill, RollPlan } from './buying/rolls';
 export type { OrderSum, OrderWay, OrderWays } from './buying/shop-order';
 export type { BoughtPack, ShoppingRow } from './buying/shopping';
-export { benchToolOf, cuttingToolOf, isRolled, sheetAsSold, sheetOfPaper } from './buying/stock-rows';
+export {
+  benchToolOf,
+  cutMarkOf,
+  cuttingToolOf,
+  isRolled,
+  sheetAsSold,
+  sheetOfPaper,
+} from './buying/stock-rows';
 export type { AskingPrice } from './event/asking';
 export { type BoxBeside, boxBeside } from './event/box-beside';
 export { netOfRecipe, styleOfRecipe } from './event/event-boxes';

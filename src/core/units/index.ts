@@ -9,6 +9,7 @@ export {
   markRoughness,
   nearestMark,
   type Ruler,
+  rulerBeside,
   USUAL_FINEST,
 } from './marks';
 export { type PrintedLength, printLength, spellLength } from './print-length';
@@ -20,4 +21,5 @@ export {
   type StrongEcho,
   type TypedUnit,
 } from './read-length';
+export { readSizes } from './read-sizes';
 export * from './ticks';

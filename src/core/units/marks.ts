@@ -20,6 +20,15 @@ export const MARK_STEPS: Readonly<Record<LengthUnit, readonly Ticks[]>> = {
 /** What most trimmers carry: 1/16 in, 1 mm. source: common practice. */
 export const USUAL_FINEST: Readonly<Record<LengthUnit, Ticks>> = { in: ticks(508), mm: ticks(320) };
 
+/**
+ * The ruler that lies beside a tool: the usual marks of the unit, or the tool's own where they are finer. Contents, needs and gaps are read on
+ * it; a board's marks are for scores, and a trimmer's for cuts.
+ */
+export const rulerBeside = (unit: LengthUnit, toolMark: Ticks = USUAL_FINEST[unit]): Ruler => ({
+  unit,
+  finest: ticks(Math.min(toolMark, USUAL_FINEST[unit])),
+});
+
 export const isOnMark = (length: Ticks, finest: Ticks): boolean => length % finest === 0;
 export const markBelow = (length: Ticks, finest: Ticks): Ticks => ticks(Math.floor(length / finest) * finest);
 export const markAbove = (length: Ticks, finest: Ticks): Ticks => ticks(Math.ceil(length / finest) * finest);

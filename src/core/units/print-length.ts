@@ -4,11 +4,11 @@ import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks, ticks } from './ticks';
 
 /** A length in a maker's words. */
 export interface PrintedLength {
-  /** The nearest mark in plain text: `3 1/2 in`, `89 mm`. */
+  /** The nearest mark in plain text, `3 1/2 in`, `89 mm`; far from every mark the true length, `245.4 mm`. */
   readonly text: string;
   /** The same as a printer sets it: `3½ in`, `8⁷⁄₁₆ in`. */
   readonly typographic: string;
-  /** True when the length is the mark itself. */
+  /** True when what is printed is the length itself. */
   readonly exact: boolean;
   /** `scant`: the length is a little less than the mark named; `full`: a little more. */
   readonly lean: 'scant' | 'full' | null;
@@ -21,12 +21,29 @@ const SIXTEENTH_INCH = ticks(TICKS_PER_INCH / 16);
 /** The finest fraction an inch is spelled in; 1/64 in is a whole number of ticks, 1/128 is not. */
 const SIXTY_FOURTH_INCH = ticks(TICKS_PER_INCH / 64);
 
-/** A length on the maker's own marks, with which way it leans off them, and in the other unit. */
+/** A hair off a mark: as far as an eye still sets a length beside it. source: common practice, no source */
+const A_HAIR: Readonly<Record<LengthUnit, Ticks>> = {
+  in: ticks(TICKS_PER_INCH / 32),
+  mm: ticks(TICKS_PER_MM),
+};
+
+/**
+ * A length on the maker's own marks, with which way it leans off them, and in the other unit. Farther than a hair from every mark of a coarse
+ * board it is the true length: to 0.1 mm, or in 1/32 in where it is that, else on sixteenths.
+ */
 export function printLength(length: Ticks, ruler: Ruler): PrintedLength {
-  const mark = nearestMark(length, ruler.finest);
+  const mark = markToPrint(length, ruler);
   const { text, typographic } = spell(mark, ruler.unit);
-  const lean = length < mark ? 'scant' : length > mark ? 'full' : null;
-  return { text, typographic, exact: lean === null, lean, other: printOther(length, ruler.unit) };
+  const isTrue = mark % ruler.finest !== 0;
+  const lean = length === mark || (isTrue && ruler.unit === 'mm') ? null : length < mark ? 'scant' : 'full';
+  return { text, typographic, exact: length === mark, lean, other: printOther(length, ruler.unit) };
+}
+
+function markToPrint(length: Ticks, { unit, finest }: Ruler): Ticks {
+  const mark = nearestMark(length, finest);
+  if (Math.abs(length - mark) <= A_HAIR[unit]) return mark;
+  if (unit === 'mm') return nearestMark(length, TENTH_MM);
+  return isOnMark(length, A_HAIR.in) ? length : nearestMark(length, SIXTEENTH_INCH);
 }
 
 /** The shortest spelling that reads back as exactly this length: what a length field holds. */

@@ -13,7 +13,7 @@ export {
   squaredEdges,
 } from './interlock/nest-sheet';
 export { nestStrip, type StripNest, type StripPart, type StripPlace } from './interlock/nest-strip';
-export { type Corner, type Quarter, type Ring, turnCorner, turnRing } from './interlock/outline';
+export { type Quarter, turnCorner, turnRing } from './interlock/outline';
 export { type PlanOptions, planSheets } from './plan-sheets';
 export { checkPlan } from './proof/check-plan';
 export { sheetsEach } from './sheets-each';

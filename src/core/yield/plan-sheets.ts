@@ -31,9 +31,12 @@ export function planSheets(
   options: PlanOptions = {},
 ): SheetPlan {
   const sheet = layProblem(parts, paper, tool);
-  const isOver = patienceOf(options);
+  const isLate = latenessOf(options);
+  const isOver = (): boolean => (options.shouldStop?.() ?? false) || isLate();
   const holds = (plan: SheetPlan): boolean =>
-    plan.proof === null || checkBound(plan.proof, parts, paper, tool, plan.unplaced, isOver) === null;
+    plan.proof === null ||
+    // Points alone are counted even when the search is asked to stop: a plan without any bound says nothing.
+    checkBound(plan.proof, parts, paper, tool, plan.unplaced, plan.proof.cases ? isOver : isLate) === null;
   const write = (plan: StockPlan, lay: LayUse): SheetPlan => {
     const layouts = nameParts(plan.uses, sheet).map(lay);
     const written = writePlan(plan, layouts, writeProof(plan, sheet), sheet, paper);
@@ -51,11 +54,11 @@ export function planSheets(
   return write(best, (use) => easiest.lay(use, handWork));
 }
 
-/** A proof by cases that takes longer to count than a fifth of the time allowed is let go. */
-function patienceOf({ seconds = 5, now, shouldStop = () => false }: PlanOptions): () => boolean {
-  if (now === undefined) return shouldStop;
+/** A proof that takes longer to count than a fifth of the time allowed is let go. */
+function latenessOf({ seconds = 5, now }: PlanOptions): () => boolean {
+  if (now === undefined) return () => false;
   const end = now() + seconds * 1200;
-  return () => shouldStop() || now() > end;
+  return () => now() > end;
 }
 
 const withoutBound = (plan: SheetPlan): SheetPlan => ({

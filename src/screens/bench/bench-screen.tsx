@@ -5,7 +5,7 @@ import { benchOfRecipe } from '../../state/results/bench-result';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { useRuler } from '../../ui/fields/measure';
-import { NEW_RECIPE, pageAddress } from '../../ui/frame/addresses';
+import { pageAddress, START } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { StepList } from '../../ui/frame/step-list';
@@ -27,7 +27,7 @@ export function BenchScreen() {
         act={
           <Link
             className="button button-act"
-            to={workbook.kind === 'event' ? pageAddress(workbook, 'event') : NEW_RECIPE}
+            to={workbook.kind === 'event' ? pageAddress(workbook, 'event') : START}
           >
             {words.toRecipe}
           </Link>

@@ -11,7 +11,7 @@ import { Legend } from '../../ui/drawing/legend';
 import { LineTable } from '../../ui/drawing/line-table';
 import type { Lit } from '../../ui/drawing/lit';
 import { useRuler } from '../../ui/fields/measure';
-import { NEW_RECIPE } from '../../ui/frame/addresses';
+import { START } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import { Findings } from '../../ui/frame/findings';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
@@ -32,7 +32,7 @@ export function BoxScreen() {
       <BlankState
         title={words.noRecipe}
         act={
-          <Link className="button button-act" to={NEW_RECIPE}>
+          <Link className="button button-act" to={START}>
             {words.pickStyle}
           </Link>
         }

@@ -1,7 +1,7 @@
 import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { useNeededRooms } from '../../state/results/fit-result';
-import { NEW_RECIPE } from '../../ui/frame/addresses';
+import { START } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { usePageWords } from '../../ui/words';
@@ -22,7 +22,7 @@ export function ContentsScreen() {
       <BlankState
         title={words.noRecipe}
         act={
-          <Link className="button button-act" to={NEW_RECIPE}>
+          <Link className="button button-act" to={START}>
             {words.pickBox}
           </Link>
         }

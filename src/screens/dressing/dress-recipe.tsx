@@ -3,7 +3,7 @@ import { useMemo, useState } from 'react';
 import type { Dressing, FavorEvent, Recipe } from '../../../shared/workbook';
 import { sizePieces } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
-import { benchToolOf, type EventPlan, netOfRecipe } from '../../core/plan';
+import { benchToolOf, cutMarkOf, type EventPlan, netOfRecipe } from '../../core/plan';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
@@ -129,7 +129,7 @@ interface DressedProps {
 
 function Dressed({ recipe, net, dressing, edits, boxes, event }: DressedProps) {
   const tool = useToolInHand();
-  const { finestMark } = benchToolOf(tool);
+  const finestMark = cutMarkOf(benchToolOf(tool));
   const sized = useMemo(() => sizePieces(net, dressing, finestMark), [net, dressing, finestMark]);
   const shared = { net, dressing, edits, boxes };
   return (

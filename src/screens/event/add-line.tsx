@@ -3,7 +3,7 @@ import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
-import { NEW_RECIPE } from '../../ui/frame/addresses';
+import { START } from '../../ui/frame/addresses';
 import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
 
@@ -26,7 +26,7 @@ export function AddLine({ event, edits }: { event: FavorEvent; edits: EventEdits
           {recipe.name}
         </Button>
       ))}
-      <Link className="button button-quiet" to={`${NEW_RECIPE}?event=${event.id}`}>
+      <Link className="button button-quiet" to={`${START}?event=${event.id}`}>
         <Plus aria-hidden="true" />
         {words.newBox}
       </Link>

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import { panelWords } from '../../core/checks/closed-piece';
+import { panelWords } from '../../core/checks/finding';
 import { setFractions } from '../../core/draw/strokes/set-fractions';
 import type { PieceNet } from '../../core/net';
 import { benchOfRecipe } from '../../state/results/bench-result';

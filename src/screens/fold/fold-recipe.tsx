@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import { panelWords } from '../../core/checks/closed-piece';
+import { panelWords } from '../../core/checks/finding';
 import { asItStands, type PieceNet } from '../../core/net';
 import { boxOfRecipe } from '../../state/results/box-result';
 import { useNeededRooms } from '../../state/results/fit-result';

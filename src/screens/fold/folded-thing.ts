@@ -1,7 +1,7 @@
 import type { Contents, Dressing } from '../../../shared/workbook';
-import { outsideExtent, roomExtent, solidFigure } from '../../core/draw/solid-figure';
 import { placePieces, sizePieces } from '../../core/dress';
 import type { NeededRoom, Placed } from '../../core/fit';
+import { outsideExtent, roomExtent, solidFigure } from '../../core/fold/solid-figure';
 import type { BoxNet, PieceNet } from '../../core/net';
 import type { Ticks } from '../../core/units';
 import type { FoldedThing } from '../../ui/folded/space/fold-scene';

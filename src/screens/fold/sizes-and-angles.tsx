@@ -1,6 +1,6 @@
-import type { Extent } from '../../core/draw/solid-figure';
 import { outsideOf } from '../../core/draw/step/outside-at-most';
 import { anglesDuring, closingStates } from '../../core/fold';
+import type { Extent } from '../../core/fold/solid-figure';
 import type { BoxNet, PieceNet } from '../../core/net';
 import { roundToTick, TICKS_PER_MM, type Ticks } from '../../core/units';
 import { Length } from '../../ui/fields/measure';

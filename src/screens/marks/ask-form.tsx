@@ -1,9 +1,9 @@
 import { Link } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
+import { markToolOf } from '../../core/answers';
 import type { BoxNet } from '../../core/net';
 import type { BoxStyle } from '../../core/styles';
 import { type Ticks, ticks } from '../../core/units';
-import { markToolOf } from '../../state/results/fit-result';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { Button } from '../../ui/fields/button';
 import { LengthField } from '../../ui/fields/length-field';

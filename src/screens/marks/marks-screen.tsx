@@ -9,7 +9,7 @@ import { boxOfRecipe } from '../../state/results/box-result';
 import { useEasyMarks, useNeededRooms } from '../../state/results/fit-result';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { useRuler } from '../../ui/fields/measure';
-import { NEW_RECIPE } from '../../ui/frame/addresses';
+import { START } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { usePageWords, useSay } from '../../ui/words';
@@ -35,7 +35,7 @@ export function MarksScreen() {
       <BlankState
         title={recipe ? words.styleGone : words.noRecipe}
         act={
-          <Link className="button button-act" to={NEW_RECIPE}>
+          <Link className="button button-act" to={START}>
             {words.pickBox}
           </Link>
         }

@@ -3,7 +3,7 @@ import { Link } from 'react-router';
 import { styleById } from '../../core/styles';
 import { Button } from '../../ui/fields/button';
 import { StylePicture } from '../../ui/folded/style-picture';
-import { NEW_RECIPE } from '../../ui/frame/addresses';
+import { START } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { useOpenExample } from './open-example';
 
@@ -25,7 +25,7 @@ export function EmptyShelf({ exampleFailed }: { readonly exampleFailed: boolean 
           <Button tone="act" onClick={() => void open()}>
             {words.openDemo}
           </Button>
-          <Link className="button button-plain" to={NEW_RECIPE}>
+          <Link className="button button-plain" to={START}>
             {words.ownBox}
           </Link>
         </p>

@@ -2,7 +2,7 @@ import { Gift, PackagePlus } from 'lucide-react';
 import { Link, useNavigate } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
-import { NEW_RECIPE, pageAddress } from '../../ui/frame/addresses';
+import { pageAddress, START } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { Cupboard } from './cupboard';
 import { EmptyShelf } from './empty-shelf';
@@ -38,7 +38,7 @@ export function ShelfScreen({ exampleFailed }: { readonly exampleFailed: boolean
       <KeepingNotice />
       <header className="shelf-head">
         <h1>{words.title}</h1>
-        <Link className="button button-act" to={NEW_RECIPE}>
+        <Link className="button button-act" to={START}>
           <PackagePlus aria-hidden="true" />
           {words.newRecipe}
         </Link>

@@ -5,7 +5,7 @@ import { checkSettings } from '../keeping/notes';
 import type { RowChange } from '../keeping/steps';
 import { isoTime } from '../ports';
 import { rowAt } from '../shelf';
-import type { Made, MadeAll, Refusals, RowEdit, WorkbookIntents } from '../workbook-state';
+import type { Made, MadeAll, NewRow, Refusals, RowEdit, WorkbookIntents } from '../workbook-state';
 import type { Workshop } from '../workshop';
 import { type Content, firstEvent, firstRecipe } from './first-rows';
 
@@ -21,6 +21,7 @@ type RowIntents = Pick<
   | 'editTogether'
   | 'create'
   | 'createAll'
+  | 'createTogether'
   | 'createRecipe'
   | 'createEvent'
   | 'duplicate'
@@ -36,12 +37,22 @@ type RowIntents = Pick<
 
 /** Changing rows. Nothing gets onto the shelf that could not be read back from storage. */
 export function rowIntents(shop: Workshop): RowIntents {
-  function createAll<T extends TableName>(table: T, contents: readonly Content<T>[], label: string): MadeAll {
+  const createAll = <T extends TableName>(
+    table: T,
+    contents: readonly Content<T>[],
+    label: string,
+  ): MadeAll =>
+    createTogether(
+      label,
+      contents.map((content) => ({ table, content: () => content }) as NewRow),
+    );
+
+  function createTogether(label: string, parts: readonly NewRow[]): MadeAll {
     const now = isoTime(shop.ports.now());
     const changes: RowChange[] = [];
-    for (const content of contents) {
+    for (const { table, content } of parts) {
       const id = shop.ports.newId();
-      const { example: _, ...own }: Record<string, unknown> = content;
+      const { example: _, ...own }: Record<string, unknown> = content(changes.map((change) => change.id));
       const reading = readRow(table, { ...own, id, rev: 0, createdAt: now, changedAt: now });
       if (!reading.ok) return reading;
       changes.push({ table, id, do: 'add', row: reading.row });
@@ -95,9 +106,10 @@ export function rowIntents(shop: Workshop): RowIntents {
   return {
     create,
     createAll,
+    createTogether,
     edit,
     editTogether,
-    createRecipe: (given) => create('recipes', firstRecipe(given), 'New recipe'),
+    createRecipe: (given) => create('recipes', firstRecipe(given, shop.state.settings.unit), 'New recipe'),
     createEvent: (given) =>
       create('events', firstEvent({ currency: shop.state.settings.currency, ...given }), 'New event'),
 

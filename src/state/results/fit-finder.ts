@@ -1,4 +1,5 @@
 import type { Contents } from '../../../shared/contents';
+import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
 import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { FamilyAsk, FitAnswer, FitQuestion, MarksAsk, StyleRows } from '../../worker/fit-messages';
 import { hearFall } from '../../worker/hear-fall';
@@ -9,6 +10,8 @@ export interface FitFinder {
   readonly arrange: (contents: Contents) => Promise<readonly NeededRoom[]>;
   /** Calls back style by style; the search ends when the returned function is called. */
   readonly search: (ask: MarksAsk, onFound: (found: StyleRows) => void) => () => void;
+  /** Calls back style by style; the search ends when the returned function is called. */
+  readonly answers: (ask: AnswersQuestion, onFound: (found: StyleAnswers) => void) => () => void;
   /** Calls back member by member, then with null; nothing is heard after the returned function is called. */
   readonly family: (ask: FamilyAsk, onFound: (member: FamilyMember | null) => void) => () => void;
 }
@@ -26,6 +29,7 @@ function findInWorker(): FitFinder {
   let number = 0;
   const arranged = new Map<number, (rooms: readonly NeededRoom[]) => void>();
   const searches = new Map<number, (found: StyleRows) => void>();
+  const weighed = new Map<number, (found: StyleAnswers) => void>();
   const families = new Map<number, (member: FamilyMember | null) => void>();
   const ask = (question: FitQuestion) => {
     worker ??= begin();
@@ -36,6 +40,7 @@ function findInWorker(): FitFinder {
     const begun = new Worker(new URL('../../worker/fit-worker.ts', import.meta.url), { type: 'module' });
     begun.addEventListener('message', ({ data }: MessageEvent<FitAnswer>) => {
       if (data.kind === 'marks') searches.get(data.number)?.(data.found);
+      else if (data.kind === 'answers') weighed.get(data.number)?.(data.found);
       else if (data.kind === 'family') families.get(data.number)?.(data.member);
       else if (data.kind === 'failed') noteUnanswered();
       else {
@@ -65,6 +70,15 @@ function findInWorker(): FitFinder {
         if (searches.delete(mine)) ask({ kind: 'stop', number: ++number });
       };
     },
+    answers(wanted, onFound) {
+      const mine = ++number;
+      weighed.clear();
+      weighed.set(mine, onFound);
+      ask({ kind: 'answers', number: mine, ask: wanted });
+      return () => {
+        if (weighed.delete(mine)) ask({ kind: 'stop', number: ++number });
+      };
+    },
     family(wanted, onFound) {
       const mine = ++number;
       families.clear();
@@ -85,6 +99,21 @@ function findHere(): FitFinder {
       void (async () => {
         const { searchStyles } = await import('../../worker/search-styles');
         for (const found of searchStyles(wanted)) {
+          if (isStopped()) return;
+          onFound(found);
+          await new Promise((resolve) => setTimeout(resolve, 0));
+        }
+      })();
+      return () => {
+        stopped = true;
+      };
+    },
+    answers(wanted, onFound) {
+      let stopped = false;
+      const isStopped = () => stopped;
+      void (async () => {
+        const { findAnswers } = await import('../../core/answers');
+        for (const found of findAnswers(wanted)) {
           if (isStopped()) return;
           onFound(found);
           await new Promise((resolve) => setTimeout(resolve, 0));

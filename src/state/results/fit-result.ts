@@ -1,9 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Contents } from '../../../shared/contents';
-import { ticksOfMm } from '../../../shared/lengths';
-import type { Tool } from '../../../shared/workbook';
-import type { FamilyMember, MarkTool, NeededRoom } from '../../core/fit';
-import { LONGEST_LENGTH, type Ruler } from '../../core/units';
+import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
+import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
 import { fitFinder } from './fit-finder';
 
@@ -89,10 +87,32 @@ export function useFamily(ask: FamilyAsk | null): FamilyInSight {
   return { members: current?.members ?? [], busy: ask !== null && current?.done !== true };
 }
 
-/** The tool a maker has in hand as the search sees it; without one, a ruler that reaches everywhere. */
-export const markToolOf = (tool: Tool | undefined, ruler: Ruler): MarkTool => ({
-  ruler,
-  reach: tool ? ticksOfMm(tool.reachMm) : LONGEST_LENGTH,
-  grooves: tool?.kind === 'grooves' && tool.groovesMm?.length ? tool.groovesMm.map(ticksOfMm) : undefined,
-  stylus: tool?.stylusMm === undefined ? undefined : ticksOfMm(tool.stylusMm),
-});
+export interface AnswersInSight {
+  readonly found: readonly StyleAnswers[];
+  /** Those of the question before, until the first new one is there. */
+  readonly stale: boolean;
+  readonly done: number;
+  readonly of: number;
+  readonly stop: () => void;
+}
+
+/** Boxes for four answers, style by style; `ask` must be memoised. */
+export function useAnswers(ask: AnswersQuestion | null): AnswersInSight {
+  const [state, setState] = useState<{ ask: AnswersQuestion; found: readonly StyleAnswers[] } | null>(null);
+  const [stopped, setStopped] = useState<AnswersQuestion | null>(null);
+  useEffect(() => {
+    if (ask === null || stopped === ask) return;
+    return fitFinder().answers(ask, (found) =>
+      setState((before) => ({ ask, found: before?.ask === ask ? [...before.found, found] : [found] })),
+    );
+  }, [ask, stopped]);
+  const current = state?.ask === ask ? state : null;
+  const last = current?.found.at(-1);
+  return {
+    found: ask === null ? [] : (state?.found ?? []),
+    stale: ask !== null && current === null,
+    done: last?.done ?? 0,
+    of: stopped === ask ? (last?.done ?? 0) : (last?.of ?? 1),
+    stop: () => setStopped(ask),
+  };
+}

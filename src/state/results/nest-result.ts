@@ -50,7 +50,7 @@ export function useNest(): NestInSight {
       setNest(null);
       setBusy(true);
       const tell = (better: Nest) => running.current === asking && setNest(better);
-      nester(question, tell, asking.signal)
+      void nester(question, tell, asking.signal)
         .catch(() => {
           noteUnanswered();
           return null;

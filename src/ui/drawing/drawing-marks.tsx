@@ -1,7 +1,8 @@
 import { memo } from 'react';
 import { INKS } from '../../core/draw/strokes/inks';
 import { pointOfArc, type TextMark } from '../../core/draw/strokes/marks';
-import type { At, Ink, Mark } from '../../core/draw/strokes/types';
+import type { Ink, Mark } from '../../core/draw/strokes/types';
+import type { At } from '../../core/plane';
 import { classNames } from '../frame/class-names';
 import { PX_PER_MM, strokeOf } from './ink-on-screen';
 

@@ -1,6 +1,7 @@
 import { Maximize, Minus, Plus } from 'lucide-react';
 import { useCallback, useId, useMemo, useRef, useState } from 'react';
-import type { At, Drawing } from '../../core/draw/strokes/types';
+import type { Drawing } from '../../core/draw/strokes/types';
+import type { At } from '../../core/plane';
 import { IconButton } from '../fields/button';
 import { matStepMm, useRuler } from '../fields/measure';
 import { classNames } from '../frame/class-names';

@@ -1,4 +1,4 @@
-import type { At } from '../../core/draw/strokes/types';
+import type { At } from '../../core/plane';
 
 interface MatGridProps {
   readonly window: {

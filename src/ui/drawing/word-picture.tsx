@@ -1,6 +1,6 @@
 import { useId } from 'react';
-import type { At } from '../../core/draw/strokes/types';
 import { type PicturedWord, pictureOfWord, WORD_PICTURE_MM } from '../../core/draw/strokes/word-pictures';
+import type { At } from '../../core/plane';
 import { DrawnWords, HatchPatterns, InkedMarks } from './drawing-marks';
 import { PX_PER_MM } from './ink-on-screen';
 

@@ -1,25 +1,25 @@
-import { useMemo } from 'react';
+import { Fragment, useMemo } from 'react';
+import type { Arrangement } from '../../core/fit';
+import { aroundFigures, lightOn, putOnPaper, seeBox, showsInside } from '../../core/fold/seen/figure';
 import type { BoxNet } from '../../core/net';
-import { lookFrom } from './camera';
-import { type PageFace, viewFolded } from './folded-view';
+import type { At, Ring } from '../../core/plane';
+import { type ThingFace, thingsInView } from './things-in-view';
 import './folded-picture.css';
 
 interface FoldedPictureProps {
   readonly net: BoxNet;
   /** The card's own colour; a neutral card without it. */
   readonly colour?: string;
+  /** What lies inside; the card towards the eye is then seen through. */
+  readonly holds?: Arrangement | undefined;
 }
 
-/** From the right, and from a standing maker's eyes. */
-const EYE = lookFrom(32, 24);
 const ROOM = 0.12;
-const path = (points: readonly (readonly [number, number])[]) =>
-  `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
+const path = (points: Ring) => `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
 
 /** The folded box, in its card's colour, with daylight from the left. It decorates a name beside it, and says nothing the page does not. */
-export function FoldedPicture({ net, colour = '#f4efe4' }: FoldedPictureProps) {
-  const view = useMemo(() => viewFolded(net, EYE), [net]);
-  const { left, top, width, height } = view.box;
+export function FoldedPicture({ net, colour = '#f4efe4', holds }: FoldedPictureProps) {
+  const { left, top, width, height, figures } = useMemo(() => viewBox(net, holds), [net, holds]);
   const margin = ROOM * Math.max(width, height);
   return (
     <svg
@@ -27,25 +27,79 @@ export function FoldedPicture({ net, colour = '#f4efe4' }: FoldedPictureProps) {
       viewBox={`${left - margin} ${top - margin} ${width + 2 * margin} ${height + 2 * margin}`}
       aria-hidden="true"
     >
-      <path className="folded-shadow" d={`${path(view.shadow)}Z`} />
-      {view.faces.map((face, at) => {
-        const fill = shade(colour, face);
+      {figures.map(({ id, faces, lines, things }) => {
+        const drawn = (face: PageFace) => {
+          const fill = shade(colour, face.light, face.inside);
+          return (
+            <path
+              key={face.name}
+              d={face.outline}
+              fill={fill}
+              fillRule="evenodd"
+              stroke={fill}
+              className={things.length > 0 && !face.inside ? 'folded-face folded-through' : 'folded-face'}
+            />
+          );
+        };
         return (
-          // biome-ignore lint/suspicious/noArrayIndexKey: the view is replaced whole, its faces have no other name
-          <g key={at}>
-            <path d={`${path(face.ring)}Z`} fill={fill} stroke={fill} className="folded-face" />
-            <path d={face.lines.map(path).join('')} className="folded-line" />
-          </g>
+          <Fragment key={id}>
+            {things.length === 0 ? faces.map(drawn) : faces.filter(({ inside }) => inside).map(drawn)}
+            {things.map(drawnThing)}
+            {things.length > 0 && faces.filter(({ inside }) => !inside).map(drawn)}
+            <path d={lines} className="folded-line" />
+          </Fragment>
         );
       })}
     </svg>
   );
 }
 
+interface PageFace {
+  readonly name: string | undefined;
+  readonly outline: string;
+  readonly light: number;
+  readonly inside: boolean;
+}
+
+const drawnThing = ({ ring, light }: ThingFace, at: number) => (
+  <path key={at} d={`${path(ring)}Z`} className={`folded-thing folded-thing-${Math.round(light * 4)}`} />
+);
+
+/** The box on the page: y runs down there. */
+function viewBox(net: BoxNet, holds: Arrangement | undefined) {
+  const placed = seeBox(net, true);
+  const { left, right, bottom, top } = aroundFigures(placed);
+  const holder = placed.findIndex(({ figure: { piece } }) => piece.shell.length > 0);
+  const figures = placed.map(({ figure, dx, dy }, at) => {
+    const onPage = ([x, y]: At): At => [x + dx, -(y + dy)];
+    const { covers, lines } = putOnPaper(figure, onPage);
+    const inside =
+      holds && at === holder ? thingsInView(holds, figure.piece, net.caliperUm, figure.view) : [];
+    return {
+      id: figure.piece.id,
+      faces: figure.order.map(
+        (face): PageFace => ({
+          name: figure.piece.faces[face]?.name,
+          outline: [covers[face]?.ring ?? [], ...(covers[face]?.holes ?? [])]
+            .map((ring) => `${path(ring)}Z`)
+            .join(''),
+          light: lightOn(figure, face),
+          inside: showsInside(figure, face),
+        }),
+      ),
+      things: inside.map(({ ring, light }): ThingFace => ({ ring: ring.map(onPage), light })),
+      lines: lines()
+        .map(({ ends }) => path(ends))
+        .join(''),
+    };
+  });
+  return { left, top: -top, width: right - left, height: top - bottom, figures };
+}
+
 /** The card's colour in this light; the inside of coloured card is paler. */
-function shade(colour: string, { light, side }: PageFace): string {
+function shade(colour: string, light: number, inside: boolean): string {
   const lit = 0.62 + 0.4 * light;
-  const pale = side === 'inside' ? 0.22 : 0;
+  const pale = inside ? 0.22 : 0;
   const part = (at: number) => {
     const own = Number.parseInt(colour.slice(at, at + 2), 16);
     return Math.round(Math.min(255, (own + (250 - own) * pale) * lit));

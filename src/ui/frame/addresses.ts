@@ -4,6 +4,9 @@ import { PAGES, type PageName } from './pages';
 export type Workbook = { readonly kind: 'recipe' | 'event'; readonly id: string };
 
 export const SHELF = '/';
+/** What goes in? The shape follows. */
+export const START = '/start';
+/** The shape is known. */
 export const NEW_RECIPE = '/new';
 export const KEEPING = '/keeping';
 export const HELP = '/help';

@@ -12,10 +12,18 @@ import {
   Ruler,
   ShoppingBasket,
 } from 'lucide-react';
-import { type ReactNode, useEffect, useRef } from 'react';
+import type { ReactNode } from 'react';
 import { useWords } from '../words';
 import { classNames } from './class-names';
-import { PAGES, type PageName, type PageNeed } from './pages';
+import {
+  FIRST_PAGE,
+  type PageName,
+  type PageNeed,
+  PLACE_NAMES,
+  PLACES,
+  type PlaceName,
+  placeOf,
+} from './pages';
 import './page-strip.css';
 
 const ICONS: Readonly<Record<PageName, LucideIcon>> = {
@@ -31,6 +39,14 @@ const ICONS: Readonly<Record<PageName, LucideIcon>> = {
   handout: BookOpen,
 };
 
+const PLACE_ICONS: Readonly<Record<PlaceName, LucideIcon>> = {
+  box: Box,
+  decorate: Ribbon,
+  count: Gift,
+  buy: ShoppingBasket,
+  make: ListChecks,
+};
+
 interface PageStripProps {
   readonly current: PageName;
   readonly needs: Readonly<Record<PageName, PageNeed>>;
@@ -38,43 +54,83 @@ interface PageStripProps {
   readonly link: (page: PageName, face: ReactNode, className: string) => ReactNode;
 }
 
-/** The pages of a workbook as tabs of one sheet, in the order of the work, each with its result so far or what it needs next. */
+/**
+ * The pages of a workbook in five places, in the order of the work, each with its result so far or what it needs next. On a narrow screen the
+ * five places are one bar, and the pages of the open place one row under it.
+ */
 export function PageStrip({ current, needs, link }: PageStripProps) {
   const words = useWords();
-  const strip = useRef<HTMLElement>(null);
-  useEffect(() => {
-    const tab = strip.current?.querySelector<HTMLElement>(`[data-page="${current}"]`);
-    if (strip.current && tab)
-      strip.current.scrollLeft = tab.offsetLeft + tab.offsetWidth / 2 - strip.current.clientWidth / 2;
-  }, [current]);
+  const here = placeOf(current);
   return (
-    <nav ref={strip} className="page-strip screen-only" aria-label={words.frame.pages}>
-      <ol>
-        {PAGES.map((page) => {
-          const Icon = ICONS[page];
-          const need = needs[page];
-          return (
+    <>
+      <nav className="place-bar screen-only" aria-label={words.frame.places}>
+        <ol>
+          {PLACE_NAMES.map((place) => {
+            const Icon = PLACE_ICONS[place];
+            const flagged = PLACES[place].some((page) => needs[page].flagged);
+            return (
+              <li key={place} className={classNames('place', place === here && 'place-current')}>
+                {link(
+                  place === here ? current : FIRST_PAGE[place],
+                  <>
+                    <Icon aria-hidden="true" className="page-tab-icon" />
+                    <span className="place-name">{words.places[place]}</span>
+                    {flagged && <Flag aria-hidden="true" className="place-flag" />}
+                  </>,
+                  'place-link',
+                )}
+              </li>
+            );
+          })}
+        </ol>
+      </nav>
+      <nav className="page-strip screen-only" aria-label={words.frame.pages}>
+        <ol>
+          {PLACE_NAMES.map((place) => (
             <li
-              key={page}
-              data-page={page}
-              className={classNames('page-tab', page === current && 'page-tab-current')}
-            >
-              {link(
-                page,
-                <>
-                  <Icon aria-hidden="true" className="page-tab-icon" />
-                  <span className="page-tab-name">{words.pages[page]}</span>
-                  <span className={classNames('page-tab-need', need.flagged && 'page-tab-flagged')}>
-                    {need.flagged && <Flag aria-hidden="true" />}
-                    <span>{need.says}</span>
-                  </span>
-                </>,
-                'page-tab-link',
+              key={place}
+              className={classNames(
+                'page-group',
+                place === here && 'page-group-current',
+                PLACES[place].length === 1 && 'page-group-alone',
               )}
+            >
+              <span className="page-group-name">{words.places[place]}</span>
+              <ol>
+                {PLACES[place].map((page) => (
+                  <PageTab key={page} page={page} current={current} need={needs[page]} link={link} />
+                ))}
+              </ol>
             </li>
-          );
-        })}
-      </ol>
-    </nav>
+          ))}
+        </ol>
+      </nav>
+    </>
+  );
+}
+
+interface PageTabProps extends Pick<PageStripProps, 'current' | 'link'> {
+  readonly page: PageName;
+  readonly need: PageNeed;
+}
+
+function PageTab({ page, current, need, link }: PageTabProps) {
+  const words = useWords();
+  const Icon = ICONS[page];
+  return (
+    <li data-page={page} className={classNames('page-tab', page === current && 'page-tab-current')}>
+      {link(
+        page,
+        <>
+          <Icon aria-hidden="true" className="page-tab-icon" />
+          <span className="page-tab-name">{words.pages[page]}</span>
+          <span className={classNames('page-tab-need', need.flagged && 'page-tab-flagged')}>
+            {need.flagged && <Flag aria-hidden="true" />}
+            <span>{need.says}</span>
+          </span>
+        </>,
+        'page-tab-link',
+      )}
+    </li>
   );
 }

@@ -1,4 +1,4 @@
-import type { PageName } from '../frame/pages';
+import type { PageName, PlaceName } from '../frame/pages';
 import type { Count, Naming, Texts } from './texts';
 
 /** Why something could not be kept; the names are those of the storage port. */
@@ -23,6 +23,7 @@ export interface FrameWords {
     | 'toShelf'
     | 'toPage'
     | 'pages'
+    | 'places'
     | 'undo'
     | 'redo'
     | 'preferences'
@@ -62,6 +63,7 @@ export interface FrameWords {
     readonly lossFound: Count;
   };
   readonly pages: Readonly<Record<PageName, string>>;
+  readonly places: Readonly<Record<PlaceName, string>>;
   readonly needs: Texts<
     | 'pickStyle'
     | 'howMany'

@@ -5,7 +5,7 @@ export const shelf = (page: Page) => ({
   /** The invented event, as it opens by itself the first time. */
   async lookAtDemo(): Promise<void> {
     await page.goto('./');
-    await page.getByRole('navigation', { name: 'Pages of this workbook' }).waitFor();
+    await page.locator('.workbook').waitFor();
   },
   /** The same, made the maker's own by one click; leaves her on its first page. */
   async openDemo(): Promise<void> {

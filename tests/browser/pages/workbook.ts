@@ -1,5 +1,5 @@
 import { expect, type Page } from '@playwright/test';
-import { PAGES, type PageName } from '../../../src/ui/frame/pages';
+import { PAGES, type PageName, PLACES, type PlaceName, placeOf } from '../../../src/ui/frame/pages';
 
 export { PAGES };
 
@@ -16,6 +16,14 @@ const TITLES: Readonly<Record<PageName, RegExp>> = {
   handout: /^Handout/,
 };
 
+const PLACE_TITLES: Readonly<Record<PlaceName, RegExp>> = {
+  box: /^Box/,
+  decorate: /^Decorate/,
+  count: /^Count/,
+  buy: /^Cut & buy/,
+  make: /^Make/,
+};
+
 /** A recipe or an event, open at one of its pages. */
 export const workbook = (page: Page) => ({
   tab: (name: PageName) =>
@@ -25,6 +33,18 @@ export const workbook = (page: Page) => ({
   /** Turns to a page by its tab, and waits until it is the current one. */
   async turnTo(name: PageName): Promise<void> {
     const tab = this.tab(name);
+    const place = page.getByRole('navigation', { name: 'Places' });
+    // On a narrow screen the places are turned to first, and a place of one page is that page.
+    if (await place.isVisible()) {
+      await place.getByRole('link', { name: PLACE_TITLES[placeOf(name)] }).click();
+      if (PLACES[placeOf(name)].length === 1) {
+        await expect(place.getByRole('link', { name: PLACE_TITLES[placeOf(name)] })).toHaveAttribute(
+          'aria-current',
+          'page',
+        );
+        return;
+      }
+    }
     await tab.click();
     await expect(tab).toHaveAttribute('aria-current', 'page');
     await expect(page.getByRole('main')).not.toBeEmpty();

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkBox } from '../../../src/core/checks';
 import { checkOpenings } from '../../../src/core/checks/check-openings';
-import { closePiece } from '../../../src/core/checks/closed-piece';
+import { closePiece } from '../../../src/core/fold';
 import {
   type BoxNet,
   dxfOf,

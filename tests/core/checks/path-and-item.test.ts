@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { checkClosingPath, checkGeometry, closingNotFollowed } from '../../../src/core/checks';
 import { checkItemRoom } from '../../../src/core/checks/check-item-room';
-import { leastSquares } from '../../../src/core/checks/least-squares';
+import { leastSquares } from '../../../src/core/fold/closing/least-squares';
 import type { BoxStyle, PieceSpec } from '../../../src/core/styles';
 import { gableTop } from '../../../src/core/styles/boxes/gable-top';
 import { openTop } from '../../../src/core/styles/boxes/open-top';

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { BLEED, drawDecorateMap } from '../../../src/core/draw/net/decorate-map';
-import { areaOf, hiddenAreas } from '../../../src/core/draw/net/keep-free';
-import { panelWays } from '../../../src/core/draw/net/panel-way';
+import { hiddenAreas } from '../../../src/core/draw/net/keep-free';
 import { closingStates, dot, insideOf, placeOf, posesOf } from '../../../src/core/fold';
+import { panelWays } from '../../../src/core/fold/panel-way';
 import { layNet } from '../../../src/core/net';
+import { areaOf, counterClockwise } from '../../../src/core/plane';
 import { STYLES } from '../../../src/core/styles';
 import { styleById } from '../../../src/core/styles/registry';
 import { inches, toMm, USUAL_FINEST } from '../../../src/core/units';
@@ -11,8 +12,8 @@ import { inches, toMm, USUAL_FINEST } from '../../../src/core/units';
 const ruler = { unit: 'in', finest: USUAL_FINEST.in } as const;
 const piecesOf = (style: string) => layNet(styleById(style)!, { sizes: {}, caliperUm: 300 }).pieces;
 const [trade] = piecesOf('open-top');
-const wayOf = (piece: NonNullable<typeof trade>, panel: string, upsideDown = false) =>
-  panelWays(piece, upsideDown)[piece.faces.findIndex((face) => face.panel === panel)];
+const wayOf = (piece: NonNullable<typeof trade>, panel: string) =>
+  panelWays(piece)[piece.faces.findIndex((face) => face.panel === panel)];
 
 describe('the map for decorating while flat', () => {
   it('knows which way is up on the walls of a box that is wrapped round', () => {
@@ -31,11 +32,20 @@ describe('the map for decorating while flat', () => {
     expect(wayOf(tray!, 'base')?.stands).toBe('bottom');
   });
 
+  it('turns a piece over where its style declares a lid, whatever it is called', () => {
+    const [tray, lid] = piecesOf('tray-lid');
+    expect(lid).toMatchObject({ id: 'lid', lid: true });
+    expect(wayOf(lid!, 'base')?.stands).toBe('top');
+    expect(wayOf({ ...tray!, id: 'cover', lid: true }, 'base')?.stands).toBe('top');
+    const { lid: _, ...unnamed } = lid!;
+    expect(wayOf(unnamed, 'base')?.stands).toBe('bottom');
+  });
+
   it('points up in space on every upright face of every style', () => {
     for (const { id } of STYLES)
-      for (const piece of piecesOf(id)) {
+      for (const piece of piecesOf(id).filter(({ lid }) => !lid)) {
         const poses = posesOf(piece, closingStates(piece).at(-1) ?? []);
-        const ways = panelWays(piece, false);
+        const ways = panelWays(piece);
         const bottom = piece.faces.findIndex(({ role }) => role === 'base');
         if (bottom < 0) continue;
         ways.forEach(({ stands, up: [x, y] }, face) => {
@@ -52,7 +62,7 @@ describe('the map for decorating while flat', () => {
     const tab = trade!.faces.findIndex(({ panel }) => panel === 'tab');
     const [area] = hiddenAreas(trade!).filter(({ face }) => face === tab);
     expect(area?.glued).toBe(true);
-    expect(area && areaOf(area.ring)).toBeCloseTo(25.4 * 76.2, 3);
+    expect(area && areaOf(counterClockwise(area.ring))).toBeCloseTo(25.4 * 76.2, 3);
   });
 
   it('hides no part of a wall that stands alone', () => {
@@ -65,7 +75,7 @@ describe('the map for decorating while flat', () => {
       for (const piece of piecesOf(id))
         for (const { face, ring } of hiddenAreas(piece)) {
           const whole = piece.faces[face]!.ring.map(({ x, y }) => [toMm(x), toMm(y)] as const);
-          expect(areaOf(ring)).toBeLessThanOrEqual(areaOf(whole) * 1.0001);
+          expect(areaOf(counterClockwise(ring))).toBeLessThanOrEqual(areaOf(whole) * 1.0001);
         }
   });
 

@@ -1,20 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import { layersOf } from '../../../src/core/checks/layers';
 import { drawFolded } from '../../../src/core/draw/folded-drawing';
-import type { At, Drawing } from '../../../src/core/draw/strokes/types';
-import { benchView, see, standingView, type View } from '../../../src/core/draw/view';
+import type { Drawing } from '../../../src/core/draw/strokes/types';
 import {
   anglesDuring,
   closingStates,
   foldPiece,
   insideOf,
   plus,
-  posesOf,
   times,
   type Vector,
 } from '../../../src/core/fold';
+import { layersOf } from '../../../src/core/fold/layers';
+import { aroundFigures, lightOn, putOnPaper, seeBox } from '../../../src/core/fold/seen/figure';
+import { benchView, see, standingView, type View } from '../../../src/core/fold/seen/view';
 import { layNet } from '../../../src/core/net';
 import type { PieceNet } from '../../../src/core/net/types';
+import type { At } from '../../../src/core/plane';
 import { STYLES } from '../../../src/core/styles';
 
 const space = { widthMm: 120, heightMm: 120 };
@@ -136,10 +137,10 @@ describe('a folded picture shows what a depth buffer shows', { timeout: 60_000 }
       }
     });
 
-  for (const { style, piece } of pieces.filter(({ piece: { id } }) => !id.includes('lid')))
+  for (const { style, piece } of pieces.filter(({ piece: { lid } }) => !lid))
     it(`standing on its bottom: ${style.id}, ${piece.id}`, () => {
       const angles = closingStates(piece).at(-1)!;
-      const view = standingView(piece, posesOf(piece, angles), false);
+      const view = standingView(piece);
       expect(
         agreement(drawFolded(piece, { from: 'standing', space }), meshOf(piece, angles, view, true)),
       ).toBeGreaterThan(0.995);
@@ -191,5 +192,37 @@ describe('a folded picture', () => {
       expect(drawFolded(piece, { from: 'standing', space })).toEqual(
         drawFolded(piece, { from: 'standing', space }),
       );
+  });
+});
+
+describe('the picture of a whole box on tiles', () => {
+  it.each(STYLES.map((style) => [style.id, style] as const))(
+    'shows all of a %s, and no line outside it',
+    (_, style) => {
+      const placed = seeBox(layNet(style, { sizes: {}, caliperUm: 300 }), true);
+      const { left, right, bottom, top } = aroundFigures(placed);
+      expect(right - left).toBeGreaterThan(10);
+      for (const { figure, dx, dy } of placed) {
+        const lines = putOnPaper(figure, ([x, y]) => [x + dx, y + dy]).lines();
+        expect(lines.length).toBeGreaterThan(3);
+        for (const [x, y] of lines.flatMap(({ ends }) => ends)) {
+          expect(x).toBeGreaterThanOrEqual(left - 1e-9);
+          expect(x).toBeLessThanOrEqual(right + 1e-9);
+          expect(y).toBeGreaterThanOrEqual(bottom - 1e-9);
+          expect(y).toBeLessThanOrEqual(top + 1e-9);
+        }
+        for (const face of figure.order) {
+          expect(lightOn(figure, face)).toBeGreaterThanOrEqual(0);
+          expect(lightOn(figure, face)).toBeLessThanOrEqual(1);
+        }
+      }
+    },
+  );
+
+  it('leaves a lid that is tucked last ajar only where asked', () => {
+    const tuck = layNet(STYLES.find(({ id }) => id === 'straight-tuck')!, { sizes: {}, caliperUm: 300 });
+    const angles = (ajar: boolean) => seeBox(tuck, ajar)[0]!.figure.angles;
+    expect(angles(false)).toEqual(closingStates(tuck.pieces[0]!).at(-1));
+    expect(angles(true)).not.toEqual(angles(false));
   });
 });

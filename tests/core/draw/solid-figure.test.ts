@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { layersOf, outsideExtent, roomExtent, solidFigure } from '../../../src/core/draw/solid-figure';
 import { outsideOf } from '../../../src/core/draw/step/outside-at-most';
 import { foldPiece, insideOf, placeOf } from '../../../src/core/fold';
+import { layersOf, outsideExtent, roomExtent, solidFigure } from '../../../src/core/fold/solid-figure';
 import { asItStands, layNet } from '../../../src/core/net';
 import { STYLES } from '../../../src/core/styles';
 import { openTop } from '../../../src/core/styles/boxes/open-top';

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { type BenchTool, type CardStep, cardSteps, deriveProgram } from '../../../src/core/bench';
 import { drawStep, drawStepToFit, type StepsToDraw } from '../../../src/core/draw/step/step-drawing';
-import type { At, Drawing, Mark } from '../../../src/core/draw/strokes/types';
+import type { Drawing, Mark } from '../../../src/core/draw/strokes/types';
 import { type BoxNet, layNet } from '../../../src/core/net';
+import type { At } from '../../../src/core/plane';
 import { type BoxStyle, STYLES, styleById } from '../../../src/core/styles';
 import { board, metricTrimmer, trimmer } from '../bench/bench-tools';
 

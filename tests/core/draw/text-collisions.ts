@@ -1,5 +1,6 @@
-import { boxesOverlap, type TextMark, textBox } from '../../../src/core/draw/strokes/marks';
+import { type TextMark, textBox } from '../../../src/core/draw/strokes/marks';
 import type { Drawing } from '../../../src/core/draw/strokes/types';
+import { boxesOverlap } from '../../../src/core/plane';
 
 /** Every pair of texts in a drawing that share room, as `one | other`. */
 export function textCollisions({ marks }: Pick<Drawing, 'marks'>): string[] {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { pointOfArc } from '../../../src/core/draw/strokes/marks';
-import type { At, Ink, Mark } from '../../../src/core/draw/strokes/types';
+import type { Ink, Mark } from '../../../src/core/draw/strokes/types';
 import { PICTURED_WORDS, pictureOfWord, WORD_PICTURE_MM } from '../../../src/core/draw/strokes/word-pictures';
+import type { At } from '../../../src/core/plane';
 
 const pointsOf = (mark: Mark): readonly At[] => {
   if (mark.kind === 'line') return mark.points;

@@ -86,8 +86,8 @@ describe('a net as SVG', () => {
     expect(svg).toContain('M0 76.2L254 76.2');
   });
 
-  it('lays lid beside tray, 10 mm apart: 152.4 + 10 + 153.9875 mm', () => {
-    expect(svgOf(boxOf(trayLid), 'tray')).toContain('width="316.3875mm"');
+  it('lays lid beside tray, 10 mm apart: 152.4 + 10 + 155.575 mm', () => {
+    expect(svgOf(boxOf(trayLid), 'tray')).toContain('width="317.975mm"');
   });
 
   it('bows the pillow’s scores inwards as the net does', () => {

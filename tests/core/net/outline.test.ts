@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Blank, Point } from '../../../src/core/net';
 import { outerRing, ringsOf, wasteOf } from '../../../src/core/net/outline';
 import { overlayEdges } from '../../../src/core/net/overlay';
-import { doubleArea, pointAt } from '../../../src/core/net/point';
+import { netArea, pointAt } from '../../../src/core/net/point';
 import { ticks } from '../../../src/core/units/ticks';
 
 const ring = (...corners: [number, number][]): Point[] => corners.map(([x, y]) => pointAt(x, y));
@@ -14,7 +14,7 @@ const blank = (across: number, up: number): Blank => ({ across: ticks(across), u
 const wasteAround = (size: Blank, ...faces: ReturnType<typeof face>[]) =>
   wasteOf(size, ringsOf(overlayEdges(faces).filter(({ right }) => right === null)));
 const areas = (rings: readonly (readonly Point[])[]) =>
-  rings.map((points) => doubleArea(points) / 2).sort((p, q) => p - q);
+  rings.map((points) => netArea(points)).sort((p, q) => p - q);
 
 describe('edges of panels that lie beside one another', () => {
   it('are cut where either ends, so that each has one panel a side', () => {
@@ -75,6 +75,6 @@ describe('what falls away from a blank', () => {
     const faces = [face([2, 0], [5, 0], [5, 2], [2, 2]), face([0, 2], [7, 2], [6, 5], [1, 5])];
     const rings = ringsOf(overlayEdges(faces).filter(({ right }) => right === null));
     const waste = areas(wasteOf(blank(7, 5), rings)).reduce((sum, area) => sum + area, 0);
-    expect(doubleArea(outerRing(rings)) / 2 + waste).toBe(35);
+    expect(netArea(outerRing(rings)) + waste).toBe(35);
   });
 });

@@ -3,7 +3,7 @@ import { fillSizes, filmPatches, layNet } from '../../../src/core/net';
 import { type BoxStyle, type Chosen, defaultChoices, STYLES, symbolsFor } from '../../../src/core/styles';
 import { inches, type Ticks, ticks } from '../../../src/core/units/ticks';
 
-/** The sizes that change the net, or the film behind it, when they grow or shrink by 1/16 in, read off the nets themselves. */
+/** The sizes that change the net, or the film behind it, when they grow by 1/16 or 1/8 in or shrink by 1/16, read off the nets themselves. */
 function sizesThatMatter(style: BoxStyle, options: Chosen): readonly string[] {
   const usual = Object.entries(fillSizes(style));
   // twice as large as usual, since a slot is not drawn where the panel is too small for it
@@ -17,7 +17,9 @@ function sizesThatMatter(style: BoxStyle, options: Chosen): readonly string[] {
   const drawn = netOf({});
   const step = inches(0, 1, 16);
   return Object.entries(sizes)
-    .filter(([name, size]) => [step, -step].some((by) => netOf({ [name]: ticks(size + by) }) !== drawn))
+    .filter(([name, size]) =>
+      [step, -step, 2 * step].some((by) => netOf({ [name]: ticks(size + by) }) !== drawn),
+    )
     .map(([name]) => name);
 }
 

@@ -8,6 +8,7 @@ import {
   printLength,
   type Ruler,
   readLength,
+  rulerBeside,
   spellLength,
   type Ticks,
   ticks,
@@ -47,6 +48,57 @@ describe('printing a length on the maker’s marks', () => {
       lean: 'scant',
       other: '3 1/2 in',
     });
+  });
+
+  it.each([
+    // A board with a groove every centimetre: 245.4 is 4.6 mm off the 250 and 5.4 off the 240.
+    [millimetres(245.4), '245.4 mm', null],
+    [millimetres(128.1), '128.1 mm', null],
+    [millimetres(65.4), '65.4 mm', null],
+    [millimetres(63.5), '63.5 mm', null],
+    [millimetres(249.2), '250 mm', 'scant'],
+    [millimetres(250.8), '250 mm', 'full'],
+    [millimetres(1), '0 mm', 'full'],
+    [millimetres(1.1), '1.1 mm', null],
+  ])('on a board marked every centimetre prints %i ticks as %s', (length, text, lean) => {
+    const { exact, ...printed } = printLength(length, { unit: 'mm', finest: millimetres(10) });
+    expect(printed).toMatchObject({ text, lean });
+    expect(exact).toBe(lean === null);
+  });
+
+  it.each([
+    // A board marked every half inch.
+    [inches(3, 1, 2), '3 1/2 in', null],
+    [ticks(inches(3, 1, 2) + 200), '3 1/2 in', 'full'], // 200 ticks are 0.6 mm, under 1/32 in (254)
+    [inches(3, 9, 16), '3 9/16 in', null],
+    [inches(2, 7, 32), '2 7/32 in', null],
+    [ticks(inches(2, 1, 4) + 40), '2 1/4 in', 'full'],
+  ])('on a board marked every half inch prints %i ticks as %s', (length, text, lean) => {
+    expect(printLength(length, { unit: 'in', finest: inches(0, 1, 2) })).toMatchObject({ text, lean });
+  });
+
+  it('never says scant or full of a length farther off than 1 mm or 1/32 in', () => {
+    const any = fc.tuple(
+      fc.constantFrom<Ruler>(
+        ...([10, 5, 1, 0.5] as const).map((mm) => ({ unit: 'mm' as const, finest: millimetres(mm) })),
+        ...([1, 2, 4, 8, 16, 32] as const).map((n) => ({ unit: 'in' as const, finest: inches(0, 1, n) })),
+      ),
+      fc.nat({ max: 320 * 500 }).map(ticks),
+    );
+    const check = fc.property(any, ([ruler, length]) => {
+      const { text, exact, lean } = printLength(length, ruler);
+      const read = readLength(text, ruler.unit);
+      const off = read.ok ? Math.abs(read.length - length) : Number.POSITIVE_INFINITY;
+      // A true length in millimetres is rounded to a tenth: half of that is 16 ticks.
+      expect(off).toBeLessThanOrEqual(exact ? 0 : lean === null ? 16 : ruler.unit === 'mm' ? 320 : 254);
+    });
+    fc.assert(check, { seed: SEED, numRuns: 5_000 });
+  });
+
+  it('reads contents on the usual marks beside a coarse board, and on a fine trimmer’s own', () => {
+    expect(rulerBeside('mm', millimetres(10)).finest).toBe(millimetres(1));
+    expect(rulerBeside('in', inches(0, 1, 32)).finest).toBe(inches(0, 1, 32));
+    expect(rulerBeside('in').finest).toBe(inches(0, 1, 16));
   });
 
   it('prints halves of a millimetre on a ruler that has them', () => {

@@ -1,10 +1,10 @@
+import type { At, Ring } from '../../../src/core/plane';
 import { inches, ticks } from '../../../src/core/units';
 import type { SheetPaper } from '../../../src/core/yield';
-import type { Ring } from '../../../src/core/yield/interlock/outline';
 
 const inch = inches(1);
 const ring = (points: readonly (readonly [number, number])[]): Ring =>
-  points.map(([x, y]) => ({ x: Math.round(x * inch), y: Math.round(y * inch) }));
+  points.map(([x, y]): At => [Math.round(x * inch), Math.round(y * inch)]);
 
 /** A tray with four walls and no corners: base w × d, walls h. Sizes in inches. */
 export const crossTray = (w: number, d: number, h: number): Ring =>
@@ -23,7 +23,7 @@ export function cellsOf(outline: Ring, size: number): number[][] {
   const cell = size * inch;
   const turns = new Map<string, number[]>();
   for (let quarter = 0; quarter < 4; quarter++) {
-    const turned = outline.map(({ x, y }) => ([[x, y], [-y, x], [-x, -y], [y, -x]] as const)[quarter]!); // biome-ignore format: one row
+    const turned = outline.map(([x, y]) => ([[x, y], [-y, x], [-x, -y], [y, -x]] as const)[quarter]!); // biome-ignore format: one row
     const [left, near] = [Math.min(...turned.map(([x]) => x)), Math.min(...turned.map(([, y]) => y))];
     const at = turned.map(([x, y]) => [(x - left) / cell, (y - near) / cell] as const);
     const [wide, high] = [Math.max(...at.map(([x]) => x)), Math.max(...at.map(([, y]) => y))];

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { type At, areaOf, fewConvexParts, type Ring } from '../../../src/core/plane';
 import { inches, ticks } from '../../../src/core/units';
 import { countOnSheet } from '../../../src/core/yield';
 import { checkNest, insidesMeet } from '../../../src/core/yield/interlock/check-nest';
-import { convexPieces } from '../../../src/core/yield/interlock/convex-pieces';
 import { laidRing, nestOnSheet } from '../../../src/core/yield/interlock/nest-sheet';
-import { doubleAreaOf, liesOf, type Ring, turnRing } from '../../../src/core/yield/interlock/outline';
+import { liesOf, turnRing } from '../../../src/core/yield/interlock/outline';
 import { overlapRows, overlapsAt } from '../../../src/core/yield/interlock/overlap-rows';
 import { SEED } from '../../seed';
 import { cellsOf, crossTray, plainSheet, tuckBox } from './interlock-shapes';
@@ -22,10 +22,10 @@ function nest(ring: Ring, paper = plainSheet(8.5, 11), gap = ticks(0)) {
 
 const edges = (across: number, up: number) => ({ left: 0, near: 0, right: across, far: up });
 const square = (x: number, y: number, size: number): Ring => [
-  { x, y },
-  { x: x + size, y },
-  { x: x + size, y: y + size },
-  { x, y: y + size },
+  [x, y],
+  [x + size, y],
+  [x + size, y + size],
+  [x, y + size],
 ];
 
 /**
@@ -104,16 +104,16 @@ const star = fc
   .map((reach) =>
     reach.map((r, at) => {
       const turn = (2 * Math.PI * at) / reach.length;
-      return { x: Math.round(r * Math.cos(turn)), y: Math.round(r * Math.sin(turn)) };
+      return [Math.round(r * Math.cos(turn)), Math.round(r * Math.sin(turn))] as At;
     }),
   )
-  .filter((ring) => doubleAreaOf(ring) > 0);
+  .filter((ring) => areaOf(ring) > 0);
 
 test('convex pieces have together the area of the outline they come from', () => {
   fc.assert(
     fc.property(star, (ring) => {
-      const pieces = convexPieces(ring);
-      expect(pieces.reduce((sum, piece) => sum + doubleAreaOf(piece), 0)).toBe(doubleAreaOf(ring));
+      const pieces = fewConvexParts(ring);
+      expect(pieces.reduce((sum, piece) => sum + areaOf(piece), 0)).toBe(areaOf(ring));
     }),
     { seed: SEED, numRuns: 200 },
   );
@@ -127,9 +127,9 @@ test('the tables of overlaps say what edges against edges say', () => {
       star,
       fc.array(fc.tuple(offset, offset), { minLength: 12, maxLength: 12 }),
       (a, b, offsets) => {
-        const table = overlapRows(convexPieces(a), convexPieces(b), 1, 0);
+        const table = overlapRows(fewConvexParts(a), fewConvexParts(b), 1, 0);
         for (const [x, y] of offsets)
-        expect(overlapsAt(table, x, y)).toBe(insidesMeet(a, b.map((corner) => ({ x: corner.x + x, y: corner.y + y })))); // biome-ignore format: one sum
+        expect(overlapsAt(table, x, y)).toBe(insidesMeet(a, b.map(([cx, cy]): At => [cx + x, cy + y]))); // biome-ignore format: one sum
       },
     ),
     { seed: SEED, numRuns: 200 },

@@ -1,3 +1,4 @@
+import { samePoint } from '../../net/point';
 import type { Point } from '../../net/types';
 import type { BenchFaultCode } from '../types';
 import { sidesOf } from './bench-card';
@@ -10,8 +11,6 @@ const between = (some: number, other: number, at: number): boolean =>
 /** Exact in doubles on cards up to 2 m. */
 const isOn = ({ a, b }: Segment, p: Point): boolean =>
   (b.x - a.x) * (p.y - a.y) === (b.y - a.y) * (p.x - a.x) && between(a.x, b.x, p.x) && between(a.y, b.y, p.y);
-
-export const samePoint = (p: Point, q: Point): boolean => p.x === q.x && p.y === q.y;
 
 export const legsOf = (path: readonly Point[]): readonly Segment[] =>
   path.slice(1).map((b, i) => ({ a: path[i] ?? b, b }));

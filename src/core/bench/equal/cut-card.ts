@@ -1,9 +1,10 @@
+import { samePoint } from '../../net/point';
 import type { Point } from '../../net/types';
 import { type Ticks, ticks } from '../../units/ticks';
 import type { BenchOp, BenchPoint, BenchTool } from '../types';
 import { type BenchCard, edgesOfCard, type Outcome, sidesOf } from './bench-card';
 import { sizeAsItLies, toNet } from './card-lie';
-import { cutRing, runsInside, samePoint } from './card-outline';
+import { cutRing, runsInside } from './card-outline';
 import { laySegment } from './line-stretches';
 import { fenceFault, isOnBlank, spanFault } from './press-scores';
 

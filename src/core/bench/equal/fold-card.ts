@@ -1,7 +1,7 @@
+import { samePoint } from '../../net/point';
 import type { BenchOp } from '../types';
 import { type BenchCard, edgesOfCard, type FoldedScore, type Outcome } from './bench-card';
 import { spellAct } from './canonical-form';
-import { samePoint } from './card-outline';
 import { cutStretches, shareStretches } from './exact-intervals';
 import { byLine, insideAlong, laySegment } from './line-stretches';
 

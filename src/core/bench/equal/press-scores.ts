@@ -1,9 +1,10 @@
+import { samePoint } from '../../net/point';
 import { ticks } from '../../units/ticks';
 import { riseOf } from '../program/curve-rise';
 import type { BenchFaultCode, BenchOp, BenchPoint, BenchTool } from '../types';
 import { type BenchCard, edgesOfCard, type Outcome } from './bench-card';
 import { sizeAsItLies, toNet } from './card-lie';
-import { legsOf, runsAlong, samePoint } from './card-outline';
+import { legsOf, runsAlong } from './card-outline';
 import { laySegment } from './line-stretches';
 
 type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;

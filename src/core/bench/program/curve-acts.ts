@@ -1,6 +1,6 @@
+import { samePoint } from '../../net/point';
 import type { PieceNet, Point } from '../../net/types';
 import { type Lie, toBench } from '../equal/card-lie';
-import { samePoint } from '../equal/card-outline';
 import type { BenchOp } from '../types';
 import { riseOf } from './curve-rise';
 

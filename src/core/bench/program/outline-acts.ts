@@ -1,7 +1,7 @@
+import { samePoint } from '../../net/point';
 import type { Blank, PieceNet, Point } from '../../net/types';
 import { ticks } from '../../units/ticks';
 import { type Lie, sizeAsItLies, toBench } from '../equal/card-lie';
-import { samePoint } from '../equal/card-outline';
 import type { BenchOp, BenchPoint } from '../types';
 import { type CutChain, cutChains } from './outline-cuts';
 

@@ -1,5 +1,5 @@
+import { samePoint } from '../../net/point';
 import type { NetEdge, PieceNet, Point } from '../../net/types';
-import { samePoint } from '../equal/card-outline';
 
 /** A run of cut edges, card on its left. */
 export interface CutChain {

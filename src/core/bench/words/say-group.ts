@@ -1,7 +1,8 @@
+import { samePoint } from '../../net/point';
 import type { Blank } from '../../net/types';
 import { isOnMark, type Ruler } from '../../units';
 import { type Lie, toNet } from '../equal/card-lie';
-import { legsOf, samePoint } from '../equal/card-outline';
+import { legsOf } from '../equal/card-outline';
 import type { Segment } from '../equal/line-stretches';
 import type { BenchOp, BenchPoint } from '../types';
 import type { ActGroup } from './group-acts';

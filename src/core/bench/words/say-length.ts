@@ -1,10 +1,11 @@
 import { printLength, type Ruler, spellLength, type Ticks } from '../../units';
 import type { BenchPoint } from '../types';
 
-/** `3 1/2 in`; between marks the nearest one, which way it leans, and the whole truth: `3 1/2 in full (88.925 mm)`. */
+/** `3 1/2 in`; between marks the nearest one, which way it leans, and the whole truth: `3 1/2 in full (88.925 mm)`; far from all marks `245.4 mm`. */
 export function sayLength(length: Ticks, ruler: Ruler): string {
-  const { text, lean } = printLength(length, ruler);
-  return lean === null ? text : `${text} ${lean} (${spellLength(length, 'mm')})`;
+  const { text, exact, lean } = printLength(length, ruler);
+  if (exact) return text;
+  return lean === null ? spellLength(length, ruler.unit) : `${text} ${lean} (${spellLength(length, 'mm')})`;
 }
 
 /** `3 1/2, 5, 8 1/2 and 10 in`; the unit is said once if every length is on its mark. */

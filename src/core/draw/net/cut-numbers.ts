@@ -1,18 +1,10 @@
+import { type At, type Box, boxesOverlap, boxRing } from '../../plane';
 import type { Ruler } from '../../units';
 import type { CardPiece, CutStep } from '../sheet/cut-order';
 import { lengthText } from '../strokes/length-text';
 import { CAP_HEIGHT, textWidthMm } from '../strokes/letters';
-import {
-  areaMark,
-  type Box,
-  boxesOverlap,
-  boxRing,
-  centredText,
-  lineMark,
-  type TextMark,
-  textBox,
-} from '../strokes/marks';
-import type { At, Mark } from '../strokes/types';
+import { areaMark, centredText, lineMark, type TextMark, textBox } from '../strokes/marks';
+import type { Mark } from '../strokes/types';
 
 export interface CutNumbersStyle {
   /** A piece's place on paper, mm. */

@@ -1,15 +1,16 @@
+import { type PanelWay, panelWays } from '../../fold/panel-way';
 import type { PieceNet, Point } from '../../net/types';
+import { type At, boxOf, boxRing } from '../../plane';
 import { inches, type Ruler, type Ticks, toMm } from '../../units';
 import { sizeWords } from '../strokes/length-text';
 import { drawLine } from '../strokes/line-marks';
-import { areaMark, boxOf, boxRing, centredText, frameMarks, lineMark } from '../strokes/marks';
+import { areaMark, centredText, frameMarks, lineMark } from '../strokes/marks';
 import { fitsInside, patchBehind } from '../strokes/text-stack';
-import type { At, Mark } from '../strokes/types';
+import type { Mark } from '../strokes/types';
 import { type HiddenArea, hiddenAreas } from './keep-free';
 import type { NetDrawing } from './net-drawing';
 import { linesOfNet } from './net-lines';
 import { letterPanels } from './panel-labels';
-import { type PanelWay, panelWays } from './panel-way';
 import { turnOver } from './turned-over';
 
 /** Something stuck on a panel: where it lies on the net with its outside up. `behind`: on the inside, seen through an opening. */
@@ -36,9 +37,6 @@ export interface DecorateMapOptions {
 /** How far a printed picture runs on beyond the cut. source: common practice, no source */
 export const BLEED = inches(0, 1, 8);
 
-/** A lid closes with its opening down. */
-const isLid = ({ id }: PieceNet): boolean => /(^|[^a-z])lid/i.test(id);
-
 /**
  * The net with its outside up, for decorating while flat: on every panel an arrow that points up once the box is folded, its name standing
  * that way; what glue or another panel hides; the seam; how far a printed picture must run on beyond the cut.
@@ -50,7 +48,7 @@ export function drawDecorateMap(piece: PieceNet, options: DecorateMapOptions): N
   const place = ({ x, y }: Point): At => [toMm(x) * scale, toMm(y) * scale];
   const mirror = ([x, y]: At): At => [(toMm(across) - x) * scale, y * scale];
   const hidden = hiddenAreas(piece);
-  const ways = panelWays(piece, isLid(piece));
+  const ways = panelWays(piece);
   const mine = placed.filter(({ part }) => part === piece.id);
   const marks: Mark[] = [
     ...over.faces.map(({ ring, holes }) =>

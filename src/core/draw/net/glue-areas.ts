@@ -1,6 +1,7 @@
 import type { PieceNet, Point } from '../../net/types';
+import type { At } from '../../plane';
 import { areaMark } from '../strokes/marks';
-import type { At, Mark } from '../strokes/types';
+import type { Mark } from '../strokes/types';
 import type { FaceUp } from './net-lines';
 
 /**

@@ -1,4 +1,5 @@
 import type { PieceNet, Point } from '../../net/types';
+import type { At } from '../../plane';
 import type { Ruler } from '../../units';
 import { toMm } from '../../units/ticks';
 import { drawGrain, type GrainWay } from '../strokes/grain-arrow';
@@ -7,7 +8,7 @@ import { drawLine } from '../strokes/line-marks';
 import { areaMark, frameMarks } from '../strokes/marks';
 import { marksAbove, marksBeside, type RunningMark } from '../strokes/running-marks';
 import { patchBehind } from '../strokes/text-stack';
-import type { At, Drawing, Mark } from '../strokes/types';
+import type { Drawing, Mark } from '../strokes/types';
 import { drawGlue, GLUE_LETTER, glueInk } from './glue-areas';
 import { type FaceUp, linesOfNet, type NetLine } from './net-lines';
 import { drawGuides, numbersFromLeft, numbersFromTop } from './net-numbers';

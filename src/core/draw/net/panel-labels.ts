@@ -1,9 +1,9 @@
 import type { Face, PieceNet } from '../../net/types';
+import { type At, boxesOverlap, boxOf } from '../../plane';
 import { CAP_HEIGHT, textWidthMm } from '../strokes/letters';
-import { boxesOverlap, boxOf, centredText, type TextMark, textBox, textMark } from '../strokes/marks';
+import { centredText, type TextMark, textBox, textMark } from '../strokes/marks';
 import { LESSER } from '../strokes/running-marks';
 import { fitsInside, type Rings, stackText } from '../strokes/text-stack';
-import type { At } from '../strokes/types';
 
 /** A panel as the drawing names it: its faces together, the letter on it, and its words. */
 export interface DrawnPanel {

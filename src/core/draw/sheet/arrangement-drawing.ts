@@ -1,8 +1,9 @@
+import { type At, boxRing } from '../../plane';
 import { type Ruler, type Ticks, toMm } from '../../units';
 import { lengthWords } from '../strokes/length-text';
 import { textWidthMm } from '../strokes/letters';
-import { areaMark, boxRing, frameMarks, lineMark, pointOfArc, textMark } from '../strokes/marks';
-import type { At, Drawing, Mark } from '../strokes/types';
+import { areaMark, frameMarks, lineMark, pointOfArc, textMark } from '../strokes/marks';
+import type { Drawing, Mark } from '../strokes/types';
 
 type Vec = readonly [x: number, y: number, z: number];
 

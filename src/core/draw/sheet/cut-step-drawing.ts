@@ -1,11 +1,12 @@
+import { type At, type Box, boxRing } from '../../plane';
 import type { Ruler } from '../../units';
 import { toMm } from '../../units/ticks';
 import type { CutPiece, CutSequence, CutStep, SheetPaper } from '../../yield';
 import { drawDimension } from '../strokes/dimension';
 import { lengthText, lengthWords, sizeWords } from '../strokes/length-text';
-import { areaMark, type Box, boxRing, centredText, frameMarks, lineMark } from '../strokes/marks';
+import { areaMark, centredText, frameMarks, lineMark } from '../strokes/marks';
 import { fitsInside, stackText } from '../strokes/text-stack';
-import type { At, Mark } from '../strokes/types';
+import type { Mark } from '../strokes/types';
 import type { LayoutDrawing, NamedPart } from './sheet-drawing';
 
 export interface CutStepOptions {

@@ -1,12 +1,13 @@
 import type { PieceNet } from '../../net/types';
+import { type At, boxRing } from '../../plane';
 import type { Ruler } from '../../units';
 import { toMm } from '../../units/ticks';
 import type { Nest, SheetPaper } from '../../yield';
 import { linesOfNet } from '../net/net-lines';
 import { drawGrain } from '../strokes/grain-arrow';
 import { sizeWords } from '../strokes/length-text';
-import { areaMark, boxRing, centredText, frameMarks, lineMark } from '../strokes/marks';
-import type { At, Mark } from '../strokes/types';
+import { areaMark, centredText, frameMarks, lineMark } from '../strokes/marks';
+import type { Mark } from '../strokes/types';
 import { netOfNest } from './nested-net';
 import type { LayoutDrawing } from './sheet-drawing';
 

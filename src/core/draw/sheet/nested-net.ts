@@ -1,7 +1,8 @@
 import { outerRing, ringsOf } from '../../net/outline';
 import { pointAt } from '../../net/point';
 import type { BoxNet, PieceNet, Point } from '../../net/types';
-import { type Nest, type NestedPart, type Ring, type SheetPaper, turnCorner } from '../../yield';
+import { type At, atOf, boxOf, type Ring } from '../../plane';
+import { type Nest, type NestedPart, type SheetPaper, turnCorner } from '../../yield';
 
 /** One piece of a box nested on a sheet, with all that drawing and exporting it needs. */
 export interface NestedSheet {
@@ -14,7 +15,7 @@ export interface NestedSheet {
 
 /** The outline that a piece is cut along, its openings left out. */
 export const outlineOfPiece = ({ edges }: PieceNet): Ring =>
-  outerRing(ringsOf(edges.filter(({ right }) => right === null)));
+  outerRing(ringsOf(edges.filter(({ right }) => right === null))).map(atOf);
 
 /**
  * All copies of a piece on one sheet as a single piece as large as the sheet, its edges all to be cut: for everything that draws, prints or
@@ -45,17 +46,12 @@ function copyPiece(
   { quarter, x, y }: NestedPart,
   copy: number,
 ): Pick<PieceNet, 'faces' | 'edges' | 'curves' | 'joints'> {
-  const turned = outline.map((corner) => turnCorner(corner, quarter));
-  const left = Math.min(...turned.map((corner) => corner.x));
-  const near = Math.min(...turned.map((corner) => corner.y));
-  const move = (corner: { readonly x: number; readonly y: number }) => {
-    const at = turnCorner(corner, quarter);
-    return { x: at.x - left + x, y: at.y - near + y };
+  const { left, bottom } = boxOf(outline.map((corner) => turnCorner(corner, quarter)));
+  const move = (corner: At): At => {
+    const [across, up] = turnCorner(corner, quarter);
+    return [across - left + x, up - bottom + y];
   };
-  const put = (corner: Point): Point => {
-    const at = move(corner);
-    return pointAt(at.x, at.y);
-  };
+  const put = (corner: Point): Point => pointAt(...move(atOf(corner)));
   const face = (index: number) => index + copy * piece.faces.length;
   return {
     faces: piece.faces.map((each) => ({
@@ -73,10 +69,12 @@ function copyPiece(
       hinge: null,
       curve: edge.curve === null ? null : edge.curve + copy * piece.curves.length,
     })),
-    curves: piece.curves.map((curve) => {
-      const centre = move({ x: curve.centre[0], y: curve.centre[1] });
-      return { ...curve, a: put(curve.a), b: put(curve.b), centre: [centre.x, centre.y] as const };
-    }),
+    curves: piece.curves.map((curve) => ({
+      ...curve,
+      a: put(curve.a),
+      b: put(curve.b),
+      centre: move(curve.centre),
+    })),
     joints: piece.joints.map((joint) => ({ ...joint, tab: face(joint.tab), target: face(joint.target) })),
   };
 }

@@ -1,13 +1,14 @@
+import { type At, type Box, boxRing } from '../../plane';
 import type { Ruler } from '../../units';
 import { type Ticks, ticks, toMm } from '../../units/ticks';
 import type { Layout, SheetPaper } from '../../yield/types';
 import { drawCutNumbers } from '../net/cut-numbers';
 import { drawGrain } from '../strokes/grain-arrow';
 import { sizeWords } from '../strokes/length-text';
-import { areaMark, type Box, boxRing, frameMarks, type TextMark } from '../strokes/marks';
+import { areaMark, frameMarks, type TextMark } from '../strokes/marks';
 import { LESSER } from '../strokes/running-marks';
 import { fitsInside, patchBehind, type StackLine, stackText } from '../strokes/text-stack';
-import type { At, Drawing, Mark } from '../strokes/types';
+import type { Drawing, Mark } from '../strokes/types';
 import { type CardPiece, cutOrder, squaredSheet } from './cut-order';
 
 /** A kind of part as the drawing names it: `mark` is the letter on it, the same on every sheet. */

@@ -1,5 +1,6 @@
 import type { BenchOp } from '../../bench';
 import type { NetEdge, PieceNet, Point } from '../../net/types';
+import type { At } from '../../plane';
 import { toMm } from '../../units/ticks';
 import { GLUE_LETTER, glueInk } from '../net/glue-areas';
 import { linesOfNet } from '../net/net-lines';
@@ -7,7 +8,7 @@ import { type DrawnPanel, labelPanel, letterPanels } from '../net/panel-labels';
 import { drawLine } from '../strokes/line-marks';
 import { areaMark, type TextMark } from '../strokes/marks';
 import { patchBehind } from '../strokes/text-stack';
-import type { At, Mark } from '../strokes/types';
+import type { Mark } from '../strokes/types';
 import type { StepPicture } from './flat-step';
 import type { StepState } from './step-state';
 

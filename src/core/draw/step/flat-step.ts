@@ -9,10 +9,11 @@ import {
   sizeAsItLies,
 } from '../../bench';
 import type { Point } from '../../net/types';
+import { type At, boxRing } from '../../plane';
 import { toMm } from '../../units/ticks';
-import { areaMark, boxRing, centredText, lineMark } from '../strokes/marks';
+import { areaMark, centredText, lineMark } from '../strokes/marks';
 import { drawFlipArrow, drawTurnArrow } from '../strokes/turn-arrow';
-import type { At, Ink, Mark } from '../strokes/types';
+import type { Ink, Mark } from '../strokes/types';
 import { drawStepNumbers } from './step-numbers';
 import type { StepState } from './step-state';
 

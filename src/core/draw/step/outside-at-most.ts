@@ -1,6 +1,6 @@
+import { type Extent, layersOf, outsideExtent, solidFigure } from '../../fold/solid-figure';
 import type { BoxNet } from '../../net/types';
 import { roundToTick, TICKS_PER_MM, type Ticks, ticks } from '../../units';
-import { type Extent, layersOf, outsideExtent, solidFigure } from '../solid-figure';
 
 /**
  * What a closed box takes up, card and all, rounded up: width, depth and height as its room is named. For what must go round or over it;

@@ -1,10 +1,11 @@
 import type { BenchOp, BenchTool } from '../../bench';
 import type { Blank } from '../../net/types';
+import type { At } from '../../plane';
 import { type Ticks, ticks, toMm } from '../../units/ticks';
 import { drawDimension } from '../strokes/dimension';
 import { lengthWords } from '../strokes/length-text';
 import { marksAbove, marksAboveFromRight } from '../strokes/running-marks';
-import type { At, Mark } from '../strokes/types';
+import type { Mark } from '../strokes/types';
 import type { StepPicture } from './flat-step';
 
 type CornerOp = Extract<BenchOp, { op: 'corner' }>;

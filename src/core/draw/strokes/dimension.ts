@@ -1,6 +1,7 @@
+import type { At } from '../../plane';
 import { CAP_HEIGHT } from './letters';
 import { lineMark, textMark } from './marks';
-import type { At, Mark } from './types';
+import type { Mark } from './types';
 
 const CLEAR = 1.2; // between the card and its extension lines, mm on paper
 const AWAY = 4; // from the card to the dimension line

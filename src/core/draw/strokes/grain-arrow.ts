@@ -1,7 +1,8 @@
+import type { At } from '../../plane';
 import { textWidthMm } from './letters';
 import { lineMark, textMark } from './marks';
 import { LESSER } from './running-marks';
-import type { At, Mark } from './types';
+import type { Mark } from './types';
 
 export type GrainWay = 'across' | 'up';
 

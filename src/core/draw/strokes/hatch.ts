@@ -1,5 +1,5 @@
+import type { At } from '../../plane';
 import type { Hatch } from './inks';
-import type { At } from './types';
 
 export type Segment = readonly [from: At, to: At];
 

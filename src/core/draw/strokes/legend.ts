@@ -1,9 +1,10 @@
+import { type At, type Box, boxRing } from '../../plane';
 import { GLUE_LETTER } from '../net/glue-areas';
 import { INKS } from './inks';
 import { CAP_HEIGHT, textWidthMm } from './letters';
-import { areaMark, type Box, boxRing, centredText, lineMark, textMark } from './marks';
+import { areaMark, centredText, lineMark, textMark } from './marks';
 import { patchBehind } from './text-stack';
-import type { At, Drawing, Ink, Mark } from './types';
+import type { Drawing, Ink, Mark } from './types';
 
 /** Inks that a legend explains, in its order; the others speak for themselves. */
 const EXPLAINED: readonly Ink[] = [

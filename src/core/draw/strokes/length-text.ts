@@ -1,4 +1,4 @@
-import { printLength, type Ruler } from '../../units';
+import { isOnMark, printLength, type Ruler } from '../../units';
 import type { Ticks } from '../../units/ticks';
 import { setFractions } from './set-fractions';
 
@@ -13,12 +13,12 @@ export interface LengthText {
 
 /** A length for a drawing, on a ruler's marks. */
 export function lengthText(length: Ticks, ruler: Ruler): LengthText {
-  const { typographic, exact, lean, other: plain } = printLength(length, ruler);
+  const { typographic, lean, other: plain } = printLength(length, ruler);
   const other = setFractions(plain);
   return {
     number: typographic.replace(/ (in|mm)$/, ''),
     below: lean === null ? other : `${ruler.leans?.[lean] ?? lean}, ${other}`,
-    onMark: exact,
+    onMark: isOnMark(length, ruler.finest),
   };
 }
 

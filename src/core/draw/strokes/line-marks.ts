@@ -1,7 +1,8 @@
+import type { At } from '../../plane';
 import { toMm } from '../../units/ticks';
 import type { NetLine } from '../net/net-lines';
 import { lineMark } from './marks';
-import type { At, Mark } from './types';
+import type { Mark } from './types';
 
 const BAR = 1.1; // half the bar across a slit's end, mm on paper
 

@@ -1,16 +1,10 @@
+import { type At, type Box, boxOf, boxRing } from '../../plane';
 import { CAP_HEIGHT, textWidthMm } from './letters';
-import type { At, Drawing, Ink, Mark } from './types';
+import type { Drawing, Ink, Mark } from './types';
 
 export type TextMark = Extract<Mark, { kind: 'text' }>;
 export type ArcMark = Extract<Mark, { kind: 'arc' }>;
 export type AreaMark = Extract<Mark, { kind: 'area' }>;
-
-export interface Box {
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-  readonly top: number;
-}
 
 const keyed = (key: string | undefined) => (key === undefined ? {} : { key });
 
@@ -27,13 +21,6 @@ export const areaMark = (
   key?: string,
   holes: readonly (readonly At[])[] = [],
 ): Mark => ({ kind: 'area', ink, ring, holes, ...keyed(key) });
-
-export const boxRing = ({ left, bottom, right, top }: Box): readonly At[] => [
-  [left, bottom],
-  [right, bottom],
-  [right, top],
-  [left, top],
-];
 
 /** Words with their baseline's `anchor` point at `at`. */
 export const textMark = (
@@ -79,18 +66,6 @@ export function textCorners({ text, at, sizeMm, anchor, bold, turnDeg }: TextMar
 }
 
 export const textBox = (text: TextMark): Box => boxOf(textCorners(text));
-
-export const boxOf = (points: readonly At[]): Box => ({
-  left: Math.min(...points.map(([x]) => x)),
-  bottom: Math.min(...points.map(([, y]) => y)),
-  right: Math.max(...points.map(([x]) => x)),
-  top: Math.max(...points.map(([, y]) => y)),
-});
-
-/** True where two boxes share more than `slackMm` both ways. */
-export const boxesOverlap = (a: Box, b: Box, slackMm = 0): boolean =>
-  Math.min(a.right, b.right) - Math.max(a.left, b.left) > slackMm &&
-  Math.min(a.top, b.top) - Math.max(a.bottom, b.bottom) > slackMm;
 
 /** A point of an arc, `deg` counter-clockwise from the x axis. */
 export const pointOfArc = ([x, y]: At, radius: number, deg: number): At => {

@@ -1,10 +1,11 @@
+import type { At } from '../../plane';
 import type { Ruler } from '../../units';
 import { type Ticks, toMm } from '../../units/ticks';
 import { lengthText } from './length-text';
 import { CAP_HEIGHT, textWidthMm } from './letters';
 import { lineMark, textMark } from './marks';
 import { type SpreadLabel, spreadLabels } from './spread';
-import type { At, Mark } from './types';
+import type { Mark } from './types';
 
 /** A number along an edge of the card: how far from its zero, and which row it lights. */
 export interface RunningMark {

@@ -1,7 +1,6 @@
-import { isInside } from '../visible-lines';
+import { type At, contains } from '../../plane';
 import { CAP_HEIGHT } from './letters';
 import { centredText, type TextMark, textCorners } from './marks';
-import type { At } from './types';
 
 export interface StackLine {
   readonly text: string;
@@ -43,7 +42,7 @@ export function fitsInside(label: TextMark, rings: Rings, marginMm: number): boo
   return BORDER.every(([s, t]) => {
     const [u, v] = [widen(s, along), widen(t, up)];
     const point: At = [nearLeft[0] + u * along[0] + v * up[0], nearLeft[1] + u * along[1] + v * up[1]];
-    return rings.some((ring) => isInside(point, ring));
+    return rings.some((ring) => contains(ring, point));
   });
 }
 

@@ -1,5 +1,6 @@
+import type { At } from '../../plane';
 import { lineMark, pointOfArc, textMark } from './marks';
-import type { At, Mark } from './types';
+import type { Mark } from './types';
 
 const RADIUS = 6; // mm on paper
 const BARB = 2.4;

@@ -1,3 +1,5 @@
+import type { At } from '../../plane';
+
 /**
  * One drawing source for screen, SVG and PDF: lines and words in millimetres, y up turned to y down by the renderers.
  * An ink is a meaning, never a colour; `src/core/draw/strokes/inks.ts` gives each its width and dash (ISO 128 line types, Yoshizawa-Randlett dashes).
@@ -25,8 +27,6 @@ export type Ink =
   | 'guide'
   | 'code'
   | 'move';
-
-export type At = readonly [x: number, y: number];
 
 export type Mark =
   /** Open run of straight pieces. */

@@ -1,5 +1,6 @@
-import { areaMark, type Box, boxRing, centredText, lineMark } from './marks';
-import type { At, Ink, Mark } from './types';
+import { type At, type Box, boxRing } from '../../plane';
+import { areaMark, centredText, lineMark } from './marks';
+import type { Ink, Mark } from './types';
 
 /** Size of a word's picture, mm on paper. source: our own, two side by side on a phone. */
 export const WORD_PICTURE_MM = { width: 56, height: 32 } as const;

@@ -2,7 +2,7 @@ import type { CatalogueSheet } from '../../../../shared/catalogue';
 import { ticksOfMm } from '../../../../shared/lengths';
 import type { Paper, RollSupply, Supply, Tool } from '../../../../shared/workbook';
 import type { BenchTool } from '../../bench/types';
-import { LONGEST_LENGTH, USUAL_FINEST } from '../../units';
+import { LONGEST_LENGTH, rulerBeside, type Ticks, USUAL_FINEST } from '../../units';
 import type { CuttingTool, SheetPaper } from '../../yield/types';
 
 /** A saved paper as the sheet that is cut. */
@@ -57,3 +57,7 @@ export const benchToolOf = (tool: Tool | undefined): BenchTool => ({
   kind: tool?.kind ?? 'fence',
   ...(tool?.leftHanded ? { fence: 'right' } : {}),
 });
+
+/** The marks that cuts are set to: a trimmer's own; beside a scoring board, which cuts nothing, those of the ruler. */
+export const cutMarkOf = ({ kind, unit, finestMark }: BenchTool): Ticks =>
+  kind === 'fence' ? finestMark : rulerBeside(unit, finestMark).finest;

@@ -1,7 +1,7 @@
 import type { EventLine, FavorEvent, Supply, WorkbookFile } from '../../../../shared/workbook';
 import { planCost } from '../buying/cost';
 import type { OrderSum } from '../buying/shop-order';
-import { benchToolOf, cuttingToolOf } from '../buying/stock-rows';
+import { benchToolOf, cutMarkOf, cuttingToolOf } from '../buying/stock-rows';
 import { countBoxActs, countStrokes, sumActs, timesActs } from '../run/hand-acts';
 import { type EventHours, planHours } from '../run/hours';
 import { planTimetable, type Timetable } from '../run/timetable';
@@ -71,12 +71,12 @@ function planLines(
   const left = given.lines.filter((line) => broken.has(line));
   const tool = rows.tools.find(({ id }) => id === event.toolId) ?? rows.tools[0];
   const bench = benchToolOf(tool);
-  const { boxes, findings } = boxesOfEvent(event, rows.recipes, bench.finestMark);
+  const { boxes, findings } = boxesOfEvent(event, rows.recipes, cutMarkOf(bench));
   const parts = partsOfBoxes(boxes);
   const cards = parts.map(({ part }) => part);
   const cutting = cuttingToolOf(tool);
   const cut = planPapers(parts, rows.papers, tool, options.planSheets);
-  const supplies = planSupplies(event, boxes, rows.supplies, bench.finestMark);
+  const supplies = planSupplies(event, boxes, rows.supplies, cutMarkOf(bench));
   const lines = supplies.taped.map((line) => planLine(line, bench, rows.supplies));
   const { rows: shopping, ways } = planShopping(lines, cut.papers, supplies, rows, event);
 

@@ -34,6 +34,17 @@ export function factsOfStyle(
 ): StyleFacts {
   const known = Object.fromEntries(Object.entries(sizes).filter(([symbol]) => symbol in style.symbols));
   const { pieces } = layNet(style, { sizes: known, caliperUm });
+  const sheetsPerFavor = sheetsOfPieces(pieces, sheet, cutting);
+  return { id: style.id, merits: meritsOf(style, pieces, bench, sheetsPerFavor), sheetsPerFavor };
+}
+
+/** What a laid box has to offer. `sheets`: what one box takes; null where a piece is larger than the sheet. */
+export function meritsOf(
+  style: BoxStyle,
+  pieces: readonly PieceNet[],
+  bench: BenchTool,
+  sheets: number | null,
+): ReadonlySet<StyleMerit> {
   const merits = new Set<StyleMerit>(style.traits);
   const isGlued = pieces.some(
     ({ joints, faces }) => joints.length > 0 || faces.some(({ role }) => role === 'glueTab'),
@@ -45,9 +56,8 @@ export function factsOfStyle(
     ),
   );
   if (scoredOnTrimmer) merits.add('trimmer-only');
-  const sheetsPerFavor = sheetsOfPieces(pieces, sheet, cutting);
-  if (sheetsPerFavor !== null && sheetsPerFavor <= 1) merits.add('one-sheet');
-  return { id: style.id, merits, sheetsPerFavor };
+  if (sheets !== null && sheets <= 1) merits.add('one-sheet');
+  return merits;
 }
 
 /** Sheets one box takes when a batch is cut, its pieces lying as they like. */

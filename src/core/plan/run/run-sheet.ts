@@ -4,7 +4,7 @@ import { type BenchTool, type BoxCard, boxCards, type CardStep, sizeAsItLies } f
 import { type BoxSize, type FlatSize, fitPiece, outsideSize, tieLength } from '../../dress';
 import type { BoxNet } from '../../net/types';
 import { markAbove, type Ticks } from '../../units';
-import { benchToolOf } from '../buying/stock-rows';
+import { benchToolOf, cutMarkOf } from '../buying/stock-rows';
 import { netOfRecipe } from '../event/event-boxes';
 import type { EventPlan, PlannedLine } from '../event/types';
 import { cutStep } from './run-counts';
@@ -216,7 +216,7 @@ function stepsOfDressing(
   const put = counted.filter(({ supplyId }) => fills(supplyId));
   return [
     ...dressing.pieces.map((piece) => {
-      const size = fitPiece(net, piece, tool.finestMark);
+      const size = fitPiece(net, piece, cutMarkOf(tool));
       return step('place', piece.id, { do: 'place', name: piece.name, perBox: piece.perBox, size });
     }),
     ...counted
@@ -224,7 +224,7 @@ function stepsOfDressing(
       .map(({ id, name, perBox }) => step('place', id, { do: 'place', name, perBox, size: null })),
     ...(put.length > 0 ? [step('fill', 'all', { do: 'fill', things: put })] : []),
     ...(dressing.ties ?? []).map((tie) => {
-      const length = markAbove(tieLength(outsideSize(net), tie), tool.finestMark);
+      const length = markAbove(tieLength(outsideSize(net), tie), cutMarkOf(tool));
       return step('tie-bow', tie.id, { do: 'tie', name: tie.name, perBox: tie.perBox, length });
     }),
   ];

@@ -5,6 +5,9 @@ import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 /** Wide enough to glue. source: common practice, no source */
 const WIDEST_TAB_MM = 12;
 
+/** Clear of every wall, so that the floor drops in untrimmed. source: 1/32 in, common practice, no source */
+const FLOOR_EASE_MM = 0.79375;
+
 const sidesOf = (chosen: Chosen): number => Number(chosen['sides'] ?? 6);
 const half = (chosen: Chosen): number => Math.PI / sidesOf(chosen);
 const areaOf = (side: number, sides: number): number =>
@@ -89,6 +92,7 @@ function lidOf(sides: number): PieceSpec {
   const named = (name: string) => count(sides).map((at) => `${name}${at + 1}`);
   return {
     label: 'Lid',
+    lid: true,
     panels,
     joints,
     seams,
@@ -134,7 +138,7 @@ export const prismLid = defineStyle({
     ease: allowanceOf(
       'Ease',
       'Play of the lid over the box, both sides together.',
-      '1/32 in',
+      '3/64 in',
       '0 in',
       '1/8 in',
     ),
@@ -153,6 +157,10 @@ export const prismLid = defineStyle({
       means: 'from the middle of the floor to a wall',
       of: ({ side = 0 }, chosen) => side / (2 * Math.tan(half(chosen))),
     },
+    floorReach: {
+      means: 'from the middle of the floor to its edge',
+      of: ({ side = 0, t = 0 }, chosen) => side / (2 * Math.tan(half(chosen))) - t - FLOOR_EASE_MM,
+    },
     itemSquare: {
       means: 'side of a square that stands on the floor within the circle the walls touch',
       of: ({ side = 0 }, chosen) => (side / (2 * Math.tan(half(chosen)))) * Math.SQRT2,
@@ -162,13 +170,18 @@ export const prismLid = defineStyle({
       of: ({ flap = 0 }, chosen) => flap * Math.tan(half(chosen)),
     },
     floorSide: {
-      means: 'side of the floor, one caliper in from every wall',
-      of: ({ side = 0, t = 0 }, chosen) => side - sideFor(t, chosen),
+      means:
+        'side of the floor, a caliper and 1/32 in in from every wall, so that it drops in beside the glue tab',
+      of: ({ side = 0, t = 0 }, chosen) => side - sideFor(t + FLOOR_EASE_MM, chosen),
     },
     lidSide: {
-      means: 'side of the lid, wide enough for the box, two calipers and the ease',
-      of: ({ side = 0, t = 0, ease = 0 }, chosen) => side + sideFor(t + ease / 2, chosen),
+      means: 'side of the lid, wide enough for the box, its walls, the corner tabs inside them and the ease',
+      of: ({ side = 0, t = 0, ease = 0 }, chosen) => side + sideFor(2 * t + ease / 2, chosen),
       onMark: true,
+    },
+    lidReach: {
+      means: 'from the middle of the lid to its wall',
+      of: ({ lidSide = 0 }, chosen) => lidSide / (2 * Math.tan(half(chosen))),
     },
     lidTab: {
       means: 'corner tab of the lid',
@@ -212,5 +225,29 @@ export const prismLid = defineStyle({
     },
   ],
   promises: [],
+  fits: [
+    {
+      // half of two walls, and the glue tab inside one of them
+      what: 'floor between the walls',
+      room: '2 apothem',
+      body: '2 floorReach',
+      card: '2t',
+      ease: '1/16 in',
+      marks: 4,
+      truest: 'the width of the walls and of the floor',
+      saves: 'Cut the floor last and try it before you glue it.',
+    },
+    {
+      // half of the lid's and the box's walls, and the lid's corner tabs
+      what: 'lid over the box',
+      room: '2 lidReach',
+      body: '2 apothem',
+      card: '4t',
+      ease: 'ease',
+      marks: 4,
+      truest: 'the width of the walls and the sides of the lid',
+      saves: 'Close the box first, then try the lid on it before you cut the rest.',
+    },
+  ],
   traits: ['lid', 'tall'],
 });

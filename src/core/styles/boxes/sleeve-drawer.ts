@@ -25,13 +25,13 @@ export const sleeveDrawer = defineStyle({
     ease: allowanceOf(
       'Ease',
       'Play of the drawer in its sleeve, both sides together.',
-      '1/32 in',
+      '3/64 in',
       '0 in',
       '1/8 in',
     ),
   },
   inside: ['width - t', 'depth - t', 'height - t'],
-  allowances: { growth: '2t + ease', rise: 't + ease' },
+  allowances: { growth: '2t + ease', rise: '5/2 t + ease' },
   lets: { sleeveWidth: 'width + growth', sleeveHeight: 'height + rise' },
   addOns: {
     window: [{ id: 'top', label: 'In the top of the sleeve', piece: 'sleeve', at: ['top'] }],
@@ -98,6 +98,29 @@ export const sleeveDrawer = defineStyle({
       remedy: 'Make it at most {limit}.',
     },
   ],
-  promises: [{ claim: 'nests', inner: 'drawer', outer: 'sleeve', gap: 'growth', slides: true }],
+  promises: [{ claim: 'nests', inner: 'drawer', outer: 'sleeve', gap: ['growth', 'rise'], slides: true }],
+  fits: [
+    {
+      what: 'drawer in its sleeve, across',
+      room: 'sleeveWidth',
+      body: 'width',
+      card: '2t',
+      ease: 'ease',
+      marks: 4,
+      truest: 'the side scores of the drawer and the first two scores of the sleeve',
+      saves: 'Make the drawer first and try it in one sleeve before you cut the rest.',
+    },
+    {
+      // half of the sleeve's top and bottom, its glue tab, and half of the drawer's floor
+      what: 'drawer in its sleeve, up and down',
+      room: 'sleeveHeight',
+      body: 'height',
+      card: '5/2 t',
+      ease: 'ease',
+      marks: 4,
+      truest: 'the height of the drawer wall and of the sleeve wall',
+      saves: 'Make the drawer first and try it in one sleeve before you cut the rest.',
+    },
+  ],
   traits: ['lid'],
 });

@@ -22,8 +22,8 @@ const snapFlaps = ({ across }: Tube): Readonly<Record<string, PanelSpec>> => ({
     outline: [
       ['0', 'reach'],
       ['ear', 'reach'],
-      ['ear', 'half'],
-      [`${across.back} - ear`, 'half'],
+      ['ear', 'notchFloor'],
+      [`${across.back} - ear`, 'notchFloor'],
       [`${across.back} - ear`, 'reach'],
       [across.back, 'reach'],
     ],
@@ -84,6 +84,8 @@ export const snapLock = defineStyle({
   lets: {
     ...TUCK_LETS,
     half: 'depth/2',
+    // a little deeper than the tongue stands, so that it turns up through it freely
+    notchFloor: 'half - 1/16 in',
     reach: 'half + lock',
     ear: 'width/4',
     tongue: 'width - 2 ear',
@@ -154,6 +156,20 @@ export const snapLock = defineStyle({
     ...TUBE_LIMITS,
     ...TOP_LIMITS,
   ],
-  promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  promises: [
+    { claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap', 'tongue'], area: ['width', 'depth'] },
+  ],
+  fits: [
+    {
+      what: 'tongue through its notch',
+      room: 'depth',
+      body: 'half + notchFloor',
+      card: 't',
+      ease: '1/32 in',
+      marks: 3,
+      truest: 'the depth of the notch and the length of the front flap',
+      saves: 'Cut the notch a hair deeper rather than shallower.',
+    },
+  ],
   traits: ['lid', 'tall'],
 });

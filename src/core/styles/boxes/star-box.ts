@@ -7,6 +7,9 @@ const TIP_DEG: Readonly<Record<string, number>> = { 5: 36, 6: 60, 8: 90 };
 /** Card left straight at the free edge of a flap. source: our choice */
 const FLAP_LEFT_MM = 6.35;
 
+/** Clear of every wall, so that the floor drops in untrimmed. source: 1/32 in, common practice, no source */
+const FLOOR_EASE_MM = 0.79375;
+
 const pointsOf = (chosen: Chosen): number => Number(chosen['points'] ?? 5);
 const tipDeg = (chosen: Chosen): number => TIP_DEG[pointsOf(chosen)] ?? 36;
 const halfTip = (chosen: Chosen): number => (tipDeg(chosen) * Math.PI) / 360;
@@ -133,12 +136,12 @@ export const starBox = defineStyle({
     },
     floorEdge: {
       means:
-        'edge of the polygon between the floor’s hollows, the whole floor one caliper in from every wall',
+        'edge of the polygon between the floor’s hollows, the whole floor a caliper and 1/32 in in from every wall',
       of: (values, chosen) =>
         2 *
         (values['side'] ?? 0) *
         Math.sin(halfTip(chosen)) *
-        (1 - (values['t'] ?? 0) / reachOf(values, chosen)),
+        (1 - ((values['t'] ?? 0) + FLOOR_EASE_MM) / reachOf(values, chosen)),
     },
     floorTip: {
       means: 'from that polygon out to the floor’s tip',

@@ -49,7 +49,7 @@ export const trayLid = defineStyle({
       role: 'allowance',
       label: 'Ease',
       help: 'Play of the lid over the tray, both sides together.',
-      default: '1/32 in',
+      default: '3/64 in',
       min: '0 in',
       max: '1/8 in',
     },
@@ -63,8 +63,9 @@ export const trayLid = defineStyle({
     },
   },
   inside: ['width - t', 'depth - t', 'height - t'],
-  allowances: { growth: '2t + ease' },
-  lets: { lidWidth: 'width + growth', lidDepth: 'depth + growth' },
+  // left to right the lid's corner tabs lie between its walls and the tray's: two cards more
+  allowances: { growth: '4t + ease', growthDeep: '2t + ease' },
+  lets: { lidWidth: 'width + growth', lidDepth: 'depth + growthDeep' },
   addOns: {
     window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }],
     notch: [
@@ -83,7 +84,7 @@ export const trayLid = defineStyle({
       of: ({ lip = 0, lidDepth = 0, relief = 0 }) => Math.min(lip, lidDepth / 2) - relief,
     },
   },
-  pieces: { tray: trayPiece('Tray', tray), lid: trayPiece('Lid', lid) },
+  pieces: { tray: trayPiece('Tray', tray), lid: { ...trayPiece('Lid', lid), lid: true } },
   constraints: [
     {
       code: 'lid-deeper-than-tray',
@@ -112,7 +113,29 @@ export const trayLid = defineStyle({
   ],
   promises: [
     { claim: 'covers', piece: 'tray', panels: ['base'], area: ['width', 'depth'] },
-    { claim: 'nests', inner: 'tray', outer: 'lid', gap: 'growth' },
+    { claim: 'nests', inner: 'tray', outer: 'lid', gap: ['growth', 'growthDeep'] },
+  ],
+  fits: [
+    {
+      what: 'lid over the tray, left to right',
+      room: 'lidWidth',
+      body: 'width',
+      card: '4t',
+      ease: 'ease',
+      marks: 4,
+      truest: 'the two side scores of the lid and of the tray',
+      saves: 'Score the tray first, then the lid from the same edge.',
+    },
+    {
+      what: 'lid over the tray, front to back',
+      room: 'lidDepth',
+      body: 'depth',
+      card: '2t',
+      ease: 'ease',
+      marks: 4,
+      truest: 'the front and back scores of the lid and of the tray',
+      saves: 'Score the tray first, then the lid from the same edge.',
+    },
   ],
   traits: ['lid'],
 });

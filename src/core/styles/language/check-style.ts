@@ -36,10 +36,12 @@ function checkStyle(style: BoxStyle): void {
       } else {
         for (const piece of [promise.inner, promise.outer])
           if (!(piece in pieces)) slip(`a promise names the piece ${piece}`);
-        form(promise.gap, 'a promised gap');
+        for (const text of promise.gap) form(text, 'a promised gap');
       }
     }
   }
+  for (const { what, room, body, card, ease } of style.fits ?? [])
+    for (const text of [room, body, card, ease]) form(text, what);
   for (const bound of style.constraints) {
     if (!(bound.symbol in style.symbols)) slip(`${bound.code} bounds ${bound.symbol}, which is no symbol`);
     if ((bound.atLeast === undefined) === (bound.atMost === undefined))

@@ -1,3 +1,4 @@
+import { gcd } from '../../plane';
 import { roundToTick, TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../units/ticks';
 import type { Len } from './types';
 
@@ -10,8 +11,6 @@ export interface LinearForm {
 }
 
 type Ratio = readonly [num: number, den: number];
-
-const gcd = (a: number, b: number): number => (b === 0 ? Math.abs(a) : gcd(b, a % b));
 
 const add = ([a, b]: Ratio, [c, d]: Ratio): Ratio => {
   const num = a * d + c * b;

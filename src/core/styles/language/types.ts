@@ -160,6 +160,8 @@ export type ClosingStep =
 
 export interface PieceSpec {
   readonly label: string;
+  /** A lid: it goes over another piece and stands with its opening down. */
+  readonly lid?: true;
   readonly panels: Readonly<Record<string, PanelSpec>>;
   readonly creases?: readonly CreaseSpec[];
   readonly joints: readonly JointSpec[];
@@ -197,14 +199,34 @@ export type PromiseSpec =
       readonly panels: readonly string[];
       readonly area: readonly [Len, Len];
     }
-  /** `slides`: the inner piece goes in sideways, so the gap is asked for across and above it only. */
+  /** How much larger the outer piece is, score to score: [left to right, front to back], or above it where the inner one `slides` in. */
   | {
       readonly claim: 'nests';
       readonly inner: string;
       readonly outer: string;
-      readonly gap: Len;
+      readonly gap: readonly [Len, Len];
       readonly slides?: true;
     };
+
+/**
+ * What goes into or over what, along one way. `room` less `body` less `card` is clear between the faces of the card when every mark is true,
+ * and at least `ease` of it must stay.
+ */
+export interface FitSpec {
+  /** Plain words: 'lid over the tray, left to right'. */
+  readonly what: string;
+  /** Of what takes in and of what goes in, score to score or to the cut edge. */
+  readonly room: Len;
+  readonly body: Len;
+  /** All the card between those two lines, in `t`. */
+  readonly card: Len;
+  readonly ease: Len;
+  /** How many marks of the hand it hangs on; each moves what is clear by as much as it is off. */
+  readonly marks: number;
+  /** Those marks in words, and what keeps them alike. */
+  readonly truest: string;
+  readonly saves: string;
+}
 
 /** One choice of construction (wall order, seam at back or side, tab left or right). The first choice is the default. */
 export interface OptionSpec {
@@ -275,6 +297,7 @@ export interface BoxStyle {
   readonly whole?: PieceSpec;
   readonly constraints: readonly ConstraintSpec[];
   readonly promises: readonly PromiseSpec[];
+  readonly fits?: readonly FitSpec[];
   /** For the picker's filters. */
   readonly traits: readonly ('lid' | 'tall' | 'flat-packet')[];
 }

@@ -73,6 +73,14 @@ export const BOTTOM_LIMITS: readonly ConstraintSpec[] = [
     remedy: 'Make them at most {limit}.',
   },
   {
+    code: 'flap-binds',
+    symbol: 'flap',
+    atMost: 'depth - 1/16 in',
+    severity: 'note',
+    says: 'Bottom flaps {flap} long bind against the far wall of a box {depth} deep: the card’s own thickness is in the way.',
+    remedy: 'Make them at most {limit}.',
+  },
+  {
     code: 'side-flap-meets-wall',
     symbol: 'flap',
     atMost: 'width',

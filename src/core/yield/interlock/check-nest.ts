@@ -1,9 +1,18 @@
-import type { Corner, Ring } from './outline';
+import type { Ring as FlatRing } from '../../plane';
+
+interface Corner {
+  readonly x: number;
+  readonly y: number;
+}
+
+type Ring = readonly Corner[];
+
+const named = (ring: FlatRing): Ring => ring.map(([x, y]) => ({ x, y }));
 
 /** An outline where it lies on the sheet, in the sheet's own frame, ticks. */
 export interface LaidOutline {
   readonly name: string;
-  readonly ring: Ring;
+  readonly ring: FlatRing;
 }
 
 /**
@@ -17,12 +26,12 @@ export function checkNest(
 ): string[] {
   const faults: string[] = [];
   for (const { name, ring } of laid)
-    if (ring.some(({ x, y }) => x < sheet.left || x > sheet.right || y < sheet.near || y > sheet.far))
+    if (ring.some(([x, y]) => x < sheet.left || x > sheet.right || y < sheet.near || y > sheet.far))
       faults.push(`${name} reaches off the sheet`);
   for (const [i, a] of laid.entries())
     for (const b of laid.slice(i + 1)) {
       if (insidesMeet(a.ring, b.ring)) faults.push(`${a.name} overlaps ${b.name}`);
-      else if (gap > 0 && nearer(a.ring, b.ring, gap))
+      else if (gap > 0 && nearer(named(a.ring), named(b.ring), gap))
         faults.push(`${a.name} lies nearer than the gap to ${b.name}`);
     }
   return faults;
@@ -39,8 +48,8 @@ const edgesOf = (ring: Ring): (readonly [Corner, Corner])[] =>
   ring.map((corner, at) => [corner, ring[(at + 1) % ring.length]!] as const);
 
 /** Whether two simple rings, both counter-clockwise, have some of their inside in common. Doubled so that middles of edges are whole too. */
-export function insidesMeet(first: Ring, second: Ring): boolean {
-  const double = (ring: Ring) => ring.map(({ x, y }) => ({ x: 2 * x, y: 2 * y }));
+export function insidesMeet(first: FlatRing, second: FlatRing): boolean {
+  const double = (ring: FlatRing) => ring.map(([x, y]) => ({ x: 2 * x, y: 2 * y }));
   const [a, b] = [double(first), double(second)];
   for (const [p, q] of edgesOf(a))
     for (const [r, s] of edgesOf(b))

@@ -1,17 +1,9 @@
+import { type At, areaOf, gcd, type Ring } from '../../plane';
 import { inches, type Ticks, ticks } from '../../units/ticks';
 import { swayFrom } from '../stock/sway';
 import type { Layout, SheetPaper, SheetPart } from '../types';
 import { checkNest, type LaidOutline } from './check-nest';
-import {
-  doubleAreaOf,
-  type Lie,
-  liesOf,
-  type Quarter,
-  quartersOf,
-  type Ring,
-  tidyRing,
-  turnRing,
-} from './outline';
+import { type Lie, liesOf, type Quarter, quartersOf, tidyRing, turnRing } from './outline';
 import { NestGrid, type Place, separate } from './separate';
 
 /** A part by its real outline; `grain` as of the outline lying unturned. */
@@ -74,7 +66,7 @@ export function nestOnSheet(
   const lies = liesOf(ring, quartersOf(part.grain, paper));
   const { left, right, near, far } = paper.squaring;
   const room = { across: paper.across - left - right, up: paper.up - near - far };
-  const most = Math.floor((2 * room.across * room.up) / doubleAreaOf(ring));
+  const most = Math.floor((room.across * room.up) / areaOf(ring));
   let nest: Nest = { parts: boxedParts(part, ring, boxed, gap), boxed: boxed?.parts.length ?? 0, most, gap };
   const deadline = now === undefined ? Number.POSITIVE_INFINITY : now() + seconds * 1000;
   const stop = () => shouldStop() || (now !== undefined && now() >= deadline);
@@ -102,16 +94,14 @@ export function nestOnSheet(
 
 /** A common measure of all corners first: right-angled outlines then need no finer grid, whatever the sheet. */
 function stepsFor(ring: Ring): readonly number[] {
-  const measure = ring.reduce((common, { x, y }) => gcd(gcd(common, x - ring[0]!.x), y - ring[0]!.y), 0);
+  const measure = ring.reduce((common, [x, y]) => gcd(gcd(common, x - ring[0]![0]), y - ring[0]![1]), 0);
   const coarse = measure >= inches(0, 1, 16) && measure <= inches(1) ? [measure] : [];
-  const square = ring.every(({ x, y }, at) => {
-    const next = ring[(at + 1) % ring.length]!;
-    return x === next.x || y === next.y;
+  const square = ring.every(([x, y], at) => {
+    const [nextX, nextY] = ring[(at + 1) % ring.length]!;
+    return x === nextX || y === nextY;
   });
   return square && coarse.length > 0 ? coarse : [...new Set([...coarse, ...STEPS])];
 }
-
-const gcd = (a: number, b: number): number => (b === 0 ? Math.abs(a) : gcd(b, a % b));
 
 const nestedPart = (
   id: string,
@@ -141,7 +131,7 @@ function boxedParts(part: OutlinePart, ring: Ring, boxed: Layout | null, gap: Ti
 
 /** An outline where it lies on the sheet. */
 export function laidRing(ring: Ring, { quarter, x, y }: NestedPart): Ring {
-  return turnRing(ring, quarter).ring.map((corner) => ({ x: corner.x + x, y: corner.y + y }));
+  return turnRing(ring, quarter).ring.map(([cx, cy]): At => [cx + x, cy + y]);
 }
 
 function faultsOf(parts: readonly NestedPart[], ring: Ring, paper: SheetPaper, gap: number): string[] {

@@ -1,6 +1,7 @@
+import { type At, areaOf, type Ring } from '../../plane';
 import { swayFrom } from '../stock/sway';
 import { checkNest } from './check-nest';
-import { doubleAreaOf, type Lie, liesOf, type Quarter, type Ring } from './outline';
+import { type Lie, liesOf, type Quarter } from './outline';
 import { NestGrid, type Place, separate } from './separate';
 
 /** An outline wanted `count` times on a strip; whole units of any length. */
@@ -46,7 +47,7 @@ export function nestStrip(
   const kinds = parts.map(({ ring, quarters }) => liesOf(ring, quarters).filter(({ up }) => up <= height));
   if (kinds.some((lies) => lies.length === 0)) return null;
   const kindOf = parts.flatMap(({ count }, kind) => new Array<number>(count).fill(kind));
-  const area = parts.reduce((sum, { ring, count }) => sum + (count * Math.abs(doubleAreaOf(ring))) / 2, 0);
+  const area = parts.reduce((sum, { ring, count }) => sum + count * Math.abs(areaOf(ring)), 0);
   const shortest = Math.max(0, ...kinds.map((lies) => Math.min(...lies.map(({ across }) => across))));
   const lowerBound = Math.max(shortest, Math.ceil(area / height));
   let best: { readonly grid: NestGrid; readonly places: readonly Place[]; readonly length: number } | null =
@@ -129,5 +130,5 @@ function pullIn(grid: NestGrid, place: Place, length: number): Place {
 function layPart(grid: NestGrid, { lie, column, row }: Place, part: number): StripPlace {
   const { quarter, ring } = grid.lies[lie] as Lie;
   const [x, y] = [column * grid.step, row * grid.step];
-  return { part, quarter, x, y, ring: ring.map((corner) => ({ x: corner.x + x, y: corner.y + y })) };
+  return { part, quarter, x, y, ring: ring.map(([cx, cy]): At => [cx + x, cy + y]) };
 }

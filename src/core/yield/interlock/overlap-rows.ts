@@ -1,4 +1,4 @@
-import { type Corner, crossOf, type Ring } from './outline';
+import { type At, boxOf, cornerAt, hullOf, type Ring } from '../../plane';
 
 /** Offsets at which two outlines overlap, row by row of a grid: `runs[row - from]` holds pairs first, last column. */
 export interface OverlapRows {
@@ -18,8 +18,7 @@ export function overlapRows(
   gap: number,
 ): OverlapRows {
   const sums = fixed.flatMap((a) => moved.map((b) => sumOf(a, b, gap)));
-  const low = Math.min(...sums.flatMap((sum) => sum.map(({ y }) => y)));
-  const high = Math.max(...sums.flatMap((sum) => sum.map(({ y }) => y)));
+  const { bottom: low, top: high } = boxOf(sums.flat());
   const from = Math.floor(low / step) + 1;
   const rows: [number, number][][] = [];
   for (let row = from; row * step < high; row++) rows.push([]);
@@ -31,38 +30,23 @@ export function overlapRows(
 function sumOf(a: Ring, b: Ring, gap: number): Ring {
   const around = gap === 0 ? [[0, 0] as const] : ([[gap, gap], [gap, -gap], [-gap, gap], [-gap, -gap]] as const); // biome-ignore format: one line
   return hullOf(
-    a.flatMap((p) => b.flatMap((q) => around.map(([x, y]) => ({ x: p.x - q.x + x, y: p.y - q.y + y })))),
+    a.flatMap(([px, py]) => b.flatMap(([qx, qy]) => around.map(([x, y]): At => [px - qx + x, py - qy + y]))),
   );
-}
-
-/** Convex hull, counter-clockwise. Source: Andrew's monotone chain, 1979 (from memory). */
-function hullOf(corners: readonly Corner[]): Ring {
-  const sorted = [...corners].sort((p, q) => p.x - q.x || p.y - q.y);
-  const half = (points: readonly Corner[]): Corner[] => {
-    const chain: Corner[] = [];
-    for (const point of points) {
-      while (chain.length > 1 && crossOf(chain.at(-2)!, chain.at(-1)!, point) <= 0) chain.pop();
-      chain.push(point);
-    }
-    return chain.slice(0, -1);
-  };
-  return [...half(sorted), ...half(sorted.reverse())];
 }
 
 /** Columns strictly inside the ring, for every row strictly inside. The quotients are far from the limits of a double, so floor is exact. */
 function addRuns(ring: Ring, step: number, from: number, rows: [number, number][][]): void {
-  const low = Math.min(...ring.map(({ y }) => y));
-  const high = Math.max(...ring.map(({ y }) => y));
+  const { bottom: low, top: high } = boxOf(ring);
   for (let row = Math.floor(low / step) + 1; row * step < high; row++) {
     const y = row * step;
     let [first, last] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-    for (const [at, a] of ring.entries()) {
-      const b = ring[(at + 1) % ring.length]!;
-      if (a.y === b.y || y < Math.min(a.y, b.y) || y > Math.max(a.y, b.y)) continue;
-      const rise = Math.abs(b.y - a.y);
-      const over = a.x * rise + (b.x - a.x) * Math.abs(y - a.y);
+    for (const [at, [ax, ay]] of ring.entries()) {
+      const [bx, by] = cornerAt(ring, at + 1);
+      if (ay === by || y < Math.min(ay, by) || y > Math.max(ay, by)) continue;
+      const rise = Math.abs(by - ay);
+      const over = ax * rise + (bx - ax) * Math.abs(y - ay);
       // Card on the left of a→b: an edge that runs down bounds it on the left, one that runs up on the right.
-      if (b.y < a.y) first = Math.max(first, Math.floor(over / (rise * step)) + 1);
+      if (by < ay) first = Math.max(first, Math.floor(over / (rise * step)) + 1);
       else last = Math.min(last, Math.ceil(over / (rise * step)) - 1);
     }
     if (first <= last) rows[row - from]?.push([first, last]);

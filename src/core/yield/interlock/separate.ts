@@ -1,5 +1,5 @@
-import { convexPieces } from './convex-pieces';
-import type { Lie, Ring } from './outline';
+import { fewConvexParts, type Ring } from '../../plane';
+import type { Lie } from './outline';
 import { type OverlapRows, overlapRows, overlapsAt } from './overlap-rows';
 
 /** Where one outline lies: which of its lies, and the column and row of its box's lower left corner. */
@@ -23,7 +23,7 @@ export class NestGrid {
     this.step = step;
     this.gap = gap;
     this.lies = kinds.flat();
-    this.pieces = this.lies.map(({ ring }) => convexPieces(ring));
+    this.pieces = this.lies.map(({ ring }) => fewConvexParts(ring));
     let next = 0;
     this.ofKind = kinds.map((lies) => lies.map(() => next++));
   }

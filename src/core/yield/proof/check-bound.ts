@@ -6,7 +6,7 @@ import { mostPoints } from './most-points';
 
 /**
  * Whether a bound follows from its points, all in whole numbers: no sheet holds more than `most`, and the parts that fit at all are worth
- * more than one sheet less than `sheets` could hold. Answers what is wrong, or null; stopped, a proof by cases does not pass.
+ * more than one sheet less than `sheets` could hold. Answers what is wrong, or null; stopped, a proof does not pass.
  */
 export function checkBound(
   proof: BoundProof,
@@ -17,7 +17,8 @@ export function checkBound(
   shouldStop: () => boolean = () => false,
 ): string | null {
   const placed = parts.filter(({ id }) => !unplaced.includes(id));
-  const most = mostPoints(proof.points, placed, paper, tool);
+  const most = mostPoints(proof.points, placed, paper, tool, shouldStop);
+  if (!Number.isFinite(most)) return 'the points on a sheet were not counted in time';
   if (most > proof.most) return `a sheet can hold ${most} points, the proof says ${proof.most}`;
   const total = placed.reduce(
     (sum, { id, count }) => sum + BigInt(proof.points[id] ?? 0) * BigInt(count),

@@ -10,13 +10,14 @@ interface Shape {
 /**
  * The most points that edge-to-edge cuts get out of one sheet, exactly: a plain search from the whole sheet down, remembering every size of
  * piece met. Works from the parts and the paper themselves and shares no line with the solver. Points are whole and their sums stay
- * below 2^53. Source: Gilmore & Gomory, Oper. Res. 14 (1966) 1045-1074.
+ * below 2^53. Stopped before it is through, it answers infinity: then nothing follows. Source: Gilmore & Gomory, Oper. Res. 14 (1966) 1045-1074.
  */
 export function mostPoints(
   points: Readonly<Record<string, number>>,
   parts: readonly SheetPart[],
   paper: SheetPaper,
   tool: CuttingTool,
+  shouldStop: () => boolean = () => false,
 ): number {
   const shapes = shapesOf(points, parts, paper, tool.kerf);
   const { left, right, near, far } = paper.squaring;
@@ -34,12 +35,14 @@ export function mostPoints(
     heights,
     reach,
     limited,
+    shouldStop,
     single: singles(fitting, widths, heights, reach),
   };
   if (tool.stages === 'free') return last(sweep(search, true, true, search.single));
   let [upright, level] = [search.single, search.single];
   for (let stage = 0; stage < tool.stages; stage++)
     [upright, level] = [sweep(search, true, false, level), sweep(search, false, true, upright)];
+  if (shouldStop()) return Number.POSITIVE_INFINITY;
   return Math.max(last(upright), last(level));
 }
 
@@ -68,6 +71,7 @@ interface Search {
   readonly reach: number;
   /** The tool cannot cut the whole sheet both ways, so that rounding a piece down would hide a cut. */
   readonly limited: boolean;
+  readonly shouldStop: () => boolean;
   /** Points of each size used for one part alone. */
   readonly single: readonly Float64Array[];
 }
@@ -136,6 +140,7 @@ function sweep(
   // What remains of each height beside each first piece, worked out once.
   const remains = level ? heights.map((height) => Int32Array.from(heights.filter((first, k) => k > 0 && share * first <= height && first < height), (first) => roundDown(heights, height - first))) : []; // biome-ignore format: one line
   for (const [i, width] of widths.entries()) {
+    if (search.shouldStop()) return [Float64Array.of(Number.POSITIVE_INFINITY)];
     const column = Float64Array.from(below[i]!);
     table.push(column);
     if (upright) {

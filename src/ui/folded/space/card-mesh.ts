@@ -15,9 +15,9 @@ import {
   ShapeGeometry,
   Vector2,
 } from 'three';
-import type { SolidFace, SolidFigure } from '../../../core/draw/solid-figure';
-import type { At } from '../../../core/draw/strokes/types';
 import type { Pose } from '../../../core/fold';
+import type { SolidFace, SolidFigure } from '../../../core/fold/solid-figure';
+import type { At } from '../../../core/plane';
 
 /** Colours of the card's two sides, of its cut edge, and of drawn lines. */
 export interface CardColours {

@@ -21,7 +21,7 @@ import {
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import type { PlacedOutline } from '../../../core/draw/net/decorate-map';
 import type { LaidThing } from '../../../core/draw/sheet/arrangement-drawing';
-import type { Extent, SolidFigure } from '../../../core/draw/solid-figure';
+import type { Extent, SolidFigure } from '../../../core/fold/solid-figure';
 import type { Ticks } from '../../../core/units';
 import { type CardColours, makeCard, rotationOf } from './card-mesh';
 import { type Ruled, rulerLines } from './ruler-lines';

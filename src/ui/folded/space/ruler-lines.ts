@@ -1,5 +1,5 @@
-import type { Extent } from '../../../core/draw/solid-figure';
 import type { Vector } from '../../../core/fold';
+import type { Extent } from '../../../core/fold/solid-figure';
 
 /** A dimension beside the closed box: what it measures, its line with two end strokes, and where its number stands. */
 export interface Ruled {

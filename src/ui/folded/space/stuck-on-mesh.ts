@@ -14,8 +14,8 @@ import {
   Vector2,
 } from 'three';
 import type { PlacedOutline } from '../../../core/draw/net/decorate-map';
-import type { SolidFace, SolidFigure } from '../../../core/draw/solid-figure';
-import type { At } from '../../../core/draw/strokes/types';
+import type { SolidFace, SolidFigure } from '../../../core/fold/solid-figure';
+import { contains } from '../../../core/plane';
 import { type Ticks, toMm } from '../../../core/units';
 import type { CardMesh } from './card-mesh';
 
@@ -45,7 +45,7 @@ export function stickOn(
       const left = toMm(across) - toMm(piece.left) - toMm(piece.across);
       const bottom = toMm(piece.bottom);
       const [wide, high] = [toMm(piece.across), toMm(piece.up)];
-      const at = figure.faces.findIndex((face) => holds(face, [left + wide / 2, bottom + high / 2]));
+      const at = figure.faces.findIndex((face) => contains(face.ring, [left + wide / 2, bottom + high / 2]));
       const panel = card.panels[at];
       if (!panel) return [];
       const shape = new Shape([
@@ -115,13 +115,4 @@ function arrowOn({ ring, up }: SolidFace): Shape {
       [-0.08, -0.5],
     ].map(([side = 0, ahead = 0]) => place(side, ahead)),
   );
-}
-
-/** Whether a flat point lies in a panel, by how often a ray from it crosses the outline. */
-function holds({ ring }: SolidFace, [x, y]: At): boolean {
-  return ring.reduce((inside, [ax, ay], at) => {
-    const [bx, by] = ring[(at + 1) % ring.length] ?? [ax, ay];
-    const crosses = ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax;
-    return crosses ? !inside : inside;
-  }, false);
 }

@@ -14,7 +14,7 @@ import {
   Vector3,
 } from 'three';
 import type { LaidThing } from '../../../core/draw/sheet/arrangement-drawing';
-import type { Extent } from '../../../core/draw/solid-figure';
+import type { Extent } from '../../../core/fold/solid-figure';
 
 export interface Things {
   readonly group: Group;

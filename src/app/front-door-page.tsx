@@ -1,0 +1,12 @@
+import { FrontDoorScreen } from '../screens/front-door/front-door-screen';
+import { FrontDoorWordsProvider } from '../ui/words/front-door-words';
+import { frontDoorMessages } from './messages/front-door';
+
+/** What goes in, with its texts. */
+export function FrontDoorPage() {
+  return (
+    <FrontDoorWordsProvider value={frontDoorMessages}>
+      <FrontDoorScreen />
+    </FrontDoorWordsProvider>
+  );
+}

@@ -1,0 +1,21 @@
+import type { PieceNet } from '../net/types';
+import type { Role } from '../styles/language/types';
+
+/** Panels that stand still while others are laid against them. */
+const HOLDS: ReadonlySet<Role> = new Set(['wall', 'roof', 'cover', 'handle'] as const);
+
+/**
+ * How many calipers each face is lifted towards the inside when closed: in a group of faces that lie on one another the innermost most, the
+ * outermost one. What lies against a wall, roof, cover or fin is held by it and stays. Bent panels stay: they end on a wall at an angle, so what is too long crosses it without a lift.
+ */
+export function layersOf(piece: PieceNet): number[] {
+  const layers = piece.faces.map(() => 0);
+  for (const group of piece.overlaps) {
+    const panels = [...new Set(group.map((face) => piece.faces[face]?.panel))];
+    const outermost = piece.faces[group[group.length - 1] ?? -1]?.role ?? 'wall';
+    if (panels.length < group.length || HOLDS.has(outermost)) continue;
+    for (const face of group)
+      layers[face] = Math.max(layers[face] ?? 0, panels.length - panels.indexOf(piece.faces[face]?.panel));
+  }
+  return layers;
+}

@@ -1,0 +1,20 @@
+export { clipTo, deepestOverlap, keepLeft, outsideParts, overlapDepth } from './clip';
+export { convexParts, fewConvexParts, hullOf, type Triangle, trianglesOf } from './parts';
+export {
+  type At,
+  areaOf,
+  atOf,
+  type Box,
+  boxesOverlap,
+  boxOf,
+  boxRing,
+  contains,
+  cornerAt,
+  counterClockwise,
+  distanceOutside,
+  distanceToBorder,
+  gcd,
+  isConvex,
+  type Ring,
+  sideOf,
+} from './ring';
