@@ -1,11 +1,13 @@
 import type { SheetAsker } from '../state/results/sheet-asker';
-import type { SheetAnswer, SheetQuestion } from '../worker/plan-messages';
+import { hearFall } from '../worker/hear-fall';
+import type { Failed, SheetAnswer, SheetQuestion } from '../worker/plan-messages';
 import { beginPlanWorker } from './plan-in-worker';
 
 interface Asked {
   readonly question: SheetQuestion;
   readonly tell: ((answer: SheetAnswer) => void) | undefined;
   readonly end: (answer: SheetAnswer | null) => void;
+  readonly fail: (why: Error) => void;
 }
 
 /**
@@ -17,10 +19,11 @@ export function askInWorker(): SheetAsker {
   let running: Asked | null = null;
   const waiting = new Set<Asked>();
 
-  function next(answer: SheetAnswer | null): void {
+  function next(answer: SheetAnswer | Error | null): void {
     const ended = running;
     running = null;
-    ended?.end(answer);
+    if (answer instanceof Error) ended?.fail(answer);
+    else ended?.end(answer);
     const [first] = waiting;
     if (!first) return;
     waiting.delete(first);
@@ -31,21 +34,28 @@ export function askInWorker(): SheetAsker {
 
   function begin(): Worker {
     const begun = beginPlanWorker();
-    begun.addEventListener('message', ({ data }: MessageEvent<SheetAnswer>) => {
+    begun.addEventListener('message', ({ data }: MessageEvent<SheetAnswer | Failed>) => {
       if (worker !== begun) return;
-      if (data.done) next(data);
+      if ('failed' in data) next(new Error(data.failed));
+      else if (data.done) next(data);
       else running?.tell?.(data);
+    });
+    hearFall(begun, (why) => {
+      if (worker !== begun) return;
+      worker.terminate();
+      worker = null;
+      next(why);
     });
     return begun;
   }
 
   return (question, signal, tell) =>
-    new Promise((end) => {
+    new Promise((end, fail) => {
       if (signal.aborted) {
         end(null);
         return;
       }
-      const asked: Asked = { question, tell, end };
+      const asked: Asked = { question, tell, end, fail };
       signal.addEventListener('abort', () => {
         if (waiting.delete(asked)) end(null);
         else if (running === asked) {

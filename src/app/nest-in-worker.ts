@@ -1,9 +1,10 @@
 import type { Nester } from '../state/results/nest-result';
+import { hearFall } from '../worker/hear-fall';
 import type { NestAnswer } from '../worker/nest-messages';
 
 /** Nests in a worker of its own for every question; it is ended with the answer, or at once when the question is withdrawn. */
 export const nestInWorker: Nester = (question, tell, signal) =>
-  new Promise((resolve) => {
+  new Promise((resolve, reject) => {
     if (signal.aborted) {
       resolve(null);
       return;
@@ -14,7 +15,10 @@ export const nestInWorker: Nester = (question, tell, signal) =>
       resolve(nest);
     };
     signal.addEventListener('abort', () => end(null), { once: true });
-    worker.addEventListener('error', () => end(null));
+    hearFall(worker, (why) => {
+      worker.terminate();
+      reject(why);
+    });
     worker.addEventListener('message', ({ data }: MessageEvent<NestAnswer>) => {
       tell(data.nest);
       if (data.done) end(data.nest);

@@ -1,5 +1,6 @@
 import { X } from 'lucide-react';
-import { lazy, Suspense, useEffect } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { useUnanswered } from '../state/results/unanswered';
 import { useWorkbook } from '../state/use-workbook';
 import type { Notice } from '../state/workbook-state';
 import { Button, IconButton } from '../ui/fields/button';
@@ -24,9 +25,27 @@ export function Notices() {
       {notices.map((notice) => (
         <NoticeSlip key={notice.key} notice={notice} />
       ))}
+      <Unanswered />
       <Suspense>
         <NewerVersion />
       </Suspense>
+    </div>
+  );
+}
+
+/** A worker fell silent: pages that wait for it cannot know. */
+function Unanswered() {
+  const words = useWords().frame;
+  const count = useUnanswered();
+  const [seen, setSeen] = useState(0);
+  if (count === seen) return null;
+  return (
+    <div className="notice">
+      <p>{words.unanswered}</p>
+      <Button tone="act" onClick={() => location.reload()}>
+        {words.again}
+      </Button>
+      <IconButton label={words.dismiss} icon={<X />} onClick={() => setSeen(count)} />
     </div>
   );
 }

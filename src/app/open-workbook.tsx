@@ -14,7 +14,7 @@ export function useOpenWorkbook(): OpenWorkbook | null {
   const [search] = useSearchParams();
   const shelf = useWorkbook((state) => state.rows);
   const event = kind === 'event' ? (shelf.events.get(id) ?? null) : null;
-  const { plan, stale, bettering, settle } = useEventPlan(event?.id ?? null);
+  const { plan, stale, bettering, settle, failed, again } = useEventPlan(event?.id ?? null);
   const wanted = search.get('recipe');
   const recipes = useMemo(() => {
     const ids = event ? event.lines.map(({ recipeId }) => recipeId) : kind === 'recipe' ? [id] : [];
@@ -41,6 +41,8 @@ export function useOpenWorkbook(): OpenWorkbook | null {
     stale,
     bettering,
     settle,
+    failed,
+    again,
     mendOf,
     choosePaper,
   };

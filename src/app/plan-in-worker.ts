@@ -1,4 +1,6 @@
+import type { EventPlan } from '../core/plan';
 import type { Asker, Heed, Planner } from '../state/results/event-plan';
+import { hearFall } from '../worker/hear-fall';
 import type { PlanAnswer, PlanQuestion } from '../worker/plan-messages';
 
 /** Plans events in workers, one for each who asks, begun when first asked: what might be waits for no search of what is, nor the other way. */
@@ -15,10 +17,14 @@ export function planInWorker(): Planner {
 export const beginPlanWorker = (): Worker =>
   new Worker(new URL('../worker/plan-worker.ts', import.meta.url), { type: 'module' });
 
+/** Longest wait for a first answer; it takes a fraction of a second where nothing is the matter. source: our own. */
+const SILENT_MS = 15_000;
+
 interface Asked {
   readonly question: PlanQuestion;
   readonly heed: Heed;
-  readonly answer: (plan: PlanAnswer['plan']) => void;
+  readonly answer: (plan: EventPlan | null) => void;
+  readonly fail: (why: Error) => void;
 }
 
 /**
@@ -27,31 +33,57 @@ interface Asked {
  */
 function askWorker(): Planner {
   let worker: Worker | null = null;
-  let running: (Asked & { toldOne?: true }) | null = null;
+  let running: (Asked & { told?: EventPlan | null }) | null = null;
   let waiting: Asked | null = null;
   let number = 0;
+  let silent: ReturnType<typeof setTimeout> | undefined;
 
   function begin(): Worker {
     const begun = beginPlanWorker();
     begun.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
       if (data.number !== running?.question.number) return;
+      clearTimeout(silent);
+      if ('failed' in data) {
+        fail(new Error(data.failed));
+        return;
+      }
       if (data.done) {
         end(data.plan);
         return;
       }
-      running.toldOne = true;
+      running.told = data.plan;
       if (data.plan) running.heed.tell?.(data.plan);
       if (waiting || running.heed.signal?.aborted) leave();
     });
+    hearFall(begun, (why) => worker === begun && fall(why));
     return begun;
   }
 
-  function end(plan: PlanAnswer['plan']): void {
+  function end(plan: EventPlan | null): void {
     running?.answer(plan);
+    next();
+  }
+
+  /** What was told already stands; where nothing was, that is said. */
+  function fail(why: Error): void {
+    if (running?.told === undefined) running?.fail(why);
+    else running.answer(running.told);
+    next();
+  }
+
+  function fall(why: Error): void {
+    worker?.terminate();
+    worker = null;
+    fail(why);
+  }
+
+  function next(): void {
+    clearTimeout(silent);
     running = waiting;
     waiting = null;
     if (!running) return;
     worker ??= begin();
+    silent = setTimeout(() => fall(new Error(`no answer after ${SILENT_MS / 1000} s`)), SILENT_MS);
     worker.postMessage(running.question);
   }
 
@@ -63,14 +95,14 @@ function askWorker(): Planner {
   }
 
   return (rows, eventId, _asker, heed = {}) =>
-    new Promise((answer) => {
-      const asked: Asked = { question: { number: ++number, rows, eventId }, heed, answer };
+    new Promise((answer, fail) => {
+      const asked: Asked = { question: { number: ++number, rows, eventId }, heed, answer, fail };
       heed.signal?.addEventListener('abort', () => {
-        if (running?.question === asked.question && running.toldOne) leave();
+        if (running?.question === asked.question && running.told !== undefined) leave();
       });
       waiting?.answer(null);
       waiting = asked;
       if (!running) end(null);
-      else if (running.toldOne) leave();
+      else if (running.told !== undefined) leave();
     });
 }

@@ -5,6 +5,7 @@ import { areaMark, textMark } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import {
   type EventPlan,
+  leftOutOf,
   type OrderSum,
   perPiece,
   printMoney,
@@ -29,7 +30,10 @@ import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 
 export interface ShoppingListInput {
-  readonly plan: Pick<EventPlan, 'name' | 'date' | 'ordered' | 'making' | 'shopping' | 'cost' | 'lines'>;
+  readonly plan: Pick<
+    EventPlan,
+    'name' | 'date' | 'ordered' | 'making' | 'shopping' | 'cost' | 'lines' | 'findings'
+  >;
   readonly ruler: Ruler;
   readonly paper: PaperName;
   /** How the reader writes money; a language tag. */
@@ -85,22 +89,8 @@ function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
   const { till, using, favors, unpriced } = plan.cost;
   const toBuy = plan.shopping.filter(({ short }) => short > 0);
   const inHand = plan.shopping.filter(({ short }) => short === 0);
-  const counts = { ordered: plan.ordered, spare: plan.making - plan.ordered, making: plan.making };
-  return [
-    textBlock(plan.name, { widthMm, sizeMm: TYPE_MM.title, bold: true }),
-    space(2.5),
-    words(
-      plan.date
-        ? reason('{ordered} favors and {spare} spare: {making} to make. For {date}.', {
-            ...counts,
-            date: { text: plan.date },
-          })
-        : reason('{ordered} favors and {spare} spare: {making} to make.', counts),
-      TYPE_MM.lead,
-    ),
-    space(6),
-    ...section('To buy', toBuy, wording, widthMm),
-    ...section('In the cupboard already', inHand, wording, widthMm),
+  const leftOut = leftOutOf(plan);
+  const sums = [
     keepNext(ruleBlock(widthMm)),
     space(4),
     words(
@@ -131,7 +121,36 @@ function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
         ]
       : []),
   ];
+  const counts = { ordered: plan.ordered, spare: plan.making - plan.ordered, making: plan.making };
+  return [
+    textBlock(plan.name, { widthMm, sizeMm: TYPE_MM.title, bold: true }),
+    space(2.5),
+    words(
+      plan.date
+        ? reason('{ordered} favors and {spare} spare: {making} to make. For {date}.', {
+            ...counts,
+            date: { text: plan.date },
+          })
+        : reason('{ordered} favors and {spare} spare: {making} to make.', counts),
+      TYPE_MM.lead,
+    ),
+    space(6),
+    ...section('To buy', toBuy, wording, widthMm),
+    ...section('In the cupboard already', inHand, wording, widthMm),
+    ...(leftOut.length > 0
+      ? [
+          words(NOT_WHOLE, TYPE_MM.heading, true),
+          ...leftOut.flatMap((finding) => [
+            space(2),
+            words(reason('{name}: {why}', { name: { text: finding.about }, why: finding })),
+          ]),
+        ]
+      : sums),
+  ];
 }
+
+/** Said in place of every sum while a part of the event is missing from the list. */
+export const NOT_WHOLE = reason('Part of this event is not planned, so no sum is given.', {});
 
 /** From the goods to what is paid. */
 export function whyTill(till: OrderSum): Reason {
@@ -272,5 +291,6 @@ export function shoppingCsv(input: Pick<ShoppingListInput, 'plan' | 'locale' | '
       row.priceMinor === null ? '' : money(row.priceMinor),
       row.priceMinor ?? '',
     ]),
+    ...leftOutOf(plan).map((finding) => [`${finding.about}: ${sayReason(finding, wording)}`]),
   ]);
 }

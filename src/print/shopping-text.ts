@@ -1,6 +1,6 @@
-import { sayReason } from '../core/plan';
+import { leftOutOf, sayReason } from '../core/plan';
 import { type Reason, reason } from '../core/units/reason';
-import { buyWords, type ShoppingListInput, whyTill, wordingOf } from './shopping-list';
+import { buyWords, NOT_WHOLE, type ShoppingListInput, whyTill, wordingOf } from './shopping-list';
 
 type Listed = Pick<ShoppingListInput, 'plan' | 'ruler' | 'locale' | 'say'>;
 
@@ -13,6 +13,9 @@ export function shoppingText(input: Listed): string {
   const rows = plan.shopping
     .filter(({ short }) => short > 0)
     .map((row) => `- ${row.name}: ${buyWords(row, wording)}`);
+  const leftOut = leftOutOf(plan).map((finding) => `- ${finding.about}: ${say(finding)}`);
+  if (leftOut.length > 0)
+    return [say(reason('{name}: to buy', { name })), ...rows, say(NOT_WHOLE), ...leftOut].join('\n');
   if (rows.length === 0) return say(reason('{name}: everything is in the cupboard already.', { name }));
   const { till } = plan.cost;
   return [

@@ -20,12 +20,12 @@ export interface MarksAsk extends Omit<EasyMarkQuestion, 'style' | 'held' | 'hel
   readonly otherPapers: readonly SheetPaper[];
 }
 
-/** A newer question of a kind makes the older one of that kind worthless; `stop` ends a search without an answer. */
 /** A family in one style, which travels by id. */
 export interface FamilyAsk extends Omit<FamilyQuestion, 'style'> {
   readonly styleId: string;
 }
 
+/** A newer question of a kind makes the older one of that kind worthless; `stop` ends a search without an answer. */
 export type FitQuestion =
   | { readonly kind: 'arrange'; readonly number: number; readonly contents: Contents }
   | { readonly kind: 'marks'; readonly number: number; readonly ask: MarksAsk }
@@ -47,4 +47,6 @@ export type FitAnswer =
   | { readonly kind: 'arrange'; readonly number: number; readonly rooms: readonly NeededRoom[] }
   | { readonly kind: 'marks'; readonly number: number; readonly found: StyleRows }
   | { readonly kind: 'family'; readonly number: number; readonly member: FamilyMember | null }
-  | { readonly kind: 'answers'; readonly number: number; readonly found: StyleAnswers };
+  | { readonly kind: 'answers'; readonly number: number; readonly found: StyleAnswers }
+  /** It could not be worked out; the worker goes on. */
+  | { readonly kind: 'failed' };

@@ -14,19 +14,23 @@ const answer = (found: FitAnswer): void => postMessage(found);
 const listen = () => new Promise<void>((resolve) => setTimeout(resolve, 0));
 
 addEventListener('message', ({ data }: MessageEvent<FitQuestion>) => {
+  hear(data).catch(() => answer({ kind: 'failed' }));
+});
+
+async function hear(data: FitQuestion): Promise<void> {
   if (data.kind === 'arrange') {
     answer({ kind: 'arrange', number: data.number, rooms: neededRooms(data.contents) });
     return;
   }
   if (data.kind === 'family') {
     newestFamily = data.number;
-    void grow(data.number, data.ask);
+    await grow(data.number, data.ask);
     return;
   }
   newest = data.number;
-  if (data.kind === 'marks') void search(data.number, data.ask);
-  if (data.kind === 'answers') void weigh(data.number, data.ask);
-});
+  if (data.kind === 'marks') await search(data.number, data.ask);
+  if (data.kind === 'answers') await weigh(data.number, data.ask);
+}
 
 /** What the sheets of one answer may take; the plan found by then comes with its bound. source: our own */
 const effort = { seconds: 0.03, now: () => performance.now() };

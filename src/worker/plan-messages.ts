@@ -8,11 +8,18 @@ export interface PlanQuestion {
   readonly eventId: string;
 }
 
-export interface PlanAnswer {
-  readonly number: number;
-  readonly plan: EventPlan | null;
-  /** False: it is shown, and a better one is looked for. */
-  readonly done: boolean;
+export type PlanAnswer =
+  | {
+      readonly number: number;
+      readonly plan: EventPlan | null;
+      /** False: it is shown, and a better one is looked for. */
+      readonly done: boolean;
+    }
+  | (Failed & { readonly number: number });
+
+/** It could not be worked out; a slip in the words of whoever met it. */
+export interface Failed {
+  readonly failed: string;
 }
 
 /** How many of one part a sheet gives at most. */

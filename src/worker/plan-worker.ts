@@ -1,6 +1,6 @@
 import { type EventPlan, planEvent } from '../core/plan';
 import { countOnSheet, planSheets, type SheetPlan } from '../core/yield';
-import type { CutAsk, PlanAnswer, PlanQuestion, SheetAnswer, SheetQuestion } from './plan-messages';
+import type { CutAsk, Failed, PlanAnswer, PlanQuestion, SheetAnswer, SheetQuestion } from './plan-messages';
 
 /** What a first plan of one paper may take; it is shown at once, with its bound. source: our own. */
 const FIRST_SECONDS = 0.05;
@@ -39,10 +39,16 @@ function cutOf({ parts, paper, tool }: CutAsk): void {
 }
 
 addEventListener('message', ({ data }: MessageEvent<PlanQuestion | SheetQuestion>) => {
-  if ('rows' in data) planOf(data);
-  else if ('cut' in data) cutOf(data.cut);
-  else {
-    const { part, paper, tool } = data.count;
-    postMessage({ count: countOnSheet(part, paper, tool), done: true } satisfies SheetAnswer);
+  try {
+    if ('rows' in data) planOf(data);
+    else if ('cut' in data) cutOf(data.cut);
+    else {
+      const { part, paper, tool } = data.count;
+      postMessage({ count: countOnSheet(part, paper, tool), done: true } satisfies SheetAnswer);
+    }
+  } catch (error) {
+    // One question that cannot be answered is no reason to leave those that wait.
+    const failed = error instanceof Error ? error.message : String(error);
+    postMessage('rows' in data ? { number: data.number, failed } : ({ failed } satisfies Failed));
   }
 });

@@ -59,3 +59,17 @@ test('a count that is withdrawn while it runs ends with its worker, and the next
   Worker.all[1]?.say(7);
   expect(countOf(await next)).toBe(7);
 });
+
+test.each(['error', 'messageerror'])(
+  'a worker that falls by %s ends its count in words, and the next is asked of a new one',
+  async (how) => {
+    const asker = askInWorker();
+    const going = new AbortController();
+    const first = asker(ask('first'), going.signal);
+    const next = asker(ask('next'), going.signal);
+    Worker.all[0]?.dispatchEvent(new Event(how, { cancelable: true }));
+    await expect(first).rejects.toThrow();
+    Worker.all[1]?.say(4);
+    expect(countOf(await next)).toBe(4);
+  },
+);

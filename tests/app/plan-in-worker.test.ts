@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { planInWorker } from '../../src/app/plan-in-worker';
 import type { EventPlan } from '../../src/core/plan';
 import type { PlanAnswer, PlanQuestion } from '../../src/worker/plan-messages';
@@ -14,6 +14,10 @@ class Worker extends HeldWorker<PlanQuestion> {
   say(sheets: number, done: boolean): void {
     const { number = 0 } = this.asked.at(-1) ?? {};
     this.hear({ number, plan: planOf(sheets), done } satisfies PlanAnswer);
+  }
+  fail(): void {
+    const { number = 0 } = this.asked.at(-1) ?? {};
+    this.hear({ number, failed: 'a sick box' } satisfies PlanAnswer);
   }
 }
 
@@ -83,4 +87,54 @@ test('what might be waits for no search over other papers', async () => {
   worker().say(9, true);
   expect(await might).toEqual(planOf(9));
   expect(Worker.all.map(({ ended }) => ended)).toEqual([false, false]);
+});
+
+describe('a worker that fails', () => {
+  const fall = (how: string) => worker().dispatchEvent(new Event(how, { cancelable: true }));
+
+  test.each(['error', 'messageerror'])(
+    'by %s: the question ends in words, and the next is asked of a new one',
+    async (how) => {
+      const plan = planInWorker();
+      const first = plan(ROWS, 'e');
+      const second = plan(ROWS, 'f');
+      fall(how);
+      await expect(first).rejects.toThrow();
+      expect(Worker.all[0]?.ended).toBe(true);
+      worker().say(9, true);
+      expect(await second).toEqual(planOf(9));
+    },
+  );
+
+  test('by what it answers: the worker goes on', async () => {
+    const plan = planInWorker();
+    const first = plan(ROWS, 'sick');
+    worker().fail();
+    await expect(first).rejects.toThrow('a sick box');
+    const next = plan(ROWS, 'healthy');
+    worker().say(9, true);
+    expect(await next).toEqual(planOf(9));
+    expect(Worker.all).toHaveLength(1);
+  });
+
+  test('while it looks for something better: the plan that was told stands', async () => {
+    const told: EventPlan[] = [];
+    const answer = planInWorker()(ROWS, 'e', 'plan', { tell: (plan) => void told.push(plan) });
+    worker().say(12, false);
+    fall('error');
+    expect(await answer).toEqual(planOf(12));
+  });
+
+  test('by saying nothing for fifteen seconds: it is ended, and said', async () => {
+    vi.useFakeTimers();
+    try {
+      const answer = planInWorker()(ROWS, 'e');
+      const heard = expect(answer).rejects.toThrow();
+      await vi.advanceTimersByTimeAsync(15_000);
+      await heard;
+      expect(worker().ended).toBe(true);
+    } finally {
+      vi.useRealTimers();
+    }
+  });
 });

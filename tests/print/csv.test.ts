@@ -4,7 +4,8 @@ import { csvCell, csvOf } from '../../src/print/csv';
 import { SEED } from '../seed';
 
 /** RFC 4180 read the plain way: an independent reader for the round trip. */
-function readCsv(text: string): string[][] {
+function readCsv(written: string): string[][] {
+  const text = written.slice(1);
   const rows: string[][] = [[]];
   let [cell, quoted] = ['', false];
   for (let i = 0; i < text.length; i++) {
@@ -32,6 +33,12 @@ describe('a shopping list for a spreadsheet', () => {
     expect(csvCell(-3)).toBe('-3');
     expect(csvCell('tape, 1/4 in')).toBe('"tape, 1/4 in"');
     expect(csvCell('say "when"')).toBe('"say ""when"""');
+  });
+
+  it('begins with the mark that says it is UTF-8, so that a spreadsheet reads every letter', () => {
+    const bytes = new TextEncoder().encode(csvOf([['Zoë 結婚']]));
+    expect([...bytes.slice(0, 3)]).toEqual([0xef, 0xbb, 0xbf]);
+    expect(new TextDecoder('utf-8').decode(bytes)).toBe('Zoë 結婚\r\n');
   });
 
   it('reads back cell by cell, whatever was typed', () => {

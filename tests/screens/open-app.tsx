@@ -5,7 +5,7 @@ import { vi } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
 import { App } from '../../src/app/app';
 import { english } from '../../src/app/messages';
-import { planHere } from '../../src/state/results/event-plan';
+import { type Planner, planHere } from '../../src/state/results/event-plan';
 import type { WorkbookStore } from '../../src/state/workbook-store';
 import type { MadeFile, Printer } from '../../src/ui/frame/printer';
 import { openTab, World } from '../state/open-tab';
@@ -79,12 +79,12 @@ window.matchMedia = (query) =>
 HTMLAnchorElement.prototype.click = () => undefined;
 
 /** The whole app at an address, on a workbook in memory. */
-export async function openApp(address: string, given?: WorkbookStore) {
+export async function openApp(address: string, given?: WorkbookStore, planner: Planner = planHere) {
   const workbook = given ?? (await workbookWithDemo());
   const printer = new PaperTray();
   render(
     <MemoryRouter initialEntries={[address]}>
-      <App workbook={workbook} planner={planHere} printer={printer} />
+      <App workbook={workbook} planner={planner} printer={printer} />
     </MemoryRouter>,
   );
   return { workbook, printer };

@@ -1,6 +1,12 @@
 import { screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { describe, expect, test } from 'vitest';
+import { leftOutOf } from '../../src/core/plan';
+import { inches } from '../../src/core/units';
+import { shoppingText } from '../../src/print';
+import { type Planner, planHere, rowsForPlan } from '../../src/state/results/event-plan';
+import type { WorkbookStore } from '../../src/state/workbook-store';
+import { recordFault } from '../setup/fault-record';
 import { openApp, workbookWithDemo } from './open-app';
 
 describe('the sheets', () => {
@@ -127,4 +133,61 @@ describe('the shopping list', () => {
     await user.click(await screen.findByRole('button', { name: 'Print the list' }));
     expect(printer.asked).toEqual(['shopping list on letter']);
   });
+});
+
+describe('while a line is not planned', () => {
+  const GONE = {
+    'the recipe is deleted': (workbook: WorkbookStore) =>
+      workbook.getState().remove({ table: 'recipes', id: 'seed-box' }),
+    'its paper is deleted': (workbook: WorkbookStore) =>
+      workbook.getState().remove({ table: 'papers', id: 'oat-letter' }),
+  };
+
+  test.each(Object.entries(GONE))(
+    'nothing is said to be left to buy, and no sum is given: %s',
+    async (_, remove) => {
+      const workbook = await workbookWithDemo();
+      remove(workbook);
+      await openApp('/event/seed-swap-supper/shopping', workbook);
+      expect(await screen.findByRole('heading', { name: 'Part of this event is not planned' })).toBeVisible();
+      expect(screen.queryByText('Nothing is left to buy.')).toBeNull();
+      expect(screen.queryByText('To pay')).toBeNull();
+      expect(screen.queryByText(/a favor/)).toBeNull();
+      // Nor in the message that is sent to whoever goes to the shop.
+      const plan = await planHere(
+        rowsForPlan(workbook.getState().rows, 'seed-swap-supper'),
+        'seed-swap-supper',
+      );
+      if (!plan) throw new Error('no plan');
+      const text = shoppingText({ plan, ruler: { unit: 'in', finest: inches(0, 1, 16) }, locale: 'en' });
+      expect(text).not.toMatch(/in the cupboard already|To pay/);
+    },
+  );
+
+  test('what undo brings back is summed again', async (context) => {
+    const workbook = await workbookWithDemo();
+    let lost = 0;
+    for (const remove of Object.values(GONE)) {
+      const planned = () =>
+        planHere(rowsForPlan(workbook.getState().rows, 'seed-swap-supper'), 'seed-swap-supper');
+      const before = await planned();
+      remove(workbook);
+      if (leftOutOf((await planned()) ?? expect.fail()).length === 0) lost++;
+      workbook.getState().undo();
+      const after = await planned();
+      if (JSON.stringify(after?.cost) !== JSON.stringify(before?.cost)) lost++;
+    }
+    recordFault(context, { fault: '“nothing to buy” with a recipe or paper gone', tries: 2, lost, goal: 0 });
+  });
+});
+
+test('a planner that fails is told of with another try, which works', async () => {
+  let tries = 0;
+  const once: Planner = (...asked) =>
+    asked[2] === 'plan' && ++tries === 1 ? Promise.reject(new Error('no worker')) : planHere(...asked);
+  await openApp('/event/seed-swap-supper/sheets', undefined, once);
+  expect(await screen.findByText('This event could not be worked out')).toBeVisible();
+  expect(screen.queryByText('Working out the sheets')).toBeNull();
+  await userEvent.setup().click(screen.getByRole('button', { name: 'Try again' }));
+  expect(await screen.findByRole('heading', { name: '44 sheets of Oat cardstock, letter' })).toBeVisible();
 });

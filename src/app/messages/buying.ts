@@ -43,6 +43,8 @@ export const buyingMessages: BuyingWords = {
   noAsk: 'Say what an hour of your work is worth, and time becomes a part of the cost.',
   askBegin: 'Work out a price',
   nothing: 'Nothing is left to buy.',
+  leftOut: 'Part of this event is not planned',
+  leftOutWhy: 'The list holds only what is planned. A sum follows when nothing is missing.',
   tickOf: (name) => `Bought: ${name}`,
   receiveOf: (name) => `Put in the cupboard: ${name}`,
   takeBackOf: (name) => `Take out again: ${name}`,

@@ -33,6 +33,10 @@ export const frameMessages: FrameWords = {
     broken: 'This page could not be drawn',
     brokenRemedy: 'What you have typed is kept. Go back one step with Undo, or open another page.',
     again: 'Try again',
+    unplanned: 'This event could not be worked out',
+    unplannedWhy: 'Your work is kept. Other events and pages go on as before.',
+    unanswered:
+      'Something could not be worked out. Where a page says it is still working or counting, it has stopped. Your work is kept.',
     notFound: 'There is nothing at this address',
     notFoundWhy: 'It may have been deleted. The bin at the foot of the shelf keeps things for 30 days.',
     boxesOfEvent: 'Boxes of this event',

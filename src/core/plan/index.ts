@@ -21,7 +21,7 @@ export type { KitList } from './event/kit-list';
 export { handSecondsOfBox } from './event/one-box';
 export { type EventPlanOptions, type EventRows, planEvent } from './event/plan-event';
 export type { SheetPlanner } from './event/plan-papers';
-export type { RemarkCode } from './event/remarks';
+export { leftOutOf, type RemarkCode } from './event/remarks';
 export { addSpareKits, addSpares, type MakingCount, type SparesRule } from './event/spares';
 export type * from './event/types';
 export { type EventHours, type Stage, USUAL_PACE } from './run/hours';

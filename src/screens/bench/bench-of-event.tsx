@@ -2,11 +2,12 @@ import { Sun } from 'lucide-react';
 import { useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
-import type { EventPlan } from '../../core/plan';
 import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { pageAddress } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
+import type { OpenWorkbook } from '../../ui/frame/open-workbook';
+import { PlanWait } from '../../ui/frame/plan-wait';
 import { usePageWords } from '../../ui/words';
 import { HoursView } from './hours-view';
 import { RunView } from './run-view';
@@ -14,14 +15,13 @@ import { useWakeLock } from './wake-lock';
 
 type View = 'run' | 'card' | 'hours';
 
-interface BenchOfEventProps {
+interface BenchOfEventProps extends Pick<OpenWorkbook, 'plan' | 'failed' | 'again'> {
   readonly event: FavorEvent;
-  readonly plan: EventPlan | null;
   readonly card: React.ReactNode;
 }
 
 /** An event at the bench: the run sheet, the card of one of its boxes, or how long it all takes. */
-export function BenchOfEvent({ event, plan, card }: BenchOfEventProps) {
+export function BenchOfEvent({ event, plan, failed, again, card }: BenchOfEventProps) {
   const words = usePageWords().run;
   const [view, setView] = useState<View>('run');
   const [keep, setKeep] = useState(false);
@@ -70,7 +70,7 @@ export function BenchOfEvent({ event, plan, card }: BenchOfEventProps) {
         </p>
       </div>
       {view === 'card' && card}
-      {view !== 'card' && !plan && <p className="soft">{words.working}</p>}
+      {view !== 'card' && !plan && <PlanWait failed={failed} again={again} working={words.working} />}
       {view === 'run' && plan && (
         <RunView
           event={event}

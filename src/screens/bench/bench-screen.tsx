@@ -18,7 +18,7 @@ import './bench.css';
 
 /** What do I do now? In an event the batch, counted; else the bench card of one piece, a step at a time or as a list, and on paper. */
 export function BenchScreen() {
-  const { workbook, recipe, event, plan } = useOutletContext<OpenWorkbook>();
+  const { workbook, recipe, event, plan, failed, again } = useOutletContext<OpenWorkbook>();
   const words = usePageWords().bench;
   if (!recipe)
     return (
@@ -38,7 +38,8 @@ export function BenchScreen() {
     .filter(({ recipeId }) => recipeId === recipe.id)
     .reduce((sum, line) => sum + line.making, 0);
   const card = <BenchOfRecipe key={recipe.id} recipe={recipe} making={making ?? null} />;
-  return event ? <BenchOfEvent key={event.id} event={event} plan={plan} card={card} /> : card;
+  if (!event) return card;
+  return <BenchOfEvent key={event.id} event={event} plan={plan} failed={failed} again={again} card={card} />;
 }
 
 type Way = 'one' | 'all';

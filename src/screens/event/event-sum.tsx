@@ -1,7 +1,15 @@
 import type { ReactNode } from 'react';
 import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
-import { type EventPlan, printMoney, whyBoxes, whyCost, whyHours, whySheets } from '../../core/plan';
+import {
+  type EventPlan,
+  leftOutOf,
+  printMoney,
+  whyBoxes,
+  whyCost,
+  whyHours,
+  whySheets,
+} from '../../core/plan';
 import { pageAddress } from '../../ui/frame/addresses';
 import { classNames } from '../../ui/frame/class-names';
 import { EventFindings, type MendOf } from '../../ui/frame/event-findings';
@@ -20,7 +28,9 @@ interface EventSumProps {
 /** What the event comes to: favors, sheets, cost, hours; each opens to how it comes about, and leads to the page that shows more. */
 export function EventSum({ event, plan, stale, mendOf, choosePaper }: EventSumProps) {
   const words = usePageWords();
-  if (!plan || plan.making === 0) return null;
+  if (!plan) return null;
+  if (plan.making === 0) return <EventFindings findings={plan.findings} mendOf={mendOf} />;
+  const whole = leftOutOf(plan).length === 0;
   const workbook = { kind: 'event', id: event.id } as const;
   const money = (minor: number) => printMoney(minor, plan.cost.currency, words.locale);
   const unknown = choosePaper !== null;
@@ -62,12 +72,14 @@ export function EventSum({ event, plan, stale, mendOf, choosePaper }: EventSumPr
           <dd>
             {unknown ? (
               <strong>{words.frame.choosePaper}</strong>
-            ) : (
+            ) : whole ? (
               <>
                 <strong>{money(plan.cost.buying.totalMinor)}</strong>{' '}
                 {words.event.eachFavor(money(plan.cost.using.perFavorMinor))}
                 <WhyOpening of={words.pages.shopping} why={whyCost(plan)} currency={plan.cost.currency} />
               </>
+            ) : (
+              words.buying.leftOut
             )}
           </dd>
         </div>

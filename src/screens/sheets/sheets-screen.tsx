@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { Link, useOutletContext } from 'react-router';
-import { cuttingToolOf } from '../../core/plan';
+import { cuttingToolOf, leftOutOf } from '../../core/plan';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
@@ -9,6 +9,7 @@ import { BlankState } from '../../ui/frame/blank-state';
 import { classNames } from '../../ui/frame/class-names';
 import { EventFindings } from '../../ui/frame/event-findings';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
+import { PlanWait } from '../../ui/frame/plan-wait';
 import { PrintActs } from '../../ui/frame/print-acts';
 import { usePrinter } from '../../ui/frame/printer';
 import { usePageWords } from '../../ui/words';
@@ -20,7 +21,7 @@ import './sheets.css';
 
 /** How many sheets, cut how? Each paper's layouts with the proof of their count; for a recipe alone, what one sheet gives. */
 export function SheetsScreen() {
-  const { workbook, recipe, event, plan, stale, bettering, settle, mendOf, choosePaper } =
+  const { workbook, recipe, event, plan, stale, bettering, settle, failed, again, mendOf, choosePaper } =
     useOutletContext<OpenWorkbook>();
   const words = usePageWords().sheets;
   const printer = usePrinter();
@@ -43,13 +44,10 @@ export function SheetsScreen() {
         <p>{words.needsCountWhy}</p>
       </BlankState>
     );
-  if (!plan) return <p className="soft">{words.working}</p>;
+  if (!plan) return <PlanWait failed={failed} again={again} working={words.working} />;
   return (
     <div className={classNames('sheets-page', stale && 'is-stale')} aria-busy={stale}>
-      <EventFindings
-        mendOf={mendOf}
-        findings={plan.findings.filter(({ code }) => code.startsWith('part-') || code === 'paper-missing')}
-      />
+      <EventFindings mendOf={mendOf} findings={leftOutOf(plan)} />
       {choosePaper}
       <div className="bettering" role="status">
         {bettering && (

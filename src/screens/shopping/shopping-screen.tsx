@@ -1,10 +1,11 @@
 import { Link, useOutletContext } from 'react-router';
-import type { RemarkCode } from '../../core/plan';
+import { leftOutOf, type RemarkCode } from '../../core/plan';
 import { pageAddress } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import { classNames } from '../../ui/frame/class-names';
 import { EventFindings } from '../../ui/frame/event-findings';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
+import { PlanWait } from '../../ui/frame/plan-wait';
 import { usePageWords } from '../../ui/words';
 import { CostView } from './cost-view';
 import { ShareList } from './share-list';
@@ -29,8 +30,9 @@ const BUYING: ReadonlySet<string> = new Set<RemarkCode>([
 
 /** What do I buy? Need, on hand, buy, packs and price; every total opens to its arithmetic. */
 export function ShoppingScreen() {
-  const { workbook, event, plan, stale, mendOf, choosePaper } = useOutletContext<OpenWorkbook>();
-  const words = usePageWords().shopping;
+  const { workbook, event, plan, stale, failed, again, mendOf, choosePaper } =
+    useOutletContext<OpenWorkbook>();
+  const { shopping: words, buying } = usePageWords();
   if (!event || event.lines.length === 0)
     return (
       <BlankState
@@ -44,20 +46,30 @@ export function ShoppingScreen() {
         <p>{words.needsCountWhy}</p>
       </BlankState>
     );
-  if (!plan) return <p className="soft">{words.working}</p>;
-  // Without a paper nothing that could be counted or paid would be true.
-  if (choosePaper) return <div className="shopping-page">{choosePaper}</div>;
+  if (!plan) return <PlanWait failed={failed} again={again} working={words.working} />;
+  const leftOut = leftOutOf(plan);
   return (
     <div className={classNames('shopping-page', stale && 'is-stale')} aria-busy={stale}>
+      {choosePaper}
+      {leftOut.length > 0 && (
+        <section aria-labelledby="left-out-head">
+          <h2 id="left-out-head">{buying.leftOut}</h2>
+          <p className="soft">{buying.leftOutWhy}</p>
+          <EventFindings mendOf={mendOf} findings={leftOut} />
+        </section>
+      )}
       <ShoppingTable plan={plan} event={event} />
-      <EventFindings mendOf={mendOf} findings={plan.findings.filter(({ code }) => BUYING.has(code))} />
+      <EventFindings
+        mendOf={mendOf}
+        findings={plan.findings.filter((finding) => BUYING.has(finding.code) && !leftOut.includes(finding))}
+      />
       <div className="shopping-acts">
         <ShoppingActions plan={plan} />
         <ShareList plan={plan} />
       </div>
-      <Ways plan={plan} />
+      {leftOut.length === 0 && <Ways plan={plan} />}
       <TermsForm event={event} />
-      <CostView plan={plan} event={event} />
+      {leftOut.length === 0 && <CostView plan={plan} event={event} />}
     </div>
   );
 }

@@ -1,6 +1,6 @@
 import { PackageCheck } from 'lucide-react';
 import type { FavorEvent } from '../../../shared/workbook';
-import { type EventPlan, followShopping } from '../../core/plan';
+import { type EventPlan, followShopping, leftOutOf } from '../../core/plan';
 import { Button } from '../../ui/fields/button';
 import { usePageWords } from '../../ui/words';
 import { useShoppingEdits } from './shopping-edits';
@@ -11,6 +11,7 @@ import { TillSum } from './till';
 export function ShoppingTable({ plan, event }: { plan: EventPlan; event: FavorEvent }) {
   const words = usePageWords();
   const edits = useShoppingEdits(event);
+  const whole = leftOutOf(plan).length === 0;
   const rows = followShopping(plan.shopping, event.bought);
   const listed = rows.filter(
     ({ row, underway, received }) => row.short > 0 || underway || received.length > 0,
@@ -22,7 +23,11 @@ export function ShoppingTable({ plan, event }: { plan: EventPlan; event: FavorEv
       <div className="shopping-head">
         <h2 id="shopping-head">{words.shopping.list}</h2>
         <p className="soft" role="status">
-          {listed.length === 0 ? words.buying.nothing : words.buying.progress(bought.length, listed.length)}
+          {listed.length > 0
+            ? words.buying.progress(bought.length, listed.length)
+            : whole
+              ? words.buying.nothing
+              : words.buying.leftOut}
         </p>
         {underway.length > 1 && (
           <Button
@@ -60,7 +65,7 @@ export function ShoppingTable({ plan, event }: { plan: EventPlan; event: FavorEv
           </tbody>
         </table>
       </div>
-      <TillSum sum={plan.cost.till} currency={plan.cost.currency} />
+      {whole && <TillSum sum={plan.cost.till} currency={plan.cost.currency} />}
     </section>
   );
 }

@@ -16,7 +16,7 @@ export interface Heed {
 
 /**
  * Works an event out, elsewhere if it can. Resolves to null where there is no such event, where the question was withdrawn, or a newer one of
- * the same asker overtook it.
+ * the same asker overtook it. Rejects where it could not be worked out.
  */
 export type Planner = (
   rows: EventRows,
@@ -40,6 +40,9 @@ export interface PlanInSight {
   readonly bettering: boolean;
   /** Looks no further: the plan there is, is the plan. */
   readonly settle: () => void;
+  /** Why there is no plan and none is on its way; null while all is well. */
+  readonly failed: string | null;
+  readonly again: () => void;
 }
 
 /** Changes in one burst of typing are planned once. */
@@ -61,6 +64,8 @@ export function useEventPlan(eventId: string | null): PlanInSight {
   if (!readsTheSame(rows, read)) setRows(read);
   const [found, setFound] = useState<Found | null>(null);
   const asking = useRef<AbortController | null>(null);
+  const [fault, setFault] = useState<{ readonly rows: EventRows; readonly why: string } | null>(null);
+  const [tries, setTries] = useState(0);
 
   useEffect(() => {
     if (!rows || eventId === null) return;
@@ -69,15 +74,16 @@ export function useEventPlan(eventId: string | null): PlanInSight {
     const timer = setTimeout(() => {
       const { signal } = mine;
       const tell = (plan: EventPlan) => !signal.aborted && setFound({ plan, rows, bettering: true });
-      void planner(rows, eventId, 'plan', { tell, signal }).then((plan) => {
-        if (!signal.aborted && plan) setFound({ plan, rows, bettering: false });
-      });
+      planner(rows, eventId, 'plan', { tell, signal }).then(
+        (plan) => !signal.aborted && plan && setFound({ plan, rows, bettering: false }),
+        (error: unknown) => !signal.aborted && setFault({ rows, why: wordsOf(error) }),
+      );
     }, PAUSE_MS);
     return () => {
       mine.abort();
       clearTimeout(timer);
     };
-  }, [planner, rows, eventId]);
+  }, [planner, rows, eventId, tries]);
 
   const settle = useCallback(() => {
     asking.current?.abort();
@@ -85,8 +91,21 @@ export function useEventPlan(eventId: string | null): PlanInSight {
   }, []);
   const plan = found?.plan.eventId === eventId ? found.plan : null;
   const stale = rows !== null && found?.rows !== rows;
-  return { plan, stale, bettering: plan !== null && !stale && found?.bettering === true, settle };
+  return {
+    plan,
+    stale,
+    bettering: plan !== null && !stale && found?.bettering === true,
+    settle,
+    failed: fault?.rows === rows ? fault.why : null,
+    again: () => {
+      setFault(null);
+      setTries(tries + 1);
+    },
+  };
 }
+
+/** A slip in the words of whoever met it. */
+const wordsOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 /** Everything that planning one event may read; of its run, only what was spoiled. */
 export function rowsForPlan(shelf: Shelf, eventId: string): EventRows {

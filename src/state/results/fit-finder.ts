@@ -2,6 +2,8 @@ import type { Contents } from '../../../shared/contents';
 import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
 import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { FamilyAsk, FitAnswer, FitQuestion, MarksAsk, StyleRows } from '../../worker/fit-messages';
+import { hearFall } from '../../worker/hear-fall';
+import { noteUnanswered } from './unanswered';
 
 /** Works contents and easy marks out, elsewhere if it can. */
 export interface FitFinder {
@@ -23,24 +25,36 @@ export function fitFinder(): FitFinder {
 }
 
 function findInWorker(): FitFinder {
-  const worker = new Worker(new URL('../../worker/fit-worker.ts', import.meta.url), { type: 'module' });
+  let worker: Worker | null = null;
   let number = 0;
   const arranged = new Map<number, (rooms: readonly NeededRoom[]) => void>();
   const searches = new Map<number, (found: StyleRows) => void>();
   const weighed = new Map<number, (found: StyleAnswers) => void>();
   const families = new Map<number, (member: FamilyMember | null) => void>();
   const ask = (question: FitQuestion) => {
+    worker ??= begin();
     worker.postMessage(question);
   };
-  worker.addEventListener('message', ({ data }: MessageEvent<FitAnswer>) => {
-    if (data.kind === 'marks') searches.get(data.number)?.(data.found);
-    else if (data.kind === 'answers') weighed.get(data.number)?.(data.found);
-    else if (data.kind === 'family') families.get(data.number)?.(data.member);
-    else {
-      arranged.get(data.number)?.(data.rooms);
-      arranged.delete(data.number);
-    }
-  });
+  /** One that falls is ended; the next question begins another. */
+  function begin(): Worker {
+    const begun = new Worker(new URL('../../worker/fit-worker.ts', import.meta.url), { type: 'module' });
+    begun.addEventListener('message', ({ data }: MessageEvent<FitAnswer>) => {
+      if (data.kind === 'marks') searches.get(data.number)?.(data.found);
+      else if (data.kind === 'answers') weighed.get(data.number)?.(data.found);
+      else if (data.kind === 'family') families.get(data.number)?.(data.member);
+      else if (data.kind === 'failed') noteUnanswered();
+      else {
+        arranged.get(data.number)?.(data.rooms);
+        arranged.delete(data.number);
+      }
+    });
+    hearFall(begun, () => {
+      begun.terminate();
+      if (worker === begun) worker = null;
+      noteUnanswered();
+    });
+    return begun;
+  }
   return {
     arrange: (contents) =>
       new Promise((resolve) => {

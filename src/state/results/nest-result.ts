@@ -1,6 +1,7 @@
 import { createContext, use, useCallback, useEffect, useRef, useState } from 'react';
 import type { Nest } from '../../core/yield';
 import type { NestQuestion } from '../../worker/nest-messages';
+import { noteUnanswered } from './unanswered';
 
 /** Nests one outline on one sheet; tells every better nest on the way. Null: it was called off. */
 export type Nester = (
@@ -49,11 +50,16 @@ export function useNest(): NestInSight {
       setNest(null);
       setBusy(true);
       const tell = (better: Nest) => running.current === asking && setNest(better);
-      void nester(question, tell, asking.signal).then((found) => {
-        if (running.current !== asking) return;
-        if (found) setNest(found);
-        setBusy(false);
-      });
+      void nester(question, tell, asking.signal)
+        .catch(() => {
+          noteUnanswered();
+          return null;
+        })
+        .then((found) => {
+          if (running.current !== asking) return;
+          if (found) setNest(found);
+          setBusy(false);
+        });
     },
     [nester],
   );

@@ -4,6 +4,7 @@ import type { EventPlan } from '../../core/plan';
 import type { Shelf } from '../shelf';
 import { useWorkbook } from '../use-workbook';
 import { type Planner, PlannerContext, rowsForPlan } from './event-plan';
+import { noteUnanswered } from './unanswered';
 
 /** What an event would take if all of it were cut from one paper. */
 export interface PaperOutcome {
@@ -24,9 +25,9 @@ export function usePaperComparison(eventId: string): readonly PaperOutcome[] {
 
   useEffect(() => {
     const asking = new AbortController();
-    void compare(shelf, eventId, planner, asking.signal, (outcome) =>
+    compare(shelf, eventId, planner, asking.signal, (outcome) =>
       setFound((before) => withOutcome(before, outcome, shelf)),
-    );
+    ).catch(noteUnanswered);
     return () => asking.abort();
   }, [planner, shelf, eventId]);
   return found;

@@ -2,6 +2,7 @@ import { use, useEffect, useMemo, useState } from 'react';
 import { type CountInSight, countAtOnce, type SheetCount, type SheetPlan } from '../../core/yield';
 import type { CountAsk, CutAsk, SheetAnswer } from '../../worker/plan-messages';
 import { SheetAskerContext } from './sheet-asker';
+import { noteUnanswered } from './unanswered';
 
 /** Counts that took a while, kept so that a page that is opened again has them; the oldest go first. */
 const known = new Map<string, SheetCount>();
@@ -32,11 +33,13 @@ export function useSheetCounts(asks: readonly CountAsk[]): readonly CountInSight
     const asking = new AbortController();
     const heavy = asks.filter((ask, at) => first[at]?.exact === false && !known.has(keyOf(ask)));
     for (const ask of heavy)
-      void asker({ count: ask }, asking.signal).then((answer) => {
-        if (answer === null || !('count' in answer)) return;
-        keep(keyOf(ask), answer.count);
-        if (!asking.signal.aborted) setHeard((times) => times + 1);
-      });
+      asker({ count: ask }, asking.signal)
+        .then((answer) => {
+          if (answer === null || !('count' in answer)) return;
+          keep(keyOf(ask), answer.count);
+          if (!asking.signal.aborted) setHeard((times) => times + 1);
+        })
+        .catch(noteUnanswered);
     return () => asking.abort();
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [asker, all, first]);
@@ -63,7 +66,7 @@ export function useSheetCut(ask: CutAsk): CutInSight {
     const hear = (answer: SheetAnswer | null) => {
       if (answer && 'cut' in answer && !asking.signal.aborted) setFound({ key, plan: answer.cut });
     };
-    void asker({ cut: ask }, asking.signal, hear).then(hear);
+    asker({ cut: ask }, asking.signal, hear).then(hear).catch(noteUnanswered);
     return () => asking.abort();
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [asker, key]);

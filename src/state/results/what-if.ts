@@ -5,6 +5,7 @@ import { type EventPlan, type EventRows, netOfRecipe } from '../../core/plan';
 import { type Ticks, ticks } from '../../core/units';
 import { useWorkbook } from '../use-workbook';
 import { PlannerContext, rowsForPlan } from './event-plan';
+import { noteUnanswered } from './unanswered';
 
 /** Something that might be otherwise; nothing on the shelf is changed by asking. */
 export type WhatIf =
@@ -77,7 +78,7 @@ export function useWhatIf(eventId: string, what: WhatIf | null): WhatIfInSight {
     const asking = new AbortController();
     const { signal } = asking;
     const hear = (plan: EventPlan | null) => plan && !signal.aborted && setFound({ plan, rows });
-    void planner(rows, eventId, 'what-if', { tell: hear, signal }).then(hear);
+    planner(rows, eventId, 'what-if', { tell: hear, signal }).then(hear).catch(noteUnanswered);
     return () => asking.abort();
   }, [planner, rows, eventId]);
   return { plan: rows === null ? null : (found?.plan ?? null), stale: rows !== null && found?.rows !== rows };

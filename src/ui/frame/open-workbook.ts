@@ -21,6 +21,9 @@ export interface OpenWorkbook {
   /** The plan stands; one with fewer sheets is still looked for, until `settle`. */
   readonly bettering: boolean;
   readonly settle: () => void;
+  /** Why no plan is on its way, and the way to ask once more; null while all is well. */
+  readonly failed: string | null;
+  readonly again: () => void;
   /** Where a box of the event has no paper: the way to one; null where all have theirs. */
   readonly choosePaper: ReactNode;
 }

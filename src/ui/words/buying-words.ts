@@ -41,6 +41,8 @@ export interface BuyingWords
     | 'noAsk'
     | 'askBegin'
     | 'nothing'
+    | 'leftOut'
+    | 'leftOutWhy'
     | 'left'
   > {
   readonly tickOf: Naming;

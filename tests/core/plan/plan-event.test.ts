@@ -7,7 +7,7 @@ import {
   type WorkbookFile,
   workbookFile,
 } from '../../../shared/workbook';
-import { type EventPlan, planEvent, type ShoppingRow, sayReason } from '../../../src/core/plan';
+import { type EventPlan, leftOutOf, planEvent, type ShoppingRow, sayReason } from '../../../src/core/plan';
 import { REMARK_CODES } from '../../../src/core/plan/event/remarks';
 import { inches, spellLength, toInches } from '../../../src/core/units';
 
@@ -153,6 +153,7 @@ describe('what stands in the way of an event', () => {
   const TRIPS: Readonly<Record<(typeof REMARK_CODES)[number], Change>> = {
     'recipe-missing': (file) => (file.recipes = []),
     'style-unknown': (file) => setAll(file.recipes, { styleId: 'no-such-style' }),
+    'box-broken': (file) => setAll(file.recipes, { sizesMm: { width: Number.NaN } }),
     'dressing-missing': (file) => (line(file).dressingId = 'no-such-dressing'),
     'piece-does-not-fit': (file) => {
       piece(file).fit = { rule: 'on-panel', panel: 'no-such-panel', revealMm: 3 };
@@ -193,5 +194,36 @@ describe('what stands in the way of an event', () => {
   it('has a case for every remark, and makes none about the demo', () => {
     expect(Object.keys(TRIPS).toSorted()).toEqual(REMARK_CODES.toSorted());
     expect(plan().findings).toEqual([]);
+  });
+});
+
+describe('a box that cannot be worked out', () => {
+  const sick: Change = (file) => {
+    const [seeds] = file.recipes;
+    if (!seeds) throw new Error('no recipe');
+    // No saved file holds such a size; it stands for whatever a net of the maker’s own may bring that no gate knew of.
+    file.recipes.push({
+      ...structuredClone(seeds),
+      id: 'sick',
+      name: 'Sick box',
+      sizesMm: { width: Number.NaN },
+    });
+    file.events[0]?.lines.unshift({ ...structuredClone(line(file)), id: 'sick-line', recipeId: 'sick' });
+  };
+
+  it('stops its own line, which is told of; every other line is planned as if it were not there', () => {
+    const [healthy, both] = [plan(), plan(sick)];
+    expect(both.lines).toEqual(healthy.lines);
+    expect(both.shopping).toEqual(healthy.shopping);
+    const [found] = both.findings.filter(({ code }) => code === 'box-broken');
+    expect(found).toMatchObject({ severity: 'stop', where: 'sick-line', about: 'Sick box' });
+    expect(leftOutOf(both).map(({ where }) => where)).toEqual(['sick-line']);
+    expect(leftOutOf(healthy)).toEqual([]);
+  });
+
+  it('alone in its event leaves a plan of nothing that says so', () => {
+    const made = plan(sick, (file) => file.events[0]?.lines.splice(1));
+    expect([made.lines, made.making]).toEqual([[], 0]);
+    expect(leftOutOf(made)).toHaveLength(1);
   });
 });

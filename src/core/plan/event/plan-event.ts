@@ -1,4 +1,4 @@
-import type { FavorEvent, Supply, WorkbookFile } from '../../../../shared/workbook';
+import type { EventLine, FavorEvent, Supply, WorkbookFile } from '../../../../shared/workbook';
 import { planCost } from '../buying/cost';
 import type { OrderSum } from '../buying/shop-order';
 import { benchToolOf, cutMarkOf, cuttingToolOf } from '../buying/stock-rows';
@@ -32,6 +32,43 @@ export function planEvent(
 ): EventPlan | null {
   const event = rows.events.find(({ id }) => id === eventId);
   if (!event) return null;
+  const sound = event.lines.filter((line) => !broken.has(line));
+  try {
+    return planLines(event, sound, rows, options);
+  } catch (error) {
+    for (const line of sound) if (!canBePlanned(event, line, rows, options)) broken.add(line);
+    if (!sound.some((line) => broken.has(line))) throw error;
+    return planEvent(rows, eventId, options);
+  }
+}
+
+/** Lines that could not be planned even alone. Rows are never changed in place, so what was broken once stays so. */
+const broken = new WeakSet<EventLine>();
+
+function canBePlanned(
+  event: FavorEvent,
+  line: EventLine,
+  rows: EventRows,
+  options: EventPlanOptions,
+): boolean {
+  try {
+    planLines(event, [line], rows, options);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The event with these of its lines; the others are told of. */
+function planLines(
+  given: FavorEvent,
+  sound: readonly EventLine[],
+  rows: EventRows,
+  options: EventPlanOptions,
+): EventPlan {
+  const event = { ...given, lines: [...sound] };
+  const nameOf = (recipeId: string) => rows.recipes.find(({ id }) => id === recipeId)?.name ?? recipeId;
+  const left = given.lines.filter((line) => broken.has(line));
   const tool = rows.tools.find(({ id }) => id === event.toolId) ?? rows.tools[0];
   const bench = benchToolOf(tool);
   const { boxes, findings } = boxesOfEvent(event, rows.recipes, cutMarkOf(bench));
@@ -50,7 +87,7 @@ export function planEvent(
   const hours = planHours(batch, making, event.pace);
   const cost = planCost(shopping, ways[0], ordered, event.currency);
   return {
-    eventId,
+    eventId: event.id,
     name: event.name,
     date: event.date,
     ordered,
@@ -68,6 +105,7 @@ export function planEvent(
     hours,
     timetable: timetableOf(event, hours, supplies.glue),
     findings: [
+      ...left.map((line) => remark('box-broken', line.id, nameOf(line.recipeId))),
       ...findings,
       ...cut.findings,
       ...supplies.findings,

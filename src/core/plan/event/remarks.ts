@@ -13,6 +13,11 @@ const REMARKS = {
     says: 'The recipe’s box style is not known here.',
     remedy: 'Open it where it was made, or choose another style.',
   },
+  'box-broken': {
+    severity: 'stop',
+    says: 'The box of this line cannot be worked out, so the event is planned without it.',
+    remedy: 'Open its Box page and change what was changed last, or bring its net in anew.',
+  },
   'dressing-missing': {
     severity: 'warn',
     says: 'The dressing chosen for this line is gone from its recipe, so the boxes are planned bare.',
@@ -88,6 +93,25 @@ const REMARKS = {
 
 export type RemarkCode = keyof typeof REMARKS;
 export const REMARK_CODES = Object.keys(REMARKS) as readonly RemarkCode[];
+
+/** Remarks on what is missing from the parts, and so from the list of what to buy and from every sum. */
+const LEAVES_OUT: readonly RemarkCode[] = [
+  'recipe-missing',
+  'style-unknown',
+  'box-broken',
+  'piece-does-not-fit',
+  'paper-missing',
+  'part-fits-no-sheet',
+  'part-fits-across-grain',
+  'longer-than-roll',
+];
+
+/** What an event makes that its plan does not hold: while there is any, what is to be bought and paid is not known. */
+export const leftOutOf = ({
+  findings,
+}: {
+  readonly findings: readonly EventFinding[];
+}): readonly EventFinding[] => findings.filter(({ code }) => LEAVES_OUT.some((each) => each === code));
 
 /** A finding of the plan about one row. */
 export const remark = (
