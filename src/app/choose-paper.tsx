@@ -29,7 +29,7 @@ export function ChoosePaper({ event, plan }: { event: FavorEvent; plan: EventPla
   const heard = readPaper(text, unit);
   const [unread, setUnread] = useState(false);
   const lacking = plan.lines.filter(({ paperId }) => !own.some(({ id }) => id === paperId));
-  const use = (paperId: string) =>
+  const cutFrom = (paperId: string) =>
     edit('events', event.id, words.choosePaper, (before) => ({
       ...before,
       lines: before.lines.map((line) =>
@@ -47,7 +47,7 @@ export function ChoosePaper({ event, plan }: { event: FavorEvent; plan: EventPla
       onHandSheets: 0,
     };
     const made = createTogether(words.newPaper, [{ table: 'papers', content: () => content }]);
-    if (made.ok && made.ids[0] !== undefined) use(made.ids[0]);
+    if (made.ok && made.ids[0] !== undefined) cutFrom(made.ids[0]);
   };
   return (
     <section className="choose-paper screen-only" aria-label={words.choosePaper}>
@@ -62,7 +62,7 @@ export function ChoosePaper({ event, plan }: { event: FavorEvent; plan: EventPla
             { id: NONE, label: words.choosePaper },
             ...own.map(({ id, name }: Paper) => ({ id, label: name })),
           ]}
-          onChange={(id) => id !== NONE && use(id)}
+          onChange={(id) => id !== NONE && cutFrom(id)}
         />
       )}
       <form onSubmit={add}>

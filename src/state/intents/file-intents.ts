@@ -55,7 +55,7 @@ export function fileIntents(shop: Workshop): FileIntents {
 
     placeExample(plan) {
       const looked = (row: AnyRow, table: TableName): AnyRow =>
-        table === 'photos' ? row : ({ ...row, example: true } as AnyRow);
+        table === 'photos' ? row : { ...row, example: true };
       const added = plan.rows.filter(({ fate }) => fate !== 'same');
       shop.place(
         added.map(({ table, row }): RowChange => ({ table, id: row.id, do: 'add', row: looked(row, table) })),
