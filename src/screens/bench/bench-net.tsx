@@ -1,6 +1,6 @@
 import { useCallback } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import type { BoxCard, CardMark, CardStep } from '../../core/bench';
+import type { BoxCard, CardMark, CardStep, Lie } from '../../core/bench';
 import { drawNetToFit } from '../../core/draw/net/net-drawing';
 import { leftKey, topKey } from '../../core/draw/net/net-table';
 import type { Blank } from '../../core/net';
@@ -23,15 +23,25 @@ export function BenchNet({ card: { piece, joins }, step, recipe }: BenchNetProps
     [piece, ruler, faceUp],
   );
   if (joins) return <RecipePicture recipe={recipe} />;
-  const lit = step ? step.marks.flatMap((mark) => numberOf(mark, step.lie.quarters, piece.blank)) : [];
+  const lit = step ? step.marks.flatMap((mark) => numberOf(mark, step.lie, piece.blank, faceUp)) : [];
   return <DrawingView draw={draw} lit={lit} />;
 }
 
-/** The number of the drawing that a mark of the card is read as: the fence stands at another edge once the card is turned. */
-function numberOf({ at, reads }: CardMark, quarters: number, { across, up }: Blank): string[] {
+/** The number of the drawing that a mark of the card is read as: the fence stands at another edge once the card is turned, or for a left hand. */
+export function numberOf(
+  { at, reads }: CardMark,
+  { quarters, mirrored }: Lie,
+  { across, up }: Blank,
+  faceUp: Recipe['faceUp'],
+): string[] {
   if (reads === 'across') return [leftKey(at)];
   if (reads === 'up') return [topKey(at)];
   if (reads === 'off the near edge') return [];
-  const keys = [leftKey(at), topKey(at), leftKey(across - at), topKey(up - at)];
+  const [near, far] = [leftKey(at), leftKey(across - at)];
+  // The drawing is mirrored for the outside; beyond that the card reads from the right.
+  const fromRight = mirrored !== (faceUp === 'outside');
+  const keys = fromRight
+    ? [far, topKey(at), near, topKey(up - at)]
+    : [near, topKey(at), far, topKey(up - at)];
   return keys.slice(quarters, quarters + 1);
 }

@@ -1,11 +1,10 @@
 import { useMemo } from 'react';
 import { Link } from 'react-router';
-import type { Recipe } from '../../../shared/workbook';
-import type { BoxCard, CardStep } from '../../core/bench';
+import type { Recipe, Tool } from '../../../shared/workbook';
+import type { BoxCard, CardStep, Lie } from '../../core/bench';
 import type { EventPlan, PlannedPaper, RunStep } from '../../core/plan';
 import { letterParts } from '../../print';
 import { benchOfRecipe } from '../../state/results/bench-result';
-import { useToolInHand } from '../../state/results/tool-in-hand';
 import { SheetView } from '../../ui/drawing/sheet-view';
 import { useRuler } from '../../ui/fields/measure';
 import { pageAddress } from '../../ui/frame/addresses';
@@ -16,12 +15,13 @@ interface RunPictureProps {
   readonly step: RunStep;
   readonly plan: EventPlan;
   readonly recipes: readonly Recipe[];
+  /** The event's own tool, or the one in hand. */
+  readonly tool: Tool | undefined;
 }
 
 /** What the step is done to: the sheets and how they are cut, or the net with the numbers of this step lit. */
-export function RunPicture({ step, plan, recipes }: RunPictureProps) {
+export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
   const ruler = useRuler();
-  const tool = useToolInHand();
   const { work } = step;
   if (work.do === 'sheets') {
     const planned = plan.papers.find(({ paperId }) => step.id === `cut/${paperId}`);
@@ -31,13 +31,19 @@ export function RunPicture({ step, plan, recipes }: RunPictureProps) {
   if (!recipe || (work.do !== 'fence' && work.do !== 'card')) return null;
   const card = benchOfRecipe(recipe, tool, ruler)?.cards.find(({ piece }) => piece.id === work.pieceId);
   if (!card) return null;
-  const lit = work.do === 'fence' ? stepAt(card, work.at) : work.steps[0];
+  const lit = work.do === 'fence' ? stepAt(card, work.at, work.lie) : work.steps[0];
   return <BenchNet card={card} step={lit} recipe={recipe} />;
 }
 
-/** The card's own scoring step at this mark, with this mark alone. */
-function stepAt({ steps }: BoxCard, at: number): CardStep | undefined {
-  const step = steps.find(({ kind, marks }) => kind === 'score' && marks.some((mark) => mark.at === at));
+/** The card's own scoring step at this mark, the card lying as it does here, with this mark alone. */
+export function stepAt({ steps }: BoxCard, at: number, { quarters, mirrored }: Lie): CardStep | undefined {
+  const step = steps.find(
+    ({ kind, marks, lie }) =>
+      kind === 'score' &&
+      lie.quarters === quarters &&
+      lie.mirrored === mirrored &&
+      marks.some((mark) => mark.at === at),
+  );
   return step && { ...step, marks: step.marks.filter((mark) => mark.at === at) };
 }
 

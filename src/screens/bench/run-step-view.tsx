@@ -1,5 +1,6 @@
 import { Timer, TimerOff, Undo2 } from 'lucide-react';
 import { useOutletContext } from 'react-router';
+import type { Tool } from '../../../shared/workbook';
 import { setFractions } from '../../core/draw/strokes/set-fractions';
 import { type EventPlan, type StepProgress, sayRunStep } from '../../core/plan';
 import { Button } from '../../ui/fields/button';
@@ -16,6 +17,7 @@ interface RunStepViewProps {
   readonly before: RunScreen | null;
   readonly step: string;
   readonly plan: EventPlan;
+  readonly tool: Tool | undefined;
   readonly confirmed: boolean;
   readonly stageSeconds: number;
   readonly run: ReturnType<typeof useRun>;
@@ -28,7 +30,19 @@ const MORE = [1, 5, 10] as const;
 
 /** One step: what to do, how many are done, and the counters under the thumb. */
 export function RunStepView(props: RunStepViewProps) {
-  const { progress, before, step: place, plan, confirmed, stageSeconds, run, clock, onBack, onNext } = props;
+  const {
+    progress,
+    before,
+    step: place,
+    plan,
+    tool,
+    confirmed,
+    stageSeconds,
+    run,
+    clock,
+    onBack,
+    onNext,
+  } = props;
   const words = usePageWords();
   const say = useSay();
   const { recipes } = useOutletContext<OpenWorkbook>();
@@ -82,7 +96,7 @@ export function RunStepView(props: RunStepViewProps) {
           </p>
         </div>
       </div>
-      <RunPicture step={step} plan={plan} recipes={recipes} />
+      <RunPicture step={step} plan={plan} recipes={recipes} tool={tool} />
       <div className="run-acts screen-only">
         <p className="run-count" role="status">
           <strong>{words.run.counted(done, of, step.unit)}</strong>{' '}

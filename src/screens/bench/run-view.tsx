@@ -96,6 +96,7 @@ export function RunView({ event, plan, onCard }: RunViewProps) {
           before={screens[place - 1] ?? null}
           step={words.stepOf(place + 1, screens.length)}
           plan={plan}
+          tool={tool}
           confirmed={screen.progress.step.lineId === null || isRight(event, screen.progress.step.lineId)}
           stageSeconds={secondsOf(screens, screen.progress)}
           run={run}

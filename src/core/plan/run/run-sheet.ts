@@ -1,6 +1,6 @@
 import type { HandAct } from '../../../../shared/catalogue/hand-times';
 import type { Paper, Recipe, Supply, Tool, WorkbookFile } from '../../../../shared/workbook';
-import { type BenchTool, type BoxCard, boxCards, type CardStep, sizeAsItLies } from '../../bench';
+import { type BenchTool, type BoxCard, boxCards, type CardStep, type Lie, sizeAsItLies } from '../../bench';
 import { type BoxSize, type FlatSize, fitPiece, outsideSize, tieLength } from '../../dress';
 import type { BoxNet } from '../../net/types';
 import { markAbove, type Ticks } from '../../units';
@@ -19,6 +19,7 @@ export interface FenceScore {
   /** Off the near edge; null: from edge to edge. */
   readonly spans: readonly (null | { readonly from: Ticks; readonly to: Ticks })[];
   readonly lies: CardLies;
+  readonly lie: Lie;
   /** The card as it lies. */
   readonly size: FlatSize;
 }
@@ -180,6 +181,7 @@ function stepsOfCard({ line, recipe, paper }: LineAtBench, card: BoxCard, tool: 
           at,
           spans,
           lies: cardLies(stop.lie, mirrored),
+          lie: stop.lie,
           size: sizeAsItLies(piece.blank, stop.lie),
         });
       }

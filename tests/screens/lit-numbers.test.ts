@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { type BenchOp, type BenchTool, boxCards } from '../../src/core/bench';
+import { layNet } from '../../src/core/net';
+import { STYLES } from '../../src/core/styles';
+import { numberOf } from '../../src/screens/bench/bench-net';
+import { stepAt } from '../../src/screens/bench/run-picture';
+import { trimmer } from '../core/bench/bench-tools';
+
+/**
+ * The number that is lit in the net against the score that the program makes. How the card lies is worked out anew: where the point of the net
+ * comes to that the maker sees at her left, and which way she then reads along.
+ */
+type Spot = readonly [number, number];
+
+/** From what the maker sees back to the net's own frame, each move undone in turn. */
+function backToNet(ops: readonly BenchOp[], tool: BenchTool, { across, up }: { across: number; up: number }) {
+  const undo: ((spot: Spot) => Spot)[] = [];
+  let [wide, high] = [across, up];
+  for (const op of ops) {
+    const quarters = op.op === 'turn' ? (tool.fence === 'right' ? 4 - op.quarters : op.quarters) : 0;
+    if (op.op === 'flip') {
+      const w = wide;
+      undo.unshift(([x, y]) => [w - x, y]);
+    }
+    for (let n = 0; n < quarters; n++) {
+      // A quarter turn to the left takes (x, y) to (high − y, x).
+      const h = high;
+      undo.unshift(([x, y]) => [y, h - x]);
+      [wide, high] = [high, wide];
+    }
+  }
+  return { wide, high, toNet: (spot: Spot) => undo.reduce((at, step) => step(at), spot) };
+}
+
+const HANDS = { right: trimmer, left: { ...trimmer, fence: 'right' as const } };
+
+describe.each(['right', 'left'] as const)('numbers lit for a %s-handed maker', (hand) => {
+  const tool = HANDS[hand];
+  it.each(STYLES.map((style) => [style.id, style] as const))('%s: the line that is scored', (_, style) => {
+    const net = layNet(style, { sizes: {}, caliperUm: 300 });
+    for (const faceUp of ['inside', 'outside'] as const)
+      for (const card of boxCards(net, tool, { faceUp })) {
+        const { blank } = card.piece;
+        for (const step of card.steps.filter(({ kind }) => kind === 'score')) {
+          const lies = backToNet(card.program.ops.slice(0, step.ops.to), tool, blank);
+          for (const mark of step.marks.filter(({ reads }) => reads === 'from the fence')) {
+            const x = hand === 'left' ? lies.wide - mark.at : mark.at;
+            const [a, b] = ([[x, 0], [x, lies.high]] as const).map(lies.toNet) as [Spot, Spot]; // biome-ignore format: one row
+            const left = faceUp === 'outside' ? blank.across - a[0] : a[0];
+            const wanted = a[0] === b[0] ? `left ${left}` : `top ${blank.up - a[1]}`;
+            expect([step.headline, numberOf(mark, step.lie, blank, faceUp)]).toEqual([
+              step.headline,
+              [wanted],
+            ]);
+            // In a batch the same distance may be set twice, the card turned between.
+            const alone = stepAt(card, mark.at, step.lie);
+            expect(alone?.lie).toEqual(step.lie);
+            expect(alone?.marks.every(({ at }) => at === mark.at)).toBe(true);
+          }
+        }
+      }
+  });
+});
