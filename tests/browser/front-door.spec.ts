@@ -1,15 +1,123 @@
+import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './maker';
+import { madeFile } from './pages/made-file';
+import { shelf } from './pages/shelf';
+import { PAGES } from './pages/workbook';
 
-test.describe('what goes in', { tag: '@phone' }, () => {
-  test('boxes for a candle, and one of them opened with all that was typed', async ({ page }) => {
-    await page.goto('./#/start');
-    await page.getByLabel('Its size').fill('2 x 2 x 3');
-    await page.getByLabel('Your paper').fill('12x12, 65 lb, white, $12.99 for 25');
-    await page.getByLabel('How many favors?').fill('48');
-    const answers = page.locator('.answer');
+/** Counts what hands do: a press, or a field filled. */
+function hands(page: Page) {
+  let inputs = 0;
+  const press = async (target: Locator) => {
+    inputs++;
+    await target.click();
+  };
+  return {
+    press,
+    fill: async (label: string, text: string) => {
+      inputs++;
+      await page.getByLabel(label).fill(text);
+    },
+    choose: async (label: string, choice: string) => {
+      inputs++;
+      await page.getByLabel(label).selectOption({ label: choice });
+    },
+    count: () => inputs,
+  };
+}
+
+const isPdf = (bytes: Uint8Array) => String.fromCharCode(...bytes.slice(0, 5)) === '%PDF-';
+
+/** From a box just opened to its step card and the shopping list on paper. */
+async function printBoth(page: Page, press: (target: Locator) => Promise<void>): Promise<void> {
+  await expect(page).toHaveURL(/event\/.*box/);
+  expect(
+    isPdf(await madeFile(page, () => press(page.getByRole('button', { name: 'Print the bench card' })))),
+  ).toBe(true);
+  await press(page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: /^Cut & buy/ }));
+  await press(
+    page.getByRole('navigation', { name: 'Pages of this workbook' }).getByRole('link', { name: /^Shopping/ }),
+  );
+  const print = page.getByRole('button', { name: /^Print the (shopping )?list/ });
+  await expect(page.getByRole('main')).toContainText('sheets');
+  expect(isPdf(await madeFile(page, () => press(print)))).toBe(true);
+}
+
+const place = { viewport: { width: 390, height: 844 } } as const;
+
+test.describe('from four answers to paper', () => {
+  test.use(place);
+
+  test('a first-time maker, one candle, 48 guests, her own priced paper: in at most 14 inputs', async ({
+    page,
+  }) => {
+    const { press, fill, count } = hands(page);
+    await shelf(page).lookAtDemo();
+    await press(page.getByRole('link', { name: 'Start a box of your own' }));
+    await fill('Its size', '2 x 2 x 3');
+    await fill('How many favors?', '48');
+    await fill('Your paper', '12x12, 65 lb, white, $12.99 for 25');
     await expect(page.getByRole('status').filter({ hasText: 'All 22 styles looked at' })).toBeVisible();
-    expect(await answers.count()).toBeGreaterThanOrEqual(5);
-    await answers.first().getByRole('button').click();
-    await expect(page).toHaveURL(/event\/.*box/);
+    expect(await page.locator('.answer').count()).toBeGreaterThanOrEqual(5);
+    await press(page.locator('.answer').first().getByRole('button'));
+    await printBoth(page, press);
+    // 53 boxes from 12 × 12, three to a sheet, fewest possible: 18 sheets, one pack of 25 at $12.99. Nothing of the example counts.
+    await expect(page.getByRole('main')).toContainText('$12.99');
+    expect(count()).toBeLessThanOrEqual(14);
   });
+
+  test('the same with a listed paper: in at most 10 inputs', async ({ page }) => {
+    const { press, fill, choose, count } = hands(page);
+    await shelf(page).lookAtDemo();
+    await press(page.getByRole('link', { name: 'Start a box of your own' }));
+    await fill('Its size', '2 x 2 x 3');
+    await fill('How many favors?', '48');
+    await choose('What paper?', 'Square 12 × 12, 80 lb cover');
+    await press(page.locator('.answer').first().getByRole('button'));
+    await printBoth(page, press);
+    expect(count()).toBeLessThanOrEqual(10);
+  });
+});
+
+test('the first boxes are there within half a second, all styles within two, and four times slowed within one and a half', async ({
+  page,
+}) => {
+  await page.goto('./#/start');
+  await page.getByLabel('Your paper').fill('12x12, 65 lb');
+  const took = async (size: string, spread: number) => {
+    const session = await page.context().newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: spread });
+    await page.getByLabel('Its size').fill('');
+    await expect(page.locator('.answer')).toHaveCount(0);
+    const from = Date.now();
+    await page.getByLabel('Its size').fill(size);
+    await page.locator('.answer').first().waitFor();
+    const first = Date.now() - from;
+    await page.getByRole('status').filter({ hasText: 'All 22 styles' }).waitFor();
+    return { first, all: Date.now() - from };
+  };
+  await took('2 x 2 x 2', 1);
+  const plain = await took('2 x 2 x 3', 1);
+  const slowed = await took('3 x 1 x 2', 4);
+  test.info().annotations.push({ type: 'measured', description: JSON.stringify({ plain, slowed }) });
+  // Goals on a quiet machine: 500, 2000 and 1500 ms. Three times that is held here, beside other tests.
+  expect(plain.first).toBeLessThan(1500);
+  expect(plain.all).toBeLessThan(6000);
+  expect(slowed.first).toBeLessThan(4500);
+});
+
+test('no page is wider than the screen, from 320 to 1440 px', async ({ page }) => {
+  await shelf(page).openDemo();
+  const workbook = new URL(page.url()).hash.replace(/\/event$/, '');
+  const addresses = ['#/start', '#/new', '#/', ...PAGES.map((name) => `${workbook}/${name}`)];
+  const wide: string[] = [];
+  for (const address of addresses) {
+    await page.goto(`./${address}`);
+    await expect(page.getByRole('main')).not.toBeEmpty();
+    for (const width of [320, 390, 600, 820, 1024, 1366, 1440]) {
+      await page.setViewportSize({ width, height: 800 });
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      if (over > 0) wide.push(`${address} at ${width}: ${over}`);
+    }
+  }
+  expect(wide).toEqual([]);
 });

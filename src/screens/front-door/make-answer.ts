@@ -2,6 +2,7 @@ import { useNavigate, useSearchParams } from 'react-router';
 import type { Paper, Tool } from '../../../shared/workbook';
 import { type Answer, type AnswersQuestion, recipeOfAnswer } from '../../core/answers';
 import { type Content, firstEvent, firstRecipe } from '../../state/intents/first-rows';
+import { firstSizesMm } from '../../state/intents/first-sizes';
 import { useWorkbook } from '../../state/use-workbook';
 import type { NewRow } from '../../state/workbook-state';
 import { pageAddress } from '../../ui/frame/addresses';
@@ -36,11 +37,12 @@ export function useMakeAnswer() {
     };
     const paperId = at(chosen.paper, 'papers');
     const toolId = at(chosen.tool, 'tools');
+    const recipe = recipeOfAnswer(answer, question);
+    const sizesMm = { ...firstSizesMm(recipe.styleId, question.unit), ...recipe.sizesMm };
     const recipeAt = parts.length;
     parts.push({
       table: 'recipes',
-      content: (ids) =>
-        firstRecipe({ name, paperId: paperId(ids), ...recipeOfAnswer(answer, question) }, question.unit),
+      content: (ids) => firstRecipe({ name, paperId: paperId(ids), ...recipe, sizesMm }, question.unit),
     });
     if (into === null)
       parts.push({

@@ -1,5 +1,6 @@
 import { useNavigate, useSearchParams } from 'react-router';
 import { OWN_NET, STYLES, styleById } from '../../core/styles';
+import { firstSizesMm } from '../../state/intents/first-sizes';
 import { useWorkbook } from '../../state/use-workbook';
 import { StyleTiles } from '../../ui/folded/style-tiles';
 import { pageAddress } from '../../ui/frame/addresses';
@@ -57,6 +58,7 @@ function useBegin() {
   const words = useWords().newRecipe;
   const createRecipe = useWorkbook((state) => state.createRecipe);
   const edit = useWorkbook((state) => state.edit);
+  const unit = useWorkbook((state) => state.settings.unit);
   const [search] = useSearchParams();
   const navigate = useNavigate();
   const eventId = search.get('event');
@@ -64,6 +66,7 @@ function useBegin() {
     const made = createRecipe({
       name: name.slice(0, 120),
       styleId,
+      sizesMm: firstSizesMm(styleId, unit),
       // Grain is a wish, not a must: a first box should fit the sheet she has. The Box page has the choice.
       grain: 'free',
       ...(ownNet === undefined ? {} : { ownNet }),

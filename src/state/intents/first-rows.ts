@@ -1,8 +1,4 @@
-import { mmOfTicks } from '../../../shared/lengths';
 import type { Rows, TableName } from '../../../shared/tables';
-import type { Recipe } from '../../../shared/workbook';
-import { metricSizes } from '../../core/net';
-import { styleById } from '../../core/styles';
 import { type LengthUnit, toMm, USUAL_FINEST } from '../../core/units';
 
 type WithoutStamp<Row> = Row extends unknown ? Omit<Row, 'id' | 'rev' | 'createdAt' | 'changedAt'> : never;
@@ -13,7 +9,7 @@ export type Content<T extends TableName> = WithoutStamp<Rows[T]>;
 /** Light cardstock: what most makers have. source: common practice, no source. */
 const CARDSTOCK_UM = 300;
 
-/** A recipe as it starts: the style's own sizes, on whole millimetres where the maker works in them; nothing on it yet. */
+/** A recipe as it starts: the style's own sizes where none are given (`firstSizesMm`), marks of the maker's unit, nothing on it yet. */
 export const firstRecipe = (
   given: Pick<Content<'recipes'>, 'name' | 'styleId'> & Partial<Content<'recipes'>>,
   unit: LengthUnit,
@@ -26,15 +22,9 @@ export const firstRecipe = (
   dressings: [],
   notes: '',
   ...(unit === 'mm' ? { markMm: toMm(USUAL_FINEST.mm) } : {}),
+  sizesMm: {},
   ...given,
-  sizesMm: { ...(unit === 'mm' ? metricSizesMm(given.styleId) : {}), ...given.sizesMm },
 });
-
-function metricSizesMm(styleId: string): Recipe['sizesMm'] {
-  const style = styleById(styleId);
-  const sizes = style ? Object.entries(metricSizes(style)) : [];
-  return Object.fromEntries(sizes.map(([name, length]) => [name, mmOfTicks(length)]));
-}
 
 /** Spares as they start, one favor in ten. source: reference figures of the trade differ; our own default, the maker's to change. */
 const FIRST_SPARES = { percent: 10, atLeast: 0 };

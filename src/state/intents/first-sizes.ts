@@ -1,0 +1,12 @@
+import { mmOfTicks } from '../../../shared/lengths';
+import type { Recipe } from '../../../shared/workbook';
+import { metricSizes } from '../../core/net';
+import { styleById } from '../../core/styles';
+import type { LengthUnit } from '../../core/units';
+
+/** Sizes that a new box of a style starts with beside its own: whole millimetres where the maker works in them. Apart from the rows, which open before any style is fetched. */
+export function firstSizesMm(styleId: string, unit: LengthUnit): Recipe['sizesMm'] {
+  const style = unit === 'mm' ? styleById(styleId) : undefined;
+  const sizes = style ? Object.entries(metricSizes(style)) : [];
+  return Object.fromEntries(sizes.map(([name, length]) => [name, mmOfTicks(length)]));
+}
