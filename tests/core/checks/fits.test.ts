@@ -28,7 +28,7 @@ describe('what goes into or over what', () => {
     },
   );
 
-  it('a lid that grows by two cards and the ease, as it did, jams in card of .4 mm left to right', () => {
+  it('a lid that grows by two cards and the ease, as it did, jams in card of .5 mm left to right', () => {
     const before: BoxStyle = { ...trayLid, allowances: { growth: '2t + ease', growthDeep: '2t + ease' } };
     const box = layNet(before, { sizes: { ease: inches(0, 1, 64) }, caliperUm: 500, mark: inches(0, 1, 64) });
     expect(checkFits(before, box)).toMatchObject([
