@@ -9,8 +9,8 @@ export const exampleMessages: MakingWords['example'] = {
   next: 'Next hint',
   noMore: 'No more hints',
   hint: [
-    'The pages stand in the order of the work. Under each name is what it has got, or what it needs next; open any of them at any time.',
+    'Work through the places in order, or jump to any of them.',
     'Every number is measured from one edge of the card and stands on the marks of your own tool. Touch a number: the same line lights in the drawing and in the table.',
-    'A box of your own starts from the thing to be given: its size, on the page Contents. All you make stays in this browser; the foot of the shelf saves it to a file.',
+    'To start your own, choose Start a box of your own and say what goes in it. Your work is saved in this browser. Back it up from the Shelf.',
   ],
 };

@@ -66,15 +66,12 @@ export const frontDoorMessages: FrontDoorWords = {
     folds: 'folds shut',
     open: 'stays open at the top',
   },
-  noAnswers: {
-    size: 'no size of it fits on these marks',
-    sheet: 'larger than the sheet',
-    hold: 'does not hold it',
-  },
   sheets: (count, atLeast) =>
-    count === atLeast
-      ? `${plural(count, 'sheet')} for all, the fewest possible`
-      : `${plural(count, 'sheet')} for all, within ${count - atLeast} of the fewest`,
+    atLeast === 0
+      ? `${plural(count, 'sheet')} for all`
+      : count === atLeast
+        ? `${plural(count, 'sheet')} for all, the fewest possible`
+        : `${plural(count, 'sheet')} for all, within ${count - atLeast} of the fewest`,
   perSheet: (count) => `${count} per sheet`,
   minutes: (count) => (count < 120 ? `about ${count} minutes` : `about ${Math.round(count / 30) / 2} hours`),
   cost: (money) => `${money} of paper`,

@@ -9,7 +9,7 @@ export const helpMessages: HelpWords = {
   toShelf: 'To the shelf',
   lines: 'Lines',
   linesWhy:
-    'They look the same on the screen, on paper and in files. None is told by a colour, so a grey printer loses nothing.',
+    'They look the same on screen and on paper, and none depends on color. Files for other programs name each kind of line instead.',
   line: 'Line',
   looks: 'Looks like',
   hands: 'What hands do',

@@ -97,7 +97,7 @@ export const hoursMessages: HoursWords = {
   learningHelp:
     'A box takes this share of the time once you have made twice as many. 90 for a practised maker, 80 for a first batch, 100 for no learning. Common practice.',
   allowance: 'Rest and delays on top',
-  allowanceHelp: 'Not less than 15 is the rule for piece rates (29 CFR 525.12).',
+  allowanceHelp: 'Rest and tidying between boxes. 15 is a rule of thumb.',
   makers: 'Makers',
   dayMinutes: 'Working time a day',
   daysFree: 'Days left free before the event',

@@ -1,5 +1,5 @@
 import { createContext, use } from 'react';
-import type { Closing, NoAnswer, Rank } from '../../core/answers';
+import type { Closing, Rank } from '../../core/answers';
 import type { StyleMerit } from '../../core/plan/event/style-facts';
 import type { Count, Texts } from './texts';
 
@@ -46,7 +46,6 @@ export interface FrontDoorWords
   readonly ranks: Readonly<Record<Rank, string>>;
   readonly merits: Readonly<Record<StyleMerit, string>>;
   readonly closings: Readonly<Record<Closing, string>>;
-  readonly noAnswers: Readonly<Record<NoAnswer, string>>;
   readonly tools: Texts<'trimmer' | 'board' | 'metric'>;
   readonly sheets: (count: number, atLeast: number) => string;
   readonly perSheet: Count;

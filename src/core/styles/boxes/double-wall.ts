@@ -40,7 +40,7 @@ export const doubleWall = defineStyle({
   version: 1,
   name: 'Double-wall tray or lid',
   source: 'common practice, no source; FEFCO family 04 has its corrugated cousins',
-  goodFor: 'A stiff tray or a stately lid, with clean edges and no glue at the corners.',
+  goodFor: 'A stiff tray or a stately lid, with clean edges on two of its four walls.',
   watchOut: 'The strip along the top must be at least two cards wide, or the inner wall will not go down.',
   symbols: {
     width: sizeOf('Width', 'Floor, score to score, left to right.', '4 in', '1 1/2 in', '12 in'),

@@ -29,7 +29,7 @@ export const lidFlap = defineStyle({
   version: 1,
   name: 'Box with closing lid',
   source: 'common practice, no source; ECMA family A (from memory)',
-  goodFor: 'Anything that must not spill on the way home: sweets, tea, seeds, small toys.',
+  goodFor: 'Wrapped sweets, tea bags, seed packets, small toys. Put loose seeds or tea in a bag first.',
   watchOut: 'The tuck holds by friction only; seal it with a sticker if the box will be carried.',
   symbols: { ...TUBE_SYMBOLS, ...BOTTOM_SYMBOLS, ...TUCK_SYMBOLS },
   inside: ['width - t', 'depth - lidShort - t', 'height - 11/2 t'],
