@@ -9,8 +9,8 @@ import { readSheet } from './read-sheet';
 import { refuse } from './refuse';
 import type { DeskRefusal, Given, Verb } from './verb';
 
-const SLACK = inches(0, 1, 2); // source: our own, as on the Marks page
-const AIR = inches(0, 1, 8); // source: our own, as on the Marks page
+const SLACK = inches(0, 1, 2); // source: our own, as on the Easy sizes page
+const AIR = inches(0, 1, 8); // source: our own, as on the Easy sizes page
 const MOST_MEMBERS = 5;
 
 export const verb: Verb = {

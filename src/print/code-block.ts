@@ -30,7 +30,7 @@ export function linkBlock(link: string | null, widthMm: number): Block {
   const words = (text: string, roomMm: number, bold = false) =>
     textBlock(text, { widthMm: roomMm, sizeMm: bold ? TYPE_MM.heading : TYPE_MM.body, bold });
   if (link === null || link.length > MOST_LETTERS_IN_CODE)
-    return words('This recipe is too long for a code: keep its file, from the Handout page.', widthMm);
+    return words('This recipe is too long for a code: keep its file, from the Share page.', widthMm);
   const modules = encode(link, { ecc: 'L', border: 0 }).size + 2 * QUIET;
   const sizeMm = Math.max(LEAST_MM, modules * MODULE_MM);
   const roomMm = widthMm - sizeMm - BESIDE_MM;

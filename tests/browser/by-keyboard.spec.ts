@@ -25,7 +25,7 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
 
   await page.goto('./');
   await press(page.getByRole('button', { name: 'Make it yours' }));
-  await press(page.getByRole('link', { name: /^Box/ }));
+  await press(page.getByRole('link', { name: /^Size/ }));
   await tabTo(page.getByRole('img', { name: /^Net of/ }));
   await page.keyboard.press('+');
   await expect(page.getByRole('button', { name: 'Farther' })).toBeEnabled();
@@ -37,7 +37,7 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
   await page.keyboard.press('ControlOrMeta+z');
   await expect(page.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('3 1/2');
 
-  await tabTo(page.getByRole('link', { name: /^Event/ }), true);
+  await tabTo(page.getByRole('link', { name: /^Count/ }), true);
   await page.keyboard.press('Enter');
   const count = page.getByRole('textbox', { name: 'How many of Seed box' });
   await tabTo(count);
@@ -53,29 +53,29 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
     await expect(count).toHaveValue(text);
   }
   await expect(page.getByText('to make: 50 ordered, 5 spares')).toBeVisible();
-  await tabTo(page.getByRole('link', { name: /^Bench/ }).first(), true);
+  await tabTo(page.getByRole('link', { name: /^Make/ }).first(), true);
   await page.keyboard.press('Enter');
   await press(page.getByRole('button', { name: 'Next' }));
   await expect(page.getByText(/^Step 2 of/)).toBeVisible();
 
   // Everything that can be done is found by typing, from wherever she stands; and the keys are told.
   await page.keyboard.press('ControlOrMeta+k');
-  const find = page.getByRole('combobox', { name: /^A page, an act/ });
+  const find = page.getByRole('combobox', { name: /^Find a page/ });
   await expect(find).toBeFocused();
   await page.keyboard.type('no such thing');
-  await expect(page.getByRole('dialog').getByText('Nothing of that name.').last()).toBeVisible();
+  await expect(page.getByRole('dialog').getByText('No results.').last()).toBeVisible();
   await find.fill('backup');
-  await expect(page.getByRole('option', { name: 'Save everything to a file (backup) act' })).toBeVisible();
-  await find.fill('and lines');
+  await expect(page.getByRole('option', { name: 'Save everything to a file (backup) action' })).toBeVisible();
+  await find.fill('glossary');
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('heading', { name: 'Words and lines' })).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Help' })).toBeVisible();
   await page.keyboard.press('?');
-  await expect(page.getByRole('dialog', { name: 'Keys' })).toContainText('Find and do');
+  await expect(page.getByRole('dialog', { name: 'Keys' })).toContainText('Search');
   await page.keyboard.press('Escape');
   await expect(page.getByRole('dialog')).toHaveCount(0);
   await page.keyboard.press('/');
   await page.keyboard.type('seed');
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('navigation', { name: 'Pages of this workbook' })).toBeVisible();
+  await expect(page.getByRole('navigation', { name: 'Pages' })).toBeVisible();
 });

@@ -101,7 +101,7 @@ test.describe('a profile on disk', () => {
           const page = await browser.start();
           await page.goto(baseURL ?? '');
           await expect(page.getByRole('main')).toBeVisible();
-          const said = page.getByRole('alert').filter({ hasText: /has lost|older state/ });
+          const said = page.getByRole('alert').filter({ hasText: /has lost|older version/ });
           await said.waitFor({ timeout: 4000 }).catch(() => undefined);
           if ((await said.count()) === 0) missed++;
         } finally {
@@ -156,7 +156,7 @@ test.describe('a profile on disk', () => {
         const alarm = page.getByRole('alert').filter({ has: page.getByRole('button') });
         await alarm.getByRole('button').last().click();
         await page.getByRole('link', { name: 'Start a box of your own' }).click();
-        await page.getByRole('link', { name: 'I know the shape' }).click();
+        await page.getByRole('link', { name: 'I know the style' }).click();
         await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
         await expect(page.getByRole('img', { name: /^Net of Box/ })).toBeVisible();
       } catch (error) {

@@ -69,7 +69,7 @@ test('the net goes to other programs whole and piece by piece, as the desk write
   // The template at true size: every line and word of every page where the desk puts it, as pdfjs-dist reads both.
   await page.getByRole('radio', { name: 'letter' }).click();
   const template = await madeFile(page, () =>
-    page.getByRole('button', { name: 'Print a true-size template' }).click(),
+    page.getByRole('button', { name: 'Print a full-size template' }).click(),
   );
   const templateOfDesk = (await fromDesk('pdf', '--paper', 'letter')) as Uint8Array;
   const [ours, theirs] = await Promise.all([readUnnamed(template), readUnnamed(templateOfDesk)]);
@@ -89,14 +89,14 @@ const readUnnamed = async (pdf: Uint8Array): Promise<ReadPage[]> =>
 
 const PAPERS = { letter: [216, 279], A4: [210, 297] } as const;
 const DOCUMENTS = [
-  'Print the bench card',
-  'Print a true-size template',
+  'Print the step card',
+  'Print a full-size template',
   'Print the map at true size',
   'Print pick list and labels',
-  'Print the cutting sheets',
+  'Print the cutting plan',
   'Print the list',
   'Print the card',
-  'Print the run sheet',
+  'Print the batch sheet',
   'Print the handout',
 ];
 
@@ -127,7 +127,7 @@ test('every document of an event prints on the paper that is chosen, and all its
   };
   for (const name of PAGES) {
     await workbook(page).turnTo(name);
-    if (name === 'sheets') await page.getByRole('button', { name: 'Print the cutting sheets' }).waitFor();
+    if (name === 'sheets') await page.getByRole('button', { name: 'Print the cutting plan' }).waitFor();
     if (name === 'event') {
       await page.getByText('Kits for a class').first().click();
       await page.getByRole('radio', { name: 'for a class, in kits' }).click();

@@ -92,17 +92,17 @@ for (const colorScheme of ['light', 'dark'] as const)
         expect(await overflow(page), `${name} is wider than the window`).toBeLessThanOrEqual(0);
         if (byHand) await expectRoomForHands(page, name);
       }
-      await page.getByRole('link', { name: /To the shelf/ }).click();
+      await page.getByRole('link', { name: /Go to the shelf/ }).click();
       await expect(page.getByRole('heading', { name: 'Shelf' })).toBeVisible();
       barriers['shelf'] = await findBarriers(page);
       if (byHand) await expectRoomForHands(page, 'shelf');
-      await page.getByRole('link', { name: 'Safe keeping' }).click();
+      await page.getByRole('link', { name: 'Backup' }).click();
       await expect(page.getByRole('heading', { name: 'Earlier states' })).toBeVisible();
       barriers['keeping'] = await findBarriers(page);
       expect(await overflow(page), 'safe keeping is wider than the window').toBeLessThanOrEqual(0);
       if (byHand) await expectRoomForHands(page, 'safe keeping');
       await page.keyboard.press('/');
-      await page.getByRole('combobox', { name: /^A page, an act/ }).fill('lines');
+      await page.getByRole('combobox', { name: /^Find a page/ }).fill('lines');
       barriers['find and do'] = await findBarriers(page);
       await page.keyboard.press('Enter');
       await expect(page.getByRole('heading', { name: 'A net with its lines' })).toBeVisible();

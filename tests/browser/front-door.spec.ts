@@ -31,12 +31,10 @@ const isPdf = (bytes: Uint8Array) => String.fromCharCode(...bytes.slice(0, 5)) =
 async function printBoth(page: Page, press: (target: Locator) => Promise<void>): Promise<void> {
   await expect(page).toHaveURL(/event\/.*box/);
   expect(
-    isPdf(await madeFile(page, () => press(page.getByRole('button', { name: 'Print the bench card' })))),
+    isPdf(await madeFile(page, () => press(page.getByRole('button', { name: 'Print the step card' })))),
   ).toBe(true);
   await press(page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: /^Cut & buy/ }));
-  await press(
-    page.getByRole('navigation', { name: 'Pages of this workbook' }).getByRole('link', { name: /^Shopping/ }),
-  );
+  await press(page.getByRole('navigation', { name: 'Pages' }).getByRole('link', { name: /^Shopping/ }));
   const print = page.getByRole('button', { name: /^Print the (shopping )?list/ });
   await expect(page.getByRole('main')).toContainText('sheets');
   expect(isPdf(await madeFile(page, () => press(print)))).toBe(true);

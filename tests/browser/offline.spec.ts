@@ -9,9 +9,9 @@ const inControl = (page: Page) =>
   page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
 const drawOpenTop = async (page: Page, name: string) => {
   await page.getByRole('link', { name: 'Start a box of your own' }).click();
-  await page.getByRole('link', { name: 'I know the shape' }).click();
+  await page.getByRole('link', { name: 'I know the style' }).click();
   await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
-  await page.getByRole('textbox', { name: 'Name of this recipe' }).fill(name);
+  await page.getByRole('textbox', { name: 'Name of this box' }).fill(name);
   await page.keyboard.press('Enter');
   await expect(page.getByRole('img', { name: /^Net of Box/ })).toBeVisible();
 };
@@ -62,14 +62,14 @@ test('a newer version waits until the maker takes it, and swaps nothing under he
     await page.evaluate(async () => {
       await (await navigator.serviceWorker.getRegistration())?.update();
     });
-    const take = page.getByRole('button', { name: 'Take it now' });
+    const take = page.getByRole('button', { name: 'Update now' });
     await expect(take).toBeEnabled();
     await page.getByRole('textbox', { name: 'Width', exact: true }).fill('4');
     expect(reloads).toBe(0);
     await take.click();
     await expect.poll(() => reloads).toBe(1);
     await expect(page.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('4');
-    await expect(page.getByRole('textbox', { name: 'Name of this recipe' })).toHaveValue('Half done');
+    await expect(page.getByRole('textbox', { name: 'Name of this box' })).toHaveValue('Half done');
     await expect(take).toHaveCount(0);
   } finally {
     await context.close();

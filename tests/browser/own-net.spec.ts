@@ -20,12 +20,12 @@ test('styles are found by what they must do, and the wish is kept when she comes
 
 test('a net of her own is asked about its open lines, carded, laid out and counted', async ({ page }) => {
   await shelf(page).lookAtDemo();
-  await page.getByRole('link', { name: 'To the shelf' }).click();
+  await page.getByRole('link', { name: 'Go to the shelf' }).click();
   await page.getByRole('button', { name: 'Add a paper' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
   await page.getByRole('button', { name: 'Done' }).click();
   await page.getByRole('link', { name: 'New box' }).click();
-  await page.getByRole('link', { name: 'I know the shape' }).click();
+  await page.getByRole('link', { name: 'I know the style' }).click();
   await page.getByRole('button', { name: 'Bring in a FOLD file' }).waitFor();
   await page.locator('input[type=file]').setInputFiles('tests/fixtures/own-nets/open-cross.fold');
   await expect(page.getByText('2 lines still open.')).toBeVisible();
@@ -37,7 +37,7 @@ test('a net of her own is asked about its open lines, carded, laid out and count
 
   for (const name of ['contents', 'marks', 'dressing', 'handout'] as const) {
     await workbook(page).turnTo(name);
-    await expect(page.getByText('This page could not be drawn')).toHaveCount(0);
+    await expect(page.getByText('This page didn’t load')).toHaveCount(0);
   }
   await workbook(page).turnTo('bench');
   await expect(page.getByText(/^Cut the blank 3 × /).first()).toBeVisible();

@@ -24,7 +24,7 @@ test('an event goes from a ticked-off shopping list to a finished run sheet, and
   await expect(page.getByText('6 of 44 pieces')).toBeVisible();
   await expect(page.getByText('1 piece spoiled')).toBeVisible();
   // Whether it came from the journal or was kept just in time depends on the moment; the note says so.
-  for (const note of await page.getByRole('button', { name: 'Put this note away' }).all()) await note.click();
+  for (const note of await page.getByRole('button', { name: 'Dismiss' }).all()) await note.click();
 
   const next = page.getByRole('button', { name: 'Next', exact: true });
   await page.getByRole('button', { name: /^First box/ }).click();

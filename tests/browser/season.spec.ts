@@ -46,7 +46,7 @@ test('undo goes on where it was after the page is loaded again; a file read in r
   const STEPS = 50;
   const depth = page.getByRole('textbox', { name: 'Depth', exact: true });
   const height = page.getByRole('textbox', { name: 'Height', exact: true });
-  const nudge = page.getByText(/It is time for a copy outside this browser/);
+  const nudge = page.getByText(/Time for a backup/);
   // Twenty saves are due for a copy; keystrokes near one another are one save, and one step.
   for (let more = 0; more < 60 && (await nudge.count()) === 0; more++) {
     await height.fill(String(50 + more));
@@ -72,13 +72,13 @@ test('undo goes on where it was after the page is loaded again; a file read in r
   recordFault(info, { fault: 'undo after a reload', tries: STEPS, lost, goal: 0 });
   await recipe.saved();
 
-  await page.getByRole('link', { name: /To the shelf/ }).click();
+  await page.getByRole('link', { name: /Go to the shelf/ }).click();
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save everything to a file' }).click();
   const file = await readFile(await (await download).path());
   await page.getByRole('link', { name: /^My open-top box/ }).click();
   await recipe.keep(99);
-  await page.getByRole('link', { name: /To the shelf/ }).click();
+  await page.getByRole('link', { name: /Go to the shelf/ }).click();
   await page
     .locator('input[type=file]')
     .setInputFiles({ name: 'kept.json', mimeType: 'application/json', buffer: file });
@@ -146,7 +146,7 @@ test('a thousand recipes are listed and saved to a file, and two hundred open, w
 }, info) => {
   test.setTimeout(180_000);
   await shelf(page).lookAtDemo();
-  await page.getByRole('link', { name: /To the shelf/ }).click();
+  await page.getByRole('link', { name: /Go to the shelf/ }).click();
   await readIn(page, recipes(200));
   const cold = await bestOf(3, async () => {
     await page.reload({ waitUntil: 'commit' });
@@ -156,7 +156,7 @@ test('a thousand recipes are listed and saved to a file, and two hundred open, w
   await readIn(page, recipes(800, 200));
   const list = await bestOf(3, async () => {
     await page.getByRole('link', { name: 'New box' }).click();
-    await page.getByRole('link', { name: 'I know the shape' }).click();
+    await page.getByRole('link', { name: 'I know the style' }).click();
     await page.getByText(/^All \d+ styles\.$/).waitFor();
     return page.evaluate(async () => {
       const start = performance.now();

@@ -15,7 +15,7 @@ test('the first time, the example opens by itself; nothing typed in it changes i
   await expect(width).toHaveValue('3 1/2');
   await width.fill('4');
   await width.blur();
-  const note = page.getByText(/is an example and stays as it is/);
+  const note = page.getByText(/is an example and can’t be changed/);
   await expect(note).toBeVisible();
   await expect(width).toHaveValue('3 1/2');
   await page.getByRole('button', { name: 'Make it yours' }).first().click();
@@ -32,7 +32,7 @@ test('the demo opens in one click, every page of it stands, and it is there agai
   for (const name of PAGES) await workbook(page).turnTo(name);
   await workbook(page).saved();
   await page.reload();
-  await expect(page.getByRole('navigation', { name: 'Pages of this workbook' })).toBeVisible();
+  await expect(page.getByRole('navigation', { name: 'Pages' })).toBeVisible();
   await workbook(page).turnTo('shopping');
   await expect(page.getByRole('main')).toContainText('sheet');
 });

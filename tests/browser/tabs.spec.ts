@@ -53,7 +53,7 @@ test('an old tab stops when a newer version takes the database over, and writes 
   const newer = await context.newPage();
   await newer.goto(bare(origin));
   await newer.evaluate(raiseVersion, 1000);
-  await expect(page.getByRole('alert').filter({ hasText: 'A newer version of this app' })).toBeVisible();
+  await expect(page.getByRole('alert').filter({ hasText: 'newer version open' })).toBeVisible();
   await recipe.width.fill('90');
   await expect(recipe.status).not.toHaveText('Saved');
   // Longer than the saver waits, so that it would have written.
@@ -81,7 +81,7 @@ test('old code on a newer database shows what is there, says so, and writes noth
   await page.goto(bare(origin));
   await page.evaluate(raiseVersion, 1000);
   await page.goto(address);
-  await expect(page.getByRole('alert').filter({ hasText: 'last kept by a newer version' })).toBeVisible();
+  await expect(page.getByRole('alert').filter({ hasText: 'newer version saved your work' })).toBeVisible();
   // 70 mm; what is salvaged is shown in inches, since settings are not.
   await expect(recipe.width).toHaveValue(/^2.7559/);
   await recipe.width.fill('3');
@@ -116,7 +116,7 @@ test('while another tab holds an older version open the page says so, and goes o
   );
   const waiting = await context.newPage();
   await waiting.goto(origin);
-  await expect(waiting.getByText('Another tab holds an older version open')).toBeVisible();
+  await expect(waiting.getByText('Another tab has an older version open')).toBeVisible();
   await page.close();
   await expect(waiting.getByRole('link', { name: /^Kept 2/ })).toBeVisible();
   const kept = await waiting.getByRole('link', { name: /^Kept / }).count();

@@ -22,13 +22,23 @@ const launched = await chromium.launch({
 try {
   const page = await launched.newPage({ viewport: { width: 1180, height: 760 }, deviceScaleFactor: 1 });
   await page.goto('http://127.0.0.1:4175/');
-  const pages = page.getByRole('navigation', { name: 'Pages of this workbook' });
+  const pages = page.getByRole('navigation', { name: 'Pages' });
   await pages.waitFor();
   await page.getByRole('button', { name: 'No more hints' }).click();
-  for (const name of ['Box', 'Fold', 'Marks', 'Dressing', 'Sheets', 'Shopping', 'Bench', 'Handout']) {
+  const PICTURED = {
+    box: 'Size',
+    fold: 'Fold',
+    marks: 'Easy sizes',
+    dressing: 'Decorate',
+    sheets: 'Sheets',
+    shopping: 'Shopping',
+    bench: 'Make',
+    handout: 'Share',
+  };
+  for (const [file, name] of Object.entries(PICTURED)) {
     await pages.getByRole('link', { name: new RegExp(`^${name}`) }).click();
     await page.waitForTimeout(900);
-    await page.screenshot({ path: `${folder}/${name.toLowerCase()}.png` });
+    await page.screenshot({ path: `${folder}/${file}.png` });
   }
   await page.goto('http://127.0.0.1:4175/#/new');
   await page.waitForTimeout(4000);

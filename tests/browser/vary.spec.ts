@@ -19,7 +19,7 @@ test('the box of a recipe is made for a family of sizes, as recipes of their own
   const make = page.getByRole('button', { name: 'Make 2 recipes of them' });
   await make.click({ timeout: 40_000 });
   await expect(page).toHaveURL(/#\/recipe\/.*\/box/);
-  await page.getByRole('link', { name: /To the shelf/ }).click();
+  await page.getByRole('link', { name: /Go to the shelf/ }).click();
   for (const size of ['small', 'large'])
     await expect(page.getByRole('link', { name: new RegExp(`^Seed box, ${size}`) })).toBeVisible();
   await page.keyboard.press('ControlOrMeta+z');

@@ -11,7 +11,7 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   page,
 }) => {
   await shelf(page).lookAtDemo();
-  await page.getByRole('link', { name: 'To the shelf' }).click();
+  await page.getByRole('link', { name: 'Go to the shelf' }).click();
   await page.getByRole('button', { name: 'Add a paper' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
   await page.getByRole('button', { name: 'Add a pack' }).click();
@@ -19,9 +19,9 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await page.getByRole('button', { name: 'Done' }).click();
 
   await page.getByRole('link', { name: 'New box' }).click();
-  await page.getByRole('link', { name: 'I know the shape' }).click();
+  await page.getByRole('link', { name: 'I know the style' }).click();
   await page.getByRole('button', { name: /^Open-top box Treats/ }).click();
-  await page.getByRole('textbox', { name: 'Name of this recipe' }).fill('Soap box');
+  await page.getByRole('textbox', { name: 'Name of this box' }).fill('Soap box');
   await page.keyboard.press('Enter');
   await size(page, 'Width').fill('3 1/2');
   await size(page, 'Depth').fill('1-1/2');
@@ -62,5 +62,5 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await expect(page.getByRole('row', { name: /Cream card, letter/ })).toContainText('$15.00');
   await page.goto('./#/');
   await expect(page.getByRole('link', { name: /^Soap box Open-top box/ })).toBeVisible();
-  await expect(page.getByRole('link', { name: /^Soap box, a batch.*40 and 4 spares/ })).toBeVisible();
+  await expect(page.getByRole('link', { name: /^Soap box, a batch.*40 \+ 4 spares/ })).toBeVisible();
 });

@@ -31,6 +31,6 @@ test('a box that does not close gets no card, but the way to mend it', async () 
     sizesMm: { ...recipe.sizesMm, flap: 12.7 },
   }));
   await openApp(BENCH, workbook);
-  await userEvent.setup().click(await screen.findByRole('link', { name: 'Open the Box page' }));
+  await userEvent.setup().click(await screen.findByRole('link', { name: 'Open the Size page' }));
   expect(await screen.findByText(/leave a hole/)).toBeVisible();
 });

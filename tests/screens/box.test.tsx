@@ -62,7 +62,7 @@ test('the same box in millimetres, everywhere at once', async () => {
   const user = userEvent.setup();
   await screen.findByRole('textbox', { name: 'Width' });
   // On a phone it stands behind a button; this window has no width to tell.
-  await user.click(screen.getByRole('radio', { name: 'Millimetres', hidden: true }));
+  await user.click(screen.getByRole('radio', { name: 'Millimeters', hidden: true }));
   expect(await field('Width')).toHaveValue('88.9');
   expect(screen.getByRole('table', { name: /in millimetres/ })).toBeVisible();
 });
@@ -71,8 +71,8 @@ test('the card goes to the printer on the paper that is in it', async () => {
   const { printer } = await openApp(BOX);
   const user = userEvent.setup();
   await user.click(await screen.findByRole('radio', { name: 'A4' }));
-  await user.click(screen.getByRole('button', { name: 'Print the bench card' }));
-  await user.click(screen.getByRole('button', { name: 'Print a true-size template' }));
+  await user.click(screen.getByRole('button', { name: 'Print the step card' }));
+  await user.click(screen.getByRole('button', { name: 'Print a full-size template' }));
   expect(printer.asked).toEqual(['bench card on a4', 'template on a4']);
 });
 

@@ -19,7 +19,7 @@ test('a word that somebody came for has the focus, its meaning and a picture tha
   );
   const sought = screen.getByText('Score', { selector: 'dt' }).parentElement!;
   expect(sought).toHaveFocus();
-  expect(within(sought).getByText(/^A crease pressed into the card/)).toBeVisible();
+  expect(within(sought).getByText(/^A crease pressed into cardstock/)).toBeVisible();
   const pictures = document.querySelectorAll('svg.word-picture');
   expect(pictures).toHaveLength(PICTURED_WORDS.length);
   for (const picture of pictures) {

@@ -147,7 +147,7 @@ describe('copies outside', () => {
     door.answer = false;
     await press(user, 'Write a copy now');
     expect(await screen.findByText(/asks you once more before a page may write into “Boxes”/)).toBeVisible();
-    await user.click(screen.getByRole('link', { name: 'To the shelf' }));
+    await user.click(screen.getByRole('link', { name: 'Go to the shelf' }));
     expect(await screen.findByText('The copy into the folder “Boxes” waits for you.')).toBeVisible();
     await user.click(screen.getByRole('link', { name: 'Look at it' }));
     door.answer = true;

@@ -99,7 +99,7 @@ describe('the sheets', () => {
     const workbook = await workbookWithDemo();
     workbook.getState().edit('events', 'seed-swap-supper', 'Clear', (event) => ({ ...event, lines: [] }));
     await openApp('/event/seed-swap-supper/sheets', workbook);
-    await userEvent.setup().click(await screen.findByRole('link', { name: 'Open the Event page' }));
+    await userEvent.setup().click(await screen.findByRole('link', { name: 'Open the Count page' }));
     expect(await screen.findByRole('heading', { name: 'What is made' })).toBeVisible();
   });
 
@@ -186,7 +186,7 @@ test('a planner that fails is told of with another try, which works', async () =
   const once: Planner = (...asked) =>
     asked[2] === 'plan' && ++tries === 1 ? Promise.reject(new Error('no worker')) : planHere(...asked);
   await openApp('/event/seed-swap-supper/sheets', undefined, once);
-  expect(await screen.findByText('This event could not be worked out')).toBeVisible();
+  expect(await screen.findByText('We couldn’t work out this event')).toBeVisible();
   expect(screen.queryByText('Working out the sheets')).toBeNull();
   await userEvent.setup().click(screen.getByRole('button', { name: 'Try again' }));
   expect(await screen.findByRole('heading', { name: '44 sheets of Oat cardstock, letter' })).toBeVisible();

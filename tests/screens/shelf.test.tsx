@@ -10,7 +10,7 @@ describe('an empty shelf', () => {
     const user = userEvent.setup();
     expect(await screen.findByRole('button', { name: 'Open the example' })).toBeVisible();
     await user.click(screen.getByRole('link', { name: 'Start a box of your own' }));
-    await user.click(await screen.findByRole('link', { name: 'I know the shape' }));
+    await user.click(await screen.findByRole('link', { name: 'I know the style' }));
     await user.click(await screen.findByRole('button', { name: /^Square pyramid/ }));
     expect([...workbook.getState().rows.recipes.values()]).toMatchObject([{ styleId: 'square-pyramid' }]);
     expect(await screen.findByRole('img', { name: /^Net of/ })).toBeVisible();
@@ -22,7 +22,7 @@ describe('the shelf', () => {
     await openApp('/');
     expect(await screen.findByRole('link', { name: /^Seed box Open-top box/ })).toBeVisible();
     expect(
-      screen.getByRole('link', { name: /^Village seed-swap supper March 20, 2027 40 and 4 spares/ }),
+      screen.getByRole('link', { name: /^Village seed-swap supper March 20, 2027 40 \+ 4 spares/ }),
     ).toBeVisible();
     expect(screen.getByRole('link', { name: /^Oat cardstock, letter.*12 sheets/ })).toBeVisible();
     expect(screen.getByRole('link', { name: /^Trimmer and scoring board/ })).toBeVisible();
@@ -34,7 +34,7 @@ describe('the shelf', () => {
     await user.click(await screen.findByRole('button', { name: 'Delete Bean pillow' }));
     expect(workbook.getState().rows.recipes.has('bean-pillow')).toBe(false);
     await user.click(screen.getByRole('button', { name: 'Delete Seed box' }));
-    const note = screen.getByText('Bean pillow is in the bin.').parentElement!;
+    const note = screen.getByText('Bean pillow is in the trash.').parentElement!;
     await user.click(within(note).getByRole('button', { name: 'Undo' }));
     expect(workbook.getState().rows.recipes.has('bean-pillow')).toBe(true);
     expect(workbook.getState().rows.recipes.has('seed-box')).toBe(false);
@@ -79,5 +79,5 @@ test('a paper is changed where it stands', async () => {
 
 test('an address that leads nowhere says so, and where to go', async () => {
   await openApp('/recipe/gone/box');
-  expect(await screen.findByText('There is nothing at this address')).toBeVisible();
+  expect(await screen.findByText('Nothing is at this address')).toBeVisible();
 });

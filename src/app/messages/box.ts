@@ -2,7 +2,7 @@ import type { MakingWords } from '../../ui/words/making-words';
 
 export const boxMessages: MakingWords['box'] = {
   noRecipe: 'This event makes no box yet',
-  noRecipeWhy: 'Add one on the Event page, or start a new one here.',
+  noRecipeWhy: 'Add one on the Count page, or start a new one here.',
   pickStyle: 'Pick a box',
   styleGone: 'The style of this box is not known here',
   styleGoneWhy: 'It was made by a version that knows more styles. The recipe itself is kept as it is.',
@@ -29,8 +29,8 @@ export const boxMessages: MakingWords['box'] = {
   grainUpright: 'with the upright scores',
   grainAround: 'around the box',
   grainFree: 'either way',
-  benchCard: 'Print the bench card',
-  template: 'Print a true-size template',
+  benchCard: 'Print the step card',
+  template: 'Print a full-size template',
   sides: { width: 'width', depth: 'depth', height: 'height' },
   gsm: (count) => `${count} g/m²`,
   otherPrograms: 'The net for other programs',

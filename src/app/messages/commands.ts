@@ -2,17 +2,17 @@ import type { CommandWords } from '../../ui/words/command-words';
 import { plural } from './plural';
 
 export const commandMessages: CommandWords = {
-  find: 'Find and do',
-  findHelp: 'A page, an act, a box, a paper or an event. Arrows choose, Enter does it.',
-  none: 'Nothing of that name.',
+  find: 'Search',
+  findHelp: 'Find a page, a box, an event, a paper or something to do. Use the arrow keys and Enter.',
+  none: 'No results.',
   close: 'Close',
   keys: 'Keys',
   toKeys: 'All keys',
-  keeping: 'Safe keeping',
+  keeping: 'Backup',
   kinds: {
-    act: 'act',
+    act: 'action',
     page: 'page',
-    place: 'place',
+    place: 'page',
     event: 'event',
     recipe: 'box',
     paper: 'paper',
@@ -20,13 +20,13 @@ export const commandMessages: CommandWords = {
     tool: 'tool',
   },
   prints: {
-    benchCard: 'Print the bench card',
-    template: 'Print a true-size template',
+    benchCard: 'Print the step card',
+    template: 'Print a full-size template',
     handoutPaper: 'Print the handout',
-    cuttingSheets: 'Print the cutting sheets',
+    cuttingSheets: 'Print the cutting plan',
     shoppingList: 'Print the shopping list',
-    runSheet: 'Print the run sheet',
-    kitLabels: 'Print pick list and labels',
+    runSheet: 'Print the batch sheet',
+    kitLabels: 'Print the pick list and labels',
   },
   also: {
     undo: 'back mistake revert take',
@@ -67,5 +67,5 @@ export const commandMessages: CommandWords = {
   },
   by: (words) => `(${words.join(', ')})`,
   measureIn: (unit) => `Measure in ${unit.toLowerCase()}`,
-  found: (count) => plural(count, 'thing'),
+  found: (count) => plural(count, 'result'),
 };

@@ -6,8 +6,8 @@ const time = (minutes: number): string =>
 
 export const dressingMessages: DressingWords = {
   noRecipe: 'There is no box here yet',
-  noRecipeWhy: 'Put a box on the list of the Event page, and dress it here.',
-  toEvent: 'Open the Event page',
+  noRecipeWhy: 'Put a box on the list of the Count page, and dress it here.',
+  toEvent: 'Open the Count page',
   none: 'Nothing goes on it yet',
   noneWhy:
     'One box can be dressed several ways: for autumn, for winter, for a wedding. Every piece follows the box when its sizes change.',
@@ -78,7 +78,7 @@ export const dressingMessages: DressingWords = {
   noSupply: 'none chosen',
   noSupplyWhy:
     'Add ribbon, twine, seals and the rest to the drawers of the shelf; then they are counted and bought.',
-  toShelf: 'To the shelf',
+  toShelf: 'Go to the shelf',
   holds: 'What holds it together',
   holdsWhy:
     'Joints under load are taped double. Tape stays 1/8 in narrower than the flap, so that none of it shows. Common practice.',

@@ -55,7 +55,7 @@ export const eventMessages: EventWords = {
   printKits: 'Print pick list and labels',
   paceHead: 'Makers, and how long each act takes you',
   paceWhy:
-    'These times are common practice, no source: time yourself and overwrite them. The Bench page times whole boxes.',
+    'These times are common practice, no source: time yourself and overwrite them. The Make page times whole boxes.',
   whenHead: 'Counted back from the date',
   noDate: 'Give the event a date, and the stages are counted back from it, with drying times in between.',
   chart: 'The stages from the first day to the last',
@@ -64,7 +64,7 @@ export const eventMessages: EventWords = {
   ends: 'Ends',
   working: 'Working time',
   moreTo:
-    'The shop’s terms and the price to ask stand on the Shopping page, the learning rate and the clock on the Bench page.',
+    'The shop’s terms and the price to ask stand on the Shopping page, the learning rate and the clock on the Make page.',
   copyLineOf: (name) => `Another line of ${name}, in another colour`,
   seconds: (act) => `Seconds to ${act}`,
   usualSeconds: (act, seconds) => `${act.charAt(0).toUpperCase()}${act.slice(1)}: ${seconds} s is usual.`,

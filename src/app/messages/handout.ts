@@ -4,7 +4,7 @@ export const handoutMessages: HandoutWords = {
   noRecipe: 'There is no box here yet',
   noRecipeWhy: 'A handout teaches one box. Add a box to the event first.',
   toEvent: 'To the event',
-  mendFirst: 'The box has something to mend before it can be taught. The Box page says what.',
+  mendFirst: 'The box has something to mend before it can be taught. The Size page says what.',
   handoutOf: (name) => `How ${name} is made`,
   yours: 'What you add',
   tips: 'Tips',
@@ -38,7 +38,7 @@ export const handoutMessages: HandoutWords = {
   page: 'Save as a page for a telephone',
   learners: 'For learners and kits',
   learnersHow:
-    'Count an event in kits, on its Event page, and a pick list and a label for each learner are printed here.',
+    'Count an event in kits, on its Count page, and a pick list and a label for each learner are printed here.',
   share: 'Send the recipe',
   shareWhy:
     'The whole recipe is in the link itself; nothing is kept on a server. Whoever opens it looks first and then decides to keep it.',

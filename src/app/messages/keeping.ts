@@ -76,7 +76,7 @@ const FIELDS: Readonly<Record<string, string>> = {
 export const keepingMessages: KeepingWords = {
   title: 'Safe keeping',
   why: 'Where your work is kept, what copies there are, and how to get back what was there before.',
-  toShelf: 'To the shelf',
+  toShelf: 'Go to the shelf',
 
   here: 'In this browser',
   inMemory:

@@ -8,8 +8,8 @@ const fewerOrMore = (difference: number, one: string): string =>
 
 export const sheetsMessages: SheetsWords = {
   needsCount: 'How many are to be made?',
-  needsCountWhy: 'Once the Event page has a box on its list, this page shows how its sheets are cut.',
-  toEvent: 'Open the Event page',
+  needsCountWhy: 'Once the Count page has a box on its list, this page shows how its sheets are cut.',
+  toEvent: 'Open the Count page',
   working: 'Working out the sheets',
   stillCounting: 'There may be more; still counting.',
   bettering: 'Looking for a plan with fewer sheets. This one can be cut as it is.',
@@ -40,10 +40,10 @@ export const sheetsMessages: SheetsWords = {
   use: 'Use it',
   noPapers: 'There is no paper on the shelf yet',
   noPapersWhy: 'Add the sheets you have or mean to buy, and this page shows how many boxes each gives.',
-  toShelf: 'To the shelf',
+  toShelf: 'Go to the shelf',
   oneSheet: 'From one sheet',
   planMany: 'Plan a batch',
-  print: 'Print the cutting sheets',
+  print: 'Print the cutting plan',
   back: 'Cut before',
   next: 'Next cut',
   stepper: 'Cut by cut',

@@ -89,7 +89,7 @@ export const shelfMessages: ShelfWords = {
   },
   stock: {
     gone: 'This is no longer on the shelf',
-    toShelf: 'To the shelf',
+    toShelf: 'Go to the shelf',
     done: 'Done',
     remove: 'Delete',
     name: 'Name',

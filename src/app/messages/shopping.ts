@@ -3,8 +3,8 @@ import { plural } from './plural';
 
 export const shoppingMessages: MakingWords['shopping'] = {
   needsCount: 'How many are to be made?',
-  needsCountWhy: 'Once the Event page has a box on its list, this page says what to buy.',
-  toEvent: 'Open the Event page',
+  needsCountWhy: 'Once the Count page has a box on its list, this page says what to buy.',
+  toEvent: 'Open the Count page',
   working: 'Working out the list',
   list: 'Shopping list',
   what: 'What',

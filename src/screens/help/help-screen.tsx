@@ -23,7 +23,11 @@ const LETTER_MM = 4.5;
 /** Every line type as it is drawn, a net that has them, and the words of the trade. */
 export function HelpScreen() {
   const words = useHelpWords();
+  const { locale } = useWords();
   const [search] = useSearchParams();
+  const terms = (Object.keys(words.names) as GlossaryWord[]).sort((one, other) =>
+    words.names[one].localeCompare(words.names[other], locale),
+  );
   const sought = search.get('word');
   return (
     <main id="page" className="page page-sheet help" tabIndex={-1}>
@@ -39,7 +43,7 @@ export function HelpScreen() {
       <section aria-labelledby="help-words">
         <h2 id="help-words">{words.words}</h2>
         <dl className="help-terms">
-          {(Object.keys(words.names) as GlossaryWord[]).map((word) => (
+          {terms.map((word) => (
             <Term key={word} word={word} sought={word === sought} />
           ))}
         </dl>

@@ -12,7 +12,7 @@ export const keptRecipe = (page: Page) => {
       const openTop = page.getByRole('button', { name: /^Open-top box Treats/ });
       // Settings are read while the page opens; a unit chosen before that would be overtaken.
       await openTop.waitFor();
-      const millimetres = page.getByRole('radio', { name: 'Millimetres' });
+      const millimetres = page.getByRole('radio', { name: 'Millimeters' });
       await millimetres.click();
       await expect(millimetres).toBeChecked();
       await openTop.click();

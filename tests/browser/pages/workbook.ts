@@ -4,16 +4,16 @@ import { PAGES, type PageName, PLACES, type PlaceName, placeOf } from '../../../
 export { PAGES };
 
 const TITLES: Readonly<Record<PageName, RegExp>> = {
-  contents: /^Contents/,
-  box: /^Box/,
+  contents: /^Inside/,
+  box: /^Size/,
   fold: /^Fold/,
-  marks: /^Marks/,
-  dressing: /^Dressing/,
-  event: /^Event/,
+  marks: /^Easy sizes/,
+  dressing: /^Decorate/,
+  event: /^Count/,
   sheets: /^Sheets/,
   shopping: /^Shopping/,
-  bench: /^Bench/,
-  handout: /^Handout/,
+  bench: /^Make/,
+  handout: /^Share/,
 };
 
 const PLACE_TITLES: Readonly<Record<PlaceName, RegExp>> = {
@@ -27,9 +27,7 @@ const PLACE_TITLES: Readonly<Record<PlaceName, RegExp>> = {
 /** A recipe or an event, open at one of its pages. */
 export const workbook = (page: Page) => ({
   tab: (name: PageName) =>
-    page
-      .getByRole('navigation', { name: 'Pages of this workbook' })
-      .getByRole('link', { name: TITLES[name] }),
+    page.getByRole('navigation', { name: 'Pages' }).getByRole('link', { name: TITLES[name] }),
   /** Turns to a page by its tab, and waits until it is the current one. */
   async turnTo(name: PageName): Promise<void> {
     const tab = this.tab(name);

@@ -16,7 +16,7 @@ const REMARKS = {
   'box-broken': {
     severity: 'stop',
     says: 'The box of this line cannot be worked out, so the event is planned without it.',
-    remedy: 'Open its Box page and change what was changed last, or bring its net in anew.',
+    remedy: 'Open its Size page and change what was changed last, or bring its net in anew.',
   },
   'dressing-missing': {
     severity: 'warn',
