@@ -12,7 +12,7 @@ import { useRuler } from '../../ui/fields/measure';
 import { SHELF } from '../../ui/frame/addresses';
 import { classNames } from '../../ui/frame/class-names';
 import { KeyList } from '../../ui/frame/key-list';
-import { useSay } from '../../ui/words';
+import { useSay, useWords } from '../../ui/words';
 import type { GlossaryWord } from '../../ui/words/glossary-words';
 import { TOLD_INKS, useHelpWords } from '../../ui/words/help-words';
 import './help.css';
