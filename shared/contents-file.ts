@@ -9,7 +9,7 @@ import { type Refusal, readBy } from './refusals';
 import { FORMAT, SCHEMA } from './workbook';
 
 /** A question for the fit: what goes inside, the tool and sheet at hand, and what is already settled. The same format as a workbook, of kind `contents`. */
-export const contentsFile = z.strictObject({
+const contentsFile = z.strictObject({
   format: z.literal(FORMAT),
   schema: z.literal(SCHEMA),
   kind: z.literal('contents'),

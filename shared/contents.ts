@@ -8,7 +8,7 @@ import { lengthMm, marginMm } from './lengths';
  */
 const cuboid = { widthMm: lengthMm, depthMm: lengthMm, heightMm: lengthMm };
 
-export const itemShape = z.discriminatedUnion('shape', [
+const itemShape = z.discriminatedUnion('shape', [
   z.strictObject({ shape: z.literal('cuboid'), ...cuboid }),
   /** `either`: it may stand or lie, whichever packs better. */
   z.strictObject({
@@ -38,7 +38,7 @@ export const careFlag = z.enum([
   'hot',
 ]);
 
-export const item = z.strictObject({
+const item = z.strictObject({
   id,
   name,
   size: itemShape,

@@ -6,7 +6,7 @@ import { lengthMm, marginMm } from './lengths';
 const part = panelName;
 
 /** How a dressing piece follows the box; its width and height hold the last sizes it had. */
-export const pieceFit = z.discriminatedUnion('rule', [
+const pieceFit = z.discriminatedUnion('rule', [
   /** On a panel, the same reveal on every side; two layers deep is the same with twice the reveal. */
   z.strictObject({
     rule: z.literal('on-panel'),
@@ -35,7 +35,7 @@ export const pieceFit = z.discriminatedUnion('rule', [
 ]);
 
 /** A cut piece that goes with each box: a liner behind the contents, a layer, a band, a tag, window film. */
-export const dressingPiece = z.strictObject({
+const dressingPiece = z.strictObject({
   id,
   kind: z.enum(['liner', 'layer', 'band', 'tag', 'window']),
   name: words,
@@ -55,7 +55,7 @@ export const dressingPiece = z.strictObject({
 });
 
 /** A bow by its loops and tails: each loop takes twice its length. */
-export const bow = z.strictObject({
+const bow = z.strictObject({
   loops: whole(0, 20),
   loopMm: marginMm,
   tailMm: marginMm,
@@ -63,7 +63,7 @@ export const bow = z.strictObject({
 });
 
 /** Ribbon or twine round each box: both ways, a ring round the walls, or only a bow. */
-export const tie = z.strictObject({
+const tie = z.strictObject({
   id,
   name: words,
   supplyId: id.nullable(),
@@ -73,7 +73,7 @@ export const tie = z.strictObject({
 });
 
 /** Something counted onto or into each box: a seal, a clip, foam squares, a bag, what is given. */
-export const counted = z.strictObject({
+const counted = z.strictObject({
   id,
   name: words,
   supplyId: id.nullable(),

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { cents, count, example, handAct, id, name, note, percent, row, whole } from './fields';
 
-export const eventLine = z.strictObject({
+const eventLine = z.strictObject({
   id,
   recipeId: id,
   dressingId: id.nullable(),
@@ -13,7 +13,7 @@ export const eventLine = z.strictObject({
 });
 
 /** What is spoiled on the way: a share of the order, never less than so many; or each act's own share, one upon the other. */
-export const spares = z.strictObject({
+const spares = z.strictObject({
   percent,
   atLeast: count,
   byAct: z
@@ -25,7 +25,7 @@ export const spares = z.strictObject({
 });
 
 /** How fast the maker works; whatever is left out is common practice. */
-export const pace = z.strictObject({
+const pace = z.strictObject({
   /** Her own seconds for an act. */
   seconds: z.array(z.strictObject({ act: handAct, seconds: whole(1, 3600) })).max(20),
   /** Whole boxes she timed, first to last. */
@@ -40,7 +40,7 @@ export const pace = z.strictObject({
 });
 
 /** The shop's terms for the whole order, as the maker enters them. Percentages of tax in hundredths: 875 is 8.75 %. */
-export const shopTerms = z.strictObject({
+const shopTerms = z.strictObject({
   discounts: z.array(z.strictObject({ fromMinor: cents, percent })).max(10),
   minimumMinor: cents,
   shippingMinor: cents,
@@ -49,13 +49,13 @@ export const shopTerms = z.strictObject({
 });
 
 /** What she asks for her work: an hourly rate, and a margin on everything. */
-export const asking = z.strictObject({ hourlyMinor: cents, marginPercent: whole(0, 1000) });
+const asking = z.strictObject({ hourlyMinor: cents, marginPercent: whole(0, 1000) });
 
 /**
  * How far the batch has come at the bench: for each stage, pieces done and spoiled and the seconds it took. A stage is named
  * `lineId/act` or `act` (all lines together). Kept in the event so that a tap is never lost.
  */
-export const run = z.strictObject({
+const run = z.strictObject({
   stages: z
     .array(
       z.strictObject({
@@ -74,7 +74,7 @@ export const run = z.strictObject({
  * Ticked off the shopping list, by paper or supply: how many packs or rolls were bought, how many sheets, rolls, pieces or bottles are in
  * them (left out: one each), and whether they were put on hand.
  */
-export const bought = z.strictObject({
+const bought = z.strictObject({
   of: id,
   packs: count,
   units: count.optional(),

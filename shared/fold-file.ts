@@ -33,7 +33,7 @@ const curve = z.strictObject({
   kind: z.enum(['score', 'cut']),
 });
 
-export const foldFrame = z.looseObject({
+const foldFrame = z.looseObject({
   frame_title: z.string().max(200).optional(),
   frame_unit: z.string().optional(),
   vertices_coords: z.array(corner).min(3).max(5000),

@@ -10,7 +10,7 @@ export interface FormatStep {
 }
 
 /** Every step there ever was, oldest first. A step that has been released is never edited and never dropped. */
-export const FORMAT_STEPS: readonly FormatStep[] = [
+const FORMAT_STEPS: readonly FormatStep[] = [
   // Photos became a table. Everything else that schema 2 knows may be left out.
   { from: 1, move: (file) => (file['kind'] === 'contents' ? { ...file } : { photos: [], ...file }) },
 ];

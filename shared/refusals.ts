@@ -52,7 +52,7 @@ export function describeValue(value: unknown): string {
 }
 
 /** `['recipes', 3, 'sizesMm', 'width']` as `recipes[3].sizesMm.width`. */
-export const printPath = (path: readonly PropertyKey[]): string =>
+const printPath = (path: readonly PropertyKey[]): string =>
   path.reduce<string>(
     (text, step) =>
       typeof step === 'number' ? `${text}[${step}]` : text ? `${text}.${String(step)}` : String(step),

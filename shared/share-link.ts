@@ -8,7 +8,7 @@ import { inOrder } from './write-workbook';
  * A recipe in an address: `#v1.` and the file, deflated (RFC 1951) and in base64url (RFC 4648, section 5, without padding). The fragment of
  * an address is not sent to any server (RFC 9110, from memory); it does stay in histories and messages, so a link carries no photos.
  */
-export const LINK_MARK = 'v1.';
+const LINK_MARK = 'v1.';
 
 /** Most letters of a link, since messages cut long ones (source: our own); most bytes it may unpack to (source: our own). */
 export const LINK_LIMITS = { letters: 8000, unpackedBytes: 200_000 };

@@ -3,9 +3,9 @@ import { cents, count, example, id, name, row, whole } from './fields';
 import { lengthMm, marginMm } from './lengths';
 
 /** For every `buy` paid for, `free` more come with them. */
-export const offer = z.strictObject({ buy: whole(1, 100), free: whole(1, 100) });
+const offer = z.strictObject({ buy: whole(1, 100), free: whole(1, 100) });
 
-export const pack = z.strictObject({
+const pack = z.strictObject({
   sheets: whole(1, 10_000),
   priceMinor: cents,
   offer: offer.optional(),
@@ -30,7 +30,7 @@ export const paper = z.strictObject({
 });
 
 /** Tape, ribbon, twine: sold by the roll of so much length. */
-export const rollSupply = z.strictObject({
+const rollSupply = z.strictObject({
   ...row,
   example,
   name,
@@ -43,7 +43,7 @@ export const rollSupply = z.strictObject({
 });
 
 /** Seals, clips, foam squares, bags, sweets: sold by the pack, used by the piece. */
-export const pieceSupply = z.strictObject({
+const pieceSupply = z.strictObject({
   ...row,
   example,
   name,
@@ -55,7 +55,7 @@ export const pieceSupply = z.strictObject({
 });
 
 /** Liquid glue, by the bottle; `gramsPerSquareMetre` is how thick it is spread, wet. */
-export const glueSupply = z.strictObject({
+const glueSupply = z.strictObject({
   ...row,
   example,
   name,
@@ -93,7 +93,6 @@ export const tool = z.strictObject({
 });
 
 export type Offer = z.infer<typeof offer>;
-export type Pack = z.infer<typeof pack>;
 export type Paper = z.infer<typeof paper>;
 export type RollSupply = z.infer<typeof rollSupply>;
 export type PieceSupply = z.infer<typeof pieceSupply>;

@@ -8,10 +8,10 @@ import { lengthMm } from './lengths';
 import { paper, supply, tool } from './stock';
 import { cleanNote } from './text';
 
-export type { CareFlag, Contents, Item, ItemShape } from './contents';
+export type { Contents } from './contents';
 export * from './dressing';
 export * from './event';
-export { id } from './fields';
+
 export * from './handout';
 export * from './stock';
 

@@ -10,7 +10,7 @@ import { type StripInstance, stripInstance } from './strip-instances';
  */
 const side = z.int().min(1).max(1_000_000);
 
-export const yieldInstance = z.object({
+const yieldInstance = z.object({
   name: z.string().max(200),
   kind: z.enum(['unconstrained-knapsack', 'constrained-knapsack', 'cutting-stock', 'bin-packing']),
   sheet: z.object({ w: side, h: side }),

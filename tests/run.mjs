@@ -116,6 +116,7 @@ const STAGES = [
       runAll(
         ['eslint', '-c', 'tests/eslint.config.js', 'src', 'shared', 'tests', 'vite.config.ts'],
         ['biome', 'check', '.'],
+        ['knip', '-c', 'tests/knip.mjs', '--no-config-hints'],
         ['tsc', '-p', 'tsconfig.json'],
         ['tsc', '-p', 'src/core/tsconfig.json'],
       ),

@@ -13,7 +13,7 @@ const PRACTICE = 'common practice, no source';
 
 // biome-ignore format: a table
 /** The usual words of care about what is given and about a batch; blade and hot glue are said at the step where they are used. */
-export const CAUTIONS: readonly Caution[] = [
+const CAUTIONS: readonly Caution[] = [
   { hazard: 'stack', says: 'Cut no more sheets at once than the trimmer is made for.', source: PRACTICE },
   { hazard: 'narrow-strip', says: 'A strip under 1/2 in (12 mm) brings fingers close to the trimmer’s blade: cut it with a knife and ruler.', source: PRACTICE },
   { hazard: 'load', says: 'No strength is promised: fill one box, carry it as your guests will, and look at the bottom before making the rest.', source: PRACTICE },

@@ -39,6 +39,3 @@ export const HAND_TIMES: readonly HandTime[] = [
 
 /** Rest and delay added to the working time, in percent. source: 29 CFR 525.12(h)(2)(ii), not less than 15 % for piece rates. */
 export const ALLOWANCE_PERCENT = 15;
-
-/** Time of the doubled piece as a percent of the single one. source: unit theory, Wright 1936; 90 % for a practised maker is common practice. */
-export const LEARNING_PERCENT = { practised: 90, firstTimer: 80 } as const;

@@ -16,7 +16,7 @@ function lettersApart(a: string, b: string): number {
 }
 
 /** The name a maker most likely meant, or null if none is near: at most a third of its letters wrong, or it holds what she wrote. */
-export function nearestName(written: string, names: readonly string[]): string | null {
+function nearestName(written: string, names: readonly string[]): string | null {
   const word = written.slice(0, 64).toLowerCase();
   const ranked = names
     .map((name) => ({ name, apart: lettersApart(word, name.toLowerCase()) }))

@@ -9,7 +9,7 @@ import { TYPE_MM } from './print-document';
 const QUIET = 4;
 
 /** A link as a QR code (ISO/IEC 18004, error correction L so that modules stay large), with its quiet edge, `sizeMm` each way. */
-export function codeBlock(link: string, sizeMm: number): Block {
+function codeBlock(link: string, sizeMm: number): Block {
   const { data, size } = encode(link, { ecc: 'L', border: 0 });
   const module = sizeMm / (size + 2 * QUIET);
   const at = (column: number, row: number): At => [(QUIET + column) * module, -(QUIET + row) * module];
@@ -51,7 +51,7 @@ export function linkBlock(link: string | null, widthMm: number): Block {
 }
 
 /** Most letters a code of this kind holds at level L. source: ISO/IEC 18004, version 40, bytes (from memory). */
-export const MOST_LETTERS_IN_CODE = 2953;
+const MOST_LETTERS_IN_CODE = 2953;
 
 /** The same code for the screen: a square of `size` cells each way, quiet edge included, and the path of its dark cells; null if it is too long. */
 export function codeOf(link: string): { readonly size: number; readonly path: string } | null {

@@ -19,14 +19,14 @@ export interface KitLabelsInput {
 }
 
 /** One line of a pick list. */
-export interface KitLine {
+interface KitLine {
   readonly what: string;
   readonly size: string;
   readonly count: number;
 }
 
 /** What one kit holds, in the order it is picked: cards, lengths off the roll, counted things. */
-export function kitLines({ cards, lengths, counted }: KitList, ruler: Ruler): readonly KitLine[] {
+function kitLines({ cards, lengths, counted }: KitList, ruler: Ruler): readonly KitLine[] {
   return [
     ...cards.map(({ name, across, up, count }) => ({
       what: name,

@@ -18,7 +18,7 @@ import type { RowKey, Shelf } from './shelf';
  * - `ready`: work. `lossFound`: work is possible, but rows are missing: ask first (`acceptLoss`).
  * - `stopped`: nothing is written any more; `fault` says why. What is on the shelf can be looked at and exported.
  */
-export type Phase =
+type Phase =
   | { readonly phase: 'opening' | 'blocked' | 'ready' }
   | { readonly phase: 'lossFound'; readonly loss: Loss }
   | { readonly phase: 'stopped'; readonly fault: StorageFault };

@@ -1,7 +1,7 @@
 import type { FaultKind, Result, StorageFault } from './port';
 
 /** How long a save may take before it counts as not done. Source: our own; a save of one recipe takes milliseconds. */
-export const WATCHDOG_MS = 5000;
+const WATCHDOG_MS = 5000;
 
 /** The database under us is not the one we had: somebody cleared it, or put an older one in its place. */
 export class DatabaseReplaced extends Error {

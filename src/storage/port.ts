@@ -1,6 +1,6 @@
 import type { AllRows, AnyRow, Quarantined, Rows, TableName } from '../../shared/tables';
 
-export type { AllRows, Quarantined };
+export type { Quarantined };
 
 /**
  * Why storage could not do what was asked. Work stays in memory and in the journal, and a file is offered.
@@ -77,7 +77,7 @@ export interface BinnedAside {
 }
 
 /** A stored row as it is read now, or why it is still not read. */
-export type ReadAgain = AnyRow | 'gone' | Quarantined;
+type ReadAgain = AnyRow | 'gone' | Quarantined;
 
 /** What was counted when something was last kept, noted in two places: a difference at the next start is loss. */
 export interface Census {

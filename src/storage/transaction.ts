@@ -8,7 +8,7 @@ export interface Note {
 }
 
 /** What each store of the database holds. Every store is keyed by `id`, a string, from its first version on. */
-export interface Stores extends Rows {
+interface Stores extends Rows {
   bin: Binned;
   snapshots: Snapshot;
   notes: Note;

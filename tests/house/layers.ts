@@ -13,7 +13,7 @@ const layer = (folders: string, packages = ''): Layer => ({
 });
 
 /** The house as DEVELOPERS.md draws it. A folder may always import itself; `core` stands for every folder under `src/core`. */
-export const LAYERS: Readonly<Record<string, Layer>> = {
+const LAYERS: Readonly<Record<string, Layer>> = {
   shared: layer('core/units', 'zod fflate'),
   'core/units': layer(''),
   'core/plane': layer(''),
@@ -48,14 +48,14 @@ export const LAYERS: Readonly<Record<string, Layer>> = {
 const ONLY_FILE: Readonly<Record<string, string>> = { 'state>storage': 'src/storage/port' };
 
 /** `'core/net'` for `src/core/net/lay-net.ts`, `'screens'` for anything under screens, `'tests'` outside the house. */
-export function folderOf(path: string): string {
+function folderOf(path: string): string {
   const [top, second, third] = path.split('/');
   if (top === 'src' && second === 'core') return `core/${third ?? ''}`;
   return top === 'src' ? (second ?? '') : (top ?? '');
 }
 
 /** Every import written in a source text, types and dynamic imports included. */
-export const importsOf = (text: string): string[] =>
+const importsOf = (text: string): string[] =>
   preProcessFile(text, true, true).importedFiles.map((file) => file.fileName.replace(/\?.*$/, ''));
 
 const packageOf = (name: string) =>

@@ -3,7 +3,7 @@ export interface Manifest {
   readonly dependencies?: Readonly<Record<string, string>>;
   readonly devDependencies?: Readonly<Record<string, string>>;
 }
-export interface LockedPackage {
+interface LockedPackage {
   readonly version?: string;
   readonly resolved?: string;
   readonly integrity?: string;

@@ -8,7 +8,7 @@ export const fonts: PdfFonts = {
   bold: new Uint8Array(readFileSync('public/fonts/inter-bold.ttf')),
 };
 
-export interface ReadText {
+interface ReadText {
   readonly text: string;
   readonly sizeMm: number;
   readonly at: readonly [x: number, y: number];

@@ -4,7 +4,7 @@ import { millimetres, TICKS_PER_INCH, TICKS_PER_MM, type Ticks, ticks } from '..
 
 type Line = readonly [x1: number, y1: number, x2: number, y2: number];
 
-export interface HandWorkedPiece {
+interface HandWorkedPiece {
   readonly blank: readonly [number, number];
   readonly scores: readonly Line[];
   readonly curves?: readonly (readonly [...Line, radius: number])[];

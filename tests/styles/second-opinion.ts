@@ -34,7 +34,7 @@ export function unionArea(piece: PieceNet): number {
 }
 
 /** Signed area by the shoelace rule; holes come out negative. */
-export const ringArea = (ring: readonly (readonly [number, number])[]): number =>
+const ringArea = (ring: readonly (readonly [number, number])[]): number =>
   ring.reduce((sum, [x, y], at) => {
     const [u, v] = ring[(at + 1) % ring.length] ?? [x, y];
     return sum + (x * v - u * y) / 2;

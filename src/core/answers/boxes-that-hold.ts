@@ -116,7 +116,7 @@ function tryBox(
 }
 
 /** Whether the contents go in through the opening, lie in the closed box without running into card, and stay in. */
-export function holds(
+function holds(
   style: BoxStyle,
   net: BoxNet,
   contents: Contents,

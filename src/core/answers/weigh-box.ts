@@ -117,7 +117,7 @@ function leastByArea(paper: EventPlan['papers'][number] | undefined): number {
 }
 
 /** How the box is shut at the end, read off its net. */
-export function closingOf(style: BoxStyle, net: BoxNet): Closing {
+function closingOf(style: BoxStyle, net: BoxNet): Closing {
   const ids = net.pieces.map(({ id }) => id);
   if (ids.includes('sleeve')) return 'sleeve';
   if (ids.includes('lid')) return 'lid';

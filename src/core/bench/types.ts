@@ -69,8 +69,6 @@ export type BenchOp =
       readonly tip: string | null;
     };
 
-export type OpName = BenchOp['op'];
-
 /** What the maker's tool can do. */
 export interface BenchTool {
   readonly name: string;

@@ -13,7 +13,7 @@ export interface ToolReach {
 }
 
 /** Narrowest strip between two scores that hands fold cleanly. source: common practice, no source */
-export const NARROWEST_FOLD = inches(0, 1, 4);
+const NARROWEST_FOLD = inches(0, 1, 4);
 
 /** Strips between two scores too narrow to fold by hand. Where a wall rolls over, the strip is meant to be narrow: it folds as one. */
 export function checkNarrowPanels(piece: PieceNet): Finding[] {

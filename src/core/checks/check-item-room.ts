@@ -22,7 +22,7 @@ import { asTicks, type Finding } from './finding';
 import { type Axes, SLACK, type Slab, settle, unit } from './settle-item';
 
 /** Calipers of clearance an item is given in every direction: a tab or a flap's end may lie between it and the wall. source: common practice, no source */
-export const ITEM_CLEARANCE = 2;
+const ITEM_CLEARANCE = 2;
 
 /**
  * Does an item as large as the box says it holds, less a clearance, lie in the closed box? Card has its thickness here: every panel is a slab

@@ -55,5 +55,5 @@ const endsOf = ({ a, b }: NetEdge, face: FoldedFace | undefined): Ends => {
 };
 
 /** The farther of two pairs of ends, taken the way round that fits better. */
-export const edgesApart = ([a, b]: Ends, [c, d]: Ends): number =>
+const edgesApart = ([a, b]: Ends, [c, d]: Ends): number =>
   Math.min(Math.max(distance(a, c), distance(b, d)), Math.max(distance(a, d), distance(b, c)));

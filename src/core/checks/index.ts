@@ -1,5 +1,5 @@
 export { checkBox, checkGeometry } from './check-box';
 export { checkClosingPath, closingNotFollowed } from './check-closing-path';
-export type { ToolReach } from './check-handling';
+
 export { checkOwnNet } from './check-own-net';
 export type { Finding } from './finding';

@@ -26,7 +26,7 @@ export interface MarkForm {
 }
 
 /** A piece's blank as forms, across and up. */
-export interface BlankForm {
+interface BlankForm {
   readonly piece: string;
   readonly across: CoordinateForm;
   readonly up: CoordinateForm;

@@ -3,7 +3,7 @@ import { inches, millimetres, TICKS_PER_MM, type Ticks, ticks } from '../units';
 import type { Arrangement } from './types';
 
 /** Air on each axis, in all, for the tenderest thing inside. source: common practice, no source. */
-export const CLEARANCE = {
+const CLEARANCE = {
   rigid: inches(0, 1, 16),
   soft: inches(0, 1, 8),
   baggedFood: inches(0, 1, 4),

@@ -2,7 +2,7 @@ import { type CoordinateForm, type MarkForm, type StyleForms, valueAt } from './
 import { type MarkReader, type MarkTool, markReader, type PartRating } from './rate-marks';
 
 /** Sizes of some symbols whose marks read well together, with what each adds to the forms that need the other symbols too. */
-export interface SizeGroup {
+interface SizeGroup {
   /** Places of its symbols in the style's order. */
   readonly symbols: readonly number[];
   readonly values: readonly (readonly number[])[];

@@ -155,34 +155,3 @@ function limitsAt(style: BoxStyle, name: string, filled: Lengths): [Ticks, Ticks
   const most = at([spec?.max, ...own.map(({ atMost }) => atMost)]);
   return [ticks(Math.max(0, ...least)), ticks(Math.min(...most))];
 }
-
-/** Calls back with every combination, one from each list, and its number; the array is the same one each time. */
-export function forEachCombination(
-  lists: readonly (readonly number[])[],
-  visit: (values: readonly number[], combination: number) => void,
-): void {
-  const values = lists.map(() => 0);
-  let combination = 0;
-  const choose = (i: number): void => {
-    if (i === lists.length) {
-      visit(values, combination++);
-      return;
-    }
-    for (const value of lists[i] ?? []) {
-      values[i] = value;
-      choose(i + 1);
-    }
-  };
-  choose(0);
-}
-
-/** The values of a combination by its number in `forEachCombination`. */
-export function combinationAt(lists: readonly (readonly number[])[], combination: number): number[] {
-  const values: number[] = [];
-  let rest = combination;
-  for (const list of [...lists].reverse()) {
-    values.unshift(list[rest % list.length] ?? 0);
-    rest = Math.floor(rest / list.length);
-  }
-  return values;
-}

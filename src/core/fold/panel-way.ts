@@ -7,7 +7,7 @@ import { insideOf, type Pose, placeOf } from './pose';
 import { cross, dot, minus, size, times, type Vector } from './vector';
 
 /** How a face stands once the box is closed on its bottom. `level`: it lies flat, on top or below. */
-export type Stands = 'upright' | 'top' | 'bottom';
+type Stands = 'upright' | 'top' | 'bottom';
 
 export interface PanelWay {
   readonly stands: Stands;

@@ -20,7 +20,7 @@ export interface SolidFace {
 }
 
 /** Rows: right, back and up of the standing box, in the net's frame. */
-export type Standing = readonly [right: Vector, back: Vector, up: Vector];
+type Standing = readonly [right: Vector, back: Vector, up: Vector];
 
 /** A piece of card to be turned in the hand and folded along its closing path. */
 export interface SolidFigure {

@@ -43,7 +43,7 @@ export interface LaidRing {
   readonly curves: readonly (number | null)[];
 }
 
-export interface LaidHinge {
+interface LaidHinge {
   readonly parent: number;
   readonly child: number;
   readonly a: Point;
@@ -64,7 +64,7 @@ export interface LaidCurve {
 }
 
 /** A bend between two faces of one panel that the fold tree does not turn about; it closes of itself. */
-export interface LaidBend {
+interface LaidBend {
   readonly one: number;
   readonly other: number;
   readonly restDeg: number;

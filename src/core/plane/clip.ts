@@ -1,7 +1,7 @@
 import { type At, areaOf, cornerAt, type Ring, sideOf } from './ring';
 
 /** The part of a ring on the left of a→b. Source: Sutherland and Hodgman, Communications of the ACM 17, 1974 (from memory). */
-export function keepLeft(ring: Ring, a: At, b: At): At[] {
+function keepLeft(ring: Ring, a: At, b: At): At[] {
   const kept: At[] = [];
   for (const [at, p] of ring.entries()) {
     const q = cornerAt(ring, at + 1);

@@ -1,4 +1,4 @@
-export { clipTo, deepestOverlap, keepLeft, outsideParts, overlapDepth } from './clip';
+export { clipTo, deepestOverlap, outsideParts, overlapDepth } from './clip';
 export { convexParts, fewConvexParts, hullOf, type Triangle, trianglesOf } from './parts';
 export {
   type At,

@@ -1,5 +1,5 @@
 export { setFraction } from './fraction-signs';
-export { LENGTH_REFUSALS, type LengthRefusal, type RefusedLength } from './length-refusals';
+export { LENGTH_REFUSALS } from './length-refusals';
 export {
   isOnMark,
   type LengthUnit,
@@ -14,12 +14,10 @@ export {
 } from './marks';
 export { type PrintedLength, printLength, spellLength } from './print-length';
 export {
-  type HeardLength,
   LONGEST_LENGTH,
   type ReadLength,
   readLength,
   type StrongEcho,
-  type TypedUnit,
 } from './read-length';
 export { readSizes } from './read-sizes';
 export * from './ticks';

@@ -10,7 +10,7 @@ export type TypedUnit = LengthUnit | 'cm';
 export type StrongEcho = 'improper-fraction' | 'other-unit' | 'fraction-of-millimetre' | 'three-decimals';
 
 /** What was made of the maker's text, so that the page can say it back. */
-export interface HeardLength {
+interface HeardLength {
   readonly unit: TypedUnit;
   readonly echo: StrongEcho | null;
   /** What she typed minus the length kept, in ticks: 0 when exact, never beyond half a tick. */

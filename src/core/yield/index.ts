@@ -2,19 +2,16 @@ export { type BestSheetPlan, fillBestSheet, type WorthPart } from './best-sheet'
 export { type CountInSight, countAtOnce } from './count-at-once';
 export { countOnSheet, type SheetCount } from './count-on-sheet';
 export { type CutPiece, type CutSequence, type CutStep, sequenceCuts } from './cut-sequence';
-export { checkNest, type LaidOutline } from './interlock/check-nest';
+
 export {
-  laidRing,
   type Nest,
   type NestedPart,
-  type NestOptions,
   nestOnSheet,
   type OutlinePart,
-  squaredEdges,
 } from './interlock/nest-sheet';
-export { nestStrip, type StripNest, type StripPart, type StripPlace } from './interlock/nest-strip';
-export { type Quarter, turnCorner, turnRing } from './interlock/outline';
-export { type PlanOptions, planSheets } from './plan-sheets';
+export { nestStrip, type StripPlace } from './interlock/nest-strip';
+export { type Quarter, turnCorner } from './interlock/outline';
+export { planSheets } from './plan-sheets';
 export { checkPlan } from './proof/check-plan';
 export { sheetsEach } from './sheets-each';
 export type * from './types';

@@ -11,7 +11,7 @@ const usual = (unit: LengthUnit, sixteenths: number, mm: number): number =>
   mmOfTicks(unit === 'in' ? inches(0, sixteenths, 16) : millimetres(mm));
 
 /** `tag`, `tag-2`, …: the first that is free. */
-export function freshId(base: string, taken: readonly { readonly id: string }[]): string {
+function freshId(base: string, taken: readonly { readonly id: string }[]): string {
   for (let number = 1; ; number++) {
     const id = number === 1 ? base : `${base}-${number}`;
     if (taken.every((each) => each.id !== id)) return id;

@@ -94,7 +94,7 @@ const SOLD: Readonly<Record<LengthUnit, readonly (readonly [sheet: string, gsm: 
 const NO_SQUARING = { left: 0, right: 0, near: 0, far: 0 };
 
 /** A paper of no row yet. */
-export const newPaper = (heard: HeardPaper['paper']): Content<'papers'> => ({
+const newPaper = (heard: HeardPaper['paper']): Content<'papers'> => ({
   ...heard,
   grain: 'none',
   squaringMm: NO_SQUARING,

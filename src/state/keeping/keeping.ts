@@ -8,7 +8,7 @@ import { type BackupPart, backupParts } from './backup-parts';
 import { FolderBackup } from './folder-backup';
 
 /** What became of a row that was set aside when it was read once more. */
-export type TriedAgain = 'read' | 'still-not' | 'gone' | 'not-now';
+type TriedAgain = 'read' | 'still-not' | 'gone' | 'not-now';
 
 /** What only the page of safe keeping needs. */
 export interface Keeping {

@@ -14,7 +14,7 @@ import { Ledger } from './ledger';
 import { type Settlement, settleConflict } from './settle-conflicts';
 
 /** The last keystroke is kept this much later. Source: our own; 300 ms is promised. */
-export const AUTOSAVE_MS = 250;
+const AUTOSAVE_MS = 250;
 /** Typing without a pause is kept this often. Source: our own. */
 const LONGEST_WAIT_MS = 2000;
 /** After a failure that may pass. Source: our own. */

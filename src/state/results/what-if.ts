@@ -17,7 +17,7 @@ export type WhatIf =
   | { readonly change: 'sheet'; readonly across: Ticks; readonly up: Ticks };
 
 /** The rows as they would be. */
-export function rowsIf(rows: EventRows, what: WhatIf): EventRows {
+function rowsIf(rows: EventRows, what: WhatIf): EventRows {
   const papers = (change: (paper: Paper) => Paper) => ({ ...rows, papers: rows.papers.map(change) });
   if (what.change === 'squaring') {
     const edge = mmOfTicks(what.margin);

@@ -9,7 +9,7 @@ import { PX_PER_MM, strokeOf } from './ink-on-screen';
 const HATCHED = (Object.keys(INKS) as Ink[]).filter((ink) => typeof INKS[ink].fill === 'object');
 
 /** Turns y up into the screen's y down. */
-export type Flip = (at: At) => At;
+type Flip = (at: At) => At;
 const pointList = (points: readonly At[], flip: Flip) => points.map((at) => flip(at).join(',')).join(' ');
 const ringPath = (rings: readonly (readonly At[])[], flip: Flip) =>
   rings.map((ring) => `M${ring.map((at) => flip(at).join(' ')).join('L')}Z`).join('');

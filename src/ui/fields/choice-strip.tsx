@@ -1,7 +1,7 @@
 import { type ReactNode, useId } from 'react';
 import './choice-strip.css';
 
-export interface StripChoice<Id extends string> {
+interface StripChoice<Id extends string> {
   readonly id: Id;
   readonly label: string;
   readonly face?: ReactNode;

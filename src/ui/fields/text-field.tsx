@@ -33,7 +33,7 @@ export function TextField({ value, onChange, most = 200, type = 'text', ...frame
   );
 }
 
-export interface Choice {
+interface Choice {
   readonly id: string;
   readonly label: string;
 }

@@ -9,7 +9,7 @@ import './findings.css';
 const ICONS = { stop: OctagonX, warn: Flag, note: Info } as const;
 
 /** A mend that one press makes. */
-export interface EventMend {
+interface EventMend {
   readonly label: string;
   readonly mend: () => void;
 }

@@ -2,9 +2,9 @@ import type { PageName, PlaceName } from '../frame/pages';
 import type { Count, Naming, Texts } from './texts';
 
 /** Why something could not be kept; the names are those of the storage port. */
-export type FaultName = 'full' | 'slow' | 'stale' | 'newer' | 'blocked' | 'lost' | 'broken' | 'absent';
+type FaultName = 'full' | 'slow' | 'stale' | 'newer' | 'blocked' | 'lost' | 'broken' | 'absent';
 /** What happened by itself; the names are those of the workbook's notices. */
-export type NoticeName =
+type NoticeName =
   | 'deleted'
   | 'keptBoth'
   | 'cameBack'

@@ -23,7 +23,7 @@ export const TOLD_INKS = [
   'dimension',
   'move',
 ] as const satisfies readonly Ink[];
-export type ToldInk = (typeof TOLD_INKS)[number];
+type ToldInk = (typeof TOLD_INKS)[number];
 
 /** Texts of the page of words and lines. */
 export interface HelpWords

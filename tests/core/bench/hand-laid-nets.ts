@@ -2,7 +2,7 @@ import type { ClosingAct, Face, Hinge, NetEdge, PieceNet, Point } from '../../..
 import { inches, type Ticks, ticks } from '../../../src/core/units';
 
 /** A net drawn by hand from its faces' corners, for checks that must not lean on the project's own layout. */
-export interface HandLaid {
+interface HandLaid {
   readonly blank: readonly [across: number, up: number];
   /** Corners counter-clockwise, in inches. */
   readonly faces: Readonly<Record<string, readonly (readonly [number, number])[]>>;
@@ -18,12 +18,7 @@ export interface HandLaid {
   >;
 }
 
-export const rectangle = (
-  x: number,
-  y: number,
-  across: number,
-  up: number,
-): (readonly [number, number])[] => [
+const rectangle = (x: number, y: number, across: number, up: number): (readonly [number, number])[] => [
   [x, y],
   [x + across, y],
   [x + across, y + up],
@@ -32,7 +27,7 @@ export const rectangle = (
 
 const inch = (length: number): Ticks => inches(length);
 
-export function layByHand({ blank, faces, folds, glue = [], holes = {} }: HandLaid): PieceNet {
+function layByHand({ blank, faces, folds, glue = [], holes = {} }: HandLaid): PieceNet {
   const names = Object.keys(faces);
   const laid: Face[] = names.map((name) => ({
     name,

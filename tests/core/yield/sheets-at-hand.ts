@@ -2,7 +2,7 @@ import { inches, type Ticks, ticks } from '../../../src/core/units/ticks';
 import type { CuttingTool, SheetPaper, SheetPart } from '../../../src/core/yield';
 
 const none = ticks(0);
-export const NO_SQUARING = { left: none, right: none, near: none, far: none };
+const NO_SQUARING = { left: none, right: none, near: none, far: none };
 
 export const paperOf = (across: Ticks, up: Ticks, more: Partial<SheetPaper> = {}): SheetPaper => ({
   id: 'paper',

@@ -4,7 +4,7 @@ import type { TurnsAfter } from './score-order';
 import type { SlitWay, SlitWork } from './slit-ways';
 
 /** Slits cut while the card lies one way. */
-export interface SlitGroup {
+interface SlitGroup {
   readonly quarters: Quarters;
   readonly ops: readonly SlitWay['op'][];
 }

@@ -37,7 +37,7 @@ export interface Said {
 }
 
 /** A curve scored earlier, in the net's own frame, so that a fold can name it. */
-export interface NamedCurve {
+interface NamedCurve {
   readonly name: string;
   readonly points: readonly BenchPoint[];
 }

@@ -7,7 +7,7 @@ import type { Speech } from './say-act';
 import { sayLength, sayLengths, sayList } from './say-length';
 
 /** A narrower strip is not for the trimmer: fingers come too near the blade. source: common practice, no source */
-export const SAFE_STRIP = inches(0, 1, 2);
+const SAFE_STRIP = inches(0, 1, 2);
 
 interface Bench {
   readonly piece: PieceNet;

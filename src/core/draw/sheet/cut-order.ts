@@ -27,7 +27,7 @@ export interface CutStep {
   readonly frees: readonly FreedPiece[];
 }
 
-export type FreedPiece =
+type FreedPiece =
   | { readonly kind: 'part'; readonly part: string; readonly piece: CardPiece }
   | { readonly kind: 'offcut'; readonly piece: CardPiece };
 

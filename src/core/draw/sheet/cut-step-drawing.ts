@@ -19,7 +19,7 @@ type Lying = Pick<CutPiece, 'x' | 'y' | 'across' | 'up'>;
 const FENCE_MM = 2.2; // how deep the fence is drawn, mm on paper
 
 /** Every piece that lies on the bench before a step, the one in hand last. */
-export function benchBefore({ steps }: CutSequence, at: number, paper: SheetPaper): readonly CutPiece[] {
+function benchBefore({ steps }: CutSequence, at: number, paper: SheetPaper): readonly CutPiece[] {
   const first = steps[0];
   if (first === undefined) return [];
   const whole = { x: 0, y: 0, across: paper.across, up: paper.up } as Lying;

@@ -34,7 +34,7 @@ export interface LayoutDrawing extends Drawing {
 }
 
 /** One sheet and how it is cut: lettered parts with their sizes, offcuts, squaring strips, and the cuts numbered in order. */
-export function drawLayout(layout: Layout, paper: SheetPaper, options: LayoutDrawingOptions): LayoutDrawing {
+function drawLayout(layout: Layout, paper: SheetPaper, options: LayoutDrawingOptions): LayoutDrawing {
   const { scale, textMm, ruler, parts } = options;
   const box = ({ x, y, across, up }: CardPiece) => {
     const [left, bottom] = [toMm(x) * scale, toMm(y) * scale];

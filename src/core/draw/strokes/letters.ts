@@ -5,9 +5,6 @@ const PLACE = new Map(Array.from(LETTERS, (letter, place) => [letter, place]));
 /** Height of a capital letter over the type size. source: OS/2 sCapHeight of the faces in public/fonts (2048 units an em: 1490). */
 export const CAP_HEIGHT = 0.7275;
 
-/** One printer's point in millimetres. source: 1/72 in by definition. */
-export const MM_PER_POINT = 25.4 / 72;
-
 /** The text with every letter that the embedded face lacks given without its accent, or as "?". */
 export const writable = (text: string): string =>
   Array.from(text.normalize('NFC'), (letter) => {

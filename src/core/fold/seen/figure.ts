@@ -86,7 +86,7 @@ export function lightOn(figure: Figure, face: number): number {
 const LIGHT = { up: 0.8, toEye: 0.33, left: 0.5 } as const;
 
 /** A line of a figure, part of it or all, as it shows. `on`: the faces that carry it. */
-export interface SeenLine {
+interface SeenLine {
   readonly edge: NetEdge;
   readonly on: readonly number[];
   readonly ends: readonly [At, At];

@@ -7,7 +7,7 @@ export interface Pack {
   readonly offer?: Offer | undefined;
 }
 
-export interface PackCount {
+interface PackCount {
   readonly pack: Pack;
   /** Packs carried home, and how many of them an offer gives free. */
   readonly count: number;

@@ -8,7 +8,7 @@ export interface RunCount {
 }
 
 const NOTHING: RunCount = { done: 0, spoiled: 0, seconds: 0 };
-export const NO_RUN: Run = { stages: [], firstRight: [] };
+const NO_RUN: Run = { stages: [], firstRight: [] };
 
 /** Work on one piece of a box; what is done after these is done to whole boxes. */
 const ON_A_PIECE: ReadonlySet<string> = new Set(['score', 'slit', 'fold', 'glue', 'close-bottom', 'tuck']);

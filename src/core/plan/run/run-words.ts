@@ -122,7 +122,7 @@ const TURNS: Readonly<Record<Exclude<CardLies['turned'], 'not'>, string>> = {
 };
 
 /** How to lay the card, said from how it lay when it was cut. */
-export function liesOf({ flipped, turned }: CardLies): Reason {
+function liesOf({ flipped, turned }: CardLies): Reason {
   const turn = turned === 'not' ? null : TURNS[turned];
   if (!flipped)
     return turn === null

@@ -80,9 +80,6 @@ const whyGlue = (strip: TapeStrip, glue: GlueSupply): readonly Reason[] => [
   }),
 ];
 
-/** How a joint says its name: the glued panel, then what it is glued onto. */
-export const isUnderLoad = ({ strips, onto }: TapeStrip): boolean => onto !== null && strips > 1;
-
 /** Whether a tape this wide (mm) keeps within a row. */
 export const tapeFits = ({ widest }: AdhesiveRow, widthMm: number): boolean =>
   widest === null || ticksOfMm(widthMm) <= widest;

@@ -3,7 +3,7 @@ import { inches, type Ticks, ticks } from '../../units';
 import type { TapeStrip } from '../event/types';
 
 /** Strips on a joint under load; one on any other. source: common practice, no source */
-export const STRIPS_UNDER_LOAD = 2;
+const STRIPS_UNDER_LOAD = 2;
 
 /** A flap glued onto a narrower flap is taped only where they lie on one another; a wall or base is taken to be wide enough. */
 const FLAPS: readonly Face['role'][] = ['bottomFlap', 'dustFlap', 'lockFlap', 'tuck', 'endFlap'];

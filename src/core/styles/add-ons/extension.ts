@@ -30,7 +30,7 @@ export type PlainPieces = (chosen: Chosen) => Pieces;
 export type RectangleSpec = Extract<PanelSpec, { readonly size: unknown }>;
 
 /** The choice to go without. */
-export const NONE = 'none';
+const NONE = 'none';
 
 /** An option that offers these places, and to go without. */
 export const placesOption = (

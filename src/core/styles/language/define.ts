@@ -1,7 +1,7 @@
 import { withAddOns } from '../add-ons/with-add-ons';
 import type { BoxStyle, Len } from './types';
 
-export { defaultChoices, everyAddOn, everyChoice, piecesOf } from '../shapes/choices';
+export { defaultChoices, everyChoice, piecesOf } from '../shapes/choices';
 
 /** Declared, and not laid yet. */
 export const UNCHECKED = new WeakSet<BoxStyle>();

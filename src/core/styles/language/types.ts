@@ -247,7 +247,7 @@ export interface AddOnPlace {
 }
 
 /** What may be added to a style, and where. One declaration: options, lengths, limits, panels and holes follow from it. */
-export interface AddOns {
+interface AddOns {
   /** A rectangular opening with film behind it, in a rectangle that carries no bend. */
   readonly window?: readonly AddOnPlace[];
   /** A header above a free edge, folded double, with a hole to hang it by. */
@@ -264,7 +264,7 @@ export type Chosen = Readonly<Record<string, string>>;
 export type Pieces = Readonly<Record<string, PieceSpec>>;
 
 /** A side of the room inside, in the order of `inside`. */
-export type InsideSide = 'width' | 'depth' | 'height';
+type InsideSide = 'width' | 'depth' | 'height';
 
 export interface BoxStyle {
   readonly id: string;

@@ -140,7 +140,7 @@ function faultsOf(parts: readonly NestedPart[], ring: Ring, paper: SheetPaper, g
 }
 
 /** The squared sheet's edges in the sheet's own frame. */
-export const squaredEdges = ({ across, up, squaring }: SheetPaper) => ({
+const squaredEdges = ({ across, up, squaring }: SheetPaper) => ({
   left: squaring.left,
   near: squaring.near,
   right: across - squaring.right,

@@ -126,12 +126,12 @@ const lastRounds = ({ rounds }: ValueTable): number[] =>
   rounds.length === 1 ? [0] : [rounds.length - 2, rounds.length - 1];
 
 /** Value of the whole sheet in a filled table. */
-export function sheetValue(table: ValueTable): number {
+function sheetValue(table: ValueTable): number {
   return Math.max(...lastRounds(table).map((round) => table.best[round]?.at(-1) ?? 0));
 }
 
 /** A best tree of cell (`column`, `row`) of a filled table; null where nothing is worth cutting. */
-export function readCell(
+function readCell(
   table: ValueTable,
   values: ArrayLike<number>,
   column: number,

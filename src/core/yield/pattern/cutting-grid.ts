@@ -1,8 +1,8 @@
 import { type CuttingProblem, type Lie, liesOf, mayLargerBeWorse, reachOf } from '../problem/cutting-problem';
-import { normalPoints, pointAtOrAbove, pointAtOrBelow, rasterPoints } from './raster-points';
+import { normalPoints, pointAtOrAbove, rasterPoints } from './raster-points';
 
 /** The ways to cut along one axis: cutting off point `first` leaves point `rest`; pairs for size i lie in `from[i] .. from[i + 1]`. */
-export interface AxisCuts {
+interface AxisCuts {
   readonly points: Int32Array;
   readonly from: Int32Array;
   readonly first: Int32Array;
@@ -102,6 +102,3 @@ function withinReach(points: Int32Array, reach: number): number {
   const beyond = points.findIndex((point) => point > reach);
   return beyond === -1 ? points.length : beyond;
 }
-
-/** Index of the largest piece of the grid within a length. */
-export const cellWithin = (axis: AxisCuts, length: number): number => pointAtOrBelow(axis.points, length);

@@ -19,7 +19,7 @@ export function normalPoints(sizes: readonly number[], span: number): Int32Array
 }
 
 /** Index of the last point not beyond `at`; points ascend from 0, `at` ≥ 0. */
-export function pointAtOrBelow(points: Int32Array, at: number): number {
+function pointAtOrBelow(points: Int32Array, at: number): number {
   let low = 0;
   let high = points.length - 1;
   while (low < high) {

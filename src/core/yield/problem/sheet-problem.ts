@@ -2,7 +2,7 @@ import type { CuttingTool, SheetPaper, SheetPart } from '../types';
 import { type CuttingItem, type CuttingProblem, canTrim, isReachBinding, mayLargerBeWorse } from './cutting-problem'; // biome-ignore format: one line
 
 /** Parts of one size that may lie alike, cut as one item. */
-export interface PartKind {
+interface PartKind {
   readonly parts: readonly LaidPart[];
 }
 

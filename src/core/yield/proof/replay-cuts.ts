@@ -8,7 +8,7 @@ export interface Card {
   readonly up: number;
 }
 
-export interface ReplayedPart extends Card {
+interface ReplayedPart extends Card {
   readonly part: string;
   readonly turned: boolean;
 }

@@ -8,7 +8,7 @@ export interface PointsBound {
 }
 
 /** Sheets that these points call for: all of them over the most on one sheet, rounded up; exact. */
-export function sheetsForPoints(points: readonly number[], demands: readonly number[], most: number): number {
+function sheetsForPoints(points: readonly number[], demands: readonly number[], most: number): number {
   if (most <= 0) return 0;
   const total = points.reduce((sum, point, item) => sum + BigInt(point) * BigInt(demands[item]!), 0n);
   return Number((total + BigInt(most) - 1n) / BigInt(most));
