@@ -85,6 +85,11 @@ export class CoverMaster {
     return this.columns.push(counts) - 1;
   }
 
+  /** Another cost for a column, before the first `settle`. */
+  reprice(column: number, cost: number): void {
+    this.costs[column] = cost;
+  }
+
   private mostWanted(prices: Float64Array): number | null {
     let best: number | null = null;
     let least = -1e-9;

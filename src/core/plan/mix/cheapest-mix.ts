@@ -1,0 +1,210 @@
+import { countOnSheet } from '../../yield/count-on-sheet';
+import { swayFrom } from '../../yield/stock/sway';
+import { type Clock, cutFrom, cutWhole, fillPurchase } from './fill-purchase';
+import { PurchaseSearch } from './least-purchase';
+import { type FractionalMix, keyOf, MixProgram, partsOn } from './mix-program';
+import { tellAllCards } from './mix-row';
+import { stepsOf } from './price-list';
+import type { MixCut, MixLot, MixOrder, MixPlan, MixRow } from './types';
+import { solveWholeMix, type WholeSolver } from './whole-program';
+
+export interface MixOptions {
+  readonly seconds?: number;
+  /** Milliseconds from any clock; without one, tries are counted. */
+  readonly now?: (() => number) | undefined;
+  readonly shouldStop?: (() => boolean) | undefined;
+  /** Solves programs in whole numbers; without one, dives have to do. */
+  readonly solveWhole?: WholeSolver | undefined;
+  readonly onProgress?: ((plan: MixPlan) => void) | undefined;
+}
+
+const TRIES = 6; // Dives into one purchase. source: our own, measured
+const PURCHASES = 60; // Purchases that are tried to be filled one after another. source: our own
+const MOST_ROWS = 40;
+const WHOLE_SECONDS = 0.6; // One answer of the general solver. source: our own
+
+/**
+ * The cheapest way to cut an order from several papers, what is on hand used first, and the least that any way can cost. Null: it cannot be
+ * cut from these papers at all, or not from what is on hand and on sale.
+ */
+export function cheapestMix(given: MixOrder, options: MixOptions = {}): MixPlan | null {
+  const lots = given.lots
+    .filter(({ boxes }) => boxes > 0)
+    .map((lot) => ({ ...lot, cards: lot.cards.filter((card) => lot.parts.every((part) => fits(given, part, card))) })); // biome-ignore format: one row
+  if (lots.some(({ cards }) => cards.length === 0)) return null;
+  return new MixSearch({ ...given, lots }, given, options).run();
+}
+
+/** Whether a part fits some sheet of a card that is on hand or on sale. */
+const fits = ({ formats, tool }: MixOrder, part: MixLot['parts'][number], card: string): boolean =>
+  formats.some((format) => format.card === card && (format.packs.length > 0 || format.sheet.onHand > 0) && countOnSheet(part, format.sheet, tool).count > 0); // biome-ignore format: one row
+
+class MixSearch {
+  private readonly order: MixOrder;
+  private readonly asked: MixOrder;
+  private readonly options: MixOptions;
+  private readonly clock: Clock;
+  private readonly program: MixProgram;
+  private readonly rows: MixRow[] = [];
+  private readonly sway = swayFrom(1);
+  private best: { readonly cuts: readonly MixCut[]; readonly priceMinor: number } | null = null;
+  private bound = 0;
+  private solved = 0;
+
+  /** `order` holds for every lot the cards alone that hold a whole box; `asked` is as it came. */
+  constructor(order: MixOrder, asked: MixOrder, options: MixOptions) {
+    this.order = order;
+    this.asked = asked;
+    this.options = options;
+    const { now, shouldStop, seconds = 4 } = options;
+    const end = now ? now() + seconds * 1000 : 0;
+    this.clock = { now, isOver: () => (shouldStop?.() ?? false) || (now !== undefined && now() > end) };
+    this.program = new MixProgram(order);
+  }
+
+  run(): MixPlan | null {
+    const { order, clock, program } = this;
+    this.tryCardsAlone();
+    const prices = new Map(order.lots.map((lot) => [lot.id, this.shortPrice(lot)]));
+    const root = program.solve(order, order.formats.map(({ sheet, packs }) => ({ free: sheet.onHand, price: unitPrice(packs) })), (lot) => 4 * prices.get(lot.id)!, clock.isOver); // biome-ignore format: one row
+    const limit = this.best?.priceMinor ?? 2 * [...prices.values()].reduce((sum, price, at) => sum + price * order.lots[at]!.boxes, 0) + 1; // biome-ignore format: one row
+    const search = new PurchaseSearch(order, limit, this.mostSheets());
+    const addRow = (row: MixRow): void => {
+      this.rows.push(row);
+      search.addRow(row);
+    };
+    addRow(program.rowOf(root.priceOf));
+    const worth = (lot: MixLot): number => Math.max(1e-6, ...lot.cards.map((card) => lot.parts.reduce((sum, { id, count }) => sum + count * root.priceOf(id, card), 0))); // biome-ignore format: one row
+    const failed: number[][] = [];
+    while (failed.length < PURCHASES) {
+      const { atLeast, purchase } = search.cheapest(this.best?.priceMinor ?? limit, failed);
+      if (failed.length === 0) this.bound = atLeast;
+      if (purchase === null || clock.isOver()) break;
+      const sheets = order.formats.map(({ sheet }, at) => sheet.onHand + purchase.sheets[at]!);
+      const terms = sheets.map((free) => ({ free, price: null }));
+      const fractional = program.solve(order, terms, worth, clock.isOver);
+      if (fractional.short > 1e-4 && this.rows.length < MOST_ROWS) {
+        const row = program.rowOf(fractional.priceOf);
+        addRow(row);
+        if (!search.holds(purchase.sheets)) continue;
+      }
+      if (this.tryWhole()) continue;
+      const filled = this.fill(fractional, sheets);
+      if (filled === null) failed.push([...purchase.sheets]);
+      else this.keep(filled);
+    }
+    return this.plan();
+  }
+
+  /** All patterns met so far, in whole numbers, by a general solver where there is one; whether it found anything better. */
+  private tryWhole(): boolean {
+    const { order, program, clock, options } = this;
+    if (options.solveWhole === undefined || this.solved === program.patterns.length) return false;
+    this.solved = program.patterns.length;
+    const before = this.best?.priceMinor;
+    const whole = solveWholeMix(order, program.patterns, before ?? Number.POSITIVE_INFINITY, options.solveWhole, WHOLE_SECONDS); // biome-ignore format: one row
+    if (whole === null) return false;
+    this.keep(cutWhole(order, whole, clock));
+    return this.best?.priceMinor !== before;
+  }
+
+  private fill(fractional: FractionalMix, sheets: readonly number[]): MixCut[] | null {
+    for (let i = 0; i < TRIES && !this.clock.isOver(); i++) {
+      const filled = fillPurchase(this.order, this.program, fractional, sheets, this.clock, this.sway);
+      if (filled !== null) return filled;
+    }
+    return null;
+  }
+
+  /** Every card that all lots share, and for every lot the card it is cheapest on by itself. */
+  private tryCardsAlone(): void {
+    const { lots, formats } = this.order;
+    const cards = [...new Set(formats.map(({ card }) => card))];
+    for (const card of cards) {
+      if (!lots.every(({ cards }) => cards.length === 1 || cards.includes(card))) continue;
+      this.tryLots(lots.map((lot) => (lot.cards.length === 1 ? lot : { ...lot, cards: [card] })));
+    }
+    if (this.best === null) this.tryLots(lots.map((lot) => ({ ...lot, cards: [lot.cards.reduce((a, b) => (this.priceOn(lot, b) < this.priceOn(lot, a) ? b : a))] }))); // biome-ignore format: one row
+  }
+
+  /** Lots of one card each, from whole sheets. */
+  private tryLots(lots: readonly MixLot[]): void {
+    const { order, clock } = this;
+    const whole = order.formats.map((format, at) => ({ format, at })).filter(({ format }) => format.sheet.id === format.card); // biome-ignore format: one row
+    const pieces = order.formats.map(() => new Map<string, number>());
+    for (const { format, at } of whole)
+      for (const { id, count } of partsOn({ ...order, lots }, format.card)) pieces[at]!.set(id, count);
+    this.keep(cutFrom({ ...order, lots }, pieces, order.formats.map(() => Number.POSITIVE_INFINITY), clock)); // biome-ignore format: one row
+  }
+
+  private keep(cuts: readonly MixCut[] | null): void {
+    if (cuts === null) return;
+    const priceMinor = cuts.reduce((sum, { purchase }) => sum + purchase.priceMinor, 0);
+    if (priceMinor >= (this.best?.priceMinor ?? Number.POSITIVE_INFINITY)) return;
+    this.best = { cuts, priceMinor };
+    const plan = this.plan();
+    if (plan !== null) this.options.onProgress?.(plan);
+  }
+
+  private plan(): MixPlan | null {
+    const { best, order, asked } = this;
+    if (best === null) return null;
+    const boundMinor = Math.min(this.bound, best.priceMinor);
+    return {
+      shares: sharesOf(order, best.cuts),
+      ...best,
+      boundMinor,
+      proven: boundMinor === best.priceMinor,
+      proof: {
+        boundMinor,
+        choices: [
+          {
+            cards: null,
+            rows: this.rows.map((row) =>
+              tellAllCards(row, asked, order, (part, card) => fits(asked, part, card)),
+            ),
+          },
+        ],
+      },
+    };
+  }
+
+  /** Price of a box cut from sheets of its own, on the card where it is cheapest. */
+  private shortPrice = (lot: MixLot): number => Math.min(...lot.cards.map((card) => this.priceOn(lot, card)));
+
+  private priceOn({ parts }: MixLot, card: string): number {
+    const { formats, tool } = this.order;
+    const whole = formats.filter((format) => format.card === card && format.packs.length > 0);
+    return parts.reduce((sum, part) => {
+      const each = whole.map(({ sheet, packs }) => unitPrice(packs)! / Math.max(1e-3, countOnSheet(part, sheet, tool).count)); // biome-ignore format: one row
+      return sum + part.count * Math.min(1e6, ...each);
+    }, 0);
+  }
+
+  /** More sheets of one format than all parts would take one by one. */
+  private mostSheets(): number {
+    const { lots } = this.order;
+    return Math.min(20_000, lots.reduce((sum, { boxes, parts }) => sum + boxes * parts.reduce((each, { count }) => each + count, 0), 0)); // biome-ignore format: one row
+  }
+}
+
+/** What a sheet costs where most are had for the money; null: none are sold. */
+const unitPrice = (packs: MixOrder['formats'][number]['packs']): number | null => {
+  const each = packs.filter(({ units }) => units > 0).flatMap(stepsOf).map(({ units, price }) => price / units); // biome-ignore format: one row
+  return each.length === 0 ? null : Math.min(...each);
+};
+
+/** Boxes by lot and card, counted from the pieces: each part of a lot says the same. */
+function sharesOf({ lots, formats }: MixOrder, cuts: readonly MixCut[]): MixPlan['shares'] {
+  const pieces = new Map<string, number>();
+  for (const { format, parts } of cuts) {
+    const { card } = formats.find(({ sheet }) => sheet.id === format)!;
+    for (const { id, count } of parts) pieces.set(keyOf(id, card), (pieces.get(keyOf(id, card)) ?? 0) + count); // biome-ignore format: one row
+  }
+  return lots.flatMap(({ id, parts, cards }) =>
+    cards.flatMap((card) => {
+      const boxes = Math.floor(Math.min(...parts.map((part) => (pieces.get(keyOf(part.id, card)) ?? 0) / part.count))); // biome-ignore format: one row
+      return boxes > 0 ? [{ lot: id, card, boxes }] : [];
+    }),
+  );
+}

@@ -1,0 +1,71 @@
+import { isByPiece, keyOf, type MixPattern } from './mix-program';
+import { stepsOf } from './price-list';
+import type { MixOrder } from './types';
+
+/**
+ * Solves a program in whole numbers, written in the LP file format of general solvers, within so many seconds: the value of every variable, or
+ * null where there is no solution, or none was found. What it answers is only a guide.
+ */
+export type WholeSolver = (model: string, seconds: number) => ReadonlyMap<string, number> | null;
+
+/** A choice in whole numbers: how often each pattern is cut, and boxes of each lot from each card where they have several parts. */
+export interface WholeMix {
+  readonly uses: readonly { readonly pattern: MixPattern; readonly sheets: number }[];
+  readonly shares: ReadonlyMap<string, number>;
+}
+
+/** The cheapest way to cover the order with these patterns for less than `below`; null: there is none, or it was not found. */
+export function solveWholeMix(
+  order: MixOrder,
+  patterns: readonly MixPattern[],
+  below: number,
+  solve: WholeSolver,
+  seconds: number,
+): WholeMix | null {
+  const { model, shareNames } = writeModel(order, patterns, below);
+  const values = solve(model, seconds);
+  if (values === null) return null;
+  const valueOf = (name: string): number => Math.round(values.get(name) ?? 0);
+  return {
+    uses: patterns.map((pattern, at) => ({ pattern, sheets: valueOf(`x${at}`) })).filter(({ sheets }) => sheets > 0), // biome-ignore format: one row
+    shares: new Map([...shareNames].map(([key, name]) => [key, valueOf(name)])),
+  };
+}
+
+function writeModel(order: MixOrder, patterns: readonly MixPattern[], below: number) {
+  const { lots, formats } = order;
+  const prices = formats.map(({ packs }, at) => packs.filter(({ units }) => units > 0).flatMap(stepsOf).map((step, nth) => ({ ...step, name: `z${at}_${nth}` }))); // biome-ignore format: one row
+  const shareNames = new Map<string, string>();
+  const rows: string[] = [];
+  const cutOf = (part: string, cards: readonly string[]): string[] =>
+    patterns.flatMap(({ format, counts }, at) => {
+      const count = cards.includes(formats[format]!.card) ? (counts.get(part) ?? 0) : 0;
+      return count > 0 ? [`${count} x${at}`] : [];
+    });
+  const cover = (terms: readonly string[], least: number): void => {
+    rows.push(`${terms.length > 0 ? terms.join(' + ') : '0 none'} >= ${least}`);
+  };
+  for (const lot of lots) {
+    if (isByPiece(lot)) {
+      for (const { id, count } of lot.parts) cover(cutOf(id, lot.cards), count * lot.boxes);
+      continue;
+    }
+    for (const card of lot.cards) {
+      const name = `s${shareNames.size}`;
+      shareNames.set(keyOf(lot.id, card), name);
+      for (const { id, count } of lot.parts) rows.push(`${[...cutOf(id, [card]), ''].join(' + ').replace(/ \+ $/, '')} - ${count} ${name} >= 0`); // biome-ignore format: one row
+    }
+    cover(lot.cards.map((card) => shareNames.get(keyOf(lot.id, card))!), lot.boxes); // biome-ignore format: one row
+  }
+  for (const [at, { sheet }] of formats.entries()) {
+    const used = patterns.flatMap(({ format }, nth) => (format === at ? [`x${nth}`] : []));
+    if (used.length === 0) continue;
+    const bought = prices[at]!.map(({ units, name }) => ` - ${units} ${name}`).join('');
+    rows.push(`${used.join(' + ')}${bought} <= ${sheet.onHand}`);
+  }
+  const paid = prices.flat().map(({ price, name }) => `${price} ${name}`).join(' + ') || '0 none'; // biome-ignore format: one row
+  if (Number.isFinite(below)) rows.push(`${paid} <= ${below - 1}`);
+  const names = [...patterns.map((_, at) => `x${at}`), ...shareNames.values(), ...prices.flat().map(({ name }) => name), 'none']; // biome-ignore format: one row
+  const model = `Minimize\n obj: ${paid}\nSubject To\n${rows.map((row, at) => ` r${at}: ${row}`).join('\n')}\nGeneral\n ${names.join('\n ')}\nEnd\n`; // biome-ignore format: one row
+  return { model, shareNames };
+}
