@@ -1,4 +1,5 @@
 import { countOnSheet } from '../../yield/count-on-sheet';
+import { Effort } from '../../yield/stock/effort';
 import { swayFrom } from '../../yield/stock/sway';
 import { type Clock, cutFrom, cutWhole, fillPurchase } from './fill-purchase';
 import { PurchaseSearch } from './least-purchase';
@@ -21,6 +22,12 @@ export interface MixOptions {
 const TRIES = 6; // Dives into one purchase. source: our own, measured
 const PURCHASES = 60; // Purchases that are tried to be filled one after another. source: our own
 const MOST_ROWS = 40;
+/** Patterns taken in beside those of the linear program: from what share of the best one, and how many a format. source: our own, measured */
+const ROOMS = [
+  [0.8, 60],
+  [0.4, 150],
+  [0, 400],
+] as const;
 const WHOLE_SECONDS = 0.6; // One answer of the general solver. source: our own
 
 /**
@@ -88,6 +95,8 @@ class MixSearch {
         addRow(row);
         if (!search.holds(purchase.sheets)) continue;
       }
+      const [share, room] = ROOMS[Math.min(failed.length, ROOMS.length - 1)]!;
+      if (failed.length < ROOMS.length) program.takeIn(fractional.short > 1e-4 ? fractional.priceOf : root.priceOf, share, room, new Effort({ seconds: 0.1, now: clock.now })); // biome-ignore format: one row
       if (this.tryWhole()) continue;
       const filled = this.fill(fractional, sheets);
       if (filled === null) failed.push([...purchase.sheets]);

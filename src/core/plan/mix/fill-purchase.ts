@@ -137,6 +137,7 @@ export function cutWhole(order: MixOrder, { uses, shares }: WholeMix, clock: Clo
       return boxes > 0 ? [{ ...lot, boxes, cards: [card] }] : [];
     });
   });
+  if (lots.reduce((sum, { boxes }) => sum + boxes, 0) < order.lots.reduce((sum, { boxes }) => sum + boxes, 0)) return null; // biome-ignore format: one row
   const pieces = order.formats.map(() => new Map<string, number>());
   const sheets = order.formats.map(() => 0);
   for (const { pattern, sheets: times } of uses) {
@@ -169,11 +170,19 @@ export function cutFrom(
       return count > 0 ? [{ ...part, count }] : [];
     });
     if (parts.length === 0) continue;
-    const plan = planSheets(parts, sheet, tool, { seconds: SECONDS, shouldStop: isOver, now });
+    let enough = false;
+    const plan = planSheets(parts, sheet, tool, {
+      seconds: SECONDS,
+      shouldStop: () => enough || isOver(),
+      now,
+      onProgress: (better) => {
+        enough = better.sheets <= sheets[at]!;
+      },
+    });
     if (plan.sheets > sheets[at]! || plan.unplaced.length > 0) return null;
     const purchase = cheapestPacks(Math.max(0, plan.sheets - sheet.onHand), packs);
     if (purchase === null) return null;
     cuts.push({ format: sheet.id, parts, plan, purchase });
   }
-  return cuts;
+  return [...wanted.values()].every((still) => [...still.values()].every((count) => count === 0)) ? cuts : null; // biome-ignore format: one row
 }

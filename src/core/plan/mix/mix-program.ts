@@ -3,6 +3,8 @@ import { layGrid } from '../../yield/pattern/cutting-grid';
 import { countItems } from '../../yield/pattern/pattern';
 import { layProblem, type SheetProblem } from '../../yield/problem/sheet-problem';
 import { CoverMaster } from '../../yield/stock/cover-master';
+import type { Effort } from '../../yield/stock/effort';
+import { PatternFinder } from '../../yield/stock/every-pattern';
 import type { SheetPart } from '../../yield/types';
 import type { MixFormat, MixLot, MixOrder, MixRow } from './types';
 
@@ -139,6 +141,32 @@ export class MixProgram {
     const counts = new Map<string, number>();
     for (const [item, count] of countItems(readSheet(table, values), values.length).entries())
       if (count > 0) counts.set(best[item]!.id, count);
+    return this.keep(format, counts);
+  }
+
+  /** Takes in patterns of every format that are worth at least this share of the best one at these prices, so many at most. */
+  takeIn(priceOf: (part: string, card: string) => number, share: number, room: number, effort: Effort): void {
+    for (const [at, its] of this.tables.entries()) {
+      if (its === null || its.table.grid.exact || its.problem.problem.stages !== 'free' || effort.isSpent())
+        continue;
+      const { card } = its.format;
+      const best = its.problem.kinds.map(({ parts }) => parts.map(({ part }) => ({ id: part.id, price: priceOf(part.id, card) })).reduce((a, b) => (b.price > a.price ? b : a))); // biome-ignore format: one row
+      const values = best.map(({ price }) => Math.max(0, price));
+      const most = fillTable(its.table, values);
+      if (most <= 0) continue;
+      const points = values.map((value) => value / most);
+      const total = points.reduce(
+        (sum, point, item) => sum + point * its.problem.problem.items[item]!.demand,
+        0,
+      );
+      const { patterns } = new PatternFinder(its.table).find(points, total + 1 - share, room, effort);
+      for (const { counts } of patterns)
+        this.keep(at, new Map(counts.flatMap((count, item) => (count > 0 ? [[best[item]!.id, count] as const] : [])))); // biome-ignore format: one row
+    }
+  }
+
+  /** The pattern, if it is new. */
+  private keep(format: number, counts: ReadonlyMap<string, number>): MixPattern | null {
     const key = `${format}: ${[...counts].sort().join(' ')}`;
     if (this.known.has(key)) return null;
     this.known.add(key);

@@ -25,10 +25,10 @@ export function solveWholeMix(
   const { model, shareNames } = writeModel(order, patterns, below);
   const values = solve(model, seconds);
   if (values === null) return null;
-  const valueOf = (name: string): number => Math.round(values.get(name) ?? 0);
+  const whole = (name: string): number => Math.round(values.get(name) ?? 0);
   return {
-    uses: patterns.map((pattern, at) => ({ pattern, sheets: valueOf(`x${at}`) })).filter(({ sheets }) => sheets > 0), // biome-ignore format: one row
-    shares: new Map([...shareNames].map(([key, name]) => [key, valueOf(name)])),
+    uses: patterns.map((pattern, at) => ({ pattern, sheets: whole(`x${at}`) })).filter(({ sheets }) => sheets > 0), // biome-ignore format: one row
+    shares: new Map([...shareNames].map(([key, name]) => [key, whole(name)])),
   };
 }
 
