@@ -1,6 +1,7 @@
 import { countOnSheet } from '../../yield/count-on-sheet';
 import { Effort } from '../../yield/stock/effort';
 import { swayFrom } from '../../yield/stock/sway';
+import { checkMixBound } from './check-mix';
 import { type Clock, cutFrom, cutWhole, fillPurchase } from './fill-purchase';
 import { PurchaseSearch } from './least-purchase';
 import { type FractionalMix, keyOf, MixProgram, partsOn } from './mix-program';
@@ -57,6 +58,7 @@ class MixSearch {
   private best: { readonly cuts: readonly MixCut[]; readonly priceMinor: number } | null = null;
   private bound = 0;
   private solved = 0;
+  private widened = 0;
 
   /** `order` holds for every lot the cards alone that hold a whole box; `asked` is as it came. */
   constructor(order: MixOrder, asked: MixOrder, options: MixOptions) {
@@ -95,14 +97,26 @@ class MixSearch {
         addRow(row);
         if (!search.holds(purchase.sheets)) continue;
       }
-      const [share, room] = ROOMS[Math.min(failed.length, ROOMS.length - 1)]!;
-      if (failed.length < ROOMS.length) program.takeIn(fractional.short > 1e-4 ? fractional.priceOf : root.priceOf, share, room, new Effort({ seconds: 0.1, now: clock.now })); // biome-ignore format: one row
       if (this.tryWhole()) continue;
       const filled = this.fill(fractional, sheets);
+      const wider = ROOMS[this.widened];
+      if (filled === null && wider !== undefined) {
+        const [share, room] = wider;
+        this.widened++;
+        program.takeIn(fractional.short > 1e-4 ? fractional.priceOf : root.priceOf, share, room, new Effort({ seconds: 0.1, now: clock.now })); // biome-ignore format: one row
+        continue;
+      }
       if (filled === null) failed.push([...purchase.sheets]);
       else this.keep(filled);
     }
-    return this.plan();
+    return this.counted(this.plan());
+  }
+
+  /** No bound leaves here that the checker, which shares nothing with the search, has not counted again. */
+  private counted(plan: MixPlan | null): MixPlan | null {
+    if (plan === null || checkMixBound(plan, this.asked).length === 0) return plan;
+    const proof = { boundMinor: 0, choices: [] };
+    return { ...plan, boundMinor: 0, proven: plan.priceMinor === 0, proof };
   }
 
   /** All patterns met so far, in whole numbers, by a general solver where there is one; whether it found anything better. */

@@ -87,6 +87,7 @@ export function checkMixBound(
   mostCards: number | null = null,
   shouldStop: () => boolean = () => false,
 ): string[] {
+  if (proof.boundMinor <= 0) return [];
   const choice = cardsOfChoice(order);
   const sets = mostCards === null ? [choice] : subsets(choice, Math.min(mostCards, choice.length));
   return sets.flatMap((cards) => {
@@ -101,7 +102,9 @@ export function checkMixBound(
     const needs = its.rows.map((row) => needOf(row, { ...order, lots, formats }, shouldStop));
     const wrong = needs.find((need) => typeof need === 'string');
     if (typeof wrong === 'string') return [wrong];
-    const cheaper = buysCheaper(formats, needs as Need[], proof.boundMinor);
+    // No sheet is cut without a piece on it, so more sheets than pieces are never used.
+    const pieces = lots.reduce((sum, { boxes, parts }) => sum + boxes * parts.reduce((each, { count }) => each + count, 0), 0); // biome-ignore format: one row
+    const cheaper = buysCheaper(formats, needs as Need[], proof.boundMinor, pieces);
     return cheaper ? [`a purchase below ${proof.boundMinor} is not ruled out`] : [];
   });
 }
@@ -123,7 +126,7 @@ function needOf(row: MixRow, { lots, formats, tool }: MixOrder, shouldStop: () =
   const boxPoints = ({ parts, cards }: MixLot): bigint =>
     cards
       .map((card) => parts.reduce((sum, { id, count }) => sum + BigInt(pointsOf(id, card)) * BigInt(count), 0n)) // biome-ignore format: one row
-      .reduce((least, each) => (each < least ? each : least));
+      .sort((a, b) => (a < b ? -1 : 1))[0] ?? 0n;
   let points = lots.reduce((sum, lot) => sum + BigInt(lot.boxes) * boxPoints(lot), 0n);
   const most = new Map<string, bigint>();
   for (const { card, sheet } of formats) {
@@ -144,7 +147,12 @@ function needOf(row: MixRow, { lots, formats, tool }: MixOrder, shouldStop: () =
 const MOST_LOOKS = 2_000_000; // Purchases looked at before the proof is let go.
 
 /** Whether some purchase for less than `limit` holds what every row needs; also if it cannot be told. */
-function buysCheaper(formats: readonly MixFormat[], needs: readonly Need[], limit: number): boolean {
+function buysCheaper(
+  formats: readonly MixFormat[],
+  needs: readonly Need[],
+  limit: number,
+  pieces: number,
+): boolean {
   if (limit <= 0) return false;
   const rows = needs.map(({ points, most }) => ({ points, each: formats.map(({ sheet }) => most.get(sheet.id) ?? 0n) })); // biome-ignore format: one row
   const ahead = rows.map(({ each }) => mostAhead(formats, each, limit));
@@ -154,7 +162,9 @@ function buysCheaper(formats: readonly MixFormat[], needs: readonly Need[], limi
     if (left.some((points, row) => points > 0n && ahead[row]!(at, limit - 1 - spent) < Number(points))) return false; // biome-ignore format: one row
     if (at === formats.length) return true;
     for (const { sheets, price } of purchases(formats[at]!, limit - spent)) {
-      const after = left.map((points, row) => points - BigInt(sheets) * rows[row]!.each[at]!);
+      const after = left.map(
+        (points, row) => points - BigInt(Math.min(sheets, pieces)) * rows[row]!.each[at]!,
+      );
       if (visit(at + 1, spent + price, after)) return true;
     }
     return false;

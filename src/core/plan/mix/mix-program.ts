@@ -151,9 +151,10 @@ export class MixProgram {
         continue;
       const { card } = its.format;
       const best = its.problem.kinds.map(({ parts }) => parts.map(({ part }) => ({ id: part.id, price: priceOf(part.id, card) })).reduce((a, b) => (b.price > a.price ? b : a))); // biome-ignore format: one row
-      const values = best.map(({ price }) => Math.max(0, price));
+      const prices = best.map(({ price }) => Math.max(0, price));
+      // Where all is on hand, nothing has a price, and pieces count by their size.
+      const values = prices.some((price) => price > 0) ? prices : its.problem.problem.items.map(({ width, height }) => width * height); // biome-ignore format: one row
       const most = fillTable(its.table, values);
-      if (most <= 0) continue;
       const points = values.map((value) => value / most);
       const total = points.reduce(
         (sum, point, item) => sum + point * its.problem.problem.items[item]!.demand,

@@ -8,6 +8,28 @@ import type { MixOrder } from './types';
  */
 export type WholeSolver = (model: string, seconds: number) => ReadonlyMap<string, number> | null;
 
+/** What is used of a general solver for programs in whole numbers. */
+export interface GeneralSolver {
+  solve(
+    model: string,
+    options: { readonly mip_rel_gap: number; readonly mip_abs_gap: number; readonly time_limit: number },
+  ): { readonly Columns: Readonly<Record<string, object>> };
+}
+
+/** A general solver, asked for the very best: by its own measure it stops a ten-thousandth before. */
+export const wholeSolverOf =
+  (general: GeneralSolver): WholeSolver =>
+  (model, seconds) => {
+    const found = general.solve(model, { mip_rel_gap: 0, mip_abs_gap: 0.5, time_limit: seconds });
+    const values = new Map<string, number>();
+    for (const [name, column] of Object.entries(found.Columns)) {
+      const value = 'Primal' in column ? column.Primal : null;
+      if (typeof value !== 'number' || !Number.isFinite(value)) return null;
+      values.set(name, value);
+    }
+    return values;
+  };
+
 /** A choice in whole numbers: how often each pattern is cut, and boxes of each lot from each card where they have several parts. */
 export interface WholeMix {
   readonly uses: readonly { readonly pattern: MixPattern; readonly sheets: number }[];
