@@ -85,7 +85,7 @@ export default defineConfig(({ mode }) => ({
     cssCodeSplit: false,
     rolldownOptions: {
       // The core is pure, and a test holds it to that: what nobody imports from one of its rooms need not come with the room.
-      treeshake: { moduleSideEffects: [{ test: /\/src\/core\//, sideEffects: false }] },
+      treeshake: { moduleSideEffects: [{ test: /\/src\/core\/(?!rows\/jitless)/, sideEffects: false }] },
       output: {
         // Many small files cost a slow machine more than the script in them: what the first page imports is one file, what pages share is another.
         codeSplitting: {

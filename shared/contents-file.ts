@@ -1,11 +1,11 @@
-import './jitless';
+import '../src/core/rows/jitless';
 import { z } from 'zod';
-import { contents } from './contents';
-import { named } from './fields';
-import { lengthMm, marginMm } from './lengths';
+import { contents } from '../src/core/rows/contents';
+import { named } from '../src/core/rows/fields';
+import { lengthMm, marginMm } from '../src/core/rows/lengths';
+import { type Refusal, readBy } from '../src/core/rows/refusals';
 import { moveToNewest } from './migrations';
 import { passGates } from './read-workbook';
-import { type Refusal, readBy } from './refusals';
 import { FORMAT, SCHEMA } from './workbook';
 
 /** A question for the fit: what goes inside, the tool and sheet at hand, and what is already settled. The same format as a workbook, of kind `contents`. */

@@ -1,6 +1,6 @@
+import { mmOfTicks } from '../src/core/rows/lengths';
 import { type LengthUnit, readSizes } from '../src/core/units';
 import { estimateCaliperUm, readCaliperUm, readGrammage, SHEETS } from './catalogue';
-import { mmOfTicks } from './lengths';
 import type { Paper } from './workbook';
 
 /** A paper as it is written on a wrapper; what was not written is told apart from what was. */

@@ -1,7 +1,7 @@
-import './jitless';
+import '../src/core/rows/jitless';
+import { describeValue, type Refusal, type RefusalCode, readBy } from '../src/core/rows/refusals';
+import { nestsDeeperThan, repeatedKey, tooWide } from '../src/core/rows/scan-json';
 import { moveToNewest } from './migrations';
-import { describeValue, type Refusal, type RefusalCode, readBy } from './refusals';
-import { nestsDeeperThan, repeatedKey, tooWide } from './scan-json';
 import { TABLES } from './tables';
 import { FORMAT, SCHEMA, type WorkbookFile, workbookFile } from './workbook';
 

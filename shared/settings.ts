@@ -1,6 +1,6 @@
-import './jitless';
+import '../src/core/rows/jitless';
 import { z } from 'zod';
-import { lengthMm } from './lengths';
+import { lengthMm } from '../src/core/rows/lengths';
 
 /** How this browser shows things; never part of a file. */
 export const settings = z.strictObject({

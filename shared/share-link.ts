@@ -1,6 +1,6 @@
 import { deflateSync, inflateSync, strToU8 } from 'fflate';
+import type { Refusal, RefusalCode } from '../src/core/rows/refusals';
 import { readWorkbook, type WorkbookReading } from './read-workbook';
-import type { Refusal, RefusalCode } from './refusals';
 import type { WorkbookFile } from './workbook';
 import { inOrder } from './write-workbook';
 

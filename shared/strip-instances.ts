@@ -1,4 +1,4 @@
-import './jitless';
+import '../src/core/rows/jitless';
 import { z } from 'zod';
 
 const corner = z.tuple([z.number().min(-1e5).max(1e5), z.number().min(-1e5).max(1e5)]);

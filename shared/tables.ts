@@ -1,5 +1,5 @@
-import './jitless';
-import { type Refusal, readBy } from './refusals';
+import '../src/core/rows/jitless';
+import { type Refusal, readBy } from '../src/core/rows/refusals';
 import {
   type FavorEvent,
   favorEvent,

@@ -1,4 +1,4 @@
-import './jitless';
+import '../src/core/rows/jitless';
 import { TABLES } from './tables';
 import { FORMAT, SCHEMA, type WorkbookFile, workbookFile } from './workbook';
 

@@ -1,7 +1,7 @@
-import './jitless';
+import '../src/core/rows/jitless';
 import { z } from 'zod';
-import { describeValue, type Refusal, readBy } from './refusals';
-import { nestsDeeperThan } from './scan-json';
+import { describeValue, type Refusal, readBy } from '../src/core/rows/refusals';
+import { nestsDeeperThan } from '../src/core/rows/scan-json';
 import { type StripInstance, stripInstance } from './strip-instances';
 
 /**

@@ -2,8 +2,8 @@ export {
   type Caution,
   cautionsOf,
   type Hazard,
-} from './cautions';
-export { HAND_TIMES } from './hand-times';
+} from '../../src/core/rows/cautions';
+export { HAND_TIMES } from '../../src/core/rows/hand-times';
 
 export {
   BASIS_GRADES,

@@ -1,4 +1,4 @@
-import type { CareFlag, ItemShape } from '../contents';
+import type { CareFlag, ItemShape } from '../../src/core/rows/contents';
 
 /** A thing often given, at its usual size. `measure: true` where sizes vary so much that the maker should measure her own. */
 export interface CatalogueItem {

@@ -1,5 +1,5 @@
 import './fetch-ahead';
-import '../../shared/jitless';
+import '../core/rows/jitless';
 import './css/tokens.css';
 import './css/base.css';
 import { StrictMode } from 'react';

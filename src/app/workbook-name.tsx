@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { isSeen } from '../../shared/text';
+import { isSeen } from '../core/rows/text';
 import { useWorkbook } from '../state/use-workbook';
 import type { Workbook } from '../ui/frame/addresses';
 import { keyIn } from '../ui/frame/keys';

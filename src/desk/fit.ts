@@ -1,7 +1,7 @@
 import { cautionsOf } from '../../shared/catalogue';
 import { type ContentsFile, readContents } from '../../shared/contents-file';
-import { ticksOfMm } from '../../shared/lengths';
 import { clearanceOf, type FitRow, fitContents, gramsOf, type NeededRoom, neededRooms } from '../core/fit';
+import { ticksOfMm } from '../core/rows/lengths';
 import type { BoxStyle } from '../core/styles/language/types';
 import { STYLES } from '../core/styles/registry';
 import { type Ticks, ticks, toMm } from '../core/units';

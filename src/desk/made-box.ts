@@ -1,9 +1,9 @@
-import { ticksOfMm } from '../../shared/lengths';
 import type { Recipe, Tool } from '../../shared/workbook';
 import { type BenchTool, type BoxCard, boxCards, cardTrouble } from '../core/bench';
 import { checkBox, checkOwnNet, type Finding } from '../core/checks';
 import { type BoxNet, isRoomMeasured, layNet, ownBoxOf } from '../core/net';
 import { benchToolOf, netOfRecipe, styleOfRecipe } from '../core/plan';
+import { ticksOfMm } from '../core/rows/lengths';
 import { type LengthUnit, type Ruler, rulerBeside, toMm, USUAL_FINEST } from '../core/units';
 import type { AskedBox } from './read-box';
 

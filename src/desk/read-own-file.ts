@@ -1,8 +1,8 @@
-import { FOLD_UNITS_MM } from '../../shared/fold-file';
 import type { Recipe } from '../../shared/workbook';
 import type { FoldUnit } from '../core/net/fold-frames';
 import { sayFoldRefusal } from '../core/net/fold-words';
 import { type LineChoice, readOwnNet } from '../core/net/own-net';
+import { FOLD_UNITS_MM } from '../core/rows/fold-file';
 import { OWN_NET } from '../core/styles/boxes/own-net';
 import { refuse } from './refuse';
 import type { Desk, DeskRefusal, Given } from './verb';

@@ -1,4 +1,4 @@
-import type { Refusal } from '../../shared/refusals';
+import type { Refusal } from '../core/rows/refusals';
 import type { DeskRefusal } from './verb';
 
 /** What was written at `path`, and why the desk turns it away. */

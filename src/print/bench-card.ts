@@ -1,4 +1,3 @@
-import { fileStem } from '../../shared/text';
 import { type BoxCard, JOINING } from '../core/bench';
 import { drawFolded } from '../core/draw/folded-drawing';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
@@ -7,6 +6,7 @@ import type { GrainWay } from '../core/draw/strokes/grain-arrow';
 import { drawLegend, inksIn } from '../core/draw/strokes/legend';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import type { BoxNet, PieceNet } from '../core/net/types';
+import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
 import {
   type Block,

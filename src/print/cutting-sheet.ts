@@ -1,9 +1,9 @@
-import { fileStem } from '../../shared/text';
 import { CAUTIONS } from '../core/bench';
 import { drawCutStep } from '../core/draw/sheet/cut-step-drawing';
 import { drawLayoutToFit, type NamedPart } from '../core/draw/sheet/sheet-drawing';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import type { EventPlan, PlannedPaper } from '../core/plan';
+import { fileStem } from '../core/rows/text';
 import { type Ruler, ticks } from '../core/units';
 import { type CutSequence, type CutStep, type CuttingTool, type Layout, sequenceCuts } from '../core/yield';
 import { type Block, besideBlocks, drawingBlock, keepNext, space, stackBlocks, textBlock } from './block';

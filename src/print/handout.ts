@@ -1,7 +1,7 @@
-import { fileStem } from '../../shared/text';
 import { drawFoldedBox } from '../core/draw/folded-drawing';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { drawLegend, inksIn } from '../core/draw/strokes/legend';
+import { fileStem } from '../core/rows/text';
 import {
   type Block,
   besideBlocks,

@@ -1,9 +1,9 @@
-import { fileStem } from '../../shared/text';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import { areaMark } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import type { EventPlan, KitList } from '../core/plan';
 import { boxRing } from '../core/plane';
+import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
 import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';

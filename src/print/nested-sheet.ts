@@ -1,9 +1,9 @@
-import { fileStem } from '../../shared/text';
 import { linesOfNet } from '../core/draw/net/net-lines';
 import { type NestedSheet, netOfNest } from '../core/draw/sheet/nested-net';
 import { centredText, lineMark } from '../core/draw/strokes/marks';
 import type { Mark } from '../core/draw/strokes/types';
 import { type BoxNet, dxfOf, svgOf } from '../core/net';
+import { fileStem } from '../core/rows/text';
 import { toMm } from '../core/units';
 import type { PrintDocument, PrintStamp } from './print-document';
 

@@ -1,4 +1,3 @@
-import { fileStem } from '../../shared/text';
 import { lengthWords } from '../core/draw/strokes/length-text';
 import { areaMark, lineMark } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
@@ -10,6 +9,7 @@ import {
   STAGE_NAMES,
   sayRunStep,
 } from '../core/plan';
+import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
 import { type Reason, reason, sayReason, type Wording } from '../core/units/reason';
 import { type Block, besideBlocks, keepNext, ruleBlock, space, stackBlocks, textBlock } from './block';

@@ -1,4 +1,3 @@
-import { fileStem } from '../../shared/text';
 import { lengthWords } from '../core/draw/strokes/length-text';
 import { CAP_HEIGHT } from '../core/draw/strokes/letters';
 import { areaMark, textMark } from '../core/draw/strokes/marks';
@@ -13,6 +12,7 @@ import {
   sayReason,
   type Wording,
 } from '../core/plan';
+import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
 import { type Fact, type Reason, reason } from '../core/units/reason';
 import {

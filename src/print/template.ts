@@ -1,4 +1,3 @@
-import { fileStem } from '../../shared/text';
 import { clipMarks } from '../core/draw/clip';
 import { drawNet, type NetDrawing } from '../core/draw/net/net-drawing';
 import type { FaceUp } from '../core/draw/net/net-lines';
@@ -9,6 +8,7 @@ import { areaMark, moveMarks, textMark } from '../core/draw/strokes/marks';
 import type { Drawing, Mark } from '../core/draw/strokes/types';
 import type { PieceNet } from '../core/net/types';
 import { type Box, boxRing } from '../core/plane';
+import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
 import { drawAssemblyMap, MAP_MM } from './assembly-map';
 import { textBlock } from './block';

@@ -1,7 +1,7 @@
-import type { Refusal } from '../../shared/refusals';
 import type { Settings } from '../../shared/settings';
 import type { Rows, TableName } from '../../shared/tables';
 import type { WorkbookFile } from '../../shared/workbook';
+import type { Refusal } from '../core/rows/refusals';
 import type { Binned, Loss, Quarantined, Result, Snapshot, StorageFault } from '../storage/port';
 import type { Content } from './intents/first-rows';
 import type { ImportPlan } from './intents/import-plan';

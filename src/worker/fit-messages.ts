@@ -1,4 +1,3 @@
-import type { Contents } from '../../shared/contents';
 import type { AnswersQuestion, StyleAnswers } from '../core/answers';
 import type {
   EasyMarkQuestion,
@@ -8,6 +7,7 @@ import type {
   NeededRoom,
   WayOut,
 } from '../core/fit';
+import type { Contents } from '../core/rows/contents';
 import type { SheetPaper } from '../core/yield';
 
 /** Sizes on easy marks in one style after the other; the styles travel by id. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { cautionsOf, type Hazard } from '../../shared/catalogue';
 import { ITEMS } from '../../shared/catalogue/items';
-import type { CareFlag, Item, ItemShape } from '../../shared/contents';
+import type { CareFlag, Item, ItemShape } from '../../src/core/rows/contents';
 import { callDesk } from '../desk/call-desk';
 
 const thing = (name: string, size: ItemShape, care: readonly CareFlag[] = []): Item => ({

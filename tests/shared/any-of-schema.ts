@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { isSeen } from '../../shared/text';
+import { isSeen } from '../../src/core/rows/text';
 
 /** The part of JSON Schema (draft 2020-12) that the file format uses. */
 export interface JsonSchema {

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { FILE_LIMITS, readWorkbook } from '../../shared/read-workbook';
-import { REFUSAL_CODES, type Refusal, type RefusalCode } from '../../shared/refusals';
+import { REFUSAL_CODES, type Refusal, type RefusalCode } from '../../src/core/rows/refusals';
 
 const FOLDER = 'tests/fixtures/refused/';
 const files = readdirSync(FOLDER);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { nestsDeeperThan, repeatedKey } from '../../shared/scan-json';
+import { nestsDeeperThan, repeatedKey } from '../../src/core/rows/scan-json';
 import { SEED } from '../seed';
 
 /** Depth counted the other way round: on what the parser made of the text. */

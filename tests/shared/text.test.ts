@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { cleanLine, cleanNote } from '../../shared/text';
+import { cleanLine, cleanNote } from '../../src/core/rows/text';
 import { SEED } from '../seed';
 
 describe('text as it is kept', () => {

@@ -1,5 +1,3 @@
-import { ticksOfMm } from '../../../shared/lengths';
-import type { Contents, Tool } from '../../../shared/workbook';
 import { checkBox } from '../checks';
 import { leastCrossing } from '../checks/check-item-room';
 import { SLACK } from '../checks/settle-item';
@@ -15,6 +13,8 @@ import {
 import { asItStands, type BoxNet, layNet } from '../net';
 import { CHORD_TOLERANCE_MM } from '../net/arc';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../plan';
+import type { Contents, Tool } from '../rows';
+import { ticksOfMm } from '../rows/lengths';
 import { type BoxStyle, defaultChoices } from '../styles';
 import { LONGEST_LENGTH, type Ruler, ticks, USUAL_FINEST } from '../units';
 import type { AnswersQuestion, NoAnswer } from './types';

@@ -1,7 +1,7 @@
-import type { Contents, Paper, Spares, Tool } from '../../../shared/workbook';
 import type { Finding } from '../checks';
 import type { RowCost } from '../fit';
 import type { StyleMerit } from '../plan/event/style-facts';
+import type { Contents, Paper, Spares, Tool } from '../rows';
 import type { Chosen } from '../styles';
 import type { LengthUnit, Ticks } from '../units';
 

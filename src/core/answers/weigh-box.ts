@@ -1,10 +1,10 @@
-import { mmOfTicks } from '../../../shared/lengths';
-import type { FavorEvent, Recipe } from '../../../shared/workbook';
 import { checkBox } from '../checks';
 import { bottomPlate, costOfRow, estimateBottom, gramsOf, type NeededRoom } from '../fit';
 import { asItStands, type BoxNet, layNet } from '../net';
 import { benchToolOf, type EventPlan, planEvent, type SheetPlanner } from '../plan';
 import { meritsOf } from '../plan/event/style-facts';
+import type { FavorEvent, Recipe } from '../rows';
+import { mmOfTicks } from '../rows/lengths';
 import type { BoxStyle } from '../styles';
 import { areaOf, easeOf, rulerOfQuestion, TEMPLATE_LINE, type TriedBox } from './boxes-that-hold';
 import type { Answer, AnswersQuestion, Closing } from './types';

@@ -1,5 +1,5 @@
-import type { Dressing, DressingPiece } from '../../../shared/dressing';
 import type { BoxNet } from '../net/types';
+import type { Dressing, DressingPiece } from '../rows/dressing';
 import type { Ticks } from '../units';
 import { fitPiece } from './fit-piece';
 import type { FlatSize } from './panel-size';

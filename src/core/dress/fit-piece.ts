@@ -1,7 +1,7 @@
-import type { DressingPiece, PieceFit } from '../../../shared/dressing';
-import { ticksOfMm } from '../../../shared/lengths';
 import { caliperTicks } from '../net/name-values';
 import type { BoxNet } from '../net/types';
+import type { DressingPiece, PieceFit } from '../rows/dressing';
+import { ticksOfMm } from '../rows/lengths';
 import { markAbove, markBelow, type Ticks, ticks } from '../units';
 import { type FlatSize, panelSize, windowSize } from './panel-size';
 

@@ -1,6 +1,6 @@
-import type { DressingPiece } from '../../../shared/dressing';
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { BoxNet } from '../net/types';
+import type { DressingPiece } from '../rows/dressing';
+import { mmOfTicks, ticksOfMm } from '../rows/lengths';
 import { type Ticks, ticks } from '../units';
 import { revealsOf } from './fit-piece';
 import { type FlatBox, type FlatSize, panelBox, pieceWith, windowBox } from './panel-size';

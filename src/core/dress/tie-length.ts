@@ -1,5 +1,5 @@
-import type { Bow, Tie } from '../../../shared/dressing';
-import { ticksOfMm } from '../../../shared/lengths';
+import type { Bow, Tie } from '../rows/dressing';
+import { ticksOfMm } from '../rows/lengths';
 import { type Ticks, ticks } from '../units';
 import type { BoxSize } from './outside-size';
 

@@ -1,4 +1,4 @@
-import type { Contents, Item } from '../../../shared/contents';
+import type { Contents, Item } from '../rows/contents';
 import { checkArrangement } from './check-arrangement';
 import { packCircles } from './circle-patterns';
 import { type Block, combineBlocks, EXACT_UP_TO } from './combine-blocks';

@@ -1,4 +1,4 @@
-import type { Contents } from '../../../shared/contents';
+import type { Contents } from '../rows/contents';
 import type { BoxStyle } from '../styles/language/types';
 import type { Ticks } from '../units';
 import { arrangeContents } from './arrange';

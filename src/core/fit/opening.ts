@@ -1,6 +1,6 @@
-import type { Contents } from '../../../shared/contents';
-import { ticksOfMm } from '../../../shared/lengths';
 import type { BoxNet } from '../net/types';
+import type { Contents } from '../rows/contents';
+import { ticksOfMm } from '../rows/lengths';
 import type { BoxStyle, Role } from '../styles/language/types';
 import { type Ticks, ticks } from '../units';
 import { turnToFit } from './packet-diagonal';

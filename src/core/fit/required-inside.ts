@@ -1,4 +1,4 @@
-import type { Contents, Item } from '../../../shared/contents';
+import type { Contents, Item } from '../rows/contents';
 import { inches, millimetres, TICKS_PER_MM, type Ticks, ticks } from '../units';
 import type { Arrangement } from './types';
 

@@ -1,5 +1,5 @@
-import type { FoldFrame } from '../../../shared/fold-file';
 import { type At, areaOf } from '../plane';
+import type { FoldFrame } from '../rows/fold-file';
 
 /** The faces of a flat crease pattern that lists none: at each corner the next edge clockwise from the one come by, so rings run counter-clockwise. */
 export function facesAround({

@@ -1,4 +1,4 @@
-import type { FoldFrame } from '../../../shared/fold-file';
+import type { FoldFrame } from '../rows/fold-file';
 import { toMm } from '../units/ticks';
 import type { BoxNet, ClosingAct, Curve, NetEdge, PieceNet, Point } from './types';
 

@@ -1,5 +1,5 @@
-import type { FOLD_UNITS_MM, FoldFrame } from '../../../shared/fold-file';
-import { cleanLine } from '../../../shared/text';
+import type { FOLD_UNITS_MM, FoldFrame } from '../rows/fold-file';
+import { cleanLine } from '../rows/text';
 import { type FoldRefusal, readFoldFile, tooWideForFold } from './read-fold';
 
 type Raw = Readonly<Record<string, unknown>>;

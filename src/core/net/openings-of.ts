@@ -1,5 +1,5 @@
-import type { FoldFrame } from '../../../shared/fold-file';
 import { type At, contains } from '../plane';
+import type { FoldFrame } from '../rows/fold-file';
 
 type Ring = number[];
 

@@ -1,4 +1,4 @@
-import type { FoldFrame } from '../../../shared/fold-file';
+import type { FoldFrame } from '../rows/fold-file';
 import { OWN_NET } from '../styles/boxes/own-net';
 import { millimetres, TICKS_PER_MM, type Ticks, ticks } from '../units/ticks';
 import { facesAround } from './faces-around';

@@ -1,5 +1,5 @@
-import type { FoldFrame } from '../../../shared/fold-file';
-import { cleanLine } from '../../../shared/text';
+import type { FoldFrame } from '../rows/fold-file';
+import { cleanLine } from '../rows/text';
 import type { Role } from '../styles/language/types';
 import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
 import { finely } from './arc';

@@ -1,7 +1,7 @@
-import { FOLD_UNITS_MM, type FoldFile, type FoldFrame, foldFile } from '../../../shared/fold-file';
-import { readBy } from '../../../shared/refusals';
-import { tooWide } from '../../../shared/scan-json';
-import { cleanLine } from '../../../shared/text';
+import { FOLD_UNITS_MM, type FoldFile, type FoldFrame, foldFile } from '../rows/fold-file';
+import { readBy } from '../rows/refusals';
+import { tooWide } from '../rows/scan-json';
+import { cleanLine } from '../rows/text';
 import { TICKS_PER_MM } from '../units/ticks';
 import { facesAround } from './faces-around';
 import { openingsOf } from './openings-of';
@@ -73,7 +73,7 @@ export function readFold(text: string): FoldReading {
   return { ok: true, title: typeof title === 'string' ? cleanLine(title) : '', pieces };
 }
 
-/** source: `shared/fold-file`: the longest list of a frame; no object of ours has so many fields */
+/** source: `rows/fold-file`: the longest list of a frame; no object of ours has so many fields */
 const WIDEST = { entries: 10_000, fields: 1000 };
 
 /** The list that is longer than any net needs, asked of the text before it is parsed; null if there is none. */

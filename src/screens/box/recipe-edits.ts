@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { mmOfTicks } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
+import { mmOfTicks } from '../../core/rows/lengths';
 import type { Ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';

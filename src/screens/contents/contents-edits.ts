@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { CatalogueItem } from '../../../shared/catalogue/items';
-import type { Contents, Item, ItemShape } from '../../../shared/contents';
 import type { Recipe } from '../../../shared/workbook';
+import type { Contents, Item, ItemShape } from '../../core/rows/contents';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 

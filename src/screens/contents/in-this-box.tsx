@@ -1,9 +1,9 @@
 import { Check, Flag } from 'lucide-react';
 import type { ReactNode } from 'react';
-import type { Contents } from '../../../shared/contents';
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import { type NeededRoom, openingOf, passesOpening, protrusionsOf, sizesForRoom } from '../../core/fit';
+import type { Contents } from '../../core/rows/contents';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { OWN_NET } from '../../core/styles';
 import { toMm } from '../../core/units';
 import { boxOfRecipe } from '../../state/results/box-result';

@@ -1,5 +1,5 @@
-import type { ItemShape } from '../../../shared/contents';
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
+import type { ItemShape } from '../../core/rows/contents';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { LengthField } from '../../ui/fields/length-field';
 import { SelectField } from '../../ui/fields/text-field';

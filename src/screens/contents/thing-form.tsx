@@ -1,7 +1,7 @@
 import { X } from 'lucide-react';
 import { ITEMS } from '../../../shared/catalogue/items';
-import { type CareFlag, careFlag, type Item } from '../../../shared/contents';
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
+import { type CareFlag, careFlag, type Item } from '../../core/rows/contents';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { ticks } from '../../core/units';
 import { IconButton } from '../../ui/fields/button';
 import { CountStepper } from '../../ui/fields/count-stepper';

@@ -1,7 +1,7 @@
 import { ITEMS } from '../../../shared/catalogue/items';
-import type { Contents } from '../../../shared/contents';
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import { clearanceOf } from '../../core/fit';
+import type { Contents } from '../../core/rows/contents';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { ticks } from '../../core/units';
 import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';

@@ -1,8 +1,8 @@
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { DressingPiece, PieceFit } from '../../../shared/workbook';
 import { panelWords } from '../../core/draw/net/panel-labels';
 import { fitPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { LengthField } from '../../ui/fields/length-field';

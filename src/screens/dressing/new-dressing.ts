@@ -1,7 +1,7 @@
-import { mmOfTicks } from '../../../shared/lengths';
 import type { Counted, Dressing, DressingPiece, Recipe, Supply, Tie } from '../../../shared/workbook';
 import { panelWords } from '../../core/draw/net/panel-labels';
 import type { BoxNet } from '../../core/net';
+import { mmOfTicks } from '../../core/rows/lengths';
 import { inches, type LengthUnit, millimetres } from '../../core/units';
 import type { NewDressing } from '../../ui/words/dressing-words';
 import type { Say } from '../../ui/words/spoken';

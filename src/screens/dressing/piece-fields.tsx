@@ -1,6 +1,6 @@
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { DressingPiece } from '../../../shared/workbook';
 import type { BoxNet } from '../../core/net';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { type Ticks, ticks } from '../../core/units';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';

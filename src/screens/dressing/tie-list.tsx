@@ -1,8 +1,8 @@
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Bow, Dressing, Tie } from '../../../shared/workbook';
 import { outsideSize, tieLength } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { whyTie } from '../../core/plan/why/dressing-why';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { markAbove, type Ticks, ticks } from '../../core/units';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';

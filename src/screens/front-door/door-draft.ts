@@ -1,10 +1,10 @@
 import { useMemo, useState } from 'react';
 import { type CatalogueSheet, estimateCaliperUm, sheetById } from '../../../shared/catalogue';
 import { type CatalogueItem, ITEMS } from '../../../shared/catalogue/items';
-import type { Contents, ItemShape } from '../../../shared/contents';
-import { mmOfTicks } from '../../../shared/lengths';
 import { type HeardPaper, readPaper } from '../../../shared/read-paper';
 import type { Paper, Tool } from '../../../shared/workbook';
+import type { Contents, ItemShape } from '../../core/rows/contents';
+import { mmOfTicks } from '../../core/rows/lengths';
 import { type LengthUnit, readSizes, type Ticks } from '../../core/units';
 import type { Content } from '../../state/intents/first-rows';
 

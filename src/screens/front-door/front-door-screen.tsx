@@ -1,8 +1,8 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
-import { ticksOfMm } from '../../../shared/lengths';
 import { type AnswersQuestion, RANKS, type Rank, rankAnswers } from '../../core/answers';
 import type { StyleMerit } from '../../core/plan/event/style-facts';
+import { ticksOfMm } from '../../core/rows/lengths';
 import { useAnswers } from '../../state/results/fit-result';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';

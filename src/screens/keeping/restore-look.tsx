@@ -1,4 +1,4 @@
-import type { Refusal } from '../../../shared/refusals';
+import type { Refusal } from '../../core/rows/refusals';
 import type { ImportPlan, ImportRow } from '../../state/intents/import-plan';
 import { Button } from '../../ui/fields/button';
 import { Opening } from '../../ui/frame/opening';

@@ -1,6 +1,6 @@
 import { FileUp } from 'lucide-react';
 import { type ChangeEvent, useRef, useState } from 'react';
-import type { Refusal } from '../../../shared/refusals';
+import type { Refusal } from '../../core/rows/refusals';
 import type { ImportPlan } from '../../state/intents/import-plan';
 import { readPickedFile } from '../../state/intents/read-picked-file';
 import { useWorkbook } from '../../state/use-workbook';

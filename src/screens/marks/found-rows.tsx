@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { mmOfTicks } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import type { EasyRow } from '../../core/fit';
+import { mmOfTicks } from '../../core/rows/lengths';
 import type { Ticks } from '../../core/units';
 import type { StyleRows } from '../../state/results/fit-result';
 import { Button } from '../../ui/fields/button';

@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import { sheetById } from '../../../shared/catalogue';
-import { ticksOfMm } from '../../../shared/lengths';
 import type { Recipe, Tool } from '../../../shared/workbook';
 import { markToolOf } from '../../core/answers';
 import { cuttingToolOf, sheetAsSold, sheetOfPaper } from '../../core/plan/buying/stock-rows';
+import { ticksOfMm } from '../../core/rows/lengths';
 import { type BoxStyle, defaultChoices, STYLES } from '../../core/styles';
 import { type LengthUnit, type Ruler, type Ticks, ticks } from '../../core/units';
 import type { SheetPaper } from '../../core/yield';

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
-import { mmOfTicks } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import type { EasyRow } from '../../core/fit';
+import { mmOfTicks } from '../../core/rows/lengths';
 import { type Ticks, USUAL_FINEST } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { useRuler } from '../../ui/fields/measure';

@@ -1,8 +1,8 @@
 import { useCallback, useMemo, useState } from 'react';
-import { ticksOfMm } from '../../../shared/lengths';
 import type { Paper } from '../../../shared/workbook';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../../core/plan';
 import { factsOfStyle, type StyleFacts } from '../../core/plan/event/style-facts';
+import { ticksOfMm } from '../../core/rows/lengths';
 import { type BoxStyle, STYLES } from '../../core/styles';
 import { inches, type Ticks, ticks } from '../../core/units';
 import type { SheetPaper } from '../../core/yield';

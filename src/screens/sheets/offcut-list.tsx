@@ -1,5 +1,5 @@
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { PlannedPaper } from '../../core/plan';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { inches, millimetres } from '../../core/units';
 import { offcutsOf, shelvedOffcut, useShelveOffcuts } from '../../state/intents/offcuts';
 import { useWorkbook } from '../../state/use-workbook';

@@ -1,7 +1,7 @@
 import { Plus } from 'lucide-react';
 import { Link, useNavigate } from 'react-router';
-import { ticksOfMm } from '../../../shared/lengths';
 import type { Paper, Supply, Tool } from '../../../shared/workbook';
+import { ticksOfMm } from '../../core/rows/lengths';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';

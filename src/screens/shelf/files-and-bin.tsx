@@ -1,7 +1,7 @@
 import { Download, FileUp, ShieldCheck, Trash2 } from 'lucide-react';
 import { type ChangeEvent, useRef, useState } from 'react';
 import { Link } from 'react-router';
-import type { Refusal } from '../../../shared/refusals';
+import type { Refusal } from '../../core/rows/refusals';
 import type { ImportPlan } from '../../state/intents/import-plan';
 import { readPickedFile } from '../../state/intents/read-picked-file';
 import { useWorkbook } from '../../state/use-workbook';

@@ -1,6 +1,6 @@
 import { estimateCaliperUm, FINISHES, readCaliperUm, readGrammage, soldAs } from '../../../shared/catalogue';
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Paper } from '../../../shared/workbook';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { millimetres } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';

@@ -1,5 +1,5 @@
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { RollSupply } from '../../../shared/workbook';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { type Ticks, ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/fields/count-stepper';

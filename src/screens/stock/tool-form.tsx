@@ -1,5 +1,5 @@
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Tool } from '../../../shared/workbook';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { MARK_STEPS, millimetres, printLength, USUAL_FINEST } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';

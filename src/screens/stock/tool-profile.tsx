@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Tool } from '../../../shared/workbook';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { millimetres, readLength, spellLength, type Ticks, ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { LengthField } from '../../ui/fields/length-field';

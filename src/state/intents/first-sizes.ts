@@ -1,6 +1,6 @@
-import { mmOfTicks } from '../../../shared/lengths';
 import type { Recipe } from '../../../shared/workbook';
 import { metricSizes } from '../../core/net';
+import { mmOfTicks } from '../../core/rows/lengths';
 import { styleById } from '../../core/styles';
 import type { LengthUnit } from '../../core/units';
 

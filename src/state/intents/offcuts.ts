@@ -1,6 +1,6 @@
-import { mmOfTicks } from '../../../shared/lengths';
 import type { Paper } from '../../../shared/workbook';
 import type { PlannedPaper } from '../../core/plan';
+import { mmOfTicks } from '../../core/rows/lengths';
 import type { Ticks } from '../../core/units';
 import { useWorkbook } from '../use-workbook';
 import type { Refusals } from '../workbook-state';

@@ -1,6 +1,6 @@
 import { FILE_LIMITS, readWorkbook } from '../../../shared/read-workbook';
-import type { Refusal } from '../../../shared/refusals';
 import type { WorkbookFile } from '../../../shared/workbook';
+import type { Refusal } from '../../core/rows/refusals';
 
 export type PickedReading =
   | { readonly ok: true; readonly file: WorkbookFile }

@@ -1,5 +1,5 @@
-import { type Refusal, refusalsOf } from '../../../shared/refusals';
 import { FIRST_SETTINGS, type Settings, settings } from '../../../shared/settings';
+import { type Refusal, refusalsOf } from '../../core/rows/refusals';
 
 /** When everything was last put in a file and where, and how often something was kept since. */
 export interface BackupNote {

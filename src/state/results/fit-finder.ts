@@ -1,6 +1,6 @@
-import type { Contents } from '../../../shared/contents';
 import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
 import type { FamilyMember, NeededRoom } from '../../core/fit';
+import type { Contents } from '../../core/rows/contents';
 import type { FamilyAsk, FitAnswer, FitQuestion, MarksAsk, StyleRows } from '../../worker/fit-messages';
 import { hearFall } from '../../worker/hear-fall';
 import { noteUnanswered } from './unanswered';

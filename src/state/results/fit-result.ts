@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
-import type { Contents } from '../../../shared/contents';
 import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
 import type { FamilyMember, NeededRoom } from '../../core/fit';
+import type { Contents } from '../../core/rows/contents';
 import type { FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
 import { fitFinder } from './fit-finder';
 

@@ -1,4 +1,4 @@
-import { ticksOfMm } from '../../../shared/lengths';
+import { ticksOfMm } from '../../core/rows/lengths';
 import { type Ruler, rulerBeside } from '../../core/units';
 import type { WorkbookData } from '../workbook-state';
 import { toolInHand } from './tool-in-hand';

@@ -1,7 +1,7 @@
 import { use, useEffect, useMemo, useState } from 'react';
-import { mmOfTicks, ticksOfMm } from '../../../shared/lengths';
 import type { Paper } from '../../../shared/workbook';
 import { type EventPlan, type EventRows, netOfRecipe } from '../../core/plan';
+import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { type Ticks, ticks } from '../../core/units';
 import { useWorkbook } from '../use-workbook';
 import { PlannerContext, rowsForPlan } from './event-plan';

@@ -1,4 +1,4 @@
-import type { Refusal } from '../../../shared/refusals';
+import type { Refusal } from '../../core/rows/refusals';
 import { Button } from '../fields/button';
 import { useWords } from '../words';
 import './import-look.css';

@@ -1,4 +1,4 @@
-import { fileStem } from '../../../shared/text';
+import { fileStem } from '../../core/rows/text';
 
 /** A maker’s name for it as a file name. */
 export const fileName = (name: string, ending: string): string =>

@@ -1,5 +1,5 @@
-import type { CareFlag, ItemShape } from '../../../shared/contents';
 import type { BottomAdvice } from '../../core/fit';
+import type { CareFlag, ItemShape } from '../../core/rows/contents';
 import type { Count, Naming, Texts } from './texts';
 
 /** Texts of the Contents page. */

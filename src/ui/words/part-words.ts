@@ -1,6 +1,6 @@
-import type { RefusalCode } from '../../../shared/refusals';
 import type { Finding } from '../../core/checks/finding';
 import type { LineInk } from '../../core/draw/net/net-lines';
+import type { RefusalCode } from '../../core/rows/refusals';
 import type { LengthUnit, StrongEcho } from '../../core/units';
 import type { Saving } from '../frame/save-state';
 import type { Naming, Texts } from './texts';

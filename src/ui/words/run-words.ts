@@ -1,5 +1,5 @@
-import type { HandAct } from '../../../shared/catalogue/hand-times';
 import type { RunStep } from '../../core/plan';
+import type { HandAct } from '../../core/rows/hand-times';
 import type { Count, Naming, Texts } from './texts';
 
 /** Texts of the run sheet: the batch at the bench, counted. */

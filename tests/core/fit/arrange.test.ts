@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Contents, Item, ItemShape } from '../../../shared/contents';
 import { arrangeContents } from '../../../src/core/fit/arrange';
 import { checkArrangement } from '../../../src/core/fit/check-arrangement';
 import { OVER_FOUR, OVER_THREE } from '../../../src/core/fit/sphere-layers';
+import type { Contents, Item, ItemShape } from '../../../src/core/rows/contents';
 import { SEED } from '../../seed';
 
 const thing = (size: ItemShape, count: number, more: Partial<Item> = {}): Item => ({

@@ -1,4 +1,4 @@
-import type { Offer } from '../../../../shared/workbook';
+import type { Offer } from '../../rows';
 
 /** So many units (sheets, rolls, pieces) sold together, at a price in minor units of money. */
 export interface Pack {

@@ -1,4 +1,4 @@
-import type { Bought, Paper, Supply } from '../../../../shared/workbook';
+import type { Bought, Paper, Supply } from '../../rows';
 import type { ShoppingRow } from './shopping';
 
 /** What the list says to buy of one row, as it is ticked off. */

@@ -1,4 +1,4 @@
-import type { ShopTerms } from '../../../../shared/workbook';
+import type { ShopTerms } from '../../rows';
 import { cheapestPacks, type Purchase } from './packs';
 import { spendAtLeast, type Wanted } from './spend-at-least';
 

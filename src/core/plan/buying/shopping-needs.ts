@@ -1,4 +1,4 @@
-import type { GlueSupply, Paper, PieceSupply, RollSupply } from '../../../../shared/workbook';
+import type { GlueSupply, Paper, PieceSupply, RollSupply } from '../../rows';
 import { type Reason, reason } from '../../units/reason';
 import type { PlannedGlue, PlannedLine, PlannedPaper, PlannedPieces, PlannedRolls } from '../event/types';
 import type { Pack } from './packs';

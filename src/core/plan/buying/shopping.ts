@@ -1,4 +1,4 @@
-import type { Supply } from '../../../../shared/workbook';
+import type { Supply } from '../../rows';
 import { type Reason, reason } from '../../units/reason';
 import { proportionUp } from './money';
 import { cheapestPacks, freePacks, type Pack, type Purchase } from './packs';

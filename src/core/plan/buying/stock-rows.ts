@@ -1,7 +1,6 @@
-import type { CatalogueSheet } from '../../../../shared/catalogue';
-import { ticksOfMm } from '../../../../shared/lengths';
-import type { Paper, RollSupply, Supply, Tool } from '../../../../shared/workbook';
 import type { BenchTool } from '../../bench/types';
+import type { Paper, RollSupply, Supply, Tool } from '../../rows';
+import { ticksOfMm } from '../../rows/lengths';
 import { LONGEST_LENGTH, rulerBeside, type Ticks, USUAL_FINEST } from '../../units';
 import type { CuttingTool, SheetPaper } from '../../yield/types';
 
@@ -23,11 +22,7 @@ export const sheetOfPaper = (paper: Paper): SheetPaper => ({
 const none = ticksOfMm(0);
 
 /** A sheet as any shop sells it: not squared, its grain not known, none on hand. */
-export const sheetAsSold = ({
-  id,
-  across,
-  up,
-}: Pick<CatalogueSheet, 'id' | 'across' | 'up'>): SheetPaper => ({
+export const sheetAsSold = ({ id, across, up }: Pick<SheetPaper, 'id' | 'across' | 'up'>): SheetPaper => ({
   id,
   across,
   up,

@@ -1,4 +1,4 @@
-import type { Asking } from '../../../../shared/workbook';
+import type { Asking } from '../../rows';
 import { type Reason, reason } from '../../units/reason';
 import { perPiece, proportionUp } from '../buying/money';
 

@@ -1,9 +1,9 @@
-import { ticksOfMm } from '../../../../shared/lengths';
-import type { Dressing, DressingPiece, EventLine, FavorEvent, Recipe } from '../../../../shared/workbook';
 import { type FlatSize, fitPiece } from '../../dress';
 import { layNet } from '../../net/lay-net';
 import { ownBoxOf } from '../../net/own-net';
 import type { BoxNet } from '../../net/types';
+import type { Dressing, DressingPiece, EventLine, FavorEvent, Recipe } from '../../rows';
+import { ticksOfMm } from '../../rows/lengths';
 import { OWN_NET } from '../../styles/boxes/own-net';
 import type { BoxStyle } from '../../styles/language/types';
 import { styleById } from '../../styles/registry';

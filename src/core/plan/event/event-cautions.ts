@@ -1,12 +1,6 @@
-import {
-  type Caution,
-  cautionsAbout,
-  type Hazard,
-  hazardsInside,
-  hazardsNamed,
-} from '../../../../shared/catalogue/cautions';
-import type { Supply } from '../../../../shared/workbook';
 import { asItStands } from '../../net/lay-net';
+import type { Supply } from '../../rows';
+import { type Caution, cautionsAbout, type Hazard, hazardsInside, hazardsNamed } from '../../rows/cautions';
 import { inches } from '../../units';
 import type { CuttingTool } from '../../yield/types';
 import type { EventBox } from './event-boxes';

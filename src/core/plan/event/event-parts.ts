@@ -1,4 +1,4 @@
-import type { DressingPiece, Recipe } from '../../../../shared/workbook';
+import type { DressingPiece, Recipe } from '../../rows';
 import type { EventBox } from './event-boxes';
 import type { EventPart } from './types';
 

@@ -1,6 +1,6 @@
-import { HAND_TIMES } from '../../../../shared/catalogue/hand-times';
 import type { BenchTool } from '../../bench/types';
 import type { BoxNet } from '../../net/types';
+import { HAND_TIMES } from '../../rows/hand-times';
 import { countBoxActs } from '../run/hand-acts';
 
 /** Seconds of hand work on one box by usual hand times: scored, slit, folded, glued, closed; cutting the card and dressing the box apart. */

@@ -1,4 +1,4 @@
-import type { EventLine, FavorEvent, Supply, WorkbookFile } from '../../../../shared/workbook';
+import type { EventLine, FavorEvent, Paper, Recipe, Supply, Tool } from '../../rows';
 import { planCost } from '../buying/cost';
 import type { OrderSum } from '../buying/shop-order';
 import { benchToolOf, cutMarkOf, cuttingToolOf } from '../buying/stock-rows';
@@ -17,7 +17,13 @@ import { planShopping } from './plan-shopping';
 import { remark } from './remarks';
 import type { EventPlan, PlannedGlue, PlannedLine } from './types';
 
-export type EventRows = Pick<WorkbookFile, 'recipes' | 'events' | 'papers' | 'supplies' | 'tools'>;
+export interface EventRows {
+  readonly recipes: readonly Recipe[];
+  readonly events: readonly FavorEvent[];
+  readonly papers: readonly Paper[];
+  readonly supplies: readonly Supply[];
+  readonly tools: readonly Tool[];
+}
 
 export interface EventPlanOptions {
   /** The sheet solver with its effort and progress chosen. */

@@ -1,4 +1,4 @@
-import type { Paper, Tool } from '../../../../shared/workbook';
+import type { Paper, Tool } from '../../rows';
 import { planSheets } from '../../yield/plan-sheets';
 import type { CuttingTool, SheetPaper, SheetPart, SheetPlan } from '../../yield/types';
 import { cuttingToolOf, sheetOfPaper } from '../buying/stock-rows';

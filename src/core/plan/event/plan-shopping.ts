@@ -1,4 +1,4 @@
-import type { FavorEvent, Paper, Supply } from '../../../../shared/workbook';
+import type { FavorEvent, Paper, Supply } from '../../rows';
 import { type OrderWays, orderWays } from '../buying/shop-order';
 import { type ShoppingRow, writeRow } from '../buying/shopping';
 import {

@@ -1,4 +1,4 @@
-import type { Spares } from '../../../../shared/workbook';
+import type { Spares } from '../../rows';
 
 /** What spares go by; the event's own rule. */
 export type SparesRule = Spares;

@@ -1,6 +1,6 @@
-import type { Caution } from '../../../../shared/catalogue/cautions';
-import type { HandAct } from '../../../../shared/catalogue/hand-times';
-import type { DressingPiece, GlueSupply, PieceSupply, RollSupply } from '../../../../shared/workbook';
+import type { DressingPiece, GlueSupply, PieceSupply, RollSupply } from '../../rows';
+import type { Caution } from '../../rows/cautions';
+import type { HandAct } from '../../rows/hand-times';
 import type { Ticks } from '../../units';
 import type { Reason } from '../../units/reason';
 import type { SheetPaper, SheetPart, SheetPlan } from '../../yield/types';

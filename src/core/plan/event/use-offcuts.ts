@@ -1,4 +1,4 @@
-import type { Paper, Tool } from '../../../../shared/workbook';
+import type { Paper, Tool } from '../../rows';
 import { countOnSheet } from '../../yield/count-on-sheet';
 import { cuttingToolOf, sheetOfPaper } from '../buying/stock-rows';
 import type { PartOnPaper } from './event-parts';

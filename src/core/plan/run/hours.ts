@@ -1,10 +1,5 @@
-import {
-  ALLOWANCE_PERCENT,
-  HAND_TIMES,
-  type HandAct,
-  type HandTime,
-} from '../../../../shared/catalogue/hand-times';
-import type { Pace } from '../../../../shared/workbook';
+import type { Pace } from '../../rows';
+import { ALLOWANCE_PERCENT, HAND_TIMES, type HandAct, type HandTime } from '../../rows/hand-times';
 import type { ActCounts } from '../event/types';
 import { type LearningTheory, learnedTotal } from './learning';
 

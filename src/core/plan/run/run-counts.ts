@@ -1,4 +1,4 @@
-import type { Run } from '../../../../shared/workbook';
+import type { Run } from '../../rows';
 
 /** What was tapped at one step of the run sheet. */
 export interface RunCount {

@@ -1,4 +1,4 @@
-import type { Run } from '../../../../shared/workbook';
+import type { Run } from '../../rows';
 import { boxesSpoiled, countAt, isOnPiece, type RunCount } from './run-counts';
 import type { RunSheet, RunStep } from './run-sheet';
 

@@ -1,8 +1,8 @@
-import type { HandAct } from '../../../../shared/catalogue/hand-times';
-import type { Paper, Recipe, Supply, Tool, WorkbookFile } from '../../../../shared/workbook';
 import { type BenchTool, type BoxCard, boxCards, type CardStep, type Lie, sizeAsItLies } from '../../bench';
 import { type BoxSize, type FlatSize, fitPiece, outsideSize, tieLength } from '../../dress';
 import type { BoxNet } from '../../net/types';
+import type { Paper, Recipe, Supply, Tool } from '../../rows';
+import type { HandAct } from '../../rows/hand-times';
 import { markAbove, type Ticks } from '../../units';
 import { benchToolOf, cutMarkOf } from '../buying/stock-rows';
 import { netOfRecipe } from '../event/event-boxes';
@@ -81,7 +81,12 @@ const ORDER: readonly HandAct[] = [
   'tie-bow',
 ];
 
-type Rows = Pick<WorkbookFile, 'recipes' | 'papers' | 'supplies' | 'tools'>;
+interface Rows {
+  readonly recipes: readonly Recipe[];
+  readonly papers: readonly Paper[];
+  readonly supplies: readonly Supply[];
+  readonly tools: readonly Tool[];
+}
 
 /** The batch as steps at the bench. `tool`: what the maker scores on. */
 export function listRunSheet(plan: EventPlan, rows: Rows, tool: Tool | undefined): RunSheet {

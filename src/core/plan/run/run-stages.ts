@@ -1,6 +1,6 @@
-import type { HandAct } from '../../../../shared/catalogue/hand-times';
 import type { BenchOp, CardStep, Lie } from '../../bench';
 import type { PieceNet } from '../../net/types';
+import type { HandAct } from '../../rows/hand-times';
 
 /** How a card lies, counted from how it lay when it was cut: first flipped left to right, then turned. */
 export interface CardLies {

@@ -1,4 +1,4 @@
-import type { HandAct } from '../../../../shared/catalogue/hand-times';
+import type { HandAct } from '../../rows/hand-times';
 import type { Ticks } from '../../units';
 import { type Reason, reason, sayReason, type Wording } from '../../units/reason';
 import type { RunStep, RunWork } from './run-sheet';

@@ -1,5 +1,5 @@
-import type { HandAct } from '../../../../shared/catalogue/hand-times';
-import type { Pace } from '../../../../shared/workbook';
+import type { Pace } from '../../rows';
+import type { HandAct } from '../../rows/hand-times';
 import { dayNumber, isoDate } from './calendar-day';
 import type { EventHours } from './hours';
 

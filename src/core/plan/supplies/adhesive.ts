@@ -1,5 +1,5 @@
-import { ticksOfMm } from '../../../../shared/lengths';
-import type { GlueSupply } from '../../../../shared/workbook';
+import type { GlueSupply } from '../../rows';
+import { ticksOfMm } from '../../rows/lengths';
 import { TICKS_PER_MM, type Ticks, ticks } from '../../units';
 import { type Reason, reason } from '../../units/reason';
 import type { EventBox } from '../event/event-boxes';

@@ -1,4 +1,4 @@
-import type { PieceSupply, Supply } from '../../../../shared/workbook';
+import type { PieceSupply, Supply } from '../../rows';
 import type { EventBox } from '../event/event-boxes';
 import { remark } from '../event/remarks';
 import type { EventFinding, PlannedPieces } from '../event/types';

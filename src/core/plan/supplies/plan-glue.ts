@@ -1,5 +1,5 @@
-import type { GlueSupply } from '../../../../shared/workbook';
 import { asItStands } from '../../net/lay-net';
+import type { GlueSupply } from '../../rows';
 import { TICKS_PER_MM } from '../../units';
 import type { EventBox } from '../event/event-boxes';
 import { ceilDiv } from '../event/spares';

@@ -1,4 +1,4 @@
-import type { RollSupply } from '../../../../shared/workbook';
+import type { RollSupply } from '../../rows';
 import { millimetres, type Ticks, ticks } from '../../units';
 import { type CutLength, fillRolls } from '../buying/rolls';
 import { remark } from '../event/remarks';

@@ -1,4 +1,4 @@
-import type { FavorEvent, GlueSupply, Supply } from '../../../../shared/workbook';
+import type { FavorEvent, GlueSupply, Supply } from '../../rows';
 import type { Ticks } from '../../units';
 import { isRolled } from '../buying/stock-rows';
 import type { EventBox } from '../event/event-boxes';

@@ -1,6 +1,6 @@
-import { ticksOfMm } from '../../../../shared/lengths';
-import type { DressingPiece, RollSupply } from '../../../../shared/workbook';
 import { asItStands } from '../../net/lay-net';
+import type { DressingPiece, RollSupply } from '../../rows';
+import { ticksOfMm } from '../../rows/lengths';
 import { inches, type Ticks, ticks } from '../../units';
 import type { EventBox } from '../event/event-boxes';
 import { remark } from '../event/remarks';

@@ -1,5 +1,5 @@
-import type { Supply, Tie } from '../../../../shared/workbook';
 import { outsideSize, tieLength } from '../../dress';
+import type { Supply, Tie } from '../../rows';
 import { markAbove, type Ticks, ticks } from '../../units';
 import { isRolled } from '../buying/stock-rows';
 import type { EventBox } from '../event/event-boxes';

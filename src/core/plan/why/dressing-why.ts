@@ -1,5 +1,3 @@
-import { ticksOfMm } from '../../../../shared/lengths';
-import type { DressingPiece, Tie } from '../../../../shared/workbook';
 import {
   bowLength,
   crossWrap,
@@ -13,6 +11,8 @@ import {
 } from '../../dress';
 import { caliperTicks } from '../../net/name-values';
 import type { BoxNet } from '../../net/types';
+import type { DressingPiece, Tie } from '../../rows';
+import { ticksOfMm } from '../../rows/lengths';
 import { type Ticks, ticks } from '../../units';
 import { type Reason, reason } from '../../units/reason';
 

@@ -1,4 +1,4 @@
-import type { CareFlag, Contents, Item } from '../contents';
+import type { CareFlag, Contents, Item } from './contents';
 
 /** What calls for the caution: something given, or something about the work on a whole batch. */
 export type Hazard = CareFlag | 'small-ball' | 'stack' | 'narrow-strip' | 'load';

@@ -1,0 +1,6 @@
+export type { Contents } from './contents';
+export * from './dressing';
+export * from './event';
+export * from './handout';
+export * from './recipe';
+export * from './stock';
