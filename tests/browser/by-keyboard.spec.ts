@@ -28,7 +28,7 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
   await press(page.getByRole('link', { name: /^Size/ }));
   await tabTo(page.getByRole('img', { name: /^Net of/ }));
   await page.keyboard.press('+');
-  await expect(page.getByRole('button', { name: 'Farther' })).toBeEnabled();
+  await expect(page.getByRole('button', { name: 'Zoom out' })).toBeEnabled();
   await page.keyboard.press('0');
   await tabTo(page.getByRole('textbox', { name: 'Width', exact: true }));
   await page.keyboard.press('ArrowUp');

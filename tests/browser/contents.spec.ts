@@ -44,20 +44,20 @@ test('twelve truffles of 28 mm in paper cups come to a tray on easy marks and it
       .click(),
   );
   await input(workbook(page).turnTo('contents'));
-  const list = page.getByRole('combobox', { name: 'Add a thing from the list' });
+  const list = page.getByRole('combobox', { name: 'Add an item from the list' });
   await input(list.selectOption({ label: 'Chocolate truffle, 28 mm, in its cup' }));
-  await input(page.getByRole('textbox', { name: 'How many in one box' }).fill('12'));
+  await input(page.getByRole('textbox', { name: 'How many per box' }).fill('12'));
 
   // Hand-worked: four by three balls of 28 mm are 112 × 84 × 28 mm; with 1/16 in of air 4 15/32 × 3 3/8 × 1 11/64 in.
   const flat = page.getByRole('article').filter({ hasText: 'one layer, 3 in a row' });
   await expect(flat.getByRole('img')).toBeVisible();
-  await input(flat.getByRole('button', { name: 'Find easy marks for this' }).click());
+  await input(flat.getByRole('button', { name: 'Find easy sizes for this' }).click());
 
   const row = page
     .getByRole('row')
-    .filter({ hasText: /all marks on/ })
+    .filter({ hasText: / marks/ })
     .first();
-  await expect(row).toContainText(/all marks on (whole inches|halves|quarters)/);
+  await expect(row).toContainText(/(whole-inch|½ in|¼ in) marks/);
   await input(row.getByRole('button', { name: /^Use it/ }).click());
   await expect(page.getByRole('row').filter({ hasText: 'In use' })).toHaveCount(1);
 

@@ -21,7 +21,7 @@ const untitled = (text: string): string =>
 test('the net goes to other programs whole and piece by piece, as the desk writes it', async ({ page }) => {
   await page.goto('./#/new');
   await page.getByRole('button', { name: /^Tray with lift-off lid/ }).click();
-  await page.getByText('The net for other programs').click();
+  await page.getByText('Export the net (SVG, DXF, FOLD)').click();
   const save = async (name: string): Promise<string> => {
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name }).click();
@@ -32,7 +32,7 @@ test('the net goes to other programs whole and piece by piece, as the desk write
     await save('Save as SVG'),
     await save('Save as DXF'),
   ] as const;
-  await page.getByRole('radiogroup', { name: 'Which pieces' }).getByRole('radio', { name: 'Lid' }).click();
+  await page.getByRole('radiogroup', { name: 'Pieces' }).getByRole('radio', { name: 'Lid' }).click();
   const lid = await save('Save as DXF');
   const desk = [
     await fromDesk('fold'),

@@ -97,7 +97,7 @@ for (const colorScheme of ['light', 'dark'] as const)
       barriers['shelf'] = await findBarriers(page);
       if (byHand) await expectRoomForHands(page, 'shelf');
       await page.getByRole('link', { name: 'Backup' }).click();
-      await expect(page.getByRole('heading', { name: 'Earlier states' })).toBeVisible();
+      await expect(page.getByRole('heading', { name: 'Earlier versions' })).toBeVisible();
       barriers['keeping'] = await findBarriers(page);
       expect(await overflow(page), 'safe keeping is wider than the window').toBeLessThanOrEqual(0);
       if (byHand) await expectRoomForHands(page, 'safe keeping');

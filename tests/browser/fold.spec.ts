@@ -3,7 +3,7 @@ import { expect, test } from './maker';
 import { shelf } from './pages/shelf';
 import { workbook } from './pages/workbook';
 
-const stage = (page: Page) => page.getByRole('img', { name: / in space\. / });
+const stage = (page: Page) => page.getByRole('img', { name: / in 3D\. / });
 const picture = async (page: Page) => (await stage(page).screenshot()).toString('base64');
 
 async function openFold(page: Page) {
@@ -47,17 +47,17 @@ test('the box is folded by mouse and by keyboard, turned, cut open, and every st
   await openFold(page);
   const closed = await picture(page);
   await page.getByRole('button', { name: 'Glue the tab to the inside of the front wall.' }).click();
-  await expect(page.getByText('Step 3 of 10 is done.').first()).toBeVisible();
+  await expect(page.getByText('Step 3 of 10 done.').first()).toBeVisible();
   await expect.poll(() => picture(page)).not.toBe(closed);
 
-  const slider = page.getByRole('slider', { name: 'How far it is closed' });
+  const slider = page.getByRole('slider', { name: 'Fold progress' });
   await slider.focus();
   await page.keyboard.press('Home');
-  await expect(page.getByText('The card lies flat, scored and cut.').first()).toBeVisible();
-  await expect(page.getByRole('button', { name: 'A step back' })).toBeDisabled();
+  await expect(page.getByText('Flat, cut and scored.').first()).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Previous step' })).toBeDisabled();
   const flat = await picture(page);
   await page.keyboard.press('ArrowRight');
-  await expect(slider).toHaveAttribute('aria-valuetext', 'Step 1 of 10, 5 % of the way.');
+  await expect(slider).toHaveAttribute('aria-valuetext', 'Step 1 of 10, 5%.');
   await page.keyboard.press('End');
   await expect(slider).toHaveAttribute('aria-valuetext', 'Closed, after 10 steps.');
 
@@ -77,10 +77,10 @@ test('the box is folded by mouse and by keyboard, turned, cut open, and every st
   await page.mouse.up();
   await expect.poll(() => picture(page)).not.toBe(still);
   const whole = await picture(page);
-  await page.getByRole('checkbox', { name: 'Cut open through the middle' }).click();
+  await page.getByRole('checkbox', { name: 'Cut open' }).click();
   await expect.poll(() => picture(page)).not.toBe(whole);
 
-  await page.getByText('Every panel’s angle now').click();
+  await page.getByText('Angles now').click();
   await expect(page.getByRole('row', { name: /^front flap/ })).toContainText('90°');
   info.annotations.push({ type: 'measured', description: await timesOfFolding(page) });
 });
@@ -89,8 +89,8 @@ test('the box is folded by touch', { tag: ['@phone'] }, async ({ page, isMobile 
   test.skip(!isMobile, 'by touch only');
   await openFold(page);
   const closed = await picture(page);
-  await page.getByRole('button', { name: 'A step back' }).tap();
-  await expect(page.getByText('Step 9 of 10 is done.').first()).toBeVisible();
+  await page.getByRole('button', { name: 'Previous step' }).tap();
+  await expect(page.getByText('Step 9 of 10 done.').first()).toBeVisible();
   await expect.poll(() => picture(page)).not.toBe(closed);
 });
 
@@ -111,6 +111,6 @@ test('where the browser draws nothing in space, a line drawing folds in its plac
   await shelf(page).openDemo();
   await workbook(page).turnTo('fold');
   await expect(page.getByRole('img', { name: 'Box, closed' })).toBeVisible();
-  await page.getByRole('button', { name: 'The card lies flat, scored and cut.' }).click();
+  await page.getByRole('button', { name: 'Flat, cut and scored.' }).click();
   await expect(page.getByRole('img', { name: 'Box, flat' })).toBeVisible();
 });

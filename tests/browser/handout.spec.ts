@@ -36,13 +36,13 @@ test('a maker adds a tip and a photo, saves the page for a telephone, and a frie
   try {
     const there = await friend.newPage();
     await there.goto(link);
-    await expect(there.getByRole('heading', { name: 'Somebody sent you “Seed box”' })).toBeVisible();
-    await there.getByRole('button', { name: 'Read it in' }).click();
+    await expect(there.getByRole('heading', { name: 'Someone sent you “Seed box”' })).toBeVisible();
+    await there.getByRole('button', { name: 'Import', exact: true }).click();
     await expect(there.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('3 1/2');
     await workbook(there).turnTo('handout');
     await expect(there.getByRole('textbox', { name: 'Tip' }).last()).toHaveValue('Score twice, lightly.');
     await there.goto(link.slice(0, -9));
-    await expect(there.getByRole('heading', { name: 'This link does not hold a recipe' })).toBeVisible();
+    await expect(there.getByRole('heading', { name: 'This link has no box in it' })).toBeVisible();
   } finally {
     await friend.close();
   }

@@ -26,9 +26,9 @@ test('a net of her own is asked about its open lines, carded, laid out and count
   await page.getByRole('button', { name: 'Done' }).click();
   await page.getByRole('link', { name: 'New box' }).click();
   await page.getByRole('link', { name: 'I know the style' }).click();
-  await page.getByRole('button', { name: 'Bring in a FOLD file' }).waitFor();
+  await page.getByRole('button', { name: 'Import a FOLD file' }).waitFor();
   await page.locator('input[type=file]').setInputFiles('tests/fixtures/own-nets/open-cross.fold');
-  await expect(page.getByText('2 lines still open.')).toBeVisible();
+  await expect(page.getByText('2 lines left to choose.')).toBeVisible();
   const questions = page.getByRole('group').filter({ hasText: /^Line \d+, / });
   await expect(questions).toHaveCount(2);
   for (const question of await questions.all()) await question.getByRole('radio', { name: 'valley' }).check();

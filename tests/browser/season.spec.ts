@@ -84,7 +84,7 @@ test('undo goes on where it was after the page is loaded again; a file read in r
     .setInputFiles({ name: 'kept.json', mimeType: 'application/json', buffer: file });
   await expect(page.getByText(/1 that differ/)).toBeVisible();
   await expect(page.getByRole('link', { name: /^My open-top box/ })).toHaveCount(1);
-  await page.getByRole('button', { name: 'Read it in' }).click();
+  await page.getByRole('button', { name: 'Import', exact: true }).click();
   await expect(page.getByRole('link', { name: /^My open-top box/ })).toHaveCount(2);
   await expect.poll(async () => (await page.evaluate(keptWidths)).length).toBe(2);
   const widths = (await page.evaluate(keptWidths)).map(({ width }) => width);
@@ -137,7 +137,7 @@ const readIn = async (page: Page, file: Buffer) => {
   await page
     .locator('input[type=file]')
     .setInputFiles({ name: 'season.json', mimeType: 'application/json', buffer: file });
-  await page.getByRole('button', { name: 'Read it in' }).click();
+  await page.getByRole('button', { name: 'Import', exact: true }).click();
   await expect(page.getByRole('banner').locator('.save-state')).toHaveText('Saved', { timeout: 30_000 });
 };
 

@@ -119,7 +119,7 @@ test('while another tab holds an older version open the page says so, and goes o
   await expect(waiting.getByText('Another tab has an older version open')).toBeVisible();
   await page.close();
   await expect(waiting.getByRole('link', { name: /^Kept 2/ })).toBeVisible();
-  const kept = await waiting.getByRole('link', { name: /^Kept / }).count();
+  const kept = await waiting.getByRole('link', { name: /^Only / }).count();
   recordFault(info, { fault: 'an upgrade held up by another tab', tries: 3, lost: 3 - kept, goal: 0 });
 });
 
@@ -135,7 +135,7 @@ test('without a database in the browser a maker works on, with the warning that 
   const recipe = keptRecipe(page);
   await recipe.width.fill('4');
   await expect(page.getByRole('img', { name: /^Net of Box/ })).toBeVisible();
-  await expect(recipe.status).toHaveText('Kept until you close this tab');
+  await expect(recipe.status).toHaveText('Only until you close this tab');
   const shown = await recipe.width.inputValue();
   recordFault(info, { fault: 'no database in the browser', tries: 1, lost: shown === '4' ? 0 : 1, goal: 0 });
 });

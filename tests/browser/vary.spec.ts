@@ -7,16 +7,14 @@ test('the box of a recipe is made for a family of sizes, as recipes of their own
 }) => {
   await shelf(page).openDemo();
   await workbook(page).turnTo('marks');
-  await page.getByText('Beside another box or style').click();
-  await page
-    .getByRole('combobox', { name: 'Beside', exact: true })
-    .selectOption('Tray, the same room inside');
+  await page.getByText('Compare with another box or style').click();
+  await page.getByRole('combobox', { name: 'Beside', exact: true }).selectOption('Tray, same inside size');
   await expect(page.getByRole('row', { name: /^Hand work/ })).toContainText('minutes');
-  await expect(page.getByRole('button', { name: 'Make a recipe of this style' })).toBeVisible();
-  await page.getByText('For another thing, or a family of sizes').click();
+  await expect(page.getByRole('button', { name: 'Save as a box in this style' })).toBeVisible();
+  await page.getByText('Other contents, or a nesting set').click();
   await page.getByRole('combobox', { name: 'Cut from' }).selectOption({ label: 'Press 12 × 18' });
   await page.getByRole('button', { name: 'How many sizes: one fewer' }).click();
-  const make = page.getByRole('button', { name: 'Make 2 recipes of them' });
+  const make = page.getByRole('button', { name: 'Save as 2 boxes' });
   await make.click({ timeout: 40_000 });
   await expect(page).toHaveURL(/#\/recipe\/.*\/box/);
   await page.getByRole('link', { name: /Go to the shelf/ }).click();

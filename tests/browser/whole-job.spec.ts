@@ -15,7 +15,7 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await page.getByRole('button', { name: 'Add a paper' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
   await page.getByRole('button', { name: 'Add a pack' }).click();
-  await page.getByRole('textbox', { name: 'Price of a pack' }).fill('7.50');
+  await page.getByRole('textbox', { name: 'Price per pack' }).fill('7.50');
   await page.getByRole('button', { name: 'Done' }).click();
 
   await page.getByRole('link', { name: 'New box' }).click();

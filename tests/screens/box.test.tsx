@@ -20,11 +20,11 @@ test('a size typed is a size drawn, and kept with the recipe', async () => {
 test('what is wrong is said with its remedy, and mended by one press', async () => {
   const { workbook } = await openApp(BOX);
   const user = userEvent.setup();
-  await user.click(await screen.findByText('Working dimensions'));
+  await user.click(await screen.findByText('Flaps, tabs and allowances'));
   const flap = await field('Bottom flap');
   await user.clear(flap);
   await user.type(flap, '5/8');
-  const finding = screen.getByRole('list', { name: 'What to know about this box' });
+  const finding = screen.getByRole('list', { name: 'Checks on this box' });
   // Flaps of 5/8 in on a box 1 1/2 in deep: 1 1/2 − 2 × 5/8 = 1/4 in is left open.
   expect(finding).toHaveTextContent('Bottom flaps ⅝ in leave a hole ¼ in wide.');
   await user.click(within(finding).getByRole('button', { name: 'Bottom flap to ¾ in' }));
@@ -64,7 +64,7 @@ test('the same box in millimetres, everywhere at once', async () => {
   // On a phone it stands behind a button; this window has no width to tell.
   await user.click(screen.getByRole('radio', { name: 'Millimeters', hidden: true }));
   expect(await field('Width')).toHaveValue('88.9');
-  expect(screen.getByRole('table', { name: /in millimetres/ })).toBeVisible();
+  expect(screen.getByRole('table', { name: /in millimeters/ })).toBeVisible();
 });
 
 test('the card goes to the printer on the paper that is in it', async () => {
@@ -79,7 +79,7 @@ test('the card goes to the printer on the paper that is in it', async () => {
 test('the net goes to other programs in three formats', async () => {
   const { printer } = await openApp(BOX);
   const user = userEvent.setup();
-  await user.click(await screen.findByText('The net for other programs'));
+  await user.click(await screen.findByText('Export the net (SVG, DXF, FOLD)'));
   for (const name of ['Save as FOLD', 'Save as SVG', 'Save as DXF'])
     await user.click(screen.getByRole('button', { name }));
   expect(printer.asked).toEqual(['net as fold', 'net as svg', 'net as dxf']);
@@ -88,7 +88,7 @@ test('the net goes to other programs in three formats', async () => {
 test('what is built in another way says what that means, and is one undo step', async () => {
   const { workbook } = await openApp(BOX);
   const user = userEvent.setup();
-  await user.click(await screen.findByText('How it is built'));
+  await user.click(await screen.findByText('Construction'));
   const before = workbook.getState().history.done.length;
   const groups = screen.getAllByRole('radiogroup');
   expect(groups.length).toBeGreaterThan(3);
@@ -101,7 +101,7 @@ test('a size that only one way of building needs stands under that choice, and g
   const user = userEvent.setup();
   await user.click(await screen.findByRole('button', { name: 'Another style' }));
   await user.click(screen.getByRole('button', { name: /^Square pyramid/ }));
-  const head = await screen.findByText('How it is built');
+  const head = await screen.findByText('Construction');
   await user.click(head);
   const built = head.closest('details');
   if (built === null) throw new Error('nothing opens');

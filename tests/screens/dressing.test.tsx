@@ -62,7 +62,7 @@ test('a supply becomes twine, glue, or something counted, and keeps its name', a
   expect(supply()).toMatchObject({ kind: 'glue', name, dryMinutes: 30 });
   await user.selectOptions(screen.getByRole('combobox', { name: 'Kind' }), 'seal or clip');
   await user.click(screen.getByRole('button', { name: 'Add a pack' }));
-  const free = screen.getByRole('textbox', { name: 'Free with an offer' });
+  const free = screen.getByRole('textbox', { name: 'Get free' });
   await user.clear(free);
   await user.type(free, '1');
   expect(supply()).toMatchObject({ kind: 'closure', packs: [{ pieces: 20, offer: { buy: 1, free: 1 } }] });

@@ -8,8 +8,8 @@ const EVENT = '/event/seed-swap-supper/event';
 test('forty favors and one in ten to spare are forty-four boxes', async () => {
   await openApp(EVENT);
   expect(await screen.findByText('to make: 40 ordered, 4 spares')).toBeVisible();
-  const [boxes] = screen.getAllByText('How it comes about');
-  expect(boxes).toHaveTextContent('How it comes about, Boxes');
+  const [boxes] = screen.getAllByText('How we got this');
+  expect(boxes).toHaveTextContent('How we got this, Boxes');
   await userEvent.setup().click(boxes!);
   expect(screen.getByText('40 ordered + 4 spare = 44 to make.')).toBeVisible();
 });

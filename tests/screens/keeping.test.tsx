@@ -39,20 +39,20 @@ const press = async (user: ReturnType<typeof userEvent.setup>, name: string | Re
 describe('what was set aside', () => {
   test('is said on the shelf, and looked at, kept, tried, binned and taken out on its page', async () => {
     const { workbook, user } = await openKeeping('/', {}, true);
-    expect(await screen.findByText(/1 thing here cannot be read and is set aside.*box “Rain”/)).toBeVisible();
-    await user.click(screen.getByRole('link', { name: 'Look at it' }));
-    expect(await screen.findByText('"thick" stands where number should be.')).toBeVisible();
+    expect(await screen.findByText(/1 item can’t be opened and is set aside.*box “Rain”/)).toBeVisible();
+    await user.click(screen.getByRole('link', { name: 'Open it' }));
+    expect(await screen.findByText('Expected number, found "thick".')).toBeVisible();
 
-    await press(user, 'Save as it is, Rain (box)');
+    await press(user, 'Save a copy to a file, Rain (box)');
     expect(JSON.parse(await saved[0]!.text())).toMatchObject({
       rows: [{ table: 'recipes', id: 'rain', row: { name: 'Rain', caliperUm: 'thick' } }],
     });
     await press(user, 'Try again, Rain (box)');
-    expect(await screen.findByText('Rain (box) still cannot be read. It lies where it lay.')).toBeVisible();
-    await press(user, 'Into the bin, Rain (box)');
-    expect(await screen.findByText(/^This version of the app cannot read it. deleted today/)).toBeVisible();
+    expect(await screen.findByText('Rain (box) still can’t be opened. It’s unchanged.')).toBeVisible();
+    await press(user, 'Move to trash, Rain (box)');
+    expect(await screen.findByText(/^This version of the app can’t open it. deleted today/)).toBeVisible();
     expect(screen.queryByRole('heading', { name: 'Set aside' })).toBeNull();
-    await press(user, 'Take out, Rain (box)');
+    await press(user, 'Restore, Rain (box)');
     expect(await screen.findByRole('heading', { name: 'Set aside' })).toBeVisible();
     expect(workbook.getState().quarantined).toHaveLength(1);
   });
@@ -64,9 +64,9 @@ describe('what was set aside', () => {
         Promise.resolve({ ok: false, fault: { kind: 'newer', detail: 'as told', salvaged } } as const),
     });
     const user = userEvent.setup();
-    expect(await screen.findByText('One thing could not be read.')).toBeVisible();
-    expect(screen.queryByRole('button', { name: /Into the bin/ })).toBeNull();
-    await press(user, 'Save as it is');
+    expect(await screen.findByText('One item can’t be opened.')).toBeVisible();
+    expect(screen.queryByRole('button', { name: /Move to trash/ })).toBeNull();
+    await press(user, 'Save a copy to a file');
     expect(JSON.parse(await saved[0]!.text())).toMatchObject({ stores: salvaged });
   });
 });
@@ -81,18 +81,18 @@ describe('where it is kept', () => {
         return Promise.resolve(true);
       },
     });
-    expect(await screen.findByText(/It has not promised to keep your work/)).toBeVisible();
+    expect(await screen.findByText(/^Not guaranteed/)).toBeVisible();
     expect(screen.getByText('About 3.2 MB of the 12 GB the browser allows.')).toBeVisible();
     expect(screen.getByText('2 boxes and 1 paper.')).toBeVisible();
-    await press(user, 'Ask it to keep my work');
-    expect(await screen.findByText('It has promised not to clear your work by itself.')).toBeVisible();
-    expect(screen.queryByRole('button', { name: 'Ask it to keep my work' })).toBeNull();
+    await press(user, 'Ask the browser to keep my work');
+    expect(await screen.findByText('Yes. The browser has agreed not to clear your work.')).toBeVisible();
+    expect(screen.queryByRole('button', { name: 'Ask the browser to keep my work' })).toBeNull();
   });
 
   test('says so where the browser says nothing, and offers no folder where it has none', async () => {
     await openKeeping('/keeping');
-    expect(await screen.findByText(/It does not say whether/)).toBeVisible();
-    expect(await screen.findByText(/does not let a page write into a folder of yours/)).toBeVisible();
+    expect(await screen.findByText(/doesn’t say whether/)).toBeVisible();
+    expect(await screen.findByText(/can’t save into a folder/)).toBeVisible();
     expect(screen.queryByRole('button', { name: /folder/i })).toBeNull();
   });
 });
@@ -100,11 +100,9 @@ describe('where it is kept', () => {
 describe('copies outside', () => {
   test('a backup is made, its day and place are said', async () => {
     const { user } = await openKeeping('/keeping');
-    expect(await screen.findByText('There is no copy outside this browser yet.')).toBeVisible();
-    await press(user, 'Make a backup of everything');
-    expect(
-      await screen.findByText(/^The last copy was made today at .* as the file “crease-and-count-/),
-    ).toBeVisible();
+    expect(await screen.findByText('No backup yet.')).toBeVisible();
+    await press(user, 'Back up everything');
+    expect(await screen.findByText(/^Last backup: today at .*, file “crease-and-count-/)).toBeVisible();
     expect(await saved[0]!.text()).toContain('"kind": "everything"');
   });
 
@@ -122,18 +120,18 @@ describe('copies outside', () => {
     ]);
     expect(await screen.findByRole('heading', { name: 'File 1 of 2, “old.json”' })).toBeVisible();
     expect(screen.getByText(/^1 differs: yours stay/)).toBeVisible();
-    expect(screen.getByText('Snow of last year (box)')).toHaveTextContent('differs in name');
+    expect(screen.getByText('Snow of last year (box)')).toHaveTextContent('different name');
     expect(screen.getByText('Hail (box)')).toBeInTheDocument();
-    expect(screen.getByText('1 the same as here')).toBeVisible();
+    expect(screen.getByText('1 already here')).toBeVisible();
     expect(workbook.getState().rows.recipes.size).toBe(2);
-    await press(user, 'Read it in');
+    await press(user, 'Import');
     const names = [...workbook.getState().rows.recipes.values()].map(({ name }) => name);
     expect(names.sort()).toEqual(['Hail', 'Recipe rain', 'Snow', 'Snow of last year']);
     expect(workbook.getState().rows.recipes.get('snow')?.name).toBe('Snow');
 
     expect(await screen.findByRole('heading', { name: 'File 2 of 2, “other.json”' })).toBeVisible();
-    expect(screen.getByText(/was not read in, and nothing here has changed/)).toBeVisible();
-    await press(user, 'Leave it');
+    expect(screen.getByText(/We couldn’t open this file/)).toBeVisible();
+    await press(user, 'Cancel');
     expect(screen.queryByRole('heading', { name: /File 2/ })).toBeNull();
   });
 
@@ -141,53 +139,53 @@ describe('copies outside', () => {
     const door = new FolderDouble();
     const { user } = await openKeeping('/keeping', { folderDoor: () => Promise.resolve(door) });
     await press(user, 'Pick a folder');
-    expect(await screen.findByText('Copies go into the folder “Boxes”.')).toBeVisible();
-    expect(await screen.findByText(/^The last one was written today at/)).toBeVisible();
+    expect(await screen.findByText('Backups go to the folder “Boxes”.')).toBeVisible();
+    expect(await screen.findByText(/^Last backup: today at/)).toBeVisible();
     door.allowed = false;
     door.answer = false;
-    await press(user, 'Write a copy now');
+    await press(user, 'Back up now');
     expect(await screen.findByText(/asks you once more before a page may write into “Boxes”/)).toBeVisible();
     await user.click(screen.getByRole('link', { name: 'Go to the shelf' }));
-    expect(await screen.findByText('The copy into the folder “Boxes” waits for you.')).toBeVisible();
-    await user.click(screen.getByRole('link', { name: 'Look at it' }));
+    expect(await screen.findByText('Automatic backup to “Boxes” needs your OK.')).toBeVisible();
+    await user.click(screen.getByRole('link', { name: 'Open it' }));
     door.answer = true;
-    await press(user, 'Let it write there again');
-    expect(await screen.findByRole('button', { name: 'Write a copy now' })).toBeVisible();
+    await press(user, 'Allow it again');
+    expect(await screen.findByRole('button', { name: 'Back up now' })).toBeVisible();
     expect(door.written).toHaveLength(2);
-    await press(user, 'Stop writing there');
+    await press(user, 'Stop automatic backup');
     expect(await screen.findByRole('button', { name: 'Pick a folder' })).toBeVisible();
   });
 });
 
 test('an earlier state is looked at and brought back beside the present', async () => {
   const { workbook, user } = await openKeeping('/keeping');
-  expect(await screen.findByText('None yet. They come as you change things.')).toBeVisible();
+  expect(await screen.findByText('None yet. We save them as you work.')).toBeVisible();
   workbook.getState().edit('recipes', 'snow', 'Name', (row) => ({ ...row, name: 'Sleet' }));
   await workbook.getState().keepNow();
   await user.click(await screen.findByText('Sleet (box)'));
   const look = (await screen.findByText('Snow')).closest('li')!;
-  expect(within(look).getByText('differs in name')).toBeVisible();
-  await user.click(within(look).getByRole('button', { name: /^Bring back beside it, Snow, as of/ }));
-  expect(await screen.findByText(/^“Snow, as of .*” is on the shelf.$/)).toBeVisible();
+  expect(within(look).getByText('different name')).toBeVisible();
+  await user.click(within(look).getByRole('button', { name: /^Restore as a copy, Snow,/ }));
+  expect(await screen.findByText(/^“Snow, .*” is on the shelf.$/)).toBeVisible();
   const names = [...workbook.getState().rows.recipes.values()].map(({ name }) => name);
   expect(names).toContain('Sleet');
-  expect(names.filter((name) => name.startsWith('Snow, as of'))).toHaveLength(1);
+  expect(names.filter((name) => name.startsWith('Snow, '))).toHaveLength(1);
 });
 
 test('what lies in the bin goes back to the shelf', async () => {
   const { workbook, user } = await openKeeping('/keeping');
   workbook.getState().remove({ table: 'recipes', id: 'snow' });
   await workbook.getState().keepNow();
-  await press(user, 'Take out, Snow (box)');
+  await press(user, 'Restore, Snow (box)');
   expect(workbook.getState().rows.recipes.has('snow')).toBe(true);
 });
 
 test('everything is erased only when the words are typed; a backup is offered first', async () => {
   const { world, workbook, user } = await openKeeping('/keeping');
   await press(user, 'Erase everything in this browser');
-  const erase = screen.getByRole('button', { name: 'Erase it all' });
+  const erase = screen.getByRole('button', { name: 'Erase everything now' });
   expect(erase).toBeDisabled();
-  expect(screen.getAllByRole('button', { name: 'Make a backup of everything' })).toHaveLength(2);
+  expect(screen.getAllByRole('button', { name: 'Back up everything' })).toHaveLength(2);
   await user.type(screen.getByRole('textbox', { name: /^Type “erase everything”/ }), 'erase{Enter}');
   expect(workbook.getState().rows.recipes.size).toBe(2);
   await user.type(screen.getByRole('textbox', { name: /^Type “erase everything”/ }), ' Everything');

@@ -115,7 +115,7 @@ test.each([
   [`${event}/contents`, /⟦Needs /],
   [`${event}/box`, /⟦Thumb notch/],
   [`${event}/fold`, /⟦Words of this page/],
-  [`${event}/marks`, /⟦all marks on/],
+  [`${event}/marks`, /⟦½ in marks/],
   [`${event}/dressing`, /⟦What holds it together/],
   [`${event}/event`, /⟦to make/],
   [`${event}/sheets`, /⟦No plan uses fewer/],

@@ -18,7 +18,7 @@ describe('the sheets', () => {
     expect(screen.getByRole('img', { name: /^Sheet/ })).toHaveAccessibleName(
       /1 × Seed box: Tall liner, 1 × Seed box: Box, 3 cuts/,
     );
-    const count = screen.getAllByRole('button', { name: '44, How it comes about' })[0]!;
+    const count = screen.getAllByRole('button', { name: '44, How we got this' })[0]!;
     expect(count).toHaveAttribute('aria-expanded', 'false');
     await userEvent.setup().click(count);
     expect(count).toHaveAttribute('aria-expanded', 'true');
@@ -107,9 +107,7 @@ describe('the sheets', () => {
     const workbook = await workbookWithDemo();
     workbook.getState().edit('recipes', 'seed-box', 'Grain', (recipe) => ({ ...recipe, grain: 'upright' }));
     await openApp('/event/seed-swap-supper/sheets', workbook);
-    await userEvent
-      .setup()
-      .click(await screen.findByRole('button', { name: 'Let the grain run either way' }));
+    await userEvent.setup().click(await screen.findByRole('button', { name: 'Allow the grain either way' }));
     expect(workbook.getState().rows.recipes.get('seed-box')?.grain).toBe('free');
   });
 });

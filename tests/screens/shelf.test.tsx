@@ -44,13 +44,13 @@ describe('the shelf', () => {
     const { workbook } = await openApp('/');
     const before = workbook.getState().rows;
     const user = userEvent.setup();
-    await screen.findByRole('button', { name: 'Open a file' });
+    await screen.findByRole('button', { name: 'Import a file' });
     const chooser = document.querySelector<HTMLInputElement>('input[type=file]')!;
     await user.upload(
       chooser,
       new File(['{"format":"elsewhere"}'], 'other.json', { type: 'application/json' }),
     );
-    expect(await screen.findByText(/was not read in, and nothing here has changed/)).toBeVisible();
+    expect(await screen.findByText(/We couldn’t open this file/)).toBeVisible();
     expect(workbook.getState().rows).toBe(before);
   });
 
@@ -66,14 +66,14 @@ describe('the shelf', () => {
 test('a paper is changed where it stands', async () => {
   const { workbook } = await openApp('/stock/papers/oat-letter');
   const user = userEvent.setup();
-  const price = (await screen.findAllByRole('textbox', { name: 'Price of a pack' }))[0]!;
+  const price = (await screen.findAllByRole('textbox', { name: 'Price per pack' }))[0]!;
   await user.clear(price);
   await user.type(price, '3,75');
   expect(workbook.getState().rows.papers.get('oat-letter')?.packs[0]?.priceMinor).toBe(375);
   const gsm = screen.getByRole('textbox', { name: 'Weight' });
   await user.clear(gsm);
   await user.type(gsm, '5');
-  expect(gsm).toHaveAccessibleDescription('Write a number from 30 to 1000.');
+  expect(gsm).toHaveAccessibleDescription('Type a number from 30 to 1000.');
   expect(workbook.getState().rows.papers.get('oat-letter')?.gsm).toBe(216);
 });
 

@@ -81,13 +81,13 @@ describe('a drawing', () => {
     const whole = drawing.getAttribute('viewBox');
     const marks = () => document.querySelectorAll('path.ink')[0]?.getAttribute('d');
     const far = marks();
-    await user.click(screen.getByRole('button', { name: 'Closer' }));
+    await user.click(screen.getByRole('button', { name: 'Zoom in' }));
     expect(marks()).not.toBe(far);
     drawing.focus();
     await user.keyboard('0');
     expect(drawing.getAttribute('viewBox')).toBe(whole);
-    expect(screen.getByRole('button', { name: 'Farther' })).toBeDisabled();
+    expect(screen.getByRole('button', { name: 'Zoom out' })).toBeDisabled();
     await user.keyboard('+');
-    expect(screen.getByRole('button', { name: 'Farther' })).toBeEnabled();
+    expect(screen.getByRole('button', { name: 'Zoom out' })).toBeEnabled();
   });
 });

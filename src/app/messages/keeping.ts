@@ -25,7 +25,7 @@ function size(bytes: number): string {
 
 function when(at: string, now: number): string {
   const moment = new Date(at);
-  if (!Number.isFinite(moment.getTime())) return 'at a time that was not noted';
+  if (!Number.isFinite(moment.getTime())) return 'at an unknown time';
   const midnight = new Date(now).setHours(0, 0, 0, 0);
   const clock = time.format(moment);
   if (moment.getTime() >= midnight && moment.getTime() < midnight + DAY_MS) return `today at ${clock}`;
@@ -45,23 +45,23 @@ const KINDS: Readonly<Record<TableName, readonly [one: string, many: string]>> =
 /** What the fields of a row are called on the pages where they are typed. */
 const FIELDS: Readonly<Record<string, string>> = {
   name: 'name',
-  styleId: 'shape',
+  styleId: 'style',
   sizesMm: 'sizes',
-  options: 'ways of building',
+  options: 'construction',
   caliperUm: 'thickness',
   paperId: 'paper',
-  faceUp: 'face up',
+  faceUp: 'side facing up',
   grain: 'grain',
-  dressings: 'dressing',
+  dressings: 'decorations',
   notes: 'notes',
   contents: 'contents',
   handout: 'handout',
   ownNet: 'net',
   date: 'date',
-  lines: 'how many of what',
+  lines: 'boxes to make',
   spares: 'spares',
-  run: 'what is made already',
-  bought: 'what is bought already',
+  run: 'progress',
+  bought: 'items bought',
   tapeId: 'tape',
   currency: 'currency',
   packs: 'packs',
@@ -70,30 +70,27 @@ const FIELDS: Readonly<Record<string, string>> = {
   onHandPieces: 'pieces on hand',
   priceMinor: 'price',
   jpeg: 'picture',
-  example: 'being an example',
+  example: 'example mark',
 };
 
 export const keepingMessages: KeepingWords = {
-  title: 'Safe keeping',
-  why: 'Where your work is kept, what copies there are, and how to get back what was there before.',
+  title: 'Backup',
+  why: 'Where your work is saved, your backups, and how to get something back.',
   toShelf: 'Go to the shelf',
 
   here: 'In this browser',
-  inMemory:
-    'This browser keeps nothing in this mode. What you make is gone when the tab closes, so save it to a file.',
-  promise: 'The browser’s promise',
-  promised: 'It has promised not to clear your work by itself.',
+  inMemory: 'This window doesn’t save anything (a private window?). Save to a file before you close the tab.',
+  promise: 'Is it safe here?',
+  promised: 'Yes. The browser has agreed not to clear your work.',
   notPromised:
-    'It has not promised to keep your work: when the disk is nearly full, or in some browsers after seven days without a visit, it may clear it. A copy outside the browser is your safeguard.',
-  promiseUnknown:
-    'It does not say whether it may clear your work by itself. A copy outside the browser is your safeguard.',
-  askPromise: 'Ask it to keep my work',
-  askedInVain:
-    'It was asked and did not promise. Browsers decide this for themselves; it helps to install the app, or to keep it among your bookmarks.',
-  room: 'Room used',
-  roomUnknown: 'The browser does not say.',
+    'Not guaranteed. The browser may clear it when the disk is nearly full, or (some browsers) after a week without a visit. Keep a backup.',
+  promiseUnknown: 'Not known. The browser doesn’t say whether it may clear your work. Keep a backup.',
+  askPromise: 'Ask the browser to keep my work',
+  askedInVain: 'The browser said no. It may agree once the app is installed or bookmarked.',
+  room: 'Storage used',
+  roomUnknown: 'The browser doesn’t say.',
   onShelf: 'On the shelf',
-  earlierKept: 'Earlier states',
+  earlierKept: 'Earlier versions',
   roomUsed: (used, room) =>
     room === null ? `About ${size(used)}.` : `About ${size(used)} of the ${size(room)} the browser allows.`,
   counts: (counts) => {
@@ -103,122 +100,116 @@ export const keepingMessages: KeepingWords = {
     return said.length === 0 ? 'Nothing yet.' : `${list.format(said)}.`;
   },
   statesOf: (states, rows) =>
-    states === 0 ? 'None yet.' : `${plural(states, 'earlier state')} of ${plural(rows, 'thing')}.`,
+    states === 0 ? 'None yet.' : `${plural(states, 'earlier version')} of ${plural(rows, 'item')}.`,
 
-  copies: 'Copies outside the browser',
+  copies: 'Backups',
   copiesWhy:
-    'One file holds everything: boxes, events, paper, supplies, tools and photos, to the last letter. The bin and the earlier states stay in this browser. Keep the file where the computer’s own backup finds it, or send it to yourself.',
-  noCopyYet: 'There is no copy outside this browser yet.',
-  makeCopy: 'Make a backup of everything',
+    'One file holds everything: boxes, events, supplies, tools and photos. Trash and earlier versions stay in this browser. Keep the file in a safe place, or send it to yourself.',
+  noCopyYet: 'No backup yet.',
+  makeCopy: 'Back up everything',
   lastCopy: (at, how, name) => {
-    const where = { download: ` as the file “${name}”`, folder: ` in the folder “${name}”` };
-    return `The last copy was made ${at}${how === null ? '' : where[how]}.`;
+    const where = { download: `, file “${name}”`, folder: `, folder “${name}”` };
+    return `Last backup: ${at}${how === null ? '' : where[how]}.`;
   },
-  savesSince: (count) =>
-    count === 0 ? 'Nothing was changed since.' : `Changes were kept ${plural(count, 'time')} since.`,
+  savesSince: (count) => (count === 0 ? 'No changes since.' : `Saved ${plural(count, 'time')} since.`),
   made: (files) =>
     files === 1
-      ? 'The backup is among your downloads.'
-      : `The backup is among your downloads, in ${files} files, since one would be too large to be read in again. Keep them together.`,
+      ? 'The backup is in your downloads.'
+      : `The backup is in your downloads. It is in ${files} files, because one would be too large to import. Keep them together.`,
   notAside: (count) =>
-    `What is set aside is not in it (${plural(count, 'thing')}); save that as it is, further up on this page.`,
-  inParts:
-    'If you have several files of one backup, choose them all; they are looked at one after the other.',
+    `It leaves out what is set aside (${plural(count, 'item')}). Save that separately, above.`,
+  inParts: 'If a backup has several files, choose them all.',
   when,
   day: (at) => day.format(new Date(at)),
 
   restore: 'Restore from a backup',
-  restoreWhy:
-    'You see what is new, what differs and what is the same before anything is read in. Nothing that is here is replaced.',
-  takeIn: 'Read it in',
-  leaveIt: 'Leave it',
-  refused: 'This file was not read in, and nothing here has changed.',
+  restoreWhy: 'First you see what is new and what differs. Nothing here is replaced.',
+  takeIn: 'Import',
+  leaveIt: 'Cancel',
+  refused: 'We couldn’t open this file. Nothing was changed.',
   file: (number, of, name) => (of === 1 ? `“${name}”` : `File ${number} of ${of}, “${name}”`),
   fates: {
     new: (count) => `${count} new`,
     differs: (count) =>
-      `${count} ${count === 1 ? 'differs' : 'differ'}: yours stay, the file’s come in beside them`,
-    same: (count) => `${count} the same as here`,
+      `${count} ${count === 1 ? 'differs' : 'differ'}: yours stay, the file’s are added as copies`,
+    same: (count) => `${count} already here`,
   },
-  nothingNew: 'Everything in this file is here already.',
+  nothingNew: 'Everything in this file is already here.',
   thing: (table, name) => `${name} (${KINDS[table][0]})`,
   differsIn: (fields) =>
-    `differs in ${list.format([...new Set(fields.map((field) => FIELDS[field] ?? 'other details'))])}`,
+    `different ${list.format([...new Set(fields.map((field) => FIELDS[field] ?? 'other details'))])}`,
 
-  folder: 'A copy by itself',
-  folderWhy:
-    'Pick a folder of yours, and a copy of everything is written there some seconds after each change: one file a day, so that an earlier day is never written over.',
+  folder: 'Automatic backup',
+  folderWhy: 'Pick a folder. We save a backup there a few seconds after each change, in one file per day.',
   noFolders:
-    'This browser does not let a page write into a folder of yours, so no copy is made by itself. Make a backup by hand now and then.',
+    'This browser can’t save into a folder, so there is no automatic backup. Back up by hand now and then.',
   pickFolder: 'Pick a folder',
   otherFolder: 'Pick another folder',
-  allowFolder: 'Let it write there again',
-  writeNow: 'Write a copy now',
-  stopFolder: 'Stop writing there',
-  folderNothingYet: 'Nothing has been written there yet.',
-  goesInto: (name) => `Copies go into the folder “${name}”.`,
-  lastWritten: (at, file) => `The last one was written ${at}: ${file}.`,
+  allowFolder: 'Allow it again',
+  writeNow: 'Back up now',
+  stopFolder: 'Stop automatic backup',
+  folderNothingYet: 'No backup there yet.',
+  goesInto: (name) => `Backups go to the folder “${name}”.`,
+  lastWritten: (at, file) => `Last backup: ${at}, ${file}.`,
   troubles: {
     forbidden: (name) =>
-      `The browser asks you once more before a page may write into “${name}”. Until then no copy is made.`,
-    gone: (name) => `The folder “${name}” is not where it was. Put it back, or pick another one.`,
-    full: (name) =>
-      `There is no room left on the disk of “${name}”. Make room there, or pick another folder.`,
+      `The browser needs your OK to save into “${name}”. Until then there is no automatic backup.`,
+    gone: (name) => `The folder “${name}” was moved or deleted. Put it back, or pick another.`,
+    full: (name) => `The disk with “${name}” is full. Free some space, or pick another folder.`,
     failed: (name) =>
-      `The copy could not be written into “${name}”. It is tried again in a few minutes; if it stays so, pick another folder.`,
+      `We couldn’t save into “${name}”. We’ll try again in a few minutes. If it keeps failing, pick another folder.`,
   },
 
   aside: 'Set aside',
   asideWhy:
-    'These cannot be read by this version of the app, and are left as they lie. They are looked at again every time the app opens, so a newer version may read them.',
-  asideCount: (count) =>
-    count === 1 ? 'One thing could not be read.' : `${count} things could not be read.`,
+    'This version of the app can’t open these items. They are unchanged, and a newer version may open them.',
+  asideCount: (count) => (count === 1 ? 'One item can’t be opened.' : `${count} items can’t be opened.`),
   tryAgain: 'Try again',
-  intoBin: 'Into the bin',
-  saveAsIs: 'Save as it is',
+  intoBin: 'Move to trash',
+  saveAsIs: 'Save a copy to a file',
   asideFile: 'set aside',
   salvageFile: 'everything found',
   salvaged:
-    'The browser’s storage did not open as it should. What could be read of it is on the shelf; save all that was found to a file, down to what the app cannot read, before anything else.',
+    'The browser’s storage is damaged. What we could read is on the shelf. Save everything found to a file before you do anything else.',
   tried: {
-    read: (name) => `${name} can be read now and is on the shelf.`,
-    'still-not': (name) => `${name} still cannot be read. It lies where it lay.`,
+    read: (name) => `${name} is back on the shelf.`,
+    'still-not': (name) => `${name} still can’t be opened. It’s unchanged.`,
     gone: (name) => `${name} is no longer there.`,
-    'not-now': (name) => `${name} could not be looked at just now. It lies where it lay.`,
-    binned: (name) => `${name} is in the bin, as it is, for 30 days.`,
-    'not-binned': (name) => `${name} could not be moved. It lies where it lay.`,
+    'not-now': (name) => `We couldn’t check ${name} just now. It’s unchanged.`,
+    binned: (name) => `${name} is in the trash, unchanged, for 30 days.`,
+    'not-binned': (name) => `We couldn’t move ${name}. It’s unchanged.`,
   },
 
-  earlier: 'Earlier states',
+  earlier: 'Earlier versions',
   earlierWhy:
-    'Of everything you change, up to 20 earlier states are kept, some minutes apart. Bringing one back puts it beside what you have now; nothing is replaced.',
-  noEarlier: 'None yet. They come as you change things.',
-  bringBeside: 'Bring back beside it',
-  beforeUpgrade: 'kept before an update of the app',
-  unreadable: 'This version of the app cannot read it.',
+    'We keep up to 20 earlier versions of everything you change. Restoring one adds it as a copy; nothing is replaced.',
+  noEarlier: 'None yet. We save them as you work.',
+  bringBeside: 'Restore as a copy',
+  beforeUpgrade: 'saved before an app update',
+  unreadable: 'This version of the app can’t open it.',
   notHere: 'no longer on the shelf',
-  likeNow: 'the same as now',
-  statesOfRow: (count, newest) => `${plural(count, 'earlier state')}, the newest kept ${newest}`,
-  besideName: (name, at) => `${name}, as of ${at}`,
+  likeNow: 'same as now',
+  statesOfRow: (count, newest) => `${plural(count, 'earlier version')}, newest ${newest}`,
+  besideName: (name, at) => `${name}, ${at}`,
   broughtBack: (name) => `“${name}” is on the shelf.`,
   showAll: (count) => `Show all ${count}`,
 
-  bin: 'Bin',
-  binWhy: 'What you delete lies here for 30 days.',
-  binEmpty: 'The bin is empty.',
-  takeOut: 'Take out',
-  leavesBin: (deleted, leaves) => `deleted ${deleted}; stays until ${leaves}`,
+  bin: 'Trash',
+  binWhy: 'Deleted items stay here for 30 days.',
+  binEmpty: 'The trash is empty.',
+  takeOut: 'Restore',
+  leavesBin: (deleted, leaves) => `deleted ${deleted}; kept until ${leaves}`,
 
   erase: 'Erase everything',
   eraseWhy:
-    'Takes every box, event, paper, supply, tool and photo out of this browser, with the bin, the earlier states and the settings. It cannot be undone. Files you saved stay where they are.',
+    'This deletes every box, event, supply, tool, photo and setting in this browser, with trash and earlier versions. It can’t be undone. Files you saved are not touched.',
   eraseStart: 'Erase everything in this browser',
   eraseWord: 'erase everything',
-  eraseHelp: 'Make a backup first, if there is anything you may want again.',
-  eraseConfirm: (word) => `Type “${word}” to go on`,
-  eraseNow: 'Erase it all',
-  eraseLeave: 'Leave everything as it is',
+  eraseHelp: 'Make a backup first if you may want anything again.',
+  eraseConfirm: (word) => `Type “${word}” to continue`,
+  eraseNow: 'Erase everything now',
+  eraseLeave: 'Cancel',
   erased: 'Everything in this browser is erased.',
-  notErased: 'The browser could not erase it. Load the page again and try once more.',
-  notListed: 'The browser could not list this just now.',
+  notErased: 'The browser couldn’t erase it. Reload the page and try again.',
+  notListed: 'The browser can’t list this right now.',
 };
