@@ -52,7 +52,7 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
       await page.keyboard.press(keys);
     await expect(count).toHaveValue(text);
   }
-  await expect(page.getByText('to make: 50 ordered, 5 spares')).toBeVisible();
+  await expect(page.getByText('to make: 50 needed + 5 spares')).toBeVisible();
   await tabTo(page.getByRole('link', { name: /^Make/ }).first(), true);
   await page.keyboard.press('Enter');
   await press(page.getByRole('button', { name: 'Next' }));

@@ -23,7 +23,7 @@ test('a maker who comes back prints the card of a box she has in three inputs', 
         };
       }),
   );
-  await press(page.getByRole('button', { name: 'Print the card' }));
+  await press(page.getByRole('button', { name: 'Print the step card' }));
   expect(await made).toBe('%PDF-');
   expect(inputs).toBeLessThanOrEqual(3);
 });
@@ -62,6 +62,6 @@ test('twelve truffles of 28 mm in paper cups come to a tray on easy marks and it
   await expect(page.getByRole('row').filter({ hasText: 'In use' })).toHaveCount(1);
 
   await input(workbook(page).turnTo('bench'));
-  await expect(page.getByRole('button', { name: 'Print the card' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Print the step card' })).toBeVisible();
   expect(inputs).toBeLessThanOrEqual(8);
 });

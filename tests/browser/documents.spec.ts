@@ -91,11 +91,11 @@ const PAPERS = { letter: [216, 279], A4: [210, 297] } as const;
 const DOCUMENTS = [
   'Print the step card',
   'Print a full-size template',
-  'Print the map at true size',
-  'Print pick list and labels',
+  'Print the decorating map, full size',
+  'Print the pick list and labels',
   'Print the cutting plan',
   'Print the list',
-  'Print the card',
+  'Print the step card',
   'Print the batch sheet',
   'Print the handout',
 ];
@@ -130,11 +130,11 @@ test('every document of an event prints on the paper that is chosen, and all its
     if (name === 'sheets') await page.getByRole('button', { name: 'Print the cutting plan' }).waitFor();
     if (name === 'event') {
       await page.getByText('Kits for a class').first().click();
-      await page.getByRole('radio', { name: 'for a class, in kits' }).click();
-      await page.getByRole('button', { name: 'Print pick list and labels' }).waitFor();
+      await page.getByRole('radio', { name: 'kits for a class' }).click();
+      await page.getByRole('button', { name: 'Print the pick list and labels' }).waitFor();
     }
     if (name === 'bench')
-      for (const view of ['Bench card', 'Hours']) {
+      for (const view of ['One box', 'Time']) {
         await page.getByRole('radio', { name: view }).click();
         await printAll('A4');
       }

@@ -9,8 +9,8 @@ test('a box is given a liner, a layer, a ribbon and a tag, forty of it in two co
   await shelf(page).openDemo();
   const book = workbook(page);
   await book.turnTo('dressing');
-  await page.getByRole('button', { name: 'Another dressing' }).click();
-  await page.getByRole('textbox', { name: 'Name of this dressing' }).fill('Wedding');
+  await page.getByRole('button', { name: 'Add a look' }).click();
+  await page.getByRole('textbox', { name: 'Name of this look' }).fill('Wedding');
   for (const what of ['Liner', 'Layer', 'Tag or label', 'Ribbon both ways'])
     await page.getByRole('button', { name: what, exact: true }).click();
 
@@ -34,20 +34,20 @@ test('a box is given a liner, a layer, a ribbon and a tag, forty of it in two co
   await page.getByRole('button', { name: 'Undo' }).first().click();
 
   await book.turnTo('event');
-  await page.getByRole('button', { name: 'Another line of Seed box, in another colour' }).click();
+  await page.getByRole('button', { name: 'Add Seed box in another color' }).click();
   const papers = page.getByRole('combobox', { name: /^Paper.*Seed box/ });
   await expect(papers).toHaveCount(2);
   await papers.nth(1).selectOption({ index: 1 });
   for (const at of [0, 1]) {
     await page.getByRole('textbox', { name: 'How many of Seed box' }).nth(at).fill('20');
     await page
-      .getByRole('combobox', { name: /^Dressing.*Seed box/ })
+      .getByRole('combobox', { name: /^Look.*Seed box/ })
       .nth(at)
       .selectOption('Wedding');
   }
   // 20 and one in ten of it, twice.
-  await expect(page.getByRole('definition').filter({ hasText: '40 ordered, 4 spares' })).toContainText('44');
-  await expect(page.getByRole('img', { name: /^The stages from the first day/ })).toBeVisible();
+  await expect(page.getByRole('definition').filter({ hasText: '40 needed + 4 spares' })).toContainText('44');
+  await expect(page.getByRole('img', { name: /^Stages by day/ })).toBeVisible();
 
   await book.turnTo('sheets');
   await expect(page.getByText('Seed box: Layer').first()).toBeVisible();
@@ -59,9 +59,9 @@ test('a class of twelve kits knows what one kit holds, and prints a label for ea
   await workbook(page).turnTo('event');
   await page.getByRole('textbox', { name: 'How many of Seed box' }).fill('2');
   await page.getByText('Kits for a class').click();
-  await page.getByRole('radio', { name: 'for a class, in kits' }).click();
+  await page.getByRole('radio', { name: 'kits for a class' }).click();
   await expect(page.getByRole('textbox', { name: 'Kits', exact: true })).toHaveValue('12');
-  const table = page.getByRole('table', { name: /^What one kit holds/ });
+  const table = page.getByRole('table', { name: /^In one kit/ });
   // Twelve kits and one in ten, whole kits: two spare. Two boxes to a kit.
   await expect(table).toContainText('12 kits and 2 spare: 14 to pack.');
   await expect(table.getByRole('row', { name: /^Seed box: Box/ })).toContainText('28');
@@ -77,6 +77,6 @@ test('a class of twelve kits knows what one kit holds, and prints a label for ea
         };
       }),
   );
-  await page.getByRole('button', { name: 'Print pick list and labels' }).click();
+  await page.getByRole('button', { name: 'Print the pick list and labels' }).click();
   expect(await made).toBeGreaterThan(5000);
 });

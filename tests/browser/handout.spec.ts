@@ -24,13 +24,13 @@ test('a maker adds a tip and a photo, saves the page for a telephone, and a frie
   await expect(shown).toHaveAttribute('width', '1280');
 
   const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as a page for a telephone' }).click();
+  await page.getByRole('button', { name: 'Save as a web page (for phones)' }).click();
   const html = await (await (await download).createReadStream()).toArray();
   const text = Buffer.concat(html as Buffer[]).toString();
   expect(text).toContain('Score twice, lightly.');
   expect(text).toContain('data:image/jpeg;base64,');
 
-  const link = await page.getByRole('textbox', { name: 'Send the recipe' }).inputValue();
+  const link = await page.getByRole('textbox', { name: 'Send the box' }).inputValue();
   expect(link).toContain('#v1.');
   const friend = await browser.newContext({ serviceWorkers: 'block' });
   try {

@@ -36,7 +36,7 @@ test('with the network off, a maker opens the app again, draws a box, prints its
         };
       }),
   );
-  await page.getByRole('button', { name: 'Print the card' }).click();
+  await page.getByRole('button', { name: 'Print the step card' }).click();
   expect(await printed).toBeGreaterThan(5000);
   await workbook(page).saved();
   await context.setOffline(false);

@@ -10,11 +10,11 @@ test('an event goes from a ticked-off shopping list to a finished run sheet, and
   await workbook(page).turnTo('shopping');
   const bought = page.getByRole('checkbox', { name: 'Bought: Oat cardstock, letter' });
   await bought.check();
-  await page.getByRole('button', { name: 'Put in the cupboard: Oat cardstock, letter' }).click();
+  await page.getByRole('button', { name: 'Add to supplies: Oat cardstock, letter' }).click();
   await expect(page.getByText(/^1 of \d+ bought$/)).toBeVisible();
 
   await workbook(page).turnTo('bench');
-  await page.getByRole('button', { name: 'It measures right' }).click();
+  await page.getByRole('button', { name: 'Yes, it matches' }).click();
   await page.getByRole('button', { name: /^Fold and burnish/ }).click();
   await page.getByRole('button', { name: '+5', exact: true }).click();
   await page.getByRole('button', { name: 'Spoiled +1' }).click();

@@ -36,18 +36,18 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
     await expect(net.getByText(mark, { exact: true })).toBeVisible();
 
   await workbook(page).turnTo('bench');
-  const card = await madeFile(page, () => page.getByRole('button', { name: 'Print the card' }).click());
+  const card = await madeFile(page, () => page.getByRole('button', { name: 'Print the step card' }).click());
   expect(String.fromCharCode(...card.subarray(0, 5))).toBe('%PDF-');
   expect(card.length).toBeGreaterThan(5000);
 
   await workbook(page).turnTo('event');
   await page.getByRole('textbox', { name: 'How many favors' }).fill('40');
-  await page.getByRole('button', { name: 'Plan them' }).click();
-  await expect(page.getByRole('definition').filter({ hasText: '40 ordered, 4 spares' })).toContainText('44');
+  await page.getByRole('button', { name: 'Plan the batch' }).click();
+  await expect(page.getByRole('definition').filter({ hasText: '40 needed + 4 spares' })).toContainText('44');
 
   await workbook(page).turnTo('sheets');
   await expect(page.getByRole('heading', { name: '44 sheets of Cream card, letter' })).toBeVisible();
-  await expect(page.getByText('No plan uses fewer sheets of this paper.')).toBeVisible();
+  await expect(page.getByText('This is the fewest sheets possible.')).toBeVisible();
 
   await workbook(page).turnTo('shopping');
   const row = page.getByRole('row', { name: /Cream card, letter/ });
@@ -62,5 +62,5 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await expect(page.getByRole('row', { name: /Cream card, letter/ })).toContainText('$15.00');
   await page.goto('./#/');
   await expect(page.getByRole('link', { name: /^Soap box Open-top box/ })).toBeVisible();
-  await expect(page.getByRole('link', { name: /^Soap box, a batch.*40 \+ 4 spares/ })).toBeVisible();
+  await expect(page.getByRole('link', { name: /^Soap box batch.*40 \+ 4 spares/ })).toBeVisible();
 });

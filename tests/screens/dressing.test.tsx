@@ -17,7 +17,7 @@ test('a layer is put on, another one upon it, and both are undone', async () => 
   expect(bare()?.pieces).toMatchObject([{ fit: { rule: 'on-panel', panel: 'front', revealMm: 3.175 } }]);
   // 3 1/2 × 3 in less 1/8 in all round; then as much again.
   const row = screen.getByText('cut 3¼ × 2¾ in').closest('li')!;
-  await user.click(within(row).getByRole('button', { name: 'One more layer on it', hidden: true }));
+  await user.click(within(row).getByRole('button', { name: 'Add a layer on top', hidden: true }));
   expect(screen.getByText('cut 3 × 2½ in')).toBeVisible();
   await user.click(screen.getAllByRole('button', { name: /^Undo/ })[0]!);
   expect(bare()?.pieces).toHaveLength(1);
@@ -28,7 +28,7 @@ test('one recipe carries several dressings: one is copied, renamed and deleted',
   const user = userEvent.setup();
   await user.click(await screen.findByRole('radio', { name: 'Harvest' }));
   await user.click(screen.getByRole('button', { name: 'Copy' }));
-  const name = screen.getByRole('textbox', { name: 'Name of this dressing' });
+  const name = screen.getByRole('textbox', { name: 'Name of this look' });
   await user.clear(name);
   await user.type(name, 'Midwinter');
   const copy = dressingsOf(app).at(-1);
@@ -49,7 +49,9 @@ test('a piece that no longer fits says so and what to do', async () => {
 
 test('the map is printed with the dressing that is looked at', async () => {
   const { printer } = await openApp(PAGE);
-  await userEvent.setup().click(await screen.findByRole('button', { name: 'Print the map at true size' }));
+  await userEvent
+    .setup()
+    .click(await screen.findByRole('button', { name: 'Print the decorating map, full size' }));
   expect(printer.asked).toEqual(['map for decorating on letter']);
 });
 

@@ -7,7 +7,7 @@ const EVENT = '/event/seed-swap-supper/event';
 
 test('forty favors and one in ten to spare are forty-four boxes', async () => {
   await openApp(EVENT);
-  expect(await screen.findByText('to make: 40 ordered, 4 spares')).toBeVisible();
+  expect(await screen.findByText('to make: 40 needed + 4 spares')).toBeVisible();
   const [boxes] = screen.getAllByText('How we got this');
   expect(boxes).toHaveTextContent('How we got this, Boxes');
   await userEvent.setup().click(boxes!);
@@ -24,7 +24,7 @@ test('a count is stepped, typed and undone', async () => {
   await user.clear(box);
   await user.type(box, '60');
   expect(count()).toBe(60);
-  expect(await screen.findByText('to make: 60 ordered, 6 spares')).toBeVisible();
+  expect(await screen.findByText('to make: 60 needed + 6 spares')).toBeVisible();
 });
 
 test('another box is put on the list by one press', async () => {
@@ -44,24 +44,24 @@ test('a recipe becomes a batch: how many, and it is planned', async () => {
   const count = await screen.findByRole('textbox', { name: 'How many favors' });
   await user.clear(count);
   await user.type(count, '25');
-  await user.click(screen.getByRole('button', { name: 'Plan them' }));
+  await user.click(screen.getByRole('button', { name: 'Plan the batch' }));
   const made = [...workbook.getState().rows.events.values()].find(({ name }) =>
     name.startsWith('Bean pillow'),
   );
   expect(made?.lines).toMatchObject([{ recipeId: 'bean-pillow', count: 25 }]);
   // 25 and 10 % in whole boxes: 3 spares.
-  expect(await screen.findByText('to make: 25 ordered, 3 spares')).toBeVisible();
+  expect(await screen.findByText('to make: 25 needed + 3 spares')).toBeVisible();
 });
 
 test('guests are counted by the table, and the same box is made in another colour', async () => {
   const { workbook } = await openApp(EVENT);
   const user = userEvent.setup();
   const lines = () => workbook.getState().rows.events.get('seed-swap-supper')?.lines ?? [];
-  await user.click(await screen.findByText('Count by the table'));
+  await user.click(await screen.findByText('Count by tables and guests'));
   await user.click(screen.getByRole('button', { name: 'Tables: Seed box: one more' }));
   // Five tables of eight made forty.
   expect(lines()[0]).toMatchObject({ count: 48, byTable: { tables: 6, guests: 8 } });
-  await user.click(screen.getByRole('button', { name: 'Another line of Seed box, in another colour' }));
+  await user.click(screen.getByRole('button', { name: 'Add Seed box in another color' }));
   expect(lines().map(({ recipeId, count }) => [recipeId, count])).toEqual([
     ['seed-box', 48],
     ['seed-box', 48],
@@ -71,8 +71,8 @@ test('guests are counted by the table, and the same box is made in another colou
 test('spares go by what each act spoils, one upon the other', async () => {
   await openApp(EVENT);
   const user = userEvent.setup();
-  await user.click(await screen.findByText('Spares in detail'));
-  const act = within(screen.getByText('What each act spoils').parentElement!);
+  await user.click(await screen.findByText('More about spares'));
+  const act = within(screen.getByText('Mistakes at each step').parentElement!);
   const spoil = async (name: string, percent: string) => {
     const field = act.getByRole('textbox', { name });
     await user.clear(field);
@@ -81,7 +81,7 @@ test('spares go by what each act spoils, one upon the other', async () => {
   await spoil('Cut all', '10');
   await spoil('Fold and burnish', '10');
   // 40 ÷ (0.9 × 0.9) = 49.4, so 50 are begun.
-  expect(await screen.findByText('to make: 40 ordered, 10 spares')).toBeVisible();
+  expect(await screen.findByText('to make: 40 needed + 10 spares')).toBeVisible();
 });
 
 describe('an event whose box has no paper', () => {
@@ -95,7 +95,7 @@ describe('an event whose box has no paper', () => {
     });
     if (!made.ok) throw new Error('no event');
     await openApp(`/event/${made.id}/event`, workbook);
-    const sum = await screen.findByRole('region', { name: 'What it comes to' });
+    const sum = await screen.findByRole('region', { name: 'Totals' });
     await within(sum).findByLabelText('New paper');
     expect(sum).not.toHaveTextContent('$0.00');
     const user = userEvent.setup();

@@ -12,7 +12,7 @@ test('the first box is measured before the batch, then every tap counts, and und
   const { workbook } = await openApp(BENCH);
   const run = () => workbook.getState().rows.events.get('seed-swap-supper')?.run;
   expect(await screen.findByText('11 × 4½ in')).toBeVisible();
-  press('It measures right');
+  press('Yes, it matches');
   expect(run()?.firstRight).toEqual(['guests']);
 
   press(/^Fold and burnish/);
@@ -39,13 +39,13 @@ test('a line whose first box is not measured says so at every step', async () =>
   await openApp(BENCH);
   await screen.findByText('11 × 4½ in');
   press(/^Fold and burnish/);
-  expect(screen.getByText('The first box of this line is not measured yet.')).toBeVisible();
+  expect(screen.getByText('The first box isn’t measured yet.')).toBeVisible();
 });
 
 test('boxes timed from start to finish become the hours', async () => {
   const { workbook } = await openApp(BENCH);
   const user = userEvent.setup();
-  await user.click(await screen.findByRole('radio', { name: 'Hours' }));
+  await user.click(await screen.findByRole('radio', { name: 'Time' }));
   await screen.findByRole('button', { name: 'Start a box' });
   let now = Date.now();
   vi.spyOn(Date, 'now').mockImplementation(() => now);
@@ -57,7 +57,7 @@ test('boxes timed from start to finish become the hours', async () => {
   expect(screen.getByText('Box 1: 4 min 35 s')).toBeVisible();
   // a plain box with a liner: cut, score, slit, fold, place, tape, close the bottom
   expect(await screen.findByText(/^Getting ready: 7 stages × 5 min = 35 min/)).toBeInTheDocument();
-  press(/^Forget this time/);
+  press(/^Delete this time/);
   expect(pace()?.trialSeconds).toEqual([]);
 });
 
@@ -67,13 +67,13 @@ test('what is ticked off and put in the cupboard is on hand, and one undo takes 
   const bought = () => workbook.getState().rows.events.get('seed-swap-supper')?.bought;
   fireEvent.click(await screen.findByRole('checkbox', { name: 'Bought: Oat cardstock, letter' }));
   expect(bought()).toEqual([{ of: 'oat-letter', packs: 2, units: 35, received: false }]);
-  press('Put in the cupboard: Oat cardstock, letter');
+  press('Add to supplies: Oat cardstock, letter');
   expect([sheets(), bought()?.[0]?.received]).toEqual([12 + 35, true]);
   act(() => workbook.getState().undo());
   expect([sheets(), bought()?.[0]?.received]).toEqual([12, false]);
   act(() => workbook.getState().redo());
   const row = await screen.findByRole('row', { name: /Oat cardstock/ });
   expect(await within(row).findByText('enough on hand')).toBeVisible();
-  press('Take out again: Oat cardstock, letter');
+  press('Undo: Oat cardstock, letter');
   expect([sheets(), bought()?.[0]?.received]).toEqual([12, false]);
 });

@@ -14,7 +14,7 @@ describe('the sheets', () => {
     await openApp('/event/seed-swap-supper/sheets');
     // Common practice, no source: a letter sheet gives one 11 × 4 1/2 in blank and one 3 1/2 × 6 in liner, so 44 need 44 sheets.
     expect(await screen.findByRole('heading', { name: '44 sheets of Oat cardstock, letter' })).toBeVisible();
-    expect(screen.getByText('No plan uses fewer sheets of this paper.')).toBeVisible();
+    expect(screen.getByText('This is the fewest sheets possible.')).toBeVisible();
     expect(screen.getByRole('img', { name: /^Sheet/ })).toHaveAccessibleName(
       /1 × Seed box: Tall liner, 1 × Seed box: Box, 3 cuts/,
     );
@@ -27,9 +27,9 @@ describe('the sheets', () => {
 
   test('open to the proof in sums', async () => {
     await openApp('/event/seed-swap-supper/sheets');
-    await userEvent.setup().click(await screen.findByText('No plan uses fewer sheets of this paper.'));
+    await userEvent.setup().click(await screen.findByText('This is the fewest sheets possible.'));
     const [, total] =
-      /worth ([\d,]+) points/.exec(screen.getByText(/^All the parts together/).textContent) ?? [];
+      /worth ([\d,]+) points/.exec(screen.getByText(/^All the pieces together/).textContent) ?? [];
     const [, hold] = /^43 sheets hold at most ([\d,]+) points/.exec(screen.getByText(/which is too few/).textContent) ?? []; // biome-ignore format: one row
     expect(Number(total?.replace(',', ''))).toBeGreaterThan(Number(hold?.replace(',', '')));
   });
@@ -42,7 +42,7 @@ describe('the sheets', () => {
     await user.click(stepper.getByRole('button', { name: 'Next cut' }));
     await user.keyboard('{ArrowRight}');
     expect(stepper.getByText('Cut 3 of 3')).toBeVisible();
-    expect(stepper.getByText('Turn it a quarter first.')).toBeVisible();
+    expect(stepper.getByText('Turn it a quarter turn first.')).toBeVisible();
     expect(stepper.getByText('Fence at 6 in')).toBeVisible();
     await user.keyboard('{Home}');
     expect(stepper.getByText('Fence at 3½ in')).toBeVisible();
@@ -51,7 +51,7 @@ describe('the sheets', () => {
   test('leave offcuts that go to the shelf as stock, in one step that undo takes back', async () => {
     const { workbook } = await openApp('/event/seed-swap-supper/sheets');
     const user = userEvent.setup();
-    await user.click(await screen.findByRole('button', { name: 'Put on the shelf: 3½ × 5 in' }));
+    await user.click(await screen.findByRole('button', { name: 'Add to supplies: 3½ × 5 in' }));
     const shelved = [...workbook.getState().rows.papers.values()].find(({ offcutOfId }) => offcutOfId === 'oat-letter'); // biome-ignore format: one row
     expect(shelved).toMatchObject({ acrossMm: 88.9, upMm: 127, onHandSheets: 44, packs: [] });
     expect(await screen.findByText(/44 on the shelf/)).toBeVisible();
@@ -63,11 +63,8 @@ describe('the sheets', () => {
     const { workbook } = await openApp('/event/seed-swap-supper/sheets');
     const before = workbook.getState().rows;
     const user = userEvent.setup();
-    await user.selectOptions(
-      await screen.findByRole('combobox', { name: 'What might be different' }),
-      'The sheets had another size',
-    );
-    await user.selectOptions(screen.getByRole('combobox', { name: 'Size of sheet' }), 'Tabloid 11 × 17');
+    await user.selectOptions(await screen.findByRole('combobox', { name: 'Try' }), 'A different sheet size');
+    await user.selectOptions(screen.getByRole('combobox', { name: 'Sheet size' }), 'Tabloid 11 × 17');
     // 44 blanks 11 × 4 1/2 and 44 liners 3 1/2 × 6, grain free: 19 of 11 × 17, by exhaustive pattern search.
     expect(await screen.findByText('44 → 19 sheets: 25 sheets fewer.')).toBeVisible();
     expect(workbook.getState().rows).toBe(before);
@@ -76,13 +73,13 @@ describe('the sheets', () => {
   test('are compared with what each gives one way and the other', async () => {
     await openApp('/event/seed-swap-supper/sheets');
     // 12 × 12: two 11 × 4 1/2 blanks, lying either way.
-    expect(await screen.findByRole('row', { name: /Fern cardstock.*2 one way, 2 the other/ })).toBeVisible();
+    expect(await screen.findByRole('row', { name: /Fern cardstock.*2 straight, 2 turned/ })).toBeVisible();
   });
 
   test('take outlines laid into one another, labelled for scissors', async () => {
     await openApp('/event/seed-swap-supper/sheets');
-    await userEvent.setup().click(await screen.findByRole('button', { name: 'Lay them close' }));
-    expect(await screen.findByText('Cannot be cut on a trimmer')).toBeVisible();
+    await userEvent.setup().click(await screen.findByRole('button', { name: 'Nest them' }));
+    expect(await screen.findByText('Not for a trimmer')).toBeVisible();
     expect(screen.getByText(/on one sheet/)).toBeVisible();
     expect(screen.getByRole('button', { name: 'Save as DXF' })).toBeVisible();
   });
@@ -100,7 +97,7 @@ describe('the sheets', () => {
     workbook.getState().edit('events', 'seed-swap-supper', 'Clear', (event) => ({ ...event, lines: [] }));
     await openApp('/event/seed-swap-supper/sheets', workbook);
     await userEvent.setup().click(await screen.findByRole('link', { name: 'Open the Count page' }));
-    expect(await screen.findByRole('heading', { name: 'What is made' })).toBeVisible();
+    expect(await screen.findByRole('heading', { name: 'Boxes to make' })).toBeVisible();
   });
 
   test('that lie across the grain are mended by letting it run either way', async () => {
@@ -148,7 +145,7 @@ describe('while a line is not planned', () => {
       remove(workbook);
       await openApp('/event/seed-swap-supper/shopping', workbook);
       expect(await screen.findByRole('heading', { name: 'Part of this event is not planned' })).toBeVisible();
-      expect(screen.queryByText('Nothing is left to buy.')).toBeNull();
+      expect(screen.queryByText('Nothing to buy.')).toBeNull();
       expect(screen.queryByText('To pay')).toBeNull();
       expect(screen.queryByText(/a favor/)).toBeNull();
       // Nor in the message that is sent to whoever goes to the shop.

@@ -2,12 +2,12 @@ import type { MakingWords } from '../../ui/words/making-words';
 import { plural } from './plural';
 
 export const shoppingMessages: MakingWords['shopping'] = {
-  needsCount: 'How many are to be made?',
-  needsCountWhy: 'Once the Count page has a box on its list, this page says what to buy.',
+  needsCount: 'How many boxes?',
+  needsCountWhy: 'Add a box on the Count page, and we list what to buy.',
   toEvent: 'Open the Count page',
-  working: 'Working out the list',
+  working: 'Making the list',
   list: 'Shopping list',
-  what: 'What',
+  what: 'Item',
   need: 'Need',
   onHand: 'On hand',
   buy: 'Buy',
@@ -15,9 +15,9 @@ export const shoppingMessages: MakingWords['shopping'] = {
   enough: 'enough on hand',
   noPrice: 'no price yet',
   costHead: 'Cost',
-  aFavor: 'a favor, for what it uses up',
-  aFavorPaid: 'a favor, for what is paid now',
-  paidWhy: 'Whole packs are paid for; what is left over stays in the cupboard.',
+  aFavor: 'materials per favor',
+  aFavorPaid: 'spent per favor',
+  paidWhy: 'You pay for whole packs. Leftovers stay in your supplies.',
   print: 'Print the list',
   units: {
     sheet: (count) => plural(count, 'sheet'),
@@ -34,6 +34,6 @@ export const shoppingMessages: MakingWords['shopping'] = {
     contents: 'Contents',
   },
   freeOf: (count) => `${count} of them free`,
-  share: (kind, total, perFavor) => `${kind}: ${total}, ${perFavor} a favor`,
+  share: (kind, total, perFavor) => `${kind}: ${total}, ${perFavor} per favor`,
   perFavor: (total, favors, each) => `${total} ÷ ${plural(favors, 'favor')} = ${each}`,
 };
