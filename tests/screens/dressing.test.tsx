@@ -44,7 +44,7 @@ test('a piece that no longer fits says so and what to do', async () => {
   await user.click(await screen.findByRole('radio', { name: 'Bare' }));
   await user.click(screen.getByRole('button', { name: 'Window film' }));
   expect(dressingsOf(app).find(({ id }) => id === 'bare')?.pieces[0]?.fit?.rule).toBe('over-window');
-  expect(screen.getByText('does not fit')).toBeVisible();
+  expect(screen.getByText('doesn’t fit')).toBeVisible();
 });
 
 test('the map is printed with the dressing that is looked at', async () => {

@@ -54,7 +54,7 @@ describe('the sheets', () => {
     await user.click(await screen.findByRole('button', { name: 'Add to supplies: 3½ × 5 in' }));
     const shelved = [...workbook.getState().rows.papers.values()].find(({ offcutOfId }) => offcutOfId === 'oat-letter'); // biome-ignore format: one row
     expect(shelved).toMatchObject({ acrossMm: 88.9, upMm: 127, onHandSheets: 44, packs: [] });
-    expect(await screen.findByText(/44 on the shelf/)).toBeVisible();
+    expect(await screen.findByText(/44 in your supplies/)).toBeVisible();
     workbook.getState().undo();
     expect([...workbook.getState().rows.papers.values()].some(({ offcutOfId }) => offcutOfId)).toBe(false);
   });
@@ -144,10 +144,12 @@ describe('while a line is not planned', () => {
       const workbook = await workbookWithDemo();
       remove(workbook);
       await openApp('/event/seed-swap-supper/shopping', workbook);
-      expect(await screen.findByRole('heading', { name: 'Part of this event is not planned' })).toBeVisible();
+      expect(
+        await screen.findByRole('heading', { name: 'Part of this event isn’t planned yet' }),
+      ).toBeVisible();
       expect(screen.queryByText('Nothing to buy.')).toBeNull();
-      expect(screen.queryByText('To pay')).toBeNull();
-      expect(screen.queryByText(/a favor/)).toBeNull();
+      expect(screen.queryByText('Total')).toBeNull();
+      expect(screen.queryByText(/per favor/)).toBeNull();
       // Nor in the message that is sent to whoever goes to the shop.
       const plan = await planHere(
         rowsForPlan(workbook.getState().rows, 'seed-swap-supper'),
