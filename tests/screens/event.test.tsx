@@ -11,7 +11,7 @@ test('forty favors and one in ten to spare are forty-four boxes', async () => {
   const [boxes] = screen.getAllByText('How we got this');
   expect(boxes).toHaveTextContent('How we got this, Boxes');
   await userEvent.setup().click(boxes!);
-  expect(screen.getByText('40 ordered + 4 spare = 44 to make.')).toBeVisible();
+  expect(screen.getByText('40 needed + 4 spares = 44 to make.')).toBeVisible();
 });
 
 test('a count is stepped, typed and undone', async () => {

@@ -22,7 +22,7 @@ describe('the sheets', () => {
     expect(count).toHaveAttribute('aria-expanded', 'false');
     await userEvent.setup().click(count);
     expect(count).toHaveAttribute('aria-expanded', 'true');
-    expect(screen.getByText('Spares: 10 % of 40, rounded up, are 4.')).toBeVisible();
+    expect(screen.getByText('Spares: 10% of 40, rounded up, are 4.')).toBeVisible();
   });
 
   test('open to the proof in sums', async () => {
@@ -119,7 +119,7 @@ describe('the shopping list', () => {
     expect(row).toHaveTextContent('1 pack of 25');
     expect(row).toHaveTextContent('$10.90');
     await userEvent.setup().click(within(row).getByText('Oat cardstock, letter'));
-    expect(within(row).getByText('Seed box: 40 ordered + 4 spare = 44')).toBeVisible();
+    expect(within(row).getByText('Seed box: 40 needed + 4 spares = 44')).toBeVisible();
   });
 
   test('goes to the printer, and to a spreadsheet', async () => {

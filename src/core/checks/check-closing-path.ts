@@ -33,8 +33,8 @@ function tellHits(piece: PieceNet, { act, hits }: ActHits): readonly Finding[] {
       severity: 'stop',
       where: piece.faces[hit.other]?.panel ?? '',
       facts: { panels: act.panels.map(panelWords), one, other, deep: asTicks(hit.depth) },
-      says: 'While the {panels} fold, the {one} and the {other} run into each other by {deep}.',
-      remedy: 'Make one of them shorter, or close the box in another order.',
+      says: 'When the {panels} fold, the {one} and the {other} hit each other by {deep}.',
+      remedy: 'Make one of them shorter, or change the order of folding.',
     });
   }
   return [...told.values()];

@@ -14,8 +14,8 @@ export function checkCollisions({ piece, faces, toleranceMm }: ClosedPiece, cali
     where: piece.faces[other]?.panel ?? '',
     facts: { one: wordsOf(piece, one), other: wordsOf(piece, other), deep: asTicks(depth) },
     says: level
-      ? 'The {one} and the {other} take the same place, {deep} deep, when the box is closed.'
-      : 'The {one} and the {other} run into each other by {deep} when the box is closed.',
+      ? 'The {one} and the {other} overlap by {deep} when the box is closed.'
+      : 'The {one} and the {other} hit each other by {deep} when the box is closed.',
     remedy: 'Make one of them shorter.',
   }));
 }

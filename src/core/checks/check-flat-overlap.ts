@@ -22,8 +22,8 @@ export function checkFlatOverlap(piece: PieceNet): Finding[] {
         severity: 'stop',
         where: piece.faces[q]?.panel ?? '',
         facts: { one: wordsOf(piece, p), other: wordsOf(piece, q), deep: asTicks(deep) },
-        says: 'The {one} and the {other} lie over one another by {deep} on the blank.',
-        remedy: 'Make one of them smaller: they cannot both be cut from the same card.',
+        says: 'The {one} and the {other} overlap by {deep} on the flat net.',
+        remedy: 'Make one of them smaller. One piece can’t have both.',
       });
     }
   return findings;

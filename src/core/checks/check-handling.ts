@@ -64,7 +64,7 @@ export function checkToolReach(piece: PieceNet, tool: ToolReach): Finding[] {
       severity: 'warn',
       where: piece.id,
       facts: { piece: piece.label.toLowerCase(), long, cut: tool.longestCut },
-      says: 'The {piece}’s blank is {long} long; this tool cuts {cut}.',
+      says: 'The {piece} is {long} long before folding; your tool cuts {cut}.',
       remedy: 'Cut it with a knife and ruler, or make the box smaller.',
     });
   const farthest = linesOf(piece).reduce((far, { kind, from, to }) => {
@@ -78,7 +78,7 @@ export function checkToolReach(piece: PieceNet, tool: ToolReach): Finding[] {
       severity: 'warn',
       where: piece.id,
       facts: { piece: piece.label.toLowerCase(), far: ticks(farthest), reach: tool.reach },
-      says: 'One score of the {piece} lies {far} from the nearest edge; this tool scores up to {reach}.',
+      says: 'One score of the {piece} is {far} from the nearest edge; your tool scores up to {reach}.',
       remedy: 'Draw that line with a ruler and a bone folder, or make the box smaller.',
     });
   return findings;

@@ -49,7 +49,7 @@ export function checkItemRoom(box: BoxNet, clearance: number = ITEM_CLEARANCE): 
       severity: 'stop',
       where: piece.id,
       facts: { width, depth, height, deep: asTicks(deep) },
-      says: 'An item {width} × {depth} × {height} does not lie in the closed box: it runs {deep} into the card.',
+      says: 'An item {width} × {depth} × {height} doesn’t fit in the closed box: it is {deep} too large.',
       remedy: 'Make the box larger by at least that.',
     },
   ];

@@ -25,8 +25,8 @@ function checkJoint({ piece, faces, toleranceMm }: ClosedPiece, joint: Joint): F
         severity: 'stop',
         where,
         facts: { ...names, off: asTicks(off) },
-        says: 'The {tab} ends {off} off the {target} it is glued to.',
-        remedy: 'The panels between them do not add up: check their sizes.',
+        says: 'The {tab} ends {off} away from the {target} it is glued to.',
+        remedy: 'The panels between them don’t add up. Check their sizes.',
       },
     ];
   const ring = corners.map(([x, y]): At => [x, y]);
@@ -54,7 +54,7 @@ function checkJoint({ piece, faces, toleranceMm }: ClosedPiece, joint: Joint): F
       severity: 'stop',
       where,
       facts: { ...names, short: asTicks(Math.max(0, -lap)) },
-      says: 'The {tab} does not reach the {target} it is glued to: {short} short.',
+      says: 'The {tab} is {short} too short to reach the {target} it is glued to.',
       remedy: 'Make one of them longer.',
     },
   ];

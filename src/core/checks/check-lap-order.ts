@@ -42,8 +42,8 @@ const finding = (inner: string, outer: string): Finding => ({
   severity: 'stop',
   where: inner,
   facts: { inner: panelWords(inner), outer: panelWords(outer) },
-  says: 'The {inner} should end up inside the {outer}, but folded in this order it comes to lie outside it.',
-  remedy: 'Close the one that lies inside first, or let the two change places.',
+  says: 'The {inner} should be inside the {outer}, but this order puts it outside.',
+  remedy: 'Close the inner one first, or swap the two.',
 });
 
 type Poses = readonly Pose[];

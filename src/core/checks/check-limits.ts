@@ -37,11 +37,11 @@ function checkRange(style: BoxStyle, symbol: string, values: Lengths, mark: Tick
 
 const BEYOND = {
   least: {
-    says: '{size} {value} is less than this box can be made with.',
+    says: '{size} {value} is too small for this style.',
     remedy: 'Make it at least {limit}.',
   },
   most: {
-    says: '{size} {value} is more than this box can be made with.',
+    says: '{size} {value} is too large for this style.',
     remedy: 'Make it at most {limit}.',
   },
 } as const;

@@ -48,7 +48,7 @@ function checkPlace(
         severity: 'stop',
         where,
         facts: { panel: wordsOf(piece, at), out: asTicks(out) },
-        says: 'An opening in the {panel} reaches {out} past its edge.',
+        says: 'An opening in the {panel} is {out} past its edge.',
         remedy: 'Make the opening smaller, or the panel larger.',
       },
     ];
@@ -62,7 +62,7 @@ function checkPlace(
       severity: 'warn',
       where,
       facts: { panel: wordsOf(piece, at), near: asTicks(near), least },
-      says: 'An opening in the {panel} leaves only {near} of card beside it, which tears or shows glue.',
+      says: 'An opening in the {panel} leaves a strip only {near} wide, which tears or shows glue.',
       remedy: 'Leave at least {least}.',
     },
   ];

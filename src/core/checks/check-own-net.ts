@@ -21,13 +21,13 @@ export function checkOwnNet(box: BoxNet, roomMeasured: boolean, tool?: ToolReach
   return roomMeasured ? [...found, ROOM_NOTE] : found;
 }
 
-const OWN_REMEDY = 'Fold one from scrap first; where it does not close, mend the file and bring it in again.';
+const OWN_REMEDY = 'Fold one from scrap first. If it doesn’t close, fix the file and import it again.';
 
 const ROOM_NOTE: Finding = {
   code: 'own-net-room',
   severity: 'note',
   where: 'own-net',
   facts: {},
-  says: 'The file does not say what room is inside, so it is read off the first panel and the panels beside it.',
+  says: 'The file doesn’t give an inside size, so we take it from the first panel and those beside it.',
   remedy: 'Measure the first box you fold.',
 };

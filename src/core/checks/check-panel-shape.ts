@@ -14,7 +14,7 @@ export function checkPanelShape(piece: PieceNet): Finding[] {
         severity: 'stop',
         where: panel,
         facts: { panel: wordsOf(piece, face), wide: roundToTick(ring.length === 0 ? 0 : wide) },
-        says: 'The slanted ends of the {panel} pass one another; its shortest edge is {wide}.',
+        says: 'The slanted ends of the {panel} cross; its shortest edge is {wide}.',
         remedy: 'Make the panel longer along its score, or its taper smaller.',
       },
     ];

@@ -17,8 +17,8 @@ export function checkParts({ pieces, whole }: BoxNet): Finding[] {
           severity: 'stop',
           where: face.panel,
           facts: { panel: panelWords(face.panel), off: roundToTick(Number.isFinite(off) ? off : 0) },
-          says: 'The {panel} is cut {off} otherwise than the box needs it.',
-          remedy: 'The pieces do not make the box as drawn: check their sizes.',
+          says: 'The {panel} is off by {off}.',
+          remedy: 'The pieces don’t make the box as drawn. Check their sizes.',
         },
       ];
     }),

@@ -23,8 +23,8 @@ export function checkRoom({ piece, faces, toleranceMm }: ClosedPiece): Finding[]
       severity: 'stop',
       where: piece.id,
       facts: { piece: panelWords(piece.label.toLowerCase()), off: asTicks(off) },
-      says: 'The closed {piece} does not hold what its sizes promise: its walls stand {off} off on average.',
-      remedy: 'The panels do not close as drawn: check their sizes.',
+      says: 'The closed {piece} is not the size you asked for: its walls are off by {off} on average.',
+      remedy: 'The panels don’t close as drawn. Check their sizes.',
     },
   ];
 }

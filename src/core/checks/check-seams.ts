@@ -13,8 +13,8 @@ export function checkSeams(closed: ClosedPiece): Finding[] {
       severity: 'stop',
       where: piece.faces[one]?.panel ?? '',
       facts: { one: wordsOf(piece, one), other: wordsOf(piece, other), apart: asTicks(apart) },
-      says: 'The {one} and the {other} stay {apart} apart where they should meet.',
-      remedy: 'The panels round the box do not add up: check their sizes.',
+      says: 'The {one} and the {other} are {apart} apart where they should meet.',
+      remedy: 'The panels around the box don’t add up. Check their sizes.',
     }));
 }
 

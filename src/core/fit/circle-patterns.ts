@@ -148,5 +148,5 @@ function closedForms(count: number): CirclePattern[] {
     ],
   };
   const form = forms[count];
-  return form ? [patternOf('the least square known', form)] : [];
+  return form ? [patternOf('tightest square known', form)] : [];
 }

@@ -4,9 +4,9 @@ import type { FoldRefusal } from './read-fold';
 export function sayFoldRefusal({ code, path, found, expected }: FoldRefusal): string {
   switch (code) {
     case 'not-fold':
-      return `This is not a FOLD file this app can read: ${path === '' ? '' : `${path}, `}${found}.`;
+      return `We can’t read this FOLD file: ${path === '' ? '' : `${path}, `}${found}.`;
     case 'unknown-unit':
-      return `Its unit “${found}” is not known. Known are ${expected}.`;
+      return `We don’t know its unit “${found}”. Use ${expected}.`;
     case 'no-such-vertex':
       return `A line ends at corner ${found}, which the file does not have.`;
     case 'unassigned-edge':
@@ -14,15 +14,15 @@ export function sayFoldRefusal({ code, path, found, expected }: FoldRefusal): st
     case 'sign-differs':
       return `${path}: a line is marked ${found}°. A valley folds by a positive angle and a mountain by a negative one.`;
     case 'no-faces':
-      return 'Its lines close round no panel.';
+      return 'Its lines don’t enclose a panel.';
     case 'not-connected':
-      return 'Its panels are not one piece of card joined by folds. Give each piece a frame of its own, and leave out lines that end in nothing.';
+      return 'Its panels aren’t one piece joined by folds. Give each piece its own frame, and leave out lines with a loose end.';
     case 'lists-differ':
       return `${path} has ${found} entries, expected ${expected}.`;
     case 'folded-form':
       return 'It holds only a folded shape. Save the flat crease pattern instead.';
     case 'not-flat':
-      return 'Its corners lie at several heights. Save the flat crease pattern instead.';
+      return 'It isn’t flat. Save the flat crease pattern instead.';
     case 'too-small':
       return `It is ${found}, smaller than ${expected}. Check the unit.`;
     case 'too-big':

@@ -15,18 +15,18 @@ const PRACTICE = 'common practice, no source';
 /** The usual words of care about what is given and about a batch; blade and hot glue are said at the step where they are used. */
 const CAUTIONS: readonly Caution[] = [
   { hazard: 'stack', says: 'Cut no more sheets at once than the trimmer is made for.', source: PRACTICE },
-  { hazard: 'narrow-strip', says: 'A strip under 1/2 in (12 mm) brings fingers close to the trimmer’s blade: cut it with a knife and ruler.', source: PRACTICE },
-  { hazard: 'load', says: 'No strength is promised: fill one box, carry it as your guests will, and look at the bottom before making the rest.', source: PRACTICE },
-  { hazard: 'hot', says: 'Let baked or melted things cool through before they go into a box.', source: PRACTICE },
-  { hazard: 'flame', says: 'Never burn a candle in or on a card box. A candle given carries its own warning: burn within sight, away from things that catch fire, children and pets.', source: 'ASTM F2058 (wording of the warning, from a secondary text); first sentence common practice' },
-  { hazard: 'button-cell', says: 'Button cells in small lights are dangerous when swallowed: give only lights whose battery door is screwed shut, and not to small children.', source: 'from memory; 16 CFR 1263 covers button cells' },
-  { hazard: 'small-parts', says: 'Small contents can choke a child under three: keep such favors from them and say so on the tag.', source: '16 CFR 1501' },
-  { hazard: 'small-ball', says: 'A ball under 1 3/4 in (44.4 mm) can block a child’s throat: keep such favors from children under three and say “small ball” on the tag.', source: '16 CFR 1500.19(a)(2)' },
-  { hazard: 'choking-food', says: 'Hard sweets, nuts, popcorn and round sweets can choke a child under four: keep such favors from them and say so on the tag.', source: 'advice of the American Academy of Pediatrics, from secondary texts' },
-  { hazard: 'food', says: 'Craft card is not sold for food contact: wrap food first, and keep glue and ink outside the wrap.', source: 'common practice, no source; 21 CFR 176.170 and 176.180 approve by substance and use' },
-  { hazard: 'allergens', says: 'Name allergens on the tag: milk, eggs, fish, shellfish, tree nuts, peanuts, wheat, soybeans, sesame; elsewhere the list is longer.', source: 'United States FALCPA and FASTER acts, from a secondary text; EU list from memory' },
+  { hazard: 'narrow-strip', says: 'A strip under 1/2 in (12 mm) brings fingers close to the trimmer blade. Cut it with a knife and ruler.', source: PRACTICE },
+  { hazard: 'load', says: 'Test the bottom. Fill one box, carry it as your guests will, and look at the bottom before you make the rest.', source: PRACTICE },
+  { hazard: 'hot', says: 'Let baked or melted items cool all the way before you box them.', source: PRACTICE },
+  { hazard: 'flame', says: 'Never burn a candle in or on a cardstock box. Give each candle its own warning: burn within sight, away from children, pets and anything that can catch fire.', source: 'ASTM F2058 (wording of the warning, from a secondary text); first sentence common practice' },
+  { hazard: 'button-cell', says: 'Button cells are dangerous when swallowed. Give only lights with a screwed-shut battery door, and not to small children.', source: 'from memory; 16 CFR 1263 covers button cells' },
+  { hazard: 'small-parts', says: 'Small items can choke a child under three. Keep these favors away from them, and say so on the tag.', source: '16 CFR 1501' },
+  { hazard: 'small-ball', says: 'A ball under 1 3/4 in (44.4 mm) can block a child’s throat. Keep these favors away from children under three, and write “small ball” on the tag.', source: '16 CFR 1500.19(a)(2)' },
+  { hazard: 'choking-food', says: 'Hard or round candy, nuts and popcorn can choke a child under four. Keep these favors away from them, and say so on the tag.', source: 'advice of the American Academy of Pediatrics, from secondary texts' },
+  { hazard: 'food', says: 'Craft cardstock isn’t sold for food contact. Wrap food first, and keep glue and ink outside the wrap.', source: 'common practice, no source; 21 CFR 176.170 and 176.180 approve by substance and use' },
+  { hazard: 'allergens', says: 'Name allergens on the tag: milk, eggs, fish, shellfish, tree nuts, peanuts, wheat, soybeans, sesame. Some countries list more.', source: 'United States FALCPA and FASTER acts, from a secondary text; EU list from memory' },
   { hazard: 'honey', says: 'Honey is not for infants under twelve months.', source: 'from memory' },
-  { hazard: 'moisture', says: 'Damp air and cold storage soften card: fill late and keep filled boxes dry.', source: 'Journal of Applied Packaging Research 9(2) art. 3: stiffness falls 20 to 53 % at 90 % humidity' },
+  { hazard: 'moisture', says: 'Damp air and cold storage soften cardstock. Fill late, and keep filled boxes dry.', source: 'Journal of Applied Packaging Research 9(2) art. 3: stiffness falls 20 to 53 % at 90 % humidity' },
 ];
 
 /** Diameter below which a ball counts as a small ball, in millimetres. source: 16 CFR 1500.19(a)(2), 1.75 in (44.4 mm) */

@@ -5,48 +5,48 @@ interface Explanation {
 
 /** Every way a typed length can be turned away: why, and what to write instead. The maker's own text is kept beside it. */
 const EXPLANATIONS = {
-  empty: { reason: 'Nothing is written here.', remedy: 'Write a length such as 3 1/2 in or 89 mm.' },
+  empty: { reason: 'This is empty.', remedy: 'Type a length such as 3 1/2 in or 89 mm.' },
   'no-number': {
-    reason: 'There is a unit but no number.',
-    remedy: 'Write the number before the unit, such as 3 1/2 in.',
+    reason: 'The number is missing.',
+    remedy: 'Type the number before the unit, such as 3 1/2 in.',
   },
-  unfinished: { reason: 'The number stops in the middle.', remedy: 'Finish it, such as 3 1/2 or 3.5.' },
-  negative: { reason: 'A length cannot be less than nothing.', remedy: 'Write it without the minus sign.' },
+  unfinished: { reason: 'The number isn’t finished.', remedy: 'Finish it, such as 3 1/2 or 3.5.' },
+  negative: { reason: 'A length can’t be negative.', remedy: 'Leave out the minus sign.' },
   separators: {
-    reason: 'The comma or point may mark thousands or a decimal.',
-    remedy: 'Write thousands without a mark, and decimals with a point, such as 1.25.',
+    reason: 'The comma or point could mean thousands or a decimal.',
+    remedy: 'Type decimals with a point, such as 1.25, and thousands without a mark.',
   },
   'zero-denominator': {
-    reason: 'Nothing can be divided into 0 parts.',
-    remedy: 'Write the fraction with 2, 4, 8, 16 or 32 below.',
+    reason: 'A fraction can’t have 0 below.',
+    remedy: 'Use 2, 4, 8, 16 or 32 below.',
   },
   'improper-after-whole': {
-    reason: 'The fraction after the whole number is itself 1 or more.',
-    remedy: 'Carry the whole part over, such as 4 1/4 for 3 5/4.',
+    reason: 'The fraction is 1 or more.',
+    remedy: 'Add its whole part to the number, such as 4 1/4 for 3 5/4.',
   },
   'two-fractions': {
     reason: 'There is more than one fraction.',
-    remedy: 'Write one whole number and one fraction, such as 3 1/2.',
+    remedy: 'Type one whole number and one fraction, such as 3 1/2.',
   },
   'two-numbers': {
-    reason: 'Two numbers stand side by side.',
-    remedy: 'Write one number, or a whole number and a fraction such as 3 1/2.',
+    reason: 'There are two numbers.',
+    remedy: 'Type one number, or a whole number and a fraction such as 3 1/2.',
   },
-  feet: { reason: 'Feet are not read here.', remedy: 'Write inches or millimetres; 1 foot is 12 in.' },
+  feet: { reason: 'We can’t read feet.', remedy: 'Use inches or millimeters. 1 foot is 12 in.' },
   'unknown-unit': {
-    reason: 'The unit is not one that is read here.',
+    reason: 'We don’t know this unit.',
     remedy: 'Use in, mm or cm, or leave the unit out.',
   },
   'not-a-length': {
-    reason: 'This does not read as a length.',
-    remedy: 'Write a length such as 3 1/2, 3.5, 89 mm or 8.9 cm.',
+    reason: 'This isn’t a length.',
+    remedy: 'Type a length such as 3 1/2, 3.5, 89 mm or 8.9 cm.',
   },
   'too-long': {
     reason: 'This is longer than 2000 mm (78 3/4 in).',
-    remedy: 'Check the unit: inches or millimetres?',
+    remedy: 'Check the unit: inches or millimeters?',
   },
   'too-short': {
-    reason: 'This is too small to cut: under 1/640 mm.',
+    reason: 'This is too small to cut (under 1/640 mm).',
     remedy: 'Check the unit and the decimal point.',
   },
 } as const satisfies Record<string, Explanation>;

@@ -78,7 +78,7 @@ describe('a box whose panels do not add up', () => {
 });
 
 describe('panels in one place', () => {
-  it('cannot both be cut from the same card', () => {
+  it('One piece can’t have both', () => {
     const wide = withPanel(openTop, 'box', 'rightFlap', { size: ['depth + 1/8 in', 'flap'] });
     expect(first(wide, 'panels-overlap-flat')).toMatchObject({ facts: { deep: inches(0, 1, 8) } });
   });

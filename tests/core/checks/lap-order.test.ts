@@ -28,7 +28,7 @@ describe('the order of layers and the order of closing', () => {
 
   it('a dust flap folded in after the lid would lie on top of it', () => {
     const [first] = told(swapped(pieceOf(straightTuck), 'topRightDust', 'topLid'));
-    expect(first).toMatch(/top right dust should end up inside the top lid/);
+    expect(first).toMatch(/top right dust should be inside the top lid/);
   });
 
   it('a tab folded over after the pocket it hangs on would lie outside the cover', () => {

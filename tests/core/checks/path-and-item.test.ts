@@ -22,19 +22,19 @@ describe('the path of a tuck', () => {
   it('meets the dust flaps where the lid ends 1/4 in before the front', () => {
     const short = withPanel(straightTuck, 'box', 'topLid', { size: ['lidWidth', 'lidDepth - 1/4 in'] });
     const long = withPanel(short, 'box', 'topTuck', { size: ['lidWidth', 'depth'] });
-    expect(hits(long).join()).toMatch(/dust and the top tuck run into each other/);
+    expect(hits(long).join()).toMatch(/dust and the top tuck hit each other/);
   });
 
   it('meets the wall where the lid is 1/2 in wider than the box', () => {
     const wide = withPanel(straightTuck, 'box', 'topLid', { size: ['width + 1/2 in', 'lidDepth'] });
-    expect(hits(wide).join()).toMatch(/the right and the top lid run into each other/);
+    expect(hits(wide).join()).toMatch(/the right and the top lid hit each other/);
   });
 });
 
 describe('the path of a loop', () => {
   it('gussets of a gable deeper than wide run into each other on the way', () => {
     expect(hits(gableTop)).toEqual([]);
-    expect(hits(gableTop, { width: '1 1/2 in', depth: '2 1/4 in' }).join()).toMatch(/run into each other/);
+    expect(hits(gableTop, { width: '1 1/2 in', depth: '2 1/4 in' }).join()).toMatch(/hit each other/);
   });
 
   it('no gusset has to bend', () => {
@@ -75,7 +75,7 @@ describe('the path of what bends', () => {
     const early = closedBy((acts) => [...acts.slice(0, 3), ...acts.slice(4), ...acts.slice(3, 4)]);
     expect(checkGeometry(early, boxOf(early))).toEqual([]);
     expect(hits(early).join()).toMatch(
-      /While the front, back, and tab fold, the front and the back left run into each other/,
+      /When the front, back, and tab fold, the front and the back left hit each other/,
     );
   });
 
@@ -84,7 +84,7 @@ describe('the path of what bends', () => {
     const stands = { do: 'fold', panels: ['strip'] } as const;
     const stiff = closedBy((acts) => [...acts.slice(0, 3), stands, ...acts.slice(3)], { strip });
     expect(checkGeometry(stiff, boxOf(stiff))).toEqual([]);
-    expect(hits(stiff).join()).toMatch(/While the front, back, and tab fold, the back and the strip/);
+    expect(hits(stiff).join()).toMatch(/When the front, back, and tab fold, the back and the strip/);
   });
 });
 

@@ -25,8 +25,8 @@ describe('how many are made', () => {
   // 10 % of 40 is 4: 44.
   test('ordered and spares by the percentage', () => {
     expect(say(whyCount({ ...addSpares(40, RULE), again: 0 }, RULE))).toEqual([
-      '40 ordered + 4 spare = 44 to make.',
-      'Spares: 10 % of 40, rounded up, are 4.',
+      '40 needed + 4 spares = 44 to make.',
+      'Spares: 10% of 40, rounded up, are 4.',
     ]);
   });
 
@@ -44,12 +44,12 @@ describe('how many are made', () => {
     const counted = addSpares(12, rule);
     const line = { ...counted, again: 1, spares: counted.spares + 1, making: counted.making + 1 };
     expect(say(whyCount(line, rule))).toEqual([
-      '12 ordered + 6 spare + 2 to practise on = 20 to make.',
-      'Spares: 10 % of 12, rounded up, are 2.',
-      'Spares: what each act spoils, one upon the other, comes to 3.',
-      'Spares: never fewer than 5.',
-      'The largest of these counts: 5 boxes.',
-      '1 of the spares: more were spoiled at the bench than the rule allows for.',
+      '12 needed + 6 spares + 2 for practice = 20 to make.',
+      'Spares: 10% of 12, rounded up, are 2.',
+      'Spares: mistakes expected at all steps together are 3.',
+      'Spares: at least 5.',
+      'We use the largest of these: 5 boxes.',
+      '1 of the spares are for boxes that went wrong.',
     ]);
   });
 
@@ -57,8 +57,8 @@ describe('how many are made', () => {
   test('whole kits of a class', () => {
     expect(say(whyCount({ ...addSpareKits(12, 3, RULE), again: 0 }, RULE))).toEqual([
       '12 kits × 3 boxes = 36 ordered.',
-      '36 ordered + 6 spare = 42 to make.',
-      'Spares: 10 % of 12 kits, rounded up, are 2.',
+      '36 needed + 6 spares = 42 to make.',
+      'Spares: 10% of 12 kits, rounded up, are 2.',
     ]);
   });
 
@@ -74,9 +74,9 @@ describe('what an event comes to', () => {
   const plan = planEvent(file, 'seed-swap-supper')!;
 
   test('sheets and boxes', () => {
-    expect(say(whyBoxes(plan, file.events[0]!.spares))[0]).toBe('40 ordered + 4 spare = 44 to make.');
+    expect(say(whyBoxes(plan, file.events[0]!.spares))[0]).toBe('40 needed + 4 spares = 44 to make.');
     expect(say(whySheets(plan))).toEqual([
-      'Oat cardstock, letter: 88 pieces from 44 sheets. No fewer can hold them.',
+      'Oat cardstock, letter: 88 pieces from 44 sheets, the fewest possible.',
     ]);
     const short = {
       ...plan,
@@ -92,7 +92,7 @@ describe('what an event comes to', () => {
     const kinds = said.slice(0, total).reduce((sum, text) => sum + money(text), 0);
     expect(kinds).toBe(plan.cost.buying.totalMinor);
     expect(money(said[total]!)).toBe(kinds);
-    expect(said.at(-1)).toContain('÷ 40 ordered');
+    expect(said.at(-1)).toContain('÷ 40 favors');
   });
 
   test('minutes: the parts add up to the total that is shown', () => {

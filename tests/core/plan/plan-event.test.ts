@@ -79,7 +79,7 @@ describe('planning an event', () => {
 
   it('says every step of the shopping arithmetic', () => {
     expect(inWords(rowOf(plan(), 'oat-letter'))).toEqual([
-      'Seed box: 40 ordered + 4 spare = 44',
+      'Seed box: 40 needed + 4 spares = 44',
       'Seed box: Box: 44 of 11 in × 4 1/2 in',
       'Seed box: Tall liner: 44 of 3 1/2 in × 6 in',
       'Sheets to cut: 44; no plan uses fewer',

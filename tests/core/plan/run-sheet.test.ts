@@ -139,9 +139,7 @@ describe('counting at the bench', () => {
     const need = (of: typeof plan) => of.shopping.find(({ id }) => id === 'dusk-tabloid');
     expect(need(plan)?.need).toBe(8);
     expect(need(spoiled.plan)?.need).toBe(9);
-    expect(need(spoiled.plan)?.why.map(({ says }) => says)).toContain(
-      'Sheets spoiled while cutting: {spoiled}',
-    );
+    expect(need(spoiled.plan)?.why.map(({ says }) => says)).toContain('Sheets lost to mistakes: {spoiled}');
     const run = addCount(undefined, 'cut/dusk-tabloid', { done: 7, spoiled: 1 });
     expect(left(spoiled.sheet, run, 'cut/dusk-tabloid')).toMatchObject({ of: 8, left: 1 });
   });

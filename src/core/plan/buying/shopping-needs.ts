@@ -52,7 +52,7 @@ export function needPaper(
       proven
         ? reason('Sheets to cut: {sheets}; no plan uses fewer', { sheets })
         : reason('Sheets to cut: {sheets}; any plan uses at least {lowerBound}', { sheets, lowerBound }),
-      ...(spoiled > 0 ? [reason('Sheets spoiled while cutting: {spoiled}', { spoiled })] : []),
+      ...(spoiled > 0 ? [reason('Sheets lost to mistakes: {spoiled}', { spoiled })] : []),
     ],
   };
 }
@@ -75,12 +75,12 @@ export function needRolls(
     used: { over: total, under: rollLength },
     why: [
       ...lines.map(countReason),
-      reason('Up to {perBox} a box, {total} in all', {
+      reason('Up to {perBox} per box, {total} in all', {
         perBox: { length: perBox },
         total: { length: total },
       }),
       ...rolls.fills.map(({ rolls: count, pieces, left }) =>
-        reason('Rolls: {count} of {roll}; pieces to a roll: {pieces}, left of it: {left}', {
+        reason('Rolls: {count} of {roll}; pieces per roll: {pieces}, leftover: {left}', {
           count,
           roll: { length: rollLength },
           pieces: pieces.reduce((sum, piece) => sum + piece.count, 0),
@@ -124,7 +124,7 @@ export const needGlue = (
   used: { over: planned.grams, under: glue.bottleGrams },
   why: [
     ...lines.map(countReason),
-    reason('Glue: {grams} g on all joints, {bottleGrams} g to a bottle', {
+    reason('Glue: {grams} g on all joints, {bottleGrams} g per bottle', {
       grams: planned.grams,
       bottleGrams: glue.bottleGrams,
     }),
@@ -141,11 +141,11 @@ function countReason({ name, ordered, spares, practice, making, perKit }: Planne
     perKit: perKit ?? 0,
     kits: ordered / (perKit ?? 1),
   };
-  const order = reason(perKit === null ? '{ordered} ordered' : '{kits} kits × {perKit}', facts);
+  const order = reason(perKit === null ? '{ordered} needed' : '{kits} kits × {perKit}', facts);
   return reason(
     practice > 0
-      ? '{name}: {order} + {spares} spare + {practice} to practise on = {making}'
-      : '{name}: {order} + {spares} spare = {making}',
+      ? '{name}: {order} + {spares} spares + {practice} for practice = {making}'
+      : '{name}: {order} + {spares} spares = {making}',
     { ...facts, order },
   );
 }

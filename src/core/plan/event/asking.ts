@@ -32,13 +32,13 @@ export function askPrice(
     totalMinor,
     perFavorMinor,
     why: [
-      reason('Materials used up: {materials}', { materials: money(materialsMinor) }),
-      reason('Work: {minutes} minutes at {hourly} an hour = {work}', {
+      reason('Materials: {materials}', { materials: money(materialsMinor) }),
+      reason('Time: {minutes} minutes at {hourly} per hour = {work}', {
         minutes: Math.ceil(seconds / 60),
         hourly: money(hourlyMinor),
         work: money(workMinor),
       }),
-      reason('Margin of {percent} % on both: {margin}', {
+      reason('Markup of {percent}% on both: {margin}', {
         percent: marginPercent,
         margin: money(marginMinor),
       }),

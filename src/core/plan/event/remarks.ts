@@ -5,48 +5,47 @@ import type { EventFinding } from './types';
 const REMARKS = {
   'recipe-missing': {
     severity: 'stop',
-    says: 'The recipe of this line is no longer on the shelf.',
-    remedy: 'Choose another recipe, or bring the old one back.',
+    says: 'This box is no longer on the shelf.',
+    remedy: 'Choose another box, or restore the old one from the trash.',
   },
   'style-unknown': {
     severity: 'stop',
-    says: 'The recipe’s box style is not known here.',
-    remedy: 'Open it where it was made, or choose another style.',
+    says: 'We don’t know the style of this box.',
+    remedy: 'Open it in the version that made it, or choose another style.',
   },
   'box-broken': {
     severity: 'stop',
-    says: 'The box of this line cannot be worked out, so the event is planned without it.',
-    remedy: 'Open its Size page and change what was changed last, or bring its net in anew.',
+    says: 'We couldn’t work out this box, so the event is planned without it.',
+    remedy: 'Open Size and undo the last change, or import its net again.',
   },
   'dressing-missing': {
     severity: 'warn',
-    says: 'The dressing chosen for this line is gone from its recipe, so the boxes are planned bare.',
-    remedy: 'Choose a dressing of the recipe.',
+    says: 'The look chosen for this box is gone, so the boxes are planned plain.',
+    remedy: 'Choose another look.',
   },
   'piece-does-not-fit': {
     severity: 'stop',
-    says: 'This piece has no place on the box: its panel is gone, or nothing is left inside the reveal.',
-    remedy: 'Choose another panel, or a smaller reveal.',
+    says: 'This piece has no place on the box. Its panel is missing, or the margin is too large.',
+    remedy: 'Choose another panel, or a smaller margin.',
   },
   'paper-missing': {
     severity: 'stop',
-    says: 'No paper is chosen for this part, {across} by {up}.',
-    remedy: 'Choose a paper for the line, the recipe or the piece.',
+    says: 'This piece, {across} by {up}, has no paper yet.',
+    remedy: 'Choose a paper on Count, for the box or for the piece.',
   },
   'part-fits-no-sheet': {
     severity: 'stop',
-    says: 'This part, {across} by {up}, fits no sheet of {sheetAcross} by {sheetUp}.',
-    remedy:
-      'Choose a larger sheet, or make the box smaller; an open-top box can also be made in two halves, each little more than half as long.',
+    says: 'This piece, {across} by {up}, doesn’t fit a sheet of {sheetAcross} by {sheetUp}.',
+    remedy: 'Choose a larger sheet, or make the box smaller. An open-top box can also be made in two halves.',
   },
   'part-fits-across-grain': {
     severity: 'stop',
-    says: 'This part, {across} by {up}, fits a sheet of {sheetAcross} by {sheetUp} only across the grain.',
-    remedy: 'Let its grain run either way and score carefully, or choose a sheet with the other grain.',
+    says: 'This piece, {across} by {up}, fits a sheet of {sheetAcross} by {sheetUp} only across the grain.',
+    remedy: 'Allow the grain either way and score carefully, or choose a sheet with the other grain.',
   },
   'tape-missing': {
     severity: 'warn',
-    says: 'The boxes take {perBox} of tape each, and no tape is chosen.',
+    says: 'Each box needs {perBox} of tape, and no tape is chosen.',
     remedy: 'Choose a tape for the event.',
   },
   'tape-too-wide': {
@@ -56,18 +55,18 @@ const REMARKS = {
   },
   'glue-missing': {
     severity: 'warn',
-    says: 'The glue chosen for the boxes is no longer in the cupboard, so they are planned with tape.',
+    says: 'The glue you chose is no longer in your supplies, so the boxes are planned with tape.',
     remedy: 'Choose a glue or a tape.',
   },
   'tie-missing': {
     severity: 'warn',
-    says: 'Each box takes a piece {length} long, and no ribbon or twine is chosen for it.',
+    says: 'Each box needs a piece {length} long, and no ribbon or twine is chosen.',
     remedy: 'Choose a ribbon or twine.',
   },
   'supply-missing': {
     severity: 'warn',
-    says: 'This is counted onto every box, and nothing in the cupboard is chosen for it.',
-    remedy: 'Choose what it is taken from.',
+    says: 'Every box needs this, and nothing from your supplies is chosen.',
+    remedy: 'Choose it from your supplies.',
   },
   'longer-than-roll': {
     severity: 'stop',
@@ -76,17 +75,17 @@ const REMARKS = {
   },
   'spoiled-beyond-spares': {
     severity: 'warn',
-    says: 'More boxes of this line were spoiled at the bench than there were spares, so more are made.',
-    remedy: 'Buy what the list now adds, then make them.',
+    says: 'More boxes went wrong than you had spares, so you need to make more.',
+    remedy: 'Buy what the list adds, then make them.',
   },
   'order-below-minimum': {
     severity: 'warn',
-    says: 'The list comes to less than the least order the shop takes.',
-    remedy: 'Add what you need anyway, or buy elsewhere.',
+    says: 'The list is below the shop’s minimum order.',
+    remedy: 'Add something you need anyway, or buy elsewhere.',
   },
   'price-missing': {
     severity: 'note',
-    says: 'No price is known for this, so it is left out of the cost.',
+    says: 'This has no price, so the cost leaves it out.',
     remedy: 'Enter its packs and prices.',
   },
 } as const satisfies Record<string, Pick<EventFinding, 'severity' | 'says' | 'remedy'>>;

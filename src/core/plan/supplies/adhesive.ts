@@ -69,7 +69,7 @@ const saysOf = (strips: number, onto: string | null): string => {
   if (strips === 1) return 'One strip of {length}.';
   return onto === null
     ? '{strips} strips of {length}: {total}.'
-    : 'Under load, so {strips} strips of {length} side by side: {total}.';
+    : 'This joint carries weight, so {strips} strips of {length} side by side: {total}.';
 };
 
 const whyGlue = (strip: TapeStrip, glue: GlueSupply): readonly Reason[] => [

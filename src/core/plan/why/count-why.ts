@@ -15,26 +15,24 @@ export function whyCount(
       : [reason('{kits} kits × {perKit} boxes = {ordered} ordered.', { kits, perKit, ordered })]),
     reason(
       practice > 0
-        ? '{ordered} ordered + {spares} spare + {practice} to practise on = {making} to make.'
-        : '{ordered} ordered + {spares} spare = {making} to make.',
+        ? '{ordered} needed + {spares} spares + {practice} for practice = {making} to make.'
+        : '{ordered} needed + {spares} spares = {making} to make.',
       { ordered, spares, practice, making },
     ),
     ...whySpares(kits ?? ordered, spares - again, perKit, rule),
-    ...(again > 0
-      ? [reason('{again} of the spares: more were spoiled at the bench than the rule allows for.', { again })]
-      : []),
+    ...(again > 0 ? [reason('{again} of the spares are for boxes that went wrong.', { again })] : []),
   ];
 }
 
 const OF_BOXES = {
-  percent: 'Spares: {percent} % of {of}, rounded up, are {share}.',
-  byAct: 'Spares: what each act spoils, one upon the other, comes to {share}.',
-  atLeast: 'Spares: never fewer than {atLeast}.',
+  percent: 'Spares: {percent}% of {of}, rounded up, are {share}.',
+  byAct: 'Spares: mistakes expected at all steps together are {share}.',
+  atLeast: 'Spares: at least {atLeast}.',
 };
 const OF_KITS = {
-  percent: 'Spares: {percent} % of {of} kits, rounded up, are {share}.',
-  byAct: 'Spares: what each act spoils, one upon the other, comes to {share} kits.',
-  atLeast: 'Spares: never fewer than {atLeast} kits.',
+  percent: 'Spares: {percent}% of {of} kits, rounded up, are {share}.',
+  byAct: 'Spares: mistakes expected at all steps together are {share} kits.',
+  atLeast: 'Spares: at least {atLeast} kits.',
 };
 
 /** The parts of the rule that say anything, and which of them the spares go by. */
@@ -67,7 +65,7 @@ function whySpares(of: number, spares: number, perKit: number | null, rule: Spar
     ...(atLeast > 0 ? [reason(says.atLeast, { atLeast })] : []),
   ];
   return rules.length > 1
-    ? [...rules, reason('The largest of these counts: {spares} boxes.', { spares })]
+    ? [...rules, reason('We use the largest of these: {spares} boxes.', { spares })]
     : rules;
 }
 

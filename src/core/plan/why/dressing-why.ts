@@ -23,7 +23,7 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
   const made = { across: length(size.across), up: length(size.up) };
   switch (fit?.rule) {
     case undefined:
-      return [reason('The size you gave it: {across} × {up}.', made)];
+      return [reason('Your size: {across} × {up}.', made)];
     case 'on-panel': {
       const panel = panelSize(net, fit.panel, fit.part);
       if (!panel) return [];
@@ -51,7 +51,7 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
       const lap = ticksOfMm(fit.lapMm);
       return [
         reason(
-          'Round it: 2 × ({one} + {other}) + 4 × {caliper} of card + {lap} lap = {exact}, cut {across}.',
+          'Around it: 2 × ({one} + {other}) + 4 × {caliper} thickness + {lap} overlap = {exact}, cut {across}.',
           {
             ...made,
             one: length(one),
@@ -61,18 +61,18 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
             exact: length(ticks(2 * (one + other) + 4 * caliper + lap)),
           },
         ),
-        reason('{up} high, as you gave it.', made),
+        reason('{up} high, your size.', made),
       ];
     }
     case 'behind': {
       const { width, height } = net.inside;
       return [
-        reason('Across: {room} of room − {ease} to slide in, cut {across}.', {
+        reason('Across: {room} inside − {ease} to slide in, cut {across}.', {
           ...made,
           room: length(width),
           ease: length(ticksOfMm(fit.easeMm)),
         }),
-        reason('Up: {room} of room + {above} above the rim, cut {up}.', {
+        reason('Up: {room} inside + {above} above the rim, cut {up}.', {
           ...made,
           room: length(height),
           above: length(ticksOfMm(fit.aboveRimMm)),
@@ -110,7 +110,7 @@ export function whyTie(net: BoxNet, { wrap, bow }: Pick<Tie, 'wrap' | 'bow'>, cu
   return [
     ...(wrap === 'cross'
       ? [
-          reason('Both ways round: 2 × {width} + 2 × {depth} + 4 × {height} = {round}.', {
+          reason('Both ways around: 2 × {width} + 2 × {depth} + 4 × {height} = {round}.', {
             ...sides,
             round: length(crossWrap(outside)),
           }),
@@ -118,7 +118,7 @@ export function whyTie(net: BoxNet, { wrap, bow }: Pick<Tie, 'wrap' | 'bow'>, cu
       : []),
     ...(wrap === 'ring'
       ? [
-          reason('Round the walls: 2 × ({width} + {depth}) = {round}.', {
+          reason('Around the walls: 2 × ({width} + {depth}) = {round}.', {
             ...sides,
             round: length(ringWrap(outside)),
           }),

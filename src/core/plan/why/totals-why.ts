@@ -35,7 +35,7 @@ export function whySheets({ papers }: EventPlan): readonly Reason[] {
     ...papers.map(({ name, parts, plan }) =>
       reason(
         plan.proven
-          ? '{name}: {pieces} pieces from {sheets} sheets. No fewer can hold them.'
+          ? '{name}: {pieces} pieces from {sheets} sheets, the fewest possible.'
           : '{name}: {pieces} pieces from {sheets} sheets. At least {least} are needed.',
         {
           name: { text: name },
@@ -67,7 +67,7 @@ export function whyCost({ cost: { buying, using, favors } }: EventPlan): readonl
     }),
     ...(favors > 0
       ? [
-          reason('A favor: {used} used up ÷ {favors} ordered = {each}.', {
+          reason('Per favor: {used} of materials ÷ {favors} favors = {each}.', {
             used: { minor: using.totalMinor },
             favors,
             each: { minor: using.perFavorMinor },
@@ -87,19 +87,19 @@ export function whyHours({ hours }: EventPlan): readonly Reason[] {
   return [
     ...(boxes > 0
       ? [
-          reason('Hand work: {boxes} boxes at about {each} s each, {work} minutes.', {
+          reason('Hand work: {boxes} boxes at about {each} s each = {work} minutes.', {
             boxes,
             each: Math.round(hours.workSeconds / boxes),
             work,
           }),
         ]
       : []),
-    reason('Getting ready: {kinds} kinds of act at {each} s, {ready} minutes.', {
+    reason('Getting ready: {kinds} kinds of step at {each} s = {ready} minutes.', {
       kinds: stages.length,
       each: Math.round(setUpEach),
       ready,
     }),
-    reason('Rest: {percent} % on top, {rest} minutes.', { percent: allowancePercent, rest }),
+    reason('Rest: {percent}% more = {rest} minutes.', { percent: allowancePercent, rest }),
     reason('{work} + {ready} + {rest} = {total} minutes.', { work, ready, rest, total }),
   ];
 }

@@ -18,13 +18,10 @@ const LEFT_ROUND_MM = 6.35;
 export function handleSlotIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
   const when = { given: given('slot', places) };
   return {
-    option: [
-      'slot',
-      placesOption('Handle slot', 'A slot with round ends to carry the box by.', 'No slot', places),
-    ],
+    option: ['slot', placesOption('Handle slot', 'A slot with round ends, for carrying.', 'No slot', places)],
     symbols: {
       slotLength: {
-        ...allowanceOf('Slot length', 'End to end; 2 1/2 in takes a hand.', '2 in', '3/4 in', '4 in'),
+        ...allowanceOf('Slot length', 'End to end. 2 1/2 in fits a hand.', '2 in', '3/4 in', '4 in'),
         ...when,
       },
       slotHeight: {
@@ -49,7 +46,7 @@ export function handleSlotIn(places: readonly AddOnPlace[], plain: PlainPieces):
         atMost: 'slotLongest',
         severity: 'stop',
         ...when,
-        says: 'A slot {slotLength} long leaves less than a quarter inch of card at its ends.',
+        says: 'A slot {slotLength} long leaves less than a quarter inch at its ends.',
         remedy: 'Make it at most {limit}.',
       },
       {

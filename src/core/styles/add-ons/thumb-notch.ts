@@ -20,12 +20,7 @@ export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces):
   return {
     option: [
       'notch',
-      placesOption(
-        'Thumb notch',
-        'A half-round cut out of an edge, so that a thumb finds hold.',
-        'No notch',
-        places,
-      ),
+      placesOption('Thumb notch', 'A half circle cut out of an edge, for your thumb.', 'No notch', places),
     ],
     symbols: {
       notchRadius: {

@@ -100,8 +100,8 @@ export function windowIn(
         atMost: 'windowMargin - 1/16 in',
         severity: 'stop',
         ...when,
-        says: 'Film that laps {filmLap} reaches the scores round a window with a margin of {windowMargin}.',
-        remedy: 'Make the lap at most {limit}.',
+        says: 'Film that overlaps {filmLap} reaches the scores around a window with a margin of {windowMargin}.',
+        remedy: 'Make the overlap at most {limit}.',
       },
     ],
     extend: (pieces, chosen) => {

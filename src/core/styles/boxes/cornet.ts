@@ -65,7 +65,7 @@ function piecesOf(chosen: Chosen): Pieces {
   const walls = count(sides).map((at) => `side${at}`);
   return {
     cornet: {
-      label: 'Cornet',
+      label: 'Cone',
       panels,
       joints: [{ panel: 'tab', onto: 'side1', lap: 'inside' }],
       seams: [[`side${sides}.e1`, 'side1.e2']],
@@ -74,12 +74,12 @@ function piecesOf(chosen: Chosen): Pieces {
           do: 'fold',
           panels: ['tab'],
           to: 'tabTuck',
-          tip: 'Fold the tab in a little farther than it will lie, so that it slips inside the first side.',
+          tip: 'Fold the tab in a little too far, so it slips inside the first side.',
         },
         {
           do: 'fold',
           panels: walls.slice(1),
-          tip: 'Crease every score well first, so that the last side meets the first.',
+          tip: 'Crease every score well first, so the last side meets the first.',
         },
         { do: 'fold', panels: ['tab'] },
         { do: 'glue', panel: 'tab', onto: 'side1', tip: 'Press the tab from inside with a bone folder.' },
@@ -103,11 +103,11 @@ function piecesOf(chosen: Chosen): Pieces {
 export const cornet = defineStyle({
   id: 'cornet',
   version: 1,
-  name: 'Cornet',
+  name: 'Cone',
   source: 'solid geometry of the regular pyramid; construction common practice, no source',
-  goodFor: 'Popcorn, sugared almonds, petals to throw: a handful with a point below.',
+  goodFor: 'Popcorn, candied almonds, petals to toss: a handful with a point below.',
   watchOut:
-    'It does not stand, so plan a rack or lay it down; and every score runs into the tip, where card tears.',
+    'It won’t stand on its own, so plan a rack or lay it flat. All scores meet at the tip, where cardstock can tear.',
   symbols: {
     side: sizeOf('Mouth edge', 'One edge of the mouth, corner to corner.', '1 1/2 in', '3/4 in', '4 in'),
     slant: sizeOf(
@@ -127,7 +127,7 @@ export const cornet = defineStyle({
   options: {
     sides: {
       label: 'Sides',
-      help: 'How many flat sides go round; more of them look rounder.',
+      help: 'How many flat sides it has. More sides look rounder.',
       choices: [6, 5, 7, 8].map((sides) => ({ id: String(sides), label: String(sides) })),
     },
     mouth: {

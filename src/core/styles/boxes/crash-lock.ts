@@ -80,7 +80,7 @@ const closing: readonly ClosingStep[] = [
     do: 'fold',
     panels: CORNERS,
     to: -180,
-    tip: 'Fold the two corners of the side flaps back on themselves, so that they look at you.',
+    tip: 'Fold the two corners of the side flaps back on themselves, so they face you.',
   },
   {
     do: 'fold',
@@ -96,7 +96,7 @@ const closing: readonly ClosingStep[] = [
     do: 'fold',
     panels: ['right', 'back', 'left', 'tab', ...FLAPS, ...CORNERS],
     through: Array.from({ length: STOPS - 1 }, (_, at) => opening((90 * (at + 1)) / STOPS)),
-    tip: 'Push the two folded edges towards each other: the bottom falls into place, and the hooks hold it.',
+    tip: 'Push the two folded edges toward each other. The bottom drops into place, and the hooks hold it.',
   },
 ];
 
@@ -107,9 +107,9 @@ export const crashLock = defineStyle({
   name: 'Crash-lock bottom box',
   source:
     'corner rule derived from the fold angles; construction common practice, no source; FEFCO family 07 is its corrugated cousin (from memory)',
-  goodFor: 'Many boxes glued ahead and stored flat: each opens in one movement with its bottom in place.',
+  goodFor: 'Glue many ahead and store them flat. Each opens in one move with its bottom in place.',
   watchOut:
-    'The glue must stay on the two corners: a drop beyond a mitre and the box never opens, so try one first.',
+    'Glue only the two corners. One drop past the slanted fold and the box won’t open, so try one first.',
   symbols: {
     ...TUBE_SYMBOLS,
     depth: sizeOf('Depth', 'Side panel, score to score.', '2 in', '1 in', '8 in'),
@@ -176,14 +176,14 @@ export const crashLock = defineStyle({
       atLeast: 'depth',
       severity: 'stop',
       says: 'A front {width} wide is narrower than the side {depth} deep, so the side flaps meet before the bottom is down.',
-      remedy: 'Make the width at least {limit}, or turn width and depth round.',
+      remedy: 'Make the width at least {limit}, or swap width and depth.',
     },
     {
       code: 'flaps-taller-than-walls',
       symbol: 'height',
       atLeast: 'reach',
       severity: 'stop',
-      says: 'Hooks {reach} long stand out above walls {height} high while the box lies flat.',
+      says: 'Hooks {reach} long stick out above walls {height} high while the box is flat.',
       remedy: 'Make the height at least {limit}.',
     },
     {

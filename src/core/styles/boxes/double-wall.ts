@@ -41,7 +41,7 @@ export const doubleWall = defineStyle({
   name: 'Double-wall tray or lid',
   source: 'common practice, no source; FEFCO family 04 has its corrugated cousins',
   goodFor: 'A stiff tray or a stately lid, with clean edges on two of its four walls.',
-  watchOut: 'The strip along the top must be at least two cards wide, or the inner wall will not go down.',
+  watchOut: 'The strip along the top must be at least two layers wide, or the inner wall won’t fold down.',
   symbols: {
     width: sizeOf('Width', 'Floor, score to score, left to right.', '4 in', '1 1/2 in', '12 in'),
     depth: sizeOf('Depth', 'Floor, score to score, front to back.', '3 in', '1 1/2 in', '12 in'),
@@ -55,7 +55,7 @@ export const doubleWall = defineStyle({
     ),
     foot: allowanceOf(
       'Foot',
-      'The edge of the inner wall that lies on the floor.',
+      'The edge of the inner wall that rests on the floor.',
       '1/4 in',
       '1/4 in',
       '1 in',
@@ -131,7 +131,7 @@ export const doubleWall = defineStyle({
       symbol: 'strip',
       atLeast: '2t',
       severity: 'stop',
-      says: 'A strip {strip} wide is narrower than two cards, {cards}.',
+      says: 'A strip {strip} wide is narrower than two layers, {cards}.',
       remedy: 'Make it at least {limit}.',
       facts: { cards: '2t' },
     },

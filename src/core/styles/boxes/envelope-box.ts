@@ -22,7 +22,8 @@ export const envelopeBox = defineStyle({
   name: 'Envelope box',
   source: 'common practice, no source; FEFCO family 04 has its corrugated cousins',
   goodFor: 'A folded scarf, a set of cards, a chocolate bar: a thick letter.',
-  watchOut: 'The corners are open, so nothing loose or fine; a band or a seal keeps it shut.',
+  watchOut:
+    'The corners are open, so don’t fill it with anything loose or fine. A band or a seal keeps it shut.',
   symbols: {
     width: sizeOf('Width', 'Back, score to score, left to right.', '4 1/4 in', '1 1/2 in', '10 in'),
     height: sizeOf('Height', 'Back, score to score, bottom to top.', '5 1/2 in', '1 1/2 in', '12 in'),

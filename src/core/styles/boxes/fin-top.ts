@@ -59,7 +59,7 @@ export const finTop = defineStyle({
   source: 'gusset rule derived from the fold angles; construction common practice, no source',
   goodFor: 'Popcorn, cookies, a treat that looks like a little house; the fin takes a peg or a ribbon.',
   watchOut:
-    'Six layers meet in the fin, so choose light card, and press the slanted creases from the other face.',
+    'Six layers meet in the fin, so choose light cardstock. Press the slanted creases from the other side.',
   symbols: {
     ...TUBE_SYMBOLS,
     width: sizeOf('Width', 'Front panel, score to score.', '2 1/2 in', '1 in', '8 in'),

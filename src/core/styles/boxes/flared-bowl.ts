@@ -33,7 +33,7 @@ export const flaredBowl = defineStyle({
   name: 'Flared bowl',
   source: 'solid geometry of the frustum; construction common practice, no source',
   goodFor: 'Popcorn, nuts in a cup, confetti: something to reach into on the table.',
-  watchOut: 'Its scores stop at the corners, so mark their ends; and it is open, so nothing in it is sealed.',
+  watchOut: 'Its scores stop at the corners, so mark their ends. It stays open at the top.',
   symbols: {
     width: sizeOf('Base', 'Side of the square base, score to score.', '2 in', '3/4 in', '8 in'),
     rim: sizeOf('Rim', 'Side of the square opening.', '3 in', '3/4 in', '12 in'),

@@ -30,7 +30,7 @@ export const gableTop = defineStyle({
   name: 'Gable box with handle strip',
   source: 'gusset rule derived from the fold angles; construction common practice, no source',
   goodFor: 'Cookies for the way home, a small plant, a party bag that stands.',
-  watchOut: 'The slanted creases fold outwards: press them from the other face, and try one box first.',
+  watchOut: 'The slanted creases fold outward. Press them from the other side, and try one box first.',
   symbols: {
     ...TUBE_SYMBOLS,
     width: sizeOf('Width', 'Front panel, score to score.', '3 in', '1 in', '10 in'),

@@ -18,7 +18,7 @@ export const openTop = defineStyle({
   version: 1,
   name: 'Open-top box',
   source: 'common practice, no source; FEFCO family 02 is its corrugated cousin',
-  goodFor: 'Treats in a bag, soap, a small candle: something that may show above the rim.',
+  goodFor: 'Treats in a bag, soap, a small candle: anything that may show above the rim.',
   watchOut: 'Nothing closes the top, and the four bottom flaps carry the weight, so glue them well.',
   symbols: { ...TUBE_SYMBOLS, ...BOTTOM_SYMBOLS },
   inside: ['width - t', 'depth - t', 'height - 7/2 t'],

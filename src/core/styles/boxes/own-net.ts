@@ -10,7 +10,7 @@ export const OWN_NET: BoxStyle = {
   name: 'Your own net',
   source: 'A FOLD file of the maker’s own.',
   goodFor: 'A box you have drawn elsewhere, cut, scored and counted like any other.',
-  watchOut: 'Its sizes are fixed in its file. Fold one from scrap before you cut good card.',
+  watchOut: 'Its sizes are fixed in its file. Fold one from scrap before you cut good cardstock.',
   symbols: {},
   inside: ['t', 't', 't'],
   pieces: {},

@@ -37,7 +37,7 @@ export const pillowPack = defineStyle({
   version: 1,
   name: 'Pillow pack',
   source: 'curved-crease pillow boxes, arXiv 2410.17593 and 2509.02049',
-  goodFor: 'Gift cards, earrings, sweets and other small light things; it lies flat until it is filled.',
+  goodFor: 'Gift cards, earrings, candy and other small, light items. It stays flat until you fill it.',
   watchOut: 'The four curved scores need a template and a steady hand, and the ends hold by spring alone.',
   symbols: {
     width: {

@@ -12,7 +12,7 @@ export const sleeveDrawer = defineStyle({
   watchOut: 'The fit is everything: cut one sleeve and try it before cutting forty.',
   symbols: {
     width: sizeOf('Width', 'Drawer floor, score to score, across the slide.', '3 in', '1 in', '10 in'),
-    depth: sizeOf('Length', 'Drawer floor, score to score, the way it slides.', '4 in', '1 in', '12 in'),
+    depth: sizeOf('Length', 'Drawer floor, score to score, in the slide direction.', '4 in', '1 in', '12 in'),
     height: sizeOf('Height', 'Drawer wall, from its score to the rim.', '1 in', '3/8 in', '4 in'),
     tab: allowanceOf('Sleeve tab', 'The strip that closes the sleeve.', '1/2 in', '3/8 in', '1 1/2 in'),
     relief: allowanceOf(
@@ -24,7 +24,7 @@ export const sleeveDrawer = defineStyle({
     ),
     ease: allowanceOf(
       'Ease',
-      'Play of the drawer in its sleeve, both sides together.',
+      'How much smaller the drawer is than its sleeve, both sides together.',
       '3/64 in',
       '0 in',
       '1/8 in',

@@ -64,9 +64,8 @@ export const snapLock = defineStyle({
   version: 1,
   name: 'Snap-lock bottom box',
   source: 'common practice, no source; one, two, three as the flaps are folded (from memory)',
-  goodFor:
-    'Boxes made ahead and stored flat: the bottom closes at the table in three movements, without glue.',
-  watchOut: 'The tongue holds by friction only; for anything heavy choose a glued bottom.',
+  goodFor: 'Make many ahead and store them flat. The bottom closes in three moves, without glue.',
+  watchOut: 'The tongue holds by friction only. For anything heavy, choose a glued bottom.',
   symbols: {
     ...TUBE_SYMBOLS,
     depth: sizeOf('Depth', 'Side panel, score to score.', '2 in', '3/4 in', '12 in'),
@@ -142,8 +141,8 @@ export const snapLock = defineStyle({
       symbol: 'width',
       atLeast: 'depth',
       severity: 'warn',
-      says: 'The tongue hangs on a front {width} wide under a floor {depth} deep, which leaves the side flaps long and the lock narrow.',
-      remedy: 'Make the width at least {limit}, or turn width and depth round.',
+      says: 'A front {width} wide on a floor {depth} deep leaves a narrow lock.',
+      remedy: 'Make the width at least {limit}, or swap width and depth.',
     },
     {
       code: 'tongue-narrow',

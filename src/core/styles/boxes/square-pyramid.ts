@@ -68,7 +68,7 @@ const gluedPyramid: PieceSpec = {
       do: 'fold',
       panels: ['frontTab', 'rightTab', 'backTab', 'leftTab'],
       to: 'tabTuck',
-      tip: 'Fold the tabs in a little farther than they will lie, so that each slips inside the next side.',
+      tip: 'Fold the tabs in a little too far, so each slips inside the next side.',
     },
     { do: 'fold', panels: ['front', 'right', 'back', 'left'] },
     { do: 'fold', panels: ['frontTab', 'rightTab', 'backTab', 'leftTab'] },
@@ -98,8 +98,8 @@ export const squarePyramid = defineStyle({
   version: 1,
   name: 'Square pyramid',
   source: 'solid geometry; construction common practice, no source',
-  goodFor: 'A truffle, a ring, a few sweets: small things that deserve a little theatre.',
-  watchOut: 'Much of the height is tip, so the room is a third of the box around it.',
+  goodFor: 'A truffle, a ring, a few candies: small gifts that deserve a little drama.',
+  watchOut: 'Much of the height is tip, so the inside is only a third of the box around it.',
   symbols: {
     width: {
       role: 'size',

@@ -52,7 +52,7 @@ function bodyOf(chosen: Chosen): PieceSpec {
       {
         do: 'fold',
         panels: [...walls.slice(1), 'tab'],
-        tip: 'Crease the tips towards you and the hollows away from you, by turns.',
+        tip: 'Crease the tips toward you and the hollows away from you, by turns.',
       },
       { do: 'glue', panel: 'tab', onto: 'wall1' },
       {
@@ -87,9 +87,8 @@ export const starBox = defineStyle({
   version: 1,
   name: 'Star box',
   source: 'plane geometry of star polygons; construction common practice, no source',
-  goodFor: 'Sweets at each place, a small gift in tissue: a box to be looked at from above.',
-  watchOut:
-    'What lies in the tips is lost, so reckon with the middle only; and every second score folds the other way.',
+  goodFor: 'Candy at each place, a small gift in tissue: a box to look at from above.',
+  watchOut: 'The tips hold little, so count on the middle only. Every second score folds the other way.',
   symbols: {
     side: sizeOf('Wall', 'One wall from a tip to a hollow, score to score.', '1 in', '3/4 in', '3 in'),
     height: sizeOf('Height', 'Wall, from the bottom score to the rim.', '1 1/2 in', '3/4 in', '8 in'),

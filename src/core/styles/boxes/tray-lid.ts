@@ -10,8 +10,8 @@ export const trayLid = defineStyle({
   version: 1,
   name: 'Tray with lift-off lid',
   source: 'common practice, no source; FEFCO family 03 is its corrugated cousin',
-  goodFor: 'Chocolates, cookies, soap, jewellery: anything shown by lifting a lid.',
-  watchOut: 'The lid is cut a little larger than the tray, so do not mix up the two blanks.',
+  goodFor: 'Chocolates, cookies, soap, jewelry: anything to show by lifting a lid.',
+  watchOut: 'The lid is cut a little larger than the tray, so don’t mix up the two pieces.',
   symbols: {
     width: {
       role: 'size',
@@ -48,7 +48,7 @@ export const trayLid = defineStyle({
     ease: {
       role: 'allowance',
       label: 'Ease',
-      help: 'Play of the lid over the tray, both sides together.',
+      help: 'How much larger the lid is than the tray, both sides together.',
       default: '3/64 in',
       min: '0 in',
       max: '1/8 in',
@@ -91,7 +91,7 @@ export const trayLid = defineStyle({
       symbol: 'lip',
       atMost: 'height',
       severity: 'warn',
-      says: 'The lid {lip} is deeper than the tray {height}, so the box stands on its lid’s rim.',
+      says: 'The lid {lip} is deeper than the tray {height}, so the box would stand on the lid.',
       remedy: 'Make it at most {limit}.',
     },
     {

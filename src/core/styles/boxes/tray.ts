@@ -9,7 +9,7 @@ export const tray = defineStyle({
   name: 'Tray',
   source: 'common practice, no source; FEFCO family 04 has its corrugated cousins',
   goodFor: 'Cookies under a band, a set of soaps, the inside of a sleeve: the quickest box there is.',
-  watchOut: 'It has no lid, so what lies in it needs a bag or a band.',
+  watchOut: 'It has no lid, so the contents need a bag or a band.',
   symbols: {
     width: {
       role: 'size',

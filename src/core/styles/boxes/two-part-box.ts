@@ -77,9 +77,8 @@ export const twoPartBox = defineStyle({
   version: 1,
   name: 'Open-top box in two halves',
   source: 'common practice, no source; FEFCO family 02 is its corrugated cousin (from memory)',
-  goodFor: 'A box whose strip is longer than your sheet: each half takes little more than half of it.',
-  watchOut:
-    'Two seams to glue, and both halves must be scored alike, so cut and score them one after the other.',
+  goodFor: 'For a box too long to cut from one sheet: it’s made in two halves and joined.',
+  watchOut: 'It has two seams to glue. Score both halves exactly alike, one right after the other.',
   symbols: {
     ...TUBE_SYMBOLS,
     width: sizeOf('Width', 'Front panel, score to score.', '6 in', '1/2 in', '16 in'),

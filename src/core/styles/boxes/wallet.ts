@@ -8,7 +8,7 @@ export const wallet = defineStyle({
   name: 'Book-style wallet',
   source: 'common practice, no source',
   goodFor: 'Gift cards, tickets, seed packets, photographs: flat things, two by two.',
-  watchOut: 'The pockets hold thin things only; a thick packet wants the envelope box.',
+  watchOut: 'The pockets hold thin items only. For a thick packet, use the envelope box.',
   symbols: {
     width: sizeOf('Width', 'One cover, from the spine to its outer edge.', '3 in', '1 1/2 in', '8 in'),
     height: sizeOf('Height', 'Cover, from the pocket score to the upper edge.', '4 in', '1 1/2 in', '10 in'),

@@ -36,7 +36,7 @@ export const wedge = defineStyle({
   source: 'plane geometry of the isosceles triangle; construction common practice, no source',
   goodFor: 'A slice each, and all of them together a cake on the table.',
   watchOut:
-    'The narrow tip creases badly across the grain; and a real slice needs a lining, for card is not for food.',
+    'The narrow tip creases badly across the grain. A real slice needs a liner, because cardstock isn’t for food.',
   symbols: {
     radius: sizeOf('Radius', 'Side wall, from the tip to the back, score to score.', '4 in', '2 in', '8 in'),
     height: sizeOf('Height', 'Wall, from the floor score to the lid score.', '1 1/2 in', '3/4 in', '5 in'),
@@ -59,7 +59,7 @@ export const wedge = defineStyle({
   addOns: { window: inPanels('slice', 'back') },
   options: {
     slices: {
-      label: 'Slices to a ring',
+      label: 'Slices per ring',
       help: 'How many of them make a whole cake.',
       choices: [12, 10, 8, 6].map((slices) => ({ id: String(slices), label: String(slices) })),
     },

@@ -61,7 +61,7 @@ export const BOTTOM_LIMITS: readonly ConstraintSpec[] = [
     symbol: 'flap',
     atLeast: 'depth/2 + 1/8 in',
     severity: 'warn',
-    says: 'Bottom flaps {flap} lap by only {lap}, too little for 1/4 in tape.',
+    says: 'Bottom flaps {flap} overlap by only {lap}, too little for 1/4 in tape.',
     remedy: 'Make them at least {limit}.',
   },
   {
@@ -77,7 +77,7 @@ export const BOTTOM_LIMITS: readonly ConstraintSpec[] = [
     symbol: 'flap',
     atMost: 'depth - 1/16 in',
     severity: 'note',
-    says: 'Bottom flaps {flap} long bind against the far wall of a box {depth} deep: the card’s own thickness is in the way.',
+    says: 'Bottom flaps {flap} long bind against the far wall of a box {depth} deep, because of the cardstock’s thickness.',
     remedy: 'Make them at most {limit}.',
   },
   {

@@ -44,7 +44,7 @@ export const TUBE_QUANTITIES = {
 export const TUBE_OPTIONS = {
   order: {
     label: 'First panel',
-    help: 'Which panel lies at the left of the strip. The marks change, the box does not.',
+    help: 'Which panel is at the left of the strip. The marks change; the box doesn’t.',
     choices: [
       { id: 'front', label: 'Front first, seam beside the front' },
       { id: 'side', label: 'Side first, seam at the back' },

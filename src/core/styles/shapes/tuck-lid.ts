@@ -102,7 +102,7 @@ export const TUCK_LIMITS: readonly ConstraintSpec[] = [
     symbol: 'tuck',
     atMost: 'depth',
     severity: 'stop',
-    says: 'A tuck {tuck} is longer than the lid it hangs on ({depth}) and will not slip in.',
+    says: 'A tuck {tuck} is longer than its lid ({depth}) and won’t slip in.',
     remedy: 'Make it at most {limit}.',
   },
   {
