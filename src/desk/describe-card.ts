@@ -2,7 +2,7 @@ import { type BenchOp, type BoxCard, CAUTIONS, type CardStep, JOINING } from '..
 import { sizeWords } from '../core/draw/strokes/length-text';
 import { type Ruler, toMm } from '../core/units';
 
-const NOT_LENGTHS = ['quarters', 'deg', 'toDeg'];
+const NOT_LENGTHS = ['quarters', 'strips'];
 
 /** An act with its lengths in millimetres: every number in it but turns and angles. */
 function inMm(part: unknown, name = ''): unknown {
@@ -46,7 +46,7 @@ export function cardText(title: string, pieces: readonly BoxCard[], ruler: Ruler
       `${title}: ${piece.label}`,
       joins
         ? JOINING
-        : `Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}, ${program.faceUp} face up.`,
+        : `Cut size ${sizeWords(piece.blank.across, piece.blank.up, ruler)}; score with the ${program.faceUp === 'outside' ? 'good side' : 'inside'} up.`,
       ...cautions,
       '',
       ...steps.flatMap(({ headline, details, tips }, i) => [

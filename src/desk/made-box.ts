@@ -37,7 +37,7 @@ export function makeRecipe(recipe: Recipe, tool: Tool | undefined): MadeBox | nu
 /** What the checks say of it; a net of the maker's own is also tried on the virtual bench. */
 export function findingsOf({ style, own }: AskedBox, { net, bench, recipe }: MadeBox): Finding[] {
   if (!own) return checkBox(style, net, bench);
-  const choices = { faceUp: recipe?.faceUp ?? 'inside' } as const;
+  const choices = { faceUp: recipe?.faceUp ?? 'outside' } as const;
   return [
     ...net.pieces.flatMap((piece) => cardTrouble(piece, bench, choices) ?? []),
     ...checkOwnNet(net, isRoomMeasured(own.text), bench),
@@ -53,4 +53,4 @@ export function benchFor(tool: Tool | undefined, unit: LengthUnit): Pick<MadeBox
 
 /** The cards of a box at its bench. */
 export const cardsOf = ({ net, bench, recipe }: MadeBox): readonly BoxCard[] =>
-  boxCards(net, bench, { faceUp: recipe?.faceUp ?? 'inside' });
+  boxCards(net, bench, { faceUp: recipe?.faceUp ?? 'outside' });

@@ -14,7 +14,7 @@ const GRAIN = { upright: 'up', around: 'across', free: null } as const;
 
 const sharedOf = ({ name, ruler, recipe }: MadeBox, paper: PaperName, stamp: PrintStamp) => ({
   recipeName: name,
-  faceUp: recipe?.faceUp ?? 'inside',
+  faceUp: recipe?.faceUp ?? 'outside',
   grain: GRAIN[recipe?.grain ?? 'free'],
   ruler,
   paper,

@@ -4,7 +4,7 @@ import { drawNetToFit } from '../core/draw/net/net-drawing';
 import type { FaceUp } from '../core/draw/net/net-lines';
 import type { GrainWay } from '../core/draw/strokes/grain-arrow';
 import { drawLegend, inksIn } from '../core/draw/strokes/legend';
-import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
+import { setFractions } from '../core/draw/strokes/set-fractions';
 import type { BoxNet, PieceNet } from '../core/net/types';
 import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
@@ -19,7 +19,9 @@ import {
   stackBlocks,
   textBlock,
 } from './block';
+import { cardHead } from './card-head';
 import { linkBlock } from './code-block';
+import { compactColumns } from './compact-card';
 import { type DressingsOfBox, dressingBlocks } from './dressing-block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
@@ -43,6 +45,12 @@ export interface BenchCardInput {
   readonly cautions?: readonly string[];
   /** The address that brings the recipe, told on the card of its last piece; null where it is too long. No place for it if left out. */
   readonly link?: string | null;
+  /** What the box is made of, by name. */
+  readonly paperName?: string | null;
+  /** The marks that matter most, in a sentence. */
+  readonly truest?: string | null;
+  /** Compact: the fewest pages. Roomy: a step to a block, large pictures and numbers. Compact if left out. */
+  readonly edition?: 'compact' | 'roomy';
   readonly stamp: PrintStamp;
 }
 
@@ -50,15 +58,18 @@ const CLOSED_MM = { widthMm: 44, heightMm: 30 }; // room for the finished piece,
 const PICTURE_SHARE = 0.42; // of the column's height, at most
 
 /**
- * What lies beside the trimmer: the net with its numbers, then step by step what hands do. Each piece starts a page of its own, and so does
- * joining them.
+ * What lies beside the trimmer: the net with its numbers, then step by step what hands do. In the roomy edition each piece starts a page of
+ * its own, and so does joining them.
  */
 export function printBenchCard(input: BenchCardInput): PrintDocument {
-  const title = `${input.recipeName}: bench card`;
-  const foot = { title: `${title}, ${input.faceUp} face up`, code: input.stamp.code };
-  const columns = input.cards.flatMap((card) => flowColumns(cardBlocks(card, input), input.paper));
+  const title = `${input.recipeName}: step card`;
+  const foot = { title, code: input.stamp.code };
+  const columns =
+    input.edition === 'roomy'
+      ? input.cards.flatMap((card) => flowColumns(cardBlocks(card, input), input.paper))
+      : compactColumns(input);
   return {
-    name: `${fileStem(input.recipeName, 'box')}-bench-card`,
+    name: `${fileStem(input.recipeName, 'box')}-step-card`,
     title,
     pages: pagesOf(columns, input.paper, foot),
     stamp: input.stamp,
@@ -67,26 +78,16 @@ export function printBenchCard(input: BenchCardInput): PrintDocument {
 
 function cardBlocks(card: BoxCard, input: BenchCardInput): Block[] {
   const { piece, joins } = card;
-  const { ruler, inside, styleName } = input;
+  const { ruler } = input;
   const { widthMm } = columnOf(input.paper);
-  const name = input.cards.length > 1 ? `${input.recipeName}: ${piece.label}` : input.recipeName;
-  const room = [inside.width, inside.depth, inside.height].map((side) =>
-    lengthWords(side, ruler).replace(/ (in|mm)$/, ''),
-  );
   const words = (text: string, sizeMm: number, bold = false) =>
-    textBlock(text, { widthMm: widthMm - CLOSED_MM.widthMm - BETWEEN_MM, sizeMm, bold });
+    textBlock(setFractions(text), { widthMm: widthMm - CLOSED_MM.widthMm - BETWEEN_MM, sizeMm, bold });
+  const { title, lines } = cardHead(card, input);
   const head = stackBlocks([
-    words(name, TYPE_MM.title, true),
-    space(2.5),
-    words(`${styleName}. Inside ${room.join(' × ')} ${ruler.unit}.`, TYPE_MM.lead),
-    space(1.5),
-    ...(joins
-      ? [words(JOINING, TYPE_MM.lead, true)]
-      : [
-          words(`Card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}.`, TYPE_MM.lead),
-          space(2),
-          words(faceWords(input.faceUp), TYPE_MM.lead, true),
-        ]),
+    words(title, TYPE_MM.title, true),
+    space(1),
+    ...lines.flatMap((line) => [space(1.5), words(line, TYPE_MM.lead)]),
+    ...(joins ? [space(2), words(JOINING, TYPE_MM.lead, true)] : []),
   ]);
   const closed = drawingBlock(drawFolded(piece, { from: 'standing', space: CLOSED_MM }), CLOSED_MM.widthMm);
   return [
@@ -141,9 +142,6 @@ function careBlocks(cautions: readonly string[], widthMm: number): Block[] {
 }
 
 const UNIT_WORDS = { in: 'inches', mm: 'millimetres' } as const;
-
-const faceWords = (faceUp: FaceUp): string =>
-  `Score, slit and cut with the ${faceUp} of the card facing up; the picture shows that face.`;
 
 /** Room for a pencil, and bars both ways that show whether the printer printed true; never torn apart. */
 function notesAndBars(widthMm: number): Block {

@@ -18,15 +18,20 @@ export interface TextStyle {
   readonly sizeMm: number;
   readonly bold?: boolean;
   readonly leftMm?: number;
+  /** From one baseline to the next, over the type size; as usual if left out. */
+  readonly leading?: number;
 }
 
 /** Words, broken into lines; the block starts at the capitals of the first and ends below the last. */
-export function textBlock(text: string, { widthMm, sizeMm, bold = false, leftMm = 0 }: TextStyle): Block {
+export function textBlock(
+  text: string,
+  { widthMm, sizeMm, bold = false, leftMm = 0, leading = LINE_HEIGHT }: TextStyle,
+): Block {
   const lines = wrapText(text, widthMm, sizeMm, bold);
   const marks = lines.map((line, i) =>
-    textMark(line, [leftMm, -CAP_HEIGHT * sizeMm - i * LINE_HEIGHT * sizeMm], sizeMm, { bold }),
+    textMark(line, [leftMm, -CAP_HEIGHT * sizeMm - i * leading * sizeMm], sizeMm, { bold }),
   );
-  return { heightMm: (CAP_HEIGHT + (lines.length - 1) * LINE_HEIGHT + 0.3) * sizeMm, marks };
+  return { heightMm: (CAP_HEIGHT + (lines.length - 1) * leading + 0.3) * sizeMm, marks };
 }
 
 export const space = (heightMm: number): Block => ({ heightMm, marks: [], keepsNext: true });

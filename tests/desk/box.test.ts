@@ -29,23 +29,23 @@ async function readCard(words: readonly string[], files?: Record<string, string>
 }
 
 describe('desk card', () => {
-  // Common practice, no source: 3 1/2 wide × 1 1/2 deep × 3 high, tab 1 in, bottom flaps 1 1/2 in. In mm: 88.9, 127, 215.9, 254, 76.2.
-  test('the trade box: blank 11 × 4 1/2 in, scores at 3 1/2, 5, 8 1/2, 10, turn, at 3, slits at the first three, tab foot cut away', async () => {
+  // Common practice, no source: 3 1/2 wide × 1 1/2 deep × 3 high, tab 1 in, bottom flaps 1 1/2 in. Good side up the tab lies left: 25.4, 63.5, 152.4, 190.5 mm, then 76.2.
+  test('the trade box: blank 11 × 4 1/2 in, scores from the tab’s edge at 1, 2 1/2, 6, 7 1/2, turn, at 3, slits at the first three, tab foot cut away', async () => {
     const { pieces, unit } = await readCard(trade);
     const ops = pieces[0]?.ops ?? [];
     const at = (name: string) => ops.filter(({ op }) => op === name).map((op) => op.at);
     expect(unit).toBe('in');
     expect(ops[0]).toEqual({ op: 'blank', across: 279.4, up: 114.3 });
-    expect(at('score')).toEqual([88.9, 127, 215.9, 254, 76.2]);
-    expect(ops.findIndex(({ op }) => op === 'turn')).toBe(5);
-    expect(at('slit')).toEqual([88.9, 127, 215.9]);
+    expect(at('score')).toEqual([25.4, 63.5, 152.4, 190.5, 76.2]);
+    expect(ops.findIndex(({ op }) => op === 'turn')).toBe(6);
+    expect(at('slit')).toEqual([63.5, 152.4, 190.5]);
     expect(ops.find(({ op }) => op === 'corner')).toMatchObject({ across: 25.4, up: 38.1 });
   });
 
   test('as text it is numbered for reading', async () => {
     const { printed } = await callDesk(['card', ...trade, '--format', 'text']);
-    expect(printed).toContain('1. Cut the blank 11 × 4 1/2 in.');
-    expect(printed).toContain('2. Score edge to edge at 3 1/2, 5, 8 1/2 and 10 in.');
+    expect(printed).toContain('1. Cut the card 11 × 4 1/2 in.');
+    expect(printed).toContain('2. Lay it good side up. Score at 1, 2 1/2, 6 and 7 1/2 in.');
   });
 
   test('a saved recipe gives the same card as its sizes typed, on the tool of the same file', async () => {
@@ -65,7 +65,7 @@ describe('desk card', () => {
       '--set',
       'height=75mm',
     ];
-    expect((await readCard(metric)).pieces[0]?.words[0]?.headline).toMatch(/^Cut the blank 285 mm/);
+    expect((await readCard(metric)).pieces[0]?.words[0]?.headline).toMatch(/^Cut the card 285 mm/);
     expect((await readCard([...metric, '--unit', 'in'])).unit).toBe('in');
   });
 });

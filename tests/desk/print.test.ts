@@ -25,7 +25,7 @@ test('plan --out writes what an event is printed as: cutting sheets, shopping li
     'prints/party-cutting-sheets-party.pdf',
     'prints/party-shopping-list-party.pdf',
     'prints/party-run-sheet-party.pdf',
-    'prints/sweets-bench-card-sweets.pdf',
+    'prints/sweets-step-card-sweets.pdf',
     'prints/sweets-template-sweets.pdf',
     'prints/party-shopping-list-party.csv',
     'prints/party-timetable-party.ics',

@@ -35,7 +35,7 @@ describe('the handout on paper', () => {
     for (const words of [
       'Seed <box>',
       'You need',
-      'Cut the blank 11 × 4½ in.',
+      'Cut the card 11 × 4½ in.',
       '279.4 mm',
       TIP,
       'Score twice, lightly.',
@@ -88,8 +88,8 @@ describe('the bench card', () => {
         .pages.flatMap(({ marks }) => marks)
         .flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))
         .join(' ');
-    expect(textOf(['Wrap food first.'])).toContain('Take care Wrap food first.');
-    expect(textOf([])).not.toContain('Take care');
+    expect(textOf(['Wrap food first.'])).toContain('Wrap food first.');
+    expect(textOf([])).not.toContain('Wrap food');
   });
 });
 
@@ -109,10 +109,10 @@ describe('the link as a code', () => {
     expect(jsQr(pixels, side, side)?.data).toBe(link);
   });
 
-  it('is read from the bench card as it is read from the screen; too long, the card says what to do instead', () => {
+  it('is read from the roomy card as it is read from the screen; too long, the card says what to do instead', () => {
     const { link = null } = inputOf(openTop);
     const cardWith = (given: string | null) =>
-      printBenchCard({ ...cardInput(), link: given }).pages.flatMap(({ marks }) => marks);
+      printBenchCard({ ...cardInput(), edition: 'roomy', link: given }).pages.flatMap(({ marks }) => marks);
     const cells = cardWith(link).flatMap((mark) =>
       mark.kind === 'area' && mark.ink === 'code' ? [mark.ring] : [],
     );

@@ -31,7 +31,12 @@ export function templateOf(
   });
 }
 
-export function benchCardOf(style: BoxStyle, paper: PaperName, ruler: typeof inch | typeof metric = inch) {
+export function benchCardOf(
+  style: BoxStyle,
+  paper: PaperName,
+  ruler: typeof inch | typeof metric = inch,
+  edition: 'compact' | 'roomy' = 'compact',
+) {
   const box = boxOf(style);
   const tool = {
     name: 'trimmer',
@@ -47,7 +52,8 @@ export function benchCardOf(style: BoxStyle, paper: PaperName, ruler: typeof inc
     styleName: style.name,
     inside: box.inside,
     cards,
-    faceUp: 'inside',
+    faceUp: 'outside',
+    edition,
     grain: 'up',
     ruler,
     paper,

@@ -51,7 +51,7 @@ export function weighBox(
     id: 'box',
     name: style.name,
     paperId: paper.id,
-    faceUp: 'inside',
+    faceUp: 'outside',
     dressings: [],
     notes: '',
     ...recipeOfAnswer(sized, question),

@@ -1,6 +1,6 @@
 import type { BoxNet, PieceNet } from '../net/types';
 import type { CardStep } from './card-step';
-import { closingActs } from './program/assembly-acts';
+import { closingActs } from './program/closing-acts';
 import { deriveProgram, type ProgramChoices } from './program/derive-program';
 import type { BenchProgram, BenchTool } from './types';
 import { cardSteps } from './words/card-steps';

@@ -1,6 +1,6 @@
 export { type BoxCard, boxCards, boxPrograms, JOINING } from './box-cards';
 export type { CardMark, CardStep, CautionCode, StepKind } from './card-step';
-export type { BenchCard } from './equal/bench-card';
+export { type BenchCard, faceUpOf } from './equal/bench-card';
 export { canonicalCard } from './equal/canonical-card';
 export { canonicalNet } from './equal/canonical-form';
 export {

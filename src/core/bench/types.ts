@@ -34,40 +34,64 @@ export type BenchOp =
       readonly across: Ticks;
       readonly up: Ticks;
     }
-  /** One straight cut from edge to edge of the card; the card to the left of a→b is kept. */
-  | { readonly op: 'snip'; readonly a: BenchPoint; readonly b: BenchPoint }
-  /** A broken or curved cut from edge to edge; the card to its left is kept. */
-  | { readonly op: 'cutPath'; readonly points: readonly BenchPoint[]; readonly curved: boolean }
+  /**
+   * One straight cut from edge to edge of the card. It keeps the larger part of the uncut card, or of what is left of it where the cut
+   * starts within; the smaller one only where it says so.
+   */
+  | { readonly op: 'snip'; readonly a: BenchPoint; readonly b: BenchPoint; readonly keeps?: 'smaller' }
+  /** A broken or curved cut from edge to edge; the same part is kept. */
+  | {
+      readonly op: 'cutPath';
+      readonly points: readonly BenchPoint[];
+      readonly curved: boolean;
+      readonly keeps?: 'smaller';
+    }
   /** A hole cut out whole. */
   | {
       readonly op: 'window';
       readonly ring: readonly BenchPoint[];
       readonly hole: 'window' | 'round' | 'slot';
     }
-  /** Give a score its sense and angle; `scores` are the ids of the lines in the net's own frame. */
+  /**
+   * Fold every score right over, rub it down and open it flat again: over its bead, away from the face it was pressed on; or over its
+   * groove, towards that face.
+   */
+  | { readonly op: 'crease'; readonly over: 'bead' | 'groove' }
+  /** Put adhesive on one face of a panel, `strips` of this length. */
   | {
-      readonly op: 'fold';
+      readonly op: 'stick';
       readonly panel: string;
-      readonly deg: number;
-      readonly lines: readonly { readonly a: BenchPoint; readonly b: BenchPoint }[];
+      readonly face: CardFace;
+      readonly strips: number;
+      readonly length: Ticks;
     }
+  /** Press a panel that has its adhesive onto another. */
   | {
       readonly op: 'glue';
       readonly panel: string;
       readonly onto: string;
-      readonly lap: 'inside' | 'outside';
+      readonly lap: CardFace;
       readonly tip: string | null;
     }
-  /** Turn panels of the creased card together; `toDeg` runs beside `panels`. */
+  /** Turn panels of the creased card. */
   | {
       readonly op: 'close';
       readonly panels: readonly string[];
       readonly by: 'fold' | 'tuck';
-      readonly toDeg: readonly number[];
+      readonly way: CloseWay;
       /** True where card must bend and not only turn: a pack that bulges, a lock pushed in. */
       readonly bends: boolean;
       readonly tip: string | null;
     };
+
+/** The good side of the card is its outside. */
+export type CardFace = 'inside' | 'outside';
+
+/**
+ * Where panels go: flat over onto the inside, flat back onto the outside, up from a base, in, out, open again from flat to square, or
+ * several ways at once.
+ */
+export type CloseWay = 'flat' | 'back' | 'up' | 'in' | 'out' | 'open' | 'together';
 
 /** What the maker's tool can do. */
 export interface BenchTool {
@@ -88,7 +112,7 @@ export interface BenchTool {
 export interface BenchProgram {
   readonly piece: string;
   /** Which face lies up at the bench. */
-  readonly faceUp: 'inside' | 'outside';
+  readonly faceUp: CardFace;
   readonly ops: readonly BenchOp[];
   /** How often the fence is set for scoring (0 on a grooved board), and how often the card is turned. */
   readonly fenceSettings: number;
@@ -117,13 +141,14 @@ export type BenchFaultCode =
   | 'cut-not-from-edge'
   | 'cut-crosses-edge'
   | 'hole-not-inside'
+  /** Creasing needs a score, and is done once. */
   | 'no-score-to-fold'
+  /** Card is folded with its inside up, where hands see what they close. */
+  | 'outside-is-up'
   | 'folded-already'
-  | 'angle-too-far'
   /** No scoring or cutting on folded card, and no closing before it. */
   | 'card-is-folded'
   | 'card-is-flat'
-  | 'no-such-panel'
   /** Remarks: the work goes on. */
   | 'between-marks'
   | 'cut-longer-than-tool';

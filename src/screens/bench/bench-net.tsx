@@ -3,10 +3,30 @@ import type { Recipe } from '../../../shared/workbook';
 import type { BoxCard, CardMark, CardStep, Lie } from '../../core/bench';
 import { drawNetToFit } from '../../core/draw/net/net-drawing';
 import { leftKey, topKey } from '../../core/draw/net/net-table';
+import { pictureOfStep } from '../../core/draw/step/step-picture';
 import type { Blank } from '../../core/net';
-import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
+import { DrawingView, type FittedDrawing, type Space } from '../../ui/drawing/drawing-view';
 import { useRuler } from '../../ui/fields/measure';
 import { RecipePicture } from '../../ui/folded/recipe-picture';
+
+interface StepViewProps {
+  readonly card: BoxCard;
+  readonly step: CardStep;
+}
+
+/** The step in hand as a picture, for her hand: the card as it lies against the fence with its numbers, or as it folds up. */
+export function StepView({ card, step }: StepViewProps) {
+  const draw = useCallback(
+    (space: Space): FittedDrawing => {
+      const picture = pictureOfStep(card, step, space, { textMm: 4.5 });
+      if (picture) return { ...picture, scale: 1, origin: [0, 0] };
+      const { unit, finestMark: finest } = card.tool;
+      return drawNetToFit(card.piece, space, { ruler: { unit, finest }, textMm: 4.5 });
+    },
+    [card, step],
+  );
+  return <DrawingView draw={draw} still />;
+}
 
 interface BenchNetProps {
   readonly card: BoxCard;

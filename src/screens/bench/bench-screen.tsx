@@ -10,7 +10,7 @@ import { BlankState } from '../../ui/frame/blank-state';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { StepList } from '../../ui/frame/step-list';
 import { usePageWords } from '../../ui/words';
-import { BenchNet } from './bench-net';
+import { BenchNet, StepView } from './bench-net';
 import { BenchOfEvent } from './bench-of-event';
 import { OneStep } from './one-step';
 import { PrintCard } from './print-card';
@@ -101,7 +101,11 @@ function BenchOfRecipe({ recipe, making }: { recipe: Recipe; making: number | nu
       ) : (
         <StepList steps={card.steps} current={step} onStep={setPlace} />
       )}
-      <BenchNet card={card} step={card.steps[step]} recipe={recipe} />
+      {way === 'one' && card.steps[step] ? (
+        <StepView card={card} step={card.steps[step]} />
+      ) : (
+        <BenchNet card={card} step={card.steps[step]} recipe={recipe} />
+      )}
     </div>
   );
 }

@@ -9,7 +9,7 @@ import { SheetView } from '../../ui/drawing/sheet-view';
 import { useRuler } from '../../ui/fields/measure';
 import { pageAddress } from '../../ui/frame/addresses';
 import { usePageWords } from '../../ui/words';
-import { BenchNet } from './bench-net';
+import { BenchNet, StepView } from './bench-net';
 
 interface RunPictureProps {
   readonly step: RunStep;
@@ -31,7 +31,8 @@ export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
   if (!recipe || (work.do !== 'fence' && work.do !== 'card')) return null;
   const card = benchOfRecipe(recipe, tool, ruler)?.cards.find(({ piece }) => piece.id === work.pieceId);
   if (!card) return null;
-  const lit = work.do === 'fence' ? stepAt(card, work.at, work.lie) : work.steps[0];
+  if (work.do === 'card' && work.steps[0]) return <StepView card={card} step={work.steps[0]} />;
+  const lit = work.do === 'fence' ? stepAt(card, work.at, work.lie) : undefined;
   return <BenchNet card={card} step={lit} recipe={recipe} />;
 }
 

@@ -1,7 +1,7 @@
 import { cautionsOf } from '../../../shared/catalogue';
 import type { Recipe } from '../../../shared/workbook';
 import { bottomPlate, estimateBottom, gramsOf, TYPICAL_MODULUS_GPA } from '../../core/fit';
-import { tapeJoints } from '../../core/plan/supplies/joint-tape';
+import { tapeJoints } from '../../core/net/joint-tape';
 import type { Contents } from '../../core/rows/contents';
 import { millimetres, type Ticks, ticks, toInches, toMm } from '../../core/units';
 import { boxOfRecipe } from '../../state/results/box-result';

@@ -17,7 +17,7 @@ export const firstRecipe = (
   options: {},
   caliperUm: CARDSTOCK_UM,
   paperId: null,
-  faceUp: 'inside',
+  faceUp: 'outside',
   grain: 'upright',
   dressings: [],
   notes: '',

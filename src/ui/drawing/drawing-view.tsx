@@ -21,7 +21,7 @@ export interface Space {
 }
 
 /** A drawing made for a space: how large the card stands in it, and where its lower left corner is. */
-interface FittedDrawing extends Drawing {
+export interface FittedDrawing extends Drawing {
   readonly scale: number;
   readonly origin: At;
 }

@@ -31,7 +31,7 @@ describe('the cards of a box', () => {
     expect(glued.slice(2)).not.toEqual([]);
     const said = joined.steps.flatMap(({ ops }) => joined.program.ops.slice(ops.from, ops.to));
     expect(said).toEqual(joined.program.ops);
-    expect(joined.steps[0]?.headline).toMatch(/front tab.*back wall/i);
+    expect(joined.steps[0]?.headline).toMatch(/front tab.*back wall/is);
     for (const { headline } of joined.steps) expect(headline).not.toBe('');
   });
 

@@ -33,7 +33,7 @@ function jot(op: BenchOp): string | null {
 }
 
 const flatWork = (piece: PieceNet, tool = trimmer) =>
-  deriveProgram(piece, tool)
+  deriveProgram(piece, tool, { faceUp: 'inside' })
     .ops.map(jot)
     .filter((line) => line !== null);
 

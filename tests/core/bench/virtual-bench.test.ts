@@ -20,14 +20,8 @@ const slit = (place: number, from: number, to: number): BenchOp => ({
   to: inch(to),
 });
 const corner: BenchOp = { op: 'corner', corner: 'near-left', across: inch(1), up: inch(1) };
-const fold = (deg: number, x = 2): BenchOp => ({
-  op: 'fold',
-  panel: 'wing',
-  deg,
-  lines: [{ a: at(x, 0), b: at(x, 4) }],
-});
-const close: BenchOp = { op: 'close', panels: ['wing'], by: 'fold', toDeg: [90], bends: false, tip: null };
-const glue = (panel: string): BenchOp => ({ op: 'glue', panel, onto: 'body', lap: 'inside', tip: null });
+const crease: BenchOp = { op: 'crease', over: 'bead' };
+const close: BenchOp = { op: 'close', panels: ['wing'], by: 'fold', way: 'in', bends: false, tip: null };
 
 /** Every guard with an act that trips it. */
 const STOPPED: Readonly<
@@ -48,12 +42,11 @@ const STOPPED: Readonly<
   'cut-not-from-edge': [blank, { op: 'snip', a: at(1, 1), b: at(6, 2) }],
   'cut-crosses-edge': [blank, corner, { op: 'snip', a: at(2, 0), b: at(0, 1.5) }],
   'hole-not-inside': [blank, { op: 'window', ring: [at(5, 1), at(7, 1), at(5, 2)], hole: 'window' }],
-  'no-score-to-fold': [blank, score(2, 0, 3), fold(90)],
-  'folded-already': [blank, score(2), fold(90), fold(45)],
-  'angle-too-far': [blank, score(2), fold(185)],
-  'card-is-folded': [blank, score(2), fold(90), score(3)],
+  'no-score-to-fold': [blank, crease],
+  'outside-is-up': [blank, score(2), { op: 'flip' }, crease],
+  'folded-already': [blank, score(2), crease, crease],
+  'card-is-folded': [blank, score(2), crease, score(3)],
   'card-is-flat': [blank, score(2), close],
-  'no-such-panel': [blank, score(2), fold(90), glue('lid')],
 };
 
 describe('the bench stops at what hands cannot do', () => {
@@ -78,26 +71,34 @@ describe('the bench stops at what hands cannot do', () => {
 });
 
 describe('what lies on the bench', () => {
+  const flip: BenchOp = { op: 'flip' };
   const formOf = (...ops: readonly BenchOp[]): readonly string[] => {
-    const run = runProgram([blank, ...ops], trimmer);
+    const isFlipped = ops.filter(({ op }) => op === 'flip').length % 2 === 1;
+    const run = runProgram([blank, ...ops, ...(isFlipped ? [flip] : []), crease], trimmer);
     return run.ok ? canonicalCard(run.card) : [run.fault.code];
   };
 
   test('a score on waste is gone, and a slit is a slit even where it was scored', () => {
     // A corner 1 × 1 goes: the score at 1/2 in is left only above it, from 1 to 4 in.
     const cornerCut = formOf(score(0.5), corner);
-    expect(cornerCut).toContainEqual('0,1,-4064 score 0.0: 8128..32512');
+    expect(cornerCut).toContainEqual('0,1,-4064 score out: 8128..32512');
     const slitLower = formOf(score(2), slit(2, 0, 1));
-    expect(slitLower).toContainEqual('0,1,-16256 score 0.0: 8128..32512');
+    expect(slitLower).toContainEqual('0,1,-16256 score out: 8128..32512');
     expect(slitLower).toContainEqual('0,1,-16256 slit: 0..8128');
   });
 
   test('a score ends exactly where a slanted cut passes, as a fraction of a tick', () => {
-    // The cut from (0, 3) to (5, 0) stands 3 − 3/5 = 12/5 in up at 1 in: 12/5 × 8128 = 97536/5 ticks. Its left is above it.
-    const above = formOf(score(1), { op: 'snip', a: at(0, 3), b: at(5, 0) });
-    expect(above).toContainEqual('0,1,-8128 score 0.0: 97536/5..32512');
-    const below = formOf(score(1), { op: 'snip', a: at(5, 0), b: at(0, 3) });
-    expect(below).toContainEqual('0,1,-8128 score 0.0: 0..97536/5');
+    // The cut from (0, 3) to (5, 0) stands 3 − 3/5 = 12/5 in up at 1 in: 12/5 × 8128 = 97536/5 ticks. The larger part is above it.
+    const snip: BenchOp = { op: 'snip', a: at(0, 3), b: at(5, 0) };
+    expect(formOf(score(1), snip)).toContainEqual('0,1,-8128 score out: 97536/5..32512');
+    expect(formOf(score(1), { ...snip, a: snip.b, b: snip.a })).toEqual(formOf(score(1), snip));
+    const below = formOf(score(1), { ...snip, keeps: 'smaller' });
+    expect(below).toContainEqual('0,1,-8128 score out: 0..97536/5');
+  });
+
+  test('card folds away from the face it was pressed on, and never both ways', () => {
+    expect(formOf(flip, score(2))).toContainEqual('0,1,-32512 score in: 0..32512');
+    expect(formOf(score(4), flip, score(2))).toContainEqual('0,1,-32512 score both: 0..32512');
   });
 
   test('the order and the pieces a line was made in make no difference', () => {
@@ -109,7 +110,6 @@ describe('what lies on the bench', () => {
 
   test('flipping twice and turning four times changes nothing', () => {
     const turn: BenchOp = { op: 'turn', quarters: 1 };
-    const flip: BenchOp = { op: 'flip' };
     expect(formOf(flip, turn, flip, turn, score(2), corner)).toEqual(formOf(score(2), corner));
     expect(formOf(turn, turn, turn, turn, score(2))).toEqual(formOf(score(2)));
   });

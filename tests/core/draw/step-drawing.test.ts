@@ -128,7 +128,7 @@ describe('every step of every style', () => {
       for (const tool of tools)
         for (const card of cardsOf(layNet(style, { sizes: {}, caliperUm: 300 }), tool))
           for (const step of card.steps) {
-            const drawing = drawStepToFit(card, step, space, 4);
+            const drawing = drawStepToFit(card, step, space, { textMm: 4 });
             expect(drawing, step.headline).not.toBeNull();
             expect(drawing?.widthMm).toBeLessThanOrEqual(space.widthMm + 1e-6);
             expect(drawing?.heightMm).toBeLessThanOrEqual(space.heightMm + 1e-6);

@@ -1,6 +1,6 @@
 import { type Carrier, carrierKey } from '../../net/carrier';
 import type { PieceNet } from '../../net/types';
-import { closingActs } from '../program/assembly-acts';
+import { closingActs } from '../program/closing-acts';
 import { makerFolds } from '../program/maker-folds';
 import type { BenchOp } from '../types';
 import { mergeStretches, type Stretch, type Stretches, spellStretch } from './exact-intervals';
@@ -13,16 +13,31 @@ import { lineOf, type Segment, stretchOf } from './line-stretches';
 export type CanonicalForm = readonly string[];
 
 /** Done along a line. The card's own edge and a cut outline are both `outline`. */
-export type LineWork = 'outline' | 'slit' | `score ${string}`;
+export type LineWork = 'outline' | 'slit' | 'score in' | 'score out' | 'score both';
 
-/** A fold is told apart to 0.1 degree, finer than a hand folds and as fine as a card prints. source: our choice. */
-export const foldMark = (deg: number): string => (Math.round(deg * 10) / 10 + 0).toFixed(1);
+/** How an act of sticking, gluing or closing reads in a form. Opening a flat tube turns all of it, so no panel is named. */
+export function spellAct(act: Extract<BenchOp, { op: 'stick' | 'glue' | 'close' }>): string {
+  switch (act.op) {
+    case 'stick':
+      return `stick ${act.panel}, ${act.face}: ${act.strips} of ${act.length}`;
+    case 'glue':
+      return `glue ${act.panel} onto ${act.onto}, ${act.lap}`;
+    case 'close':
+      return `${act.by}${act.by === 'fold' ? ` ${act.way}` : ''}${act.way === 'open' ? '' : `: ${[...act.panels].sort().join(', ')}`}`;
+  }
+}
 
-/** How an act of gluing or closing reads in a form. */
-export const spellAct = (act: Extract<BenchOp, { op: 'glue' | 'close' }>): string =>
-  act.op === 'glue'
-    ? `glue ${act.panel} onto ${act.onto}, ${act.lap}`
-    : `${act.by} ${act.panels.map((panel, i) => `${panel} to ${foldMark(act.toDeg[i] ?? 0)}`).join(', ')}`;
+/** Joints stuck or pressed in one go have no order among them. */
+function inOneGo(acts: readonly string[]): readonly string[] {
+  const verb = (act: string): string => act.slice(0, act.indexOf(' '));
+  const runs: string[][] = [];
+  for (const act of acts) {
+    const last = runs.at(-1);
+    if (last?.[0] !== undefined && verb(last[0]) === verb(act) && /^(stick|glue) /.test(act)) last.push(act);
+    else runs.push([act]);
+  }
+  return runs.flatMap((run) => run.sort());
+}
 
 /** Gathers line work piece by piece. */
 export class FormGatherer {
@@ -45,7 +60,7 @@ export class FormGatherer {
     const lines = [...this.#lines].map(
       ([key, stretches]) => `${key}: ${mergeStretches(stretches).map(spellStretch).join(' ')}`,
     );
-    return [...lines.sort(), ...acts];
+    return [...lines.sort(), ...inOneGo(acts)];
   }
 }
 
@@ -57,7 +72,7 @@ export function canonicalNet(piece: PieceNet): CanonicalForm {
     if (edge.kind === 'join') continue;
     if (edge.kind === 'edge' || edge.kind === 'cut') form.addSegment(edge, 'outline');
     else if (edge.kind === 'slit') form.addSegment(edge, 'slit');
-    else form.addSegment(edge, `score ${foldMark(foldOf(edge))}`);
+    else form.addSegment(edge, foldOf(edge) < 0 ? 'score out' : 'score in');
   }
   return form.finish(closingActs(piece).map(spellAct));
 }

@@ -1,5 +1,6 @@
 import { samePoint } from '../../net/point';
 import type { Point } from '../../net/types';
+import { areaOf, atOf } from '../../plane';
 import type { BenchFaultCode } from '../types';
 import { sidesOf } from './bench-card';
 import { cutStretches, mergeStretches } from './exact-intervals';
@@ -46,6 +47,21 @@ export function cutRing(
   if (!legsOf(path).every((leg) => runsInside(edges, leg))) return 'cut-crosses-edge';
   const kept = [...path, ...walkRing(ring, [last, endSide], [first, startSide])];
   return kept.filter((p, i) => !samePoint(p, kept[(i + 1) % kept.length] ?? p));
+}
+
+/** Whether the larger part of a card lies on the left of a path; of the uncut card where the path starts and ends on its edge. */
+export function isLargerOnLeft(
+  blank: readonly Point[],
+  ring: readonly Point[],
+  path: readonly Point[],
+): boolean | null {
+  for (const uncut of [blank, ring]) {
+    const left = cutRing(uncut, sidesOf(uncut), path);
+    const right = cutRing(uncut, sidesOf(uncut), [...path].reverse());
+    if (typeof left === 'string' || typeof right === 'string') continue;
+    return Math.abs(areaOf(left.map(atOf))) >= Math.abs(areaOf(right.map(atOf)));
+  }
+  return null;
 }
 
 type OnSide = readonly [point: Point, side: number];

@@ -1,10 +1,10 @@
 import { samePoint } from '../../net/point';
 import type { Point } from '../../net/types';
 import { type Ticks, ticks } from '../../units/ticks';
-import type { BenchOp, BenchPoint, BenchTool } from '../types';
-import { type BenchCard, edgesOfCard, type Outcome, sidesOf } from './bench-card';
+import type { BenchFaultCode, BenchOp, BenchPoint, BenchTool } from '../types';
+import { type BenchCard, blankRing, edgesOfCard, type Outcome, sidesOf } from './bench-card';
 import { sizeAsItLies, toNet } from './card-lie';
-import { cutRing, runsInside } from './card-outline';
+import { cutRing, isLargerOnLeft, runsInside } from './card-outline';
 import { laySegment } from './line-stretches';
 import { fenceFault, isOnBlank, spanFault } from './press-scores';
 
@@ -37,7 +37,7 @@ export function cutCorner(card: BenchCard, { corner, across, up }: Op<'corner'>)
   return cutAway(card, cornerPath(size, corner, across, up));
 }
 
-/** The cut that frees a corner, with the card to be kept on its left, as the card lies. */
+/** The cut that frees a corner, as the card lies. */
 function cornerPath(
   size: { readonly across: Ticks; readonly up: Ticks },
   corner: Op<'corner'>['corner'],
@@ -48,14 +48,12 @@ function cornerPath(
   const y = corner.startsWith('near') ? up : ticks(size.up - up);
   const onLevelEdge = { x, y: corner.startsWith('near') ? ticks(0) : size.up };
   const onUprightEdge = { x: corner.endsWith('left') ? ticks(0) : size.across, y };
-  const path = [onLevelEdge, { x, y }, onUprightEdge];
-  return corner === 'near-left' || corner === 'far-right' ? path.reverse() : path;
+  return [onLevelEdge, { x, y }, onUprightEdge];
 }
 
-/** Cut from edge to edge, straight or not; the card left of the way is kept. */
-export function cutAway(card: BenchCard, points: readonly BenchPoint[]): Outcome {
-  if (!points.every((point) => isOnBlank(card, point))) return 'off-card';
-  const ring = cutRing(card.ring, edgesOfCard(card), inNet(card, points));
+/** Cut from edge to edge, straight or not, and keep one of the two parts. */
+export function cutAway(card: BenchCard, points: readonly BenchPoint[], keeps?: 'smaller'): Outcome {
+  const ring = partOfCut(card, points, keeps === undefined);
   return typeof ring === 'string' ? ring : { ...card, ring };
 }
 
@@ -63,9 +61,21 @@ export function cutAway(card: BenchCard, points: readonly BenchPoint[]): Outcome
 export function fallsAway(card: BenchCard, op: BenchOp): readonly Point[] | null {
   if (op.op === 'window') return op.ring.map((point) => toNet(card.blank, card.lie, point));
   const path = cutPathOf(card, op);
-  if (!path) return null;
-  const ring = cutRing(card.ring, edgesOfCard(card), inNet(card, path).reverse());
-  return typeof ring === 'string' ? null : ring;
+  const keepsSmaller = (op.op === 'snip' || op.op === 'cutPath') && op.keeps !== undefined;
+  const ring = path && partOfCut(card, path, keepsSmaller);
+  return ring === null || typeof ring === 'string' ? null : ring;
+}
+
+/** The larger or the smaller part of the card, cut along a path. */
+function partOfCut(
+  card: BenchCard,
+  points: readonly BenchPoint[],
+  larger: boolean,
+): readonly Point[] | BenchFaultCode {
+  if (!points.every((point) => isOnBlank(card, point))) return 'off-card';
+  const path = points.map((point) => toNet(card.blank, card.lie, point));
+  const left = isLargerOnLeft(blankRing(card.blank), card.ring, path) === larger;
+  return cutRing(card.ring, edgesOfCard(card), left ? path : [...path].reverse());
 }
 
 function cutPathOf(card: BenchCard, op: BenchOp): readonly BenchPoint[] | null {
@@ -79,12 +89,6 @@ function cutPathOf(card: BenchCard, op: BenchOp): readonly BenchPoint[] | null {
     default:
       return null;
   }
-}
-
-/** A path as the net has it, card on its left. Measured from the other side, left is right. */
-function inNet(card: BenchCard, points: readonly BenchPoint[]): Point[] {
-  const path = points.map((point) => toNet(card.blank, card.lie, point));
-  return card.lie.mirrored ? path.reverse() : path;
 }
 
 /** Cut a hole out whole. */

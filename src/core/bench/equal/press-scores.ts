@@ -2,7 +2,7 @@ import { samePoint } from '../../net/point';
 import { ticks } from '../../units/ticks';
 import { riseOf } from '../program/curve-rise';
 import type { BenchFaultCode, BenchOp, BenchPoint, BenchTool } from '../types';
-import { type BenchCard, edgesOfCard, type Outcome } from './bench-card';
+import { type BenchCard, edgesOfCard, faceUpOf, type Outcome } from './bench-card';
 import { sizeAsItLies, toNet } from './card-lie';
 import { legsOf, runsAlong } from './card-outline';
 import { laySegment } from './line-stretches';
@@ -34,7 +34,11 @@ export function pressCurve(card: BenchCard, { points, rise }: Op<'scoreCurve'>):
 
 function scoreThrough(card: BenchCard, points: readonly BenchPoint[]): Outcome {
   const path = points.map((point) => toNet(card.blank, card.lie, point));
-  return { ...card, scores: [...card.scores, ...legsOf(path).map(laySegment)] };
+  const groove = faceUpOf(card);
+  return {
+    ...card,
+    scores: [...card.scores, ...legsOf(path).map((leg) => ({ ...laySegment(leg), groove }))],
+  };
 }
 
 /** What keeps a line at `at` from being measured off the fence, if anything. */

@@ -1,10 +1,9 @@
-import type { Blank, Point } from '../../net/types';
-import { type Ticks, ticks } from '../../units/ticks';
+import type { Blank } from '../../net/types';
 import type { BenchFault, BenchOp, BenchTool } from '../types';
-import { type BenchCard, isFault, type Outcome } from './bench-card';
+import { type BenchCard, blankRing, isFault, type Outcome } from './bench-card';
 import { flipped, turned } from './card-lie';
 import { cutAway, cutCorner, cutHole, cutSlit, cutSlitLine } from './cut-card';
-import { closePanels, foldScores, gluePanels } from './fold-card';
+import { creaseScores, foldUp } from './fold-card';
 import { pressCurve, pressLine, pressScore } from './press-scores';
 import { remarksOn } from './tool-remarks';
 
@@ -37,32 +36,30 @@ function begin(op: BenchOp, tool: BenchTool): Outcome {
     holes: [],
     scores: [],
     slits: [],
-    folds: [],
+    creased: null,
+    fence: tool.fence ?? 'left',
     acts: [],
   };
 }
-
-const blankRing = ({ across, up }: Blank): readonly Point[] => {
-  const at = (x: Ticks, y: Ticks): Point => ({ x, y });
-  return [at(ticks(0), ticks(0)), at(across, ticks(0)), at(across, up), at(ticks(0), up)];
-};
 
 function act(card: BenchCard, op: BenchOp, tool: BenchTool): Outcome {
   switch (op.op) {
     case 'blank':
       return 'second-blank';
-    case 'fold':
-      return card.acts.length > 0 ? 'card-is-folded' : foldScores(card, op);
+    case 'crease':
+      return creaseScores(card, op);
+    case 'stick':
     case 'glue':
-      return gluePanels(card, op);
     case 'close':
-      return closePanels(card, op);
+      return foldUp(card, op);
     default:
-      return card.folds.length > 0 ? 'card-is-folded' : workFlat(card, op, tool);
+      return card.creased && op.op !== 'flip' && op.op !== 'turn'
+        ? 'card-is-folded'
+        : workFlat(card, op, tool);
   }
 }
 
-type FlatOp = Exclude<BenchOp, { op: 'blank' | 'fold' | 'glue' | 'close' }>;
+type FlatOp = Exclude<BenchOp, { op: 'blank' | 'crease' | 'stick' | 'glue' | 'close' }>;
 
 function workFlat(card: BenchCard, op: FlatOp, tool: BenchTool): Outcome {
   switch (op.op) {
@@ -83,9 +80,9 @@ function workFlat(card: BenchCard, op: FlatOp, tool: BenchTool): Outcome {
     case 'corner':
       return cutCorner(card, op);
     case 'snip':
-      return cutAway(card, [op.a, op.b]);
+      return cutAway(card, [op.a, op.b], op.keeps);
     case 'cutPath':
-      return cutAway(card, op.points);
+      return cutAway(card, op.points, op.keeps);
     case 'window':
       return cutHole(card, op);
   }

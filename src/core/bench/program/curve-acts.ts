@@ -1,13 +1,19 @@
 import { samePoint } from '../../net/point';
-import type { PieceNet, Point } from '../../net/types';
+import type { NetEdge, PieceNet, Point } from '../../net/types';
 import { type Lie, toBench } from '../equal/card-lie';
 import type { BenchOp } from '../types';
 import { riseOf } from './curve-rise';
 
-/** The curved scores of a piece, each a run of chords laid out by template. */
-export function curveActs(piece: PieceNet, lie: Lie): readonly Extract<BenchOp, { op: 'scoreCurve' }>[] {
+/** The curved scores that are wanted, each a run of chords laid out by template. */
+export function curveActs(
+  piece: PieceNet,
+  lie: Lie,
+  wanted: (score: NetEdge) => boolean,
+): readonly Extract<BenchOp, { op: 'scoreCurve' }>[] {
   return piece.curves.flatMap((_, curve) => {
-    const chords = piece.edges.filter((edge) => edge.kind === 'score' && edge.curve === curve);
+    const chords = piece.edges.filter(
+      (edge) => edge.kind === 'score' && edge.curve === curve && wanted(edge),
+    );
     const points = joinChords(chords).map((p) => toBench(piece.blank, lie, p));
     return points.length > 0 ? [{ op: 'scoreCurve' as const, points, rise: riseOf(points) }] : [];
   });

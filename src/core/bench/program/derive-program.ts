@@ -1,11 +1,20 @@
-import type { PieceNet } from '../../net/types';
-import { fourLies, type Lie, type Quarters, quartersOf, toBench, uprightIn } from '../equal/card-lie';
+import type { NetEdge, PieceNet } from '../../net/types';
+import {
+  flipped,
+  fourLies,
+  type Lie,
+  type Quarters,
+  quartersOf,
+  toBench,
+  uprightIn,
+} from '../equal/card-lie';
 import type { Segment } from '../equal/line-stretches';
-import type { BenchOp, BenchProgram, BenchTool } from '../types';
-import { closingActs, foldActs } from './assembly-acts';
+import type { BenchOp, BenchProgram, BenchTool, CardFace } from '../types';
+import { closingActs } from './closing-acts';
 import { countHandling } from './count-handling';
 import { curveActs } from './curve-acts';
 import { placeCost } from './handling-cost';
+import { makerFolds } from './maker-folds';
 import { netLines } from './net-lines';
 import { outlineActs } from './outline-acts';
 import { orderScores, type ScoreStop } from './score-order';
@@ -14,48 +23,75 @@ import { orderSlits } from './slit-order';
 import { slitWork } from './slit-ways';
 
 export interface ProgramChoices {
-  /** Which face lies up while scoring and cutting; default inside, as the net is drawn. */
-  readonly faceUp?: 'inside' | 'outside';
+  /**
+   * Which face lies up for the scores that fold inward; default outside, so that every fold closes over its bead. source: carton makers'
+   * guidance to fold towards the bead (holmen.com, paperboard creasing).
+   */
+  readonly faceUp?: CardFace;
 }
 
 /**
- * The acts that make a piece from its blank with a tool: scores while every edge is whole, then slits, outline and holes, then folds, glue
- * and closing. Places are read off whichever edge is easier; few fence settings and turns.
+ * The acts that make a piece from its blank with a tool: scores while every edge is whole, then slits, outline and holes, then the creasing,
+ * adhesive and closing. Scores that fold outward are pressed on the other face, after one flip. Places are read off whichever edge is easier;
+ * few fence settings and turns.
  */
 export function deriveProgram(piece: PieceNet, tool: BenchTool, choices: ProgramChoices = {}): BenchProgram {
-  const faceUp = choices.faceUp ?? 'inside';
-  const mirrored = (faceUp === 'outside') !== (tool.fence === 'right');
-  const lines = netLines(piece);
-  const runs = scoreRuns(piece, lines);
-  const slits = orderSlits(slitWork(piece, lines, mirrored));
-  const { stops } = orderScores(
-    runs.map((run, i) => scoreStops(piece, run, i, tool, mirrored)),
-    tool,
-    slits.turnsFrom,
+  const faceUp = choices.faceUp ?? 'outside';
+  const rightFence = tool.fence === 'right';
+  const foldOf = makerFolds(piece);
+  const isOutward = (score: NetEdge): boolean => foldOf(score) < 0;
+  const isScored = piece.edges.some(({ kind }) => kind === 'score');
+  const faces = [
+    { mirrored: (faceUp === 'outside') !== rightFence, wanted: (score: NetEdge) => !isOutward(score) },
+    { mirrored: (faceUp === 'inside') !== rightFence, wanted: isOutward },
+  ].filter(({ wanted }, i) => i === 0 || piece.edges.some((edge) => edge.kind === 'score' && wanted(edge)));
+  const cutMirrored = isScored ? (faces.at(-1)?.mirrored ?? rightFence) : rightFence;
+  const slits = orderSlits(
+    slitWork(
+      piece,
+      netLines(piece, () => false),
+      cutMirrored,
+    ),
   );
 
   const ops: BenchOp[] = [{ op: 'blank', ...piece.blank }];
-  if (faceUp === 'outside') ops.push({ op: 'flip' });
-  let lie: Lie = { quarters: 0, mirrored };
+  let lie: Lie = { quarters: 0, mirrored: rightFence };
   const turnTo = (quarters: Quarters): void => {
     const by = quartersOf(quarters - lie.quarters);
     if (by !== 0) ops.push({ op: 'turn', quarters: by });
-    lie = { quarters, mirrored };
+    lie = { ...lie, quarters };
+  };
+  const flipTo = (mirrored: boolean): void => {
+    if (lie.mirrored === mirrored) return;
+    ops.push({ op: 'flip' });
+    lie = flipped(lie);
   };
 
-  for (const stop of stops) {
-    turnTo(stop.quarters);
-    const run = runs[stop.run];
-    if (run) ops.push(...pressRun(piece, run, lie, tool));
+  for (const [i, { mirrored, wanted }] of (isScored ? faces : []).entries()) {
+    flipTo(mirrored);
+    const lines = netLines(piece, wanted);
+    const runs = scoreRuns(piece, lines);
+    const options = runs.map((run, at) => scoreStops(piece, run, at, tool, mirrored));
+    const { stops } = orderScores(options, tool, i === faces.length - 1 ? slits.turnsFrom : () => 0);
+    for (const stop of stops) {
+      turnTo(stop.quarters);
+      const run = runs[stop.run];
+      if (run) ops.push(...pressRun(piece, run, lie, tool));
+    }
+    ops.push(...slantedScores(lines).map((line) => rulerAct('scoreLine', piece, line, lie)));
+    ops.push(...curveActs(piece, lie, wanted));
   }
-  ops.push(...slantedScores(lines).map((line) => rulerAct('scoreLine', piece, line, lie)));
-  ops.push(...curveActs(piece, lie));
   for (const group of slits.from(lie.quarters)) {
     turnTo(group.quarters);
     ops.push(...group.ops.map((op) => withinReach(op, tool)));
   }
   ops.push(...slits.slanted.map((line) => rulerAct('slitLine', piece, line, lie)));
-  ops.push(...outlineActs(piece, lie), ...foldActs(piece), ...closingActs(piece));
+  ops.push(...outlineActs(piece, lie));
+  if (isScored) {
+    flipTo(rightFence);
+    ops.push({ op: 'crease', over: faceUp === 'outside' ? 'bead' : 'groove' });
+  }
+  ops.push(...closingActs(piece));
   return { piece: piece.id, faceUp, ops, ...countHandling(ops, tool) };
 }
 

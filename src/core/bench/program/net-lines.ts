@@ -18,11 +18,11 @@ export interface NetLine {
   readonly slits: Stretches;
 }
 
-/** The straight scores and slits of a piece, line by line. */
-export function netLines(piece: PieceNet): readonly NetLine[] {
+/** The straight slits of a piece and those of its scores that are wanted, line by line. */
+export function netLines(piece: PieceNet, wanted: (score: NetEdge) => boolean): readonly NetLine[] {
   const lines = new Map<string, NetEdge[]>();
   for (const edge of piece.edges) {
-    if (edge.curve !== null || (edge.kind !== 'score' && edge.kind !== 'slit')) continue;
+    if (edge.curve !== null || (edge.kind !== 'slit' && !(edge.kind === 'score' && wanted(edge)))) continue;
     const key = carrierKey(lineOf(edge));
     const known = lines.get(key);
     if (known) known.push(edge);

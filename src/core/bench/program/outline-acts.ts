@@ -1,7 +1,9 @@
 import { samePoint } from '../../net/point';
 import type { Blank, PieceNet, Point } from '../../net/types';
 import { ticks } from '../../units/ticks';
+import { blankRing } from '../equal/bench-card';
 import { type Lie, sizeAsItLies, toBench } from '../equal/card-lie';
+import { isLargerOnLeft } from '../equal/card-outline';
 import type { BenchOp, BenchPoint } from '../types';
 import { type CutChain, cutChains } from './outline-cuts';
 
@@ -24,11 +26,17 @@ export function outlineActs(piece: PieceNet, lie: Lie): readonly BenchOp[] {
 function edgeActs(chain: CutChain, blank: Blank, lie: Lie): readonly BenchOp[] {
   const [first, middle, last] = chain.points;
   if (chain.points.length === 2 && first && middle) return [snip(first, middle, blank, lie)];
+  const keeps = keepsPart(chain.points, blank);
   const corner =
     chain.points.length === 3 && first && middle && last && squareCorner(first, middle, last, blank);
   if (!corner)
     return [
-      { op: 'cutPath', points: benchPath(chain.points, blank, lie), curved: chain.shape !== 'straight' },
+      {
+        op: 'cutPath',
+        points: benchPath(chain.points, blank, lie),
+        curved: chain.shape !== 'straight',
+        ...keeps,
+      },
     ];
   const beside = [
     [first, middle],
@@ -64,16 +72,20 @@ function cornerAct(corner: Point, inner: Point, blank: Blank, lie: Lie): CornerO
   };
 }
 
-/** A path of the net as the bench measures it. Measured from the other side, left is right, so the path is walked the other way. */
-function benchPath(points: readonly Point[], blank: Blank, lie: Lie): readonly BenchPoint[] {
-  const path = points.map((p) => toBench(blank, lie, p));
-  return lie.mirrored ? path.reverse() : path;
-}
+/** A path of the net as the bench measures it. */
+const benchPath = (points: readonly Point[], blank: Blank, lie: Lie): readonly BenchPoint[] =>
+  points.map((p) => toBench(blank, lie, p));
 
 function snip(first: Point, last: Point, blank: Blank, lie: Lie): BenchOp {
   const [a = first, b = last] = benchPath([first, last], blank, lie);
-  return { op: 'snip', a, b };
+  return { op: 'snip', a, b, ...keepsPart([first, last], blank) };
 }
+
+/** The net lies on the left of its cuts, and is the larger part almost always. */
+const keepsPart = (path: readonly Point[], blank: Blank): { readonly keeps?: 'smaller' } => {
+  const ring = blankRing(blank);
+  return isLargerOnLeft(ring, ring, path) === false ? { keeps: 'smaller' } : {};
+};
 
 function holeAct(chain: CutChain, blank: Blank, lie: Lie): BenchOp {
   const ring = benchPath(

@@ -6,23 +6,44 @@ const NOUNS: Partial<Readonly<Record<Role, string>>> = {
   wall: 'wall',
   endFlap: 'end flap',
   dustFlap: 'dust flap',
+  bottomFlap: 'bottom flap',
   roof: 'roof',
 };
 
-/** What each panel of a piece is called on the card: `frontLeftTab` is a front left tab, a wall called `right` the right wall. */
+/** Nouns that need no other behind them. */
+const ARE_NOUNS = ['wall', 'side', 'spine', 'roof', 'flap', 'tab', 'pocket'];
+
+/** Places named in the plane of the net, as hands see them on the table. */
+const PLACES: Readonly<Record<string, string>> = { up: 'top', down: 'bottom' };
+
+/**
+ * What each panel of a piece is called, on every page and print: `frontLeftTab` is the front left tab, a wall called `right` the right wall,
+ * `flap3` bottom flap 3.
+ */
 export function panelLabels(piece: PieceNet): ReadonlyMap<string, string> {
   const labels = new Map<string, string>();
-  for (const { panel, role } of piece.faces) {
-    const words = panel.replace(/(?<=.)([A-Z])/g, ' $1').toLowerCase();
-    const noun = NOUNS[role];
-    labels.set(panel, noun === undefined ? words : withNoun(words, noun));
-  }
+  for (const { panel, role } of piece.faces) labels.set(panel, labelOf(panel, NOUNS[role]));
   return labels;
 }
 
-/** `left dust` and `dust flap` make `left dust flap`. */
-function withNoun(words: string, noun: string): string {
-  const parts = noun.split(' ');
-  const said = parts.findLastIndex((_, i) => words.endsWith(parts.slice(0, i + 1).join(' '))) + 1;
-  return [words, ...parts.slice(said)].join(' ');
+function labelOf(panel: string, noun: string | undefined): string {
+  const [, name = panel, number] = /^(.*?)(\d+)$/.exec(panel) ?? [];
+  const words = name
+    .replace(/(?<=.)([A-Z])/g, ' $1')
+    .toLowerCase()
+    .split(' ')
+    .map((word) => PLACES[word] ?? word);
+  const label = noun === undefined ? words : withNoun(words, noun.split(' '));
+  return [...label, ...(number === undefined ? [] : [number])].join(' ');
+}
+
+/** `left dust` and `dust flap` make `left dust flap`; `left flap` and `bottom flap` make `left bottom flap`. */
+function withNoun(words: readonly string[], noun: readonly string[]): readonly string[] {
+  const last = words.at(-1) ?? '';
+  if (last === noun.at(-1)) {
+    const kind = noun.slice(0, -1).filter((word) => !words.includes(word));
+    return [...words.slice(0, -1), ...kind, last];
+  }
+  if (ARE_NOUNS.includes(last) && noun.length === 1) return words;
+  return [...words, ...noun.filter((word) => !words.includes(word))];
 }

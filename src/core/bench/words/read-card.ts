@@ -1,5 +1,5 @@
 import type { CardStep } from '../card-step';
-import { flipped, toNet, turned } from '../equal/card-lie';
+import { flipped, turned } from '../equal/card-lie';
 import type { BenchOp } from '../types';
 import { type CardKey, type HeardSoFar, readSentence, readTemplate } from './read-sentence';
 
@@ -18,9 +18,11 @@ export function readCard(
     blank: null,
     lie: { quarters: 0, mirrored: key.fence === 'right' },
     templates: new Map(),
-    curves: new Map(),
+    before: [],
+    it: [],
   };
   for (const { headline, details, template } of steps) {
+    const from = ops.length;
     for (const row of template) {
       const line = readTemplate(row);
       if (!line) return { ok: false, sentence: row };
@@ -29,17 +31,18 @@ export function readCard(
     for (const sentence of [...sentencesOf(headline), ...details]) {
       const said = readSentence(sentence, heard);
       if (!said) return { ok: false, sentence };
-      ops.push(...said.ops);
-      heard = said.ops.reduce((before, op) => hear(before, op, said.name), heard);
+      ops.push(...said);
+      heard = said.reduce(hear, said.length > 0 ? { ...heard, it: [] } : heard);
     }
+    heard = { ...heard, before: ops.slice(from) };
   }
   return { ok: true, ops };
 }
 
 const sentencesOf = (headline: string): readonly string[] => headline.split(/(?<=\.) (?=[A-Z])/);
 
-/** What the card lies like after an act, and what a curve just scored is called. */
-function hear(heard: HeardSoFar, op: BenchOp, name: string | null): HeardSoFar {
+/** How the card lies after an act. */
+function hear(heard: HeardSoFar, op: BenchOp): HeardSoFar {
   switch (op.op) {
     case 'blank':
       return { ...heard, blank: op };
@@ -47,14 +50,11 @@ function hear(heard: HeardSoFar, op: BenchOp, name: string | null): HeardSoFar {
       return { ...heard, lie: turned(heard.lie, op.quarters) };
     case 'flip':
       return { ...heard, lie: flipped(heard.lie) };
-    case 'scoreCurve': {
-      const { blank, lie } = heard;
-      if (!blank || name === null) return heard;
-      return {
-        ...heard,
-        curves: new Map([...heard.curves, [name, op.points.map((p) => toNet(blank, lie, p))]]),
-      };
-    }
+    case 'stick':
+    case 'glue':
+      return { ...heard, it: [...heard.it, op.panel] };
+    case 'close':
+      return { ...heard, it: op.panels };
     default:
       return heard;
   }

@@ -15,11 +15,11 @@ export const readSaidList = (words: string, unit: LengthUnit): readonly Ticks[] 
 /** `a, b and c` apart again. */
 export const splitList = (words: string): readonly string[] => words.split(/, | and /);
 
-/** `3 in across, 2 in up` as a point. */
+/** `3 × 2`, across and up, as a point. */
 export function readSaidPoint(words: string, unit: LengthUnit): BenchPoint | null {
-  const [, across, up] = /^(.+) across, (.+) up$/.exec(words) ?? [];
-  const x = readSaid(across ?? '', unit);
-  const y = readSaid(up ?? '', unit);
+  const [, across = '', up = ''] = /^(.+) × (.+)$/.exec(words) ?? [];
+  const x = readSaid(across, unit);
+  const y = readSaid(up, unit);
   return x === null || y === null ? null : { x, y };
 }
 

@@ -1,11 +1,10 @@
-import type { Blank, Point } from '../../net/types';
+import type { Blank } from '../../net/types';
 import { type LengthUnit, type Ticks, ticks } from '../../units';
-import type { Lie } from '../equal/card-lie';
-import { legsOf } from '../equal/card-outline';
-import type { BenchOp, BenchPoint } from '../types';
+import { type Lie, sizeAsItLies } from '../equal/card-lie';
+import type { BenchOp, BenchPoint, CloseWay } from '../types';
 import { every, readSaid, readSaidList, readSaidPoint, splitList } from './read-length-words';
+import { readPanels } from './read-panels';
 import type { Op } from './say-act';
-import { FOLD_WORDS, readFold } from './say-fold';
 
 /** What a reader of the card knows besides its words. */
 export interface CardKey {
@@ -21,54 +20,53 @@ export interface HeardSoFar {
   readonly blank: Blank | null;
   readonly lie: Lie;
   readonly templates: ReadonlyMap<string, readonly BenchPoint[]>;
-  /** Curves already scored, in the net's own frame. */
-  readonly curves: ReadonlyMap<string, readonly Point[]>;
-}
-
-interface Said {
-  readonly ops: readonly BenchOp[];
-  /** What the sentence called the line it laid out. */
-  readonly name: string | null;
+  /** What the step before said. */
+  readonly before: readonly BenchOp[];
+  /** The panels named last, which `it` and `them` mean. */
+  readonly it: readonly string[];
 }
 
 type Reader = (words: readonly string[], heard: HeardSoFar) => readonly BenchOp[] | null;
 
 /** Each kind of sentence and what it says. The words are the card's own; nothing is shared with what writes them. */
 const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
-  [/^Cut the blank (.+) × (.+?)( in| mm)?\.$/, readBlank],
+  [/^Cut the card (.+) × (.+?)( in| mm)?\.$/, readBlank],
+  [/^(?:Back again: )?(half turn|quarter turn clockwise|quarter turn counterclockwise)\.$/i, readTurn],
+  [/^(half turn|quarter turn clockwise|quarter turn counterclockwise); the same again\.$/i, readAgain],
+  [/^Do the same at the (top)\.$/, readAtTop],
+  [/^Turn over: (?:good side|inside) up\.$/, () => [{ op: 'flip' }]],
+  [/^Lay it (good side|inside) up(?:, (.+) from the drawing)?\.$/, readFirstLie],
+  [/^(Score|Slit) at (.+), from (the near edge|.+) up to (.+)\.$/, readStopped],
   [
-    /^Turn the card (?:back, )?(half round|a quarter turn clockwise|a quarter turn counter-clockwise)\.$/,
-    readTurn,
-  ],
-  [/^Flip the card over, left to right: the (?:in|out)side faces up\.$/, () => [{ op: 'flip' }]],
-  [
-    /^Score edge to edge at (.+)\.$/,
+    /^Score at (.+)\.$/,
     ([at = ''], { key }) => eachLength(at, key.unit, (at) => ({ op: 'score', at, span: null })),
   ],
-  [/^(Score|Slit) at (.+), from (the near edge|.+) up to (.+)\.$/, readStopped],
   [/^Slit the lower (.+) at (.+)\.$/, ([to = '', at = ''], { key }) => slits(at, '0 mm', to, key.unit)],
-  [/^Cut away the (.+) corners?: (.+) across, (.+) up\.$/, readCorners],
-  [/^(Score|Slit) from (.+ up) to (.+ up)\.$/, readRuler],
-  [/^Snip from (.+ up) to (.+ up); the card on the (?:left|right) stays\.$/, readSnip],
-  [/^Cut from (.+); the card on the (?:left|right) stays\.$/, readPath],
-  [/^Cut out the window with corners at (.+)\.$/, readWindow],
-  [/^The (.+?) (as it lies|square .+|flat .+|up to .+|down to .+), on (.+)\.$/, readFoldRow],
-  [/^Glue the (.+) to the (inside|outside) of the (.+)\.$/, readGlue],
-  [/^(Fold|Tuck)( and bend)? the (.+)\.$/, readClose],
-  [/^(?:Score the slanted lines along a ruler|Score the curved lines along the template)\.$/, () => []],
-  [/^Cut the outline along (?:a ruler|the template)\.$|^Cut out what is open\.$/, () => []],
-  [/^Inside face up, as it lay at first: fold every score (?:up|its own way) and crease it\.$/, () => []],
+  [/^Cut away (?:the (.+)|all four) corners?: (.+) across, (.+) up\.$/, readCorners],
+  [/^(Score|Slit|Snip off|Cut) from (.+?)(; keep the smaller part)?(?:; the same (.+))?\.$/, readLines],
+  [/^Cut out the window from (.+) to (.+)\.$/, readUprightWindow],
+  [/^Cut out the window with corners (.+)\.$/, readWindow],
+  [
+    /^Fold every score right over, (away from|towards) its scored side; rub it down, open it flat\.$/,
+    ([way]) => [{ op: 'crease', over: way === 'away from' ? 'bead' : 'groove' }],
+  ],
+  [/^Tape the (inside|outside) of (.+): (\d+) strips?(?: each)?, (.+?)\.$/, readStick],
+  [/^Press (.+) each to the (inside|outside) of the next (.+)\.$/, readRing],
+  [/^Press (.+) to the (inside|outside) of (.+)\.$/, readGlue],
+  ...readsOfClose(),
+  [/^(?:Score|Cut) along the template\.$|^Cut out the holes\.$/, () => []],
+  [/^Cut corner to corner, across × up\.$/, () => []],
 ];
 
 /** Lines laid out by template: their points were read before. */
 const TEMPLATE_LINES = [
-  /^(Curve \d+), from .+, rising (.+)\.$/,
-  /^(Cut \d+), from .+; the card on the (?:left|right) stays\.$/,
-  /^(Hole \d+), a ((?:window|round hole|slot) .+ × .+, its middle .+)\.$/,
+  /^(Curve \d+), from .+, (.+) deep\.$/,
+  /^(Cut \d+), from .+?(; keep the smaller part)?\.$/,
+  /^(Hole \d+), a ((?:window|round hole|slot) .+ × .+, its middle at .+)\.$/,
 ] as const;
 
-/** What a sentence says, or null if it says nothing known. */
-export function readSentence(sentence: string, heard: HeardSoFar): Said | null {
+/** The acts that a sentence says, or null if it says nothing known. */
+export function readSentence(sentence: string, heard: HeardSoFar): readonly BenchOp[] | null {
   for (const pattern of TEMPLATE_LINES) {
     const [, name, what = ''] = pattern.exec(sentence) ?? [];
     if (name !== undefined) return readTemplateLine(name, what, heard);
@@ -76,7 +74,7 @@ export function readSentence(sentence: string, heard: HeardSoFar): Said | null {
   for (const [pattern, reader] of SENTENCES) {
     const found = pattern.exec(sentence);
     const ops = found ? reader(found.slice(1), heard) : null;
-    if (ops) return { ops, name: null };
+    if (ops) return ops;
   }
   return null;
 }
@@ -91,16 +89,21 @@ export function readTemplate(row: string): readonly [string, readonly BenchPoint
   return name === undefined || !points ? null : [name, points];
 }
 
-function readTemplateLine(name: string, what: string, { key, templates }: HeardSoFar): Said | null {
+function readTemplateLine(
+  name: string,
+  what: string,
+  { key, templates }: HeardSoFar,
+): readonly BenchOp[] | null {
   const points = templates.get(name);
   if (!points) return null;
-  if (name.startsWith('Cut')) return { name, ops: [{ op: 'cutPath', points, curved: true }] };
+  if (name.startsWith('Cut'))
+    return [{ op: 'cutPath', points, curved: true, ...(what ? { keeps: 'smaller' } : {}) }];
   if (name.startsWith('Hole')) {
     const hole = readHole(what, points, key.unit);
-    return hole && { name, ops: [{ op: 'window', ring: points, hole }] };
+    return hole && [{ op: 'window', ring: points, hole }];
   }
   const rise = readSaid(what, key.unit);
-  return rise === null ? null : { name, ops: [{ op: 'scoreCurve', points, rise }] };
+  return rise === null ? null : [{ op: 'scoreCurve', points, rise }];
 }
 
 /** Which kind of hole, if its size and middle are those of its points; a middle between two ticks is said as either. */
@@ -110,7 +113,7 @@ function readHole(
   unit: LengthUnit,
 ): Op<'window'>['hole'] | null {
   const [, kind, wide = '', high = '', at = ''] =
-    /^(window|round hole|slot) (.+) × (.+), its middle (.+)$/.exec(what) ?? [];
+    /^(window|round hole|slot) (.+) × (.+), its middle at (.+)$/.exec(what) ?? [];
   const [across, up, middle] = [readSaid(wide, unit), readSaid(high, unit), readSaidPoint(at, unit)];
   if (across === null || up === null || middle === null) return null;
   const fits = (all: readonly number[], long: number, mid: number): boolean => {
@@ -142,9 +145,35 @@ function readBlank(
 }
 
 function readTurn([turn]: readonly string[], { key }: HeardSoFar): BenchOp[] {
-  if (turn === 'half round') return [{ op: 'turn', quarters: 2 }];
-  const isForward = (turn === 'a quarter turn counter-clockwise') === (key.fence === 'left');
+  const said = turn?.toLowerCase();
+  if (said === 'half turn') return [{ op: 'turn', quarters: 2 }];
+  const isForward = (said === 'quarter turn counterclockwise') === (key.fence === 'left');
   return [{ op: 'turn', quarters: isForward ? 1 : 3 }];
+}
+
+function readAgain([turn = '']: readonly string[], heard: HeardSoFar): BenchOp[] {
+  return [...readTurn([turn], heard), ...heard.before.filter(({ op }) => op !== 'turn' && op !== 'flip')];
+}
+
+/** The step before with every panel of the bottom as its like at the top. */
+function readAtTop([end = '']: readonly string[], { key, before }: HeardSoFar): readonly BenchOp[] | null {
+  const other = (panel: string): string => {
+    const wanted = key.labels
+      .get(panel)
+      ?.split(' ')
+      .map((word) => (word === 'bottom' ? end : word));
+    return [...key.labels].find(([, label]) => label === wanted?.join(' '))?.[0] ?? panel;
+  };
+  return before.map((op) => {
+    if (op.op === 'close') return { ...op, panels: op.panels.map(other) };
+    if (op.op === 'glue') return { ...op, panel: other(op.panel), onto: other(op.onto) };
+    return op.op === 'stick' ? { ...op, panel: other(op.panel) } : op;
+  });
+}
+
+function readFirstLie([face, turn]: readonly (string | undefined)[], heard: HeardSoFar): BenchOp[] {
+  const flip: BenchOp[] = face === 'good side' ? [{ op: 'flip' }] : [];
+  return [...flip, ...(turn === undefined ? [] : readTurn([turn], heard))];
 }
 
 function eachLength(words: string, unit: LengthUnit, act: (at: Ticks) => BenchOp): readonly BenchOp[] | null {
@@ -168,9 +197,11 @@ function slits(at: string, from: string, to: string, unit: LengthUnit): readonly
   return eachLength(at, unit, (place) => ({ op: 'slit', at: place, from: a, to: b }));
 }
 
+const ALL_CORNERS = 'near left, near right, far left and far right';
+
 /** Left and right as hands see them; measured from a fence on the right they change places. */
 function readCorners(
-  [names = '', across = '', up = '']: readonly string[],
+  [names = ALL_CORNERS, across = '', up = '']: readonly string[],
   { key }: HeardSoFar,
 ): readonly BenchOp[] | null {
   const size = [readSaid(across, key.unit), readSaid(up, key.unit)];
@@ -183,88 +214,137 @@ function readCorners(
   });
 }
 
-function readPoints(words: readonly string[], { key }: HeardSoFar): readonly BenchPoint[] | null {
-  return every(words, (one) => readSaidPoint(one, key.unit));
+const readPoints = (words: readonly string[], { key }: HeardSoFar): readonly BenchPoint[] | null =>
+  every(words, (one) => readSaidPoint(one, key.unit));
+
+/** A run of points from edge to edge or between two places, and its mirrors on the card as it lies. */
+function readLines(
+  [verb, way = '', smaller, same]: readonly (string | undefined)[],
+  heard: HeardSoFar,
+): readonly BenchOp[] | null {
+  const points = readPoints(way.split(/ to |, /), heard);
+  if (!points || !heard.blank || points.length < 2) return null;
+  const { across, up } = sizeAsItLies(heard.blank, heard.lie);
+  const again = same === undefined ? [] : readMirrors(same);
+  if (!again) return null;
+  const runs = [[1, 1] as const, ...again].map(([left, near]) =>
+    points.map(({ x, y }) => ({
+      x: left > 0 ? x : ticks(across - x),
+      y: near > 0 ? y : ticks(up - y),
+    })),
+  );
+  return every(runs, (run): BenchOp | null => {
+    const [a, b] = run;
+    if (!a || !b) return null;
+    const keeps = smaller === undefined ? {} : ({ keeps: 'smaller' } as const);
+    if (verb === 'Cut') return { op: 'cutPath', points: run, curved: false, ...keeps };
+    if (run.length !== 2) return null;
+    if (verb === 'Snip off') return { op: 'snip', a, b, ...keeps };
+    return { op: verb === 'Score' ? 'scoreLine' : 'slitLine', a, b };
+  });
 }
 
-function readRuler([verb, from = '', to = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
-  const [a, b] = readPoints([from, to], heard) ?? [];
-  return a && b ? [{ op: verb === 'Score' ? 'scoreLine' : 'slitLine', a, b }] : null;
-}
+type Sides = readonly [acrossKept: 1 | -1, upKept: 1 | -1];
 
-function readSnip([from = '', to = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
-  const [a, b] = readPoints([from, to], heard) ?? [];
-  return a && b ? [{ op: 'snip', a, b }] : null;
-}
+const MIRRORED: Readonly<Record<string, Sides>> = {
+  'mirrored left to right': [-1, 1],
+  'mirrored near to far': [1, -1],
+  'turned half round': [-1, -1],
+};
 
-function readPath([way = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
-  const points = readPoints(way.split(/(?<= up) to /), heard);
-  return points && [{ op: 'cutPath', points, curved: false }];
+const readMirrors = (same: string): readonly Sides[] | null =>
+  same === 'at all four corners'
+    ? Object.values(MIRRORED)
+    : every(same.split(' and '), (one) => MIRRORED[one] ?? null);
+
+function readUprightWindow([from = '', to = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
+  const [a, c] = readPoints([from, to], heard) ?? [];
+  return a && c
+    ? [{ op: 'window', ring: [a, { x: c.x, y: a.y }, c, { x: a.x, y: c.y }], hole: 'window' }]
+    : null;
 }
 
 function readWindow([corners = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
-  const ring = readPoints(corners.split(/(?<= up) and /), heard);
+  const ring = readPoints(corners.split(', '), heard);
   return ring && [{ op: 'window', ring, hole: 'window' }];
 }
 
-function readFoldRow(
-  [label = '', fold = '', where = '']: readonly string[],
+function readStick(
+  [face, panels = '', strips, long = '']: readonly string[],
   heard: HeardSoFar,
-): BenchOp[] | null {
-  const panel = panelCalled(label, heard);
-  const deg = readFold(fold);
-  const curve = heard.curves.get(where.replace(/^c/, 'C'));
-  const lines = curve
-    ? legsOf(curve)
-    : every(where.split(/ and (?=the score)/), (one) => readScore(one, heard));
-  return panel === null || deg === null || !lines ? null : [{ op: 'fold', panel, deg, lines }];
+): readonly BenchOp[] | null {
+  const length = readSaid(long, heard.key.unit);
+  if (length === null) return null;
+  return (
+    readThose(panels, heard)?.map((panel) => ({
+      op: 'stick',
+      panel,
+      face: face === 'inside' ? 'inside' : 'outside',
+      strips: Number(strips),
+      length,
+    })) ?? null
+  );
 }
 
-/** A straight score as the net is drawn: `the score 5 in across, from 1 in to 4 in up`, the like upwards, or from point to point. */
-function readScore(words: string, heard: HeardSoFar): Op<'fold'>['lines'][number] | null {
-  const [, place = '', way, start = '', end = ''] =
-    /^the score (.+) (across|up), from (.+) to (.+) (?:across|up)$/.exec(words) ?? [];
-  const lengths = every([place, start, end], (length) => readSaid(length, heard.key.unit));
-  if (way !== undefined && lengths) {
-    const [at = ticks(0), from = at, to = at] = lengths;
-    return way === 'across'
-      ? { a: { x: at, y: from }, b: { x: at, y: to } }
-      : { a: { x: from, y: at }, b: { x: to, y: at } };
-  }
-  const [, first = '', last = ''] = /^the score from (.+ up) to (.+ up)$/.exec(words) ?? [];
-  const [a, b] = readPoints([first, last], heard) ?? [];
-  return a && b ? { a, b } : null;
+/** Panels by name, or those named last. */
+const readThose = (words: string, { key, it }: HeardSoFar): readonly string[] | null =>
+  words === 'it' || words === 'them' ? [...new Set(it)] : readPanels(words, key.labels);
+
+const press = (panel: string, onto: string, lap: string | undefined): BenchOp => ({
+  op: 'glue',
+  panel,
+  onto,
+  lap: lap === 'inside' ? 'inside' : 'outside',
+  tip: null,
+});
+
+function readGlue([tabs = '', lap, targets = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
+  const [panels, ontos] = [readThose(tabs, heard), readPanels(targets, heard.key.labels)];
+  return panels && ontos && panels.flatMap((panel) => ontos.map((onto) => press(panel, onto, lap)));
 }
 
-function panelCalled(label: string, { key }: HeardSoFar): string | null {
-  for (const [panel, name] of key.labels) if (name === label) return panel;
-  return null;
+/** Numbered panels, each onto the one after it, the last onto the first. */
+function readRing([tabs = '', lap, target = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
+  const panels = readThose(tabs, heard);
+  const called = (number: number): string | undefined =>
+    [...heard.key.labels].find(([, label]) => label === `${target} ${number}`)?.[0];
+  const count = panels?.length ?? 0;
+  const numbered = panels?.map((panel) => ({ panel, number: Number(/\d+$/.exec(panel)?.[0]) }));
+  return numbered
+    ? (every(numbered, ({ panel, number }) => {
+        const onto = called((number % count) + 1);
+        return onto === undefined ? null : press(panel, onto, lap);
+      })?.slice() ?? null)
+    : null;
 }
 
-function readGlue([tab = '', lap, target = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
-  const [panel, onto] = [panelCalled(tab, heard), panelCalled(target, heard)];
-  if (panel === null || onto === null) return null;
-  return [{ op: 'glue', panel, onto, lap: lap === 'inside' ? 'inside' : 'outside', tip: null }];
-}
-
-const TURNED = new RegExp(`^(.+) (${FOLD_WORDS})$`);
-
-function readClose([verb, bends, rest = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
-  const turned = every(rest.split(', the '), (group) => {
-    const [, names = '', fold = ''] = TURNED.exec(group) ?? [];
-    const panels = every(splitList(names), (name) => panelCalled(name, heard));
-    const deg = readFold(fold);
-    return panels && deg !== null ? panels.map((panel) => ({ panel, deg })) : null;
-  })?.flat();
-  if (!turned) return null;
+/** Sentences that turn panels, each with how and which way. */
+function readsOfClose(): readonly (readonly [RegExp, Reader])[] {
+  const turn = (by: 'fold' | 'tuck', way: CloseWay, panels: readonly string[] | null): BenchOp[] | null =>
+    panels && [{ op: 'close', panels, by, way, bends: false, tip: null }];
+  const ways: readonly (readonly [RegExp, CloseWay])[] = [
+    [/^Fold (.+) over flat\.$/, 'flat'],
+    [/^Fold (.+) back flat, outward\.$/, 'back'],
+    [/^Fold (.+?) up(, then .+)?\.$/, 'up'],
+    [/^Fold (.+?) in(, then .+)?\.$/, 'in'],
+    [/^Fold (.+?) out(, then .+)?\.$/, 'out'],
+    [/^Bring (.+) together\.$/, 'together'],
+  ];
   return [
-    {
-      op: 'close',
-      panels: turned.map(({ panel }) => panel),
-      by: verb === 'Fold' ? 'fold' : 'tuck',
-      toDeg: turned.map(({ deg }) => deg),
-      bends: bends !== undefined,
-      tip: null,
-    },
+    [/^Open it up and square it\.$/, () => turn('fold', 'open', [])],
+    [/^Open it up and tuck it in\.$/, () => turn('tuck', 'open', [])],
+    [
+      /^Close the (.+) and tuck it in\.$/,
+      ([lid = ''], { key }) =>
+        turn('tuck', 'in', readPanels(`the ${lid} and the ${lid.replace(/lid$/, 'tuck')}`, key.labels)),
+    ],
+    [/^Tuck (.+) in\.$/, ([panels = ''], heard) => turn('tuck', 'in', readThose(panels, heard))],
+    ...ways.map(([pattern, way]): readonly [RegExp, Reader] => [
+      pattern,
+      ([panels = '', then = ''], heard) =>
+        every(`${panels}${then}`.split(', then '), (those) =>
+          turn('fold', way, readThose(those, heard)),
+        )?.flat() ?? null,
+    ]),
   ];
 }

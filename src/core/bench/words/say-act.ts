@@ -1,7 +1,8 @@
 import { type Ruler, roundToTick, spellLength, type Ticks, ticks } from '../../units';
 import type { BenchOp, BenchPoint, BenchTool } from '../types';
-import { sayFold } from './say-fold';
-import { sayLength, sayLengths, sayList, sayPoint } from './say-length';
+import { isRing } from './panel-ring';
+import { sayLength, sayLengths, sayList, sayPlace } from './say-length';
+import { type Labels, sayPanels } from './say-panels';
 
 export type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 
@@ -9,7 +10,7 @@ export type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 export interface Speech {
   readonly ruler: Ruler;
   readonly fence: 'left' | 'right';
-  readonly labels: ReadonlyMap<string, string>;
+  readonly labels: Labels;
 }
 
 export const speechFor = (tool: BenchTool, labels: Speech['labels']): Speech => ({
@@ -23,17 +24,22 @@ const side = (measured: 'left' | 'right', { fence }: Speech): 'left' | 'right' =
   fence === 'left' ? measured : measured === 'left' ? 'right' : 'left';
 
 export const sayBlank = ({ across, up }: Op<'blank'>, { ruler }: Speech): string =>
-  `Cut the blank ${sayLengths([across, up], ruler).replace(' and ', ' × ')}.`;
+  `Cut the card ${sayLengths([across, up], ruler).replace(' and ', ' × ')}.`;
 
 /** `back`: the card lies as it lay at first. */
-export function sayTurn({ quarters }: Op<'turn'>, back: boolean, { fence }: Speech): string {
-  const way = (quarters === 1) === (fence === 'left') ? 'counter-clockwise' : 'clockwise';
-  const turn = quarters === 2 ? 'half round' : `a quarter turn ${way}`;
-  return back ? `Turn the card back, ${turn}.` : `Turn the card ${turn}.`;
+export function sayTurn(turn: Op<'turn'>, back: boolean, { fence }: Speech): string {
+  const words = turnWords(turn, fence);
+  return back ? `Back again: ${words}.` : `${capital(words)}.`;
+}
+
+/** Measured from a fence on the right, a turn runs the other way. */
+export function turnWords({ quarters }: Op<'turn'>, fence: Speech['fence']): string {
+  if (quarters === 2) return 'half turn';
+  return `quarter turn ${(quarters === 1) === (fence === 'left') ? 'counterclockwise' : 'clockwise'}`;
 }
 
 export const sayFlip = (outsideUp: boolean): string =>
-  `Flip the card over, left to right: the ${outsideUp ? 'outside' : 'inside'} faces up.`;
+  `Turn over: ${outsideUp ? 'good side up' : 'inside up'}.`;
 
 /** Scores with the same stops, in one breath. */
 export function sayScores(scores: readonly Op<'score'>[], { ruler }: Speech): string {
@@ -42,7 +48,7 @@ export function sayScores(scores: readonly Op<'score'>[], { ruler }: Speech): st
     ruler,
   );
   const span = scores[0]?.span ?? null;
-  return span ? `Score at ${at}, ${saySpan(span, ruler)}.` : `Score edge to edge at ${at}.`;
+  return span ? `Score at ${at}, ${saySpan(span, ruler)}.` : `Score at ${at}.`;
 }
 
 /** Slits of the same length, in one breath. */
@@ -71,29 +77,46 @@ export function sayCorners(corners: readonly Op<'corner'>[], speech: Speech): st
   const [first] = corners;
   if (!first) return '';
   const size = `${sayLength(first.across, speech.ruler)} across, ${sayLength(first.up, speech.ruler)} up`;
+  if (corners.length === 4) return `Cut away all four corners: ${size}.`;
   return `Cut away the ${sayList(names)} corner${corners.length > 1 ? 's' : ''}: ${size}.`;
 }
 
-export const sayRuler = ({ op, a, b }: Op<'scoreLine' | 'slitLine'>, { ruler }: Speech): string =>
-  `${op === 'scoreLine' ? 'Score' : 'Slit'} from ${sayPoint(a, ruler)} to ${sayPoint(b, ruler)}.`;
+const sayWay = (points: readonly BenchPoint[], { ruler }: Speech): string => {
+  const [first = '', ...rest] = points.map((point) => sayPlace(point, ruler));
+  return `from ${first} to ${rest.join(', ')}`;
+};
 
-const keeping = (speech: Speech): string => `the card on the ${side('left', speech)} stays`;
+export const sayRuler = ({ op, a, b }: Op<'scoreLine' | 'slitLine'>, again: string, speech: Speech): string =>
+  `${op === 'scoreLine' ? 'Score' : 'Slit'} ${sayWay([a, b], speech)}${again}.`;
 
-export const saySnip = ({ a, b }: Op<'snip'>, speech: Speech): string =>
-  `Snip from ${sayPoint(a, speech.ruler)} to ${sayPoint(b, speech.ruler)}; ${keeping(speech)}.`;
+const sayKept = ({ keeps }: Op<'snip' | 'cutPath'>): string => (keeps ? '; keep the smaller part' : '');
 
-export const sayPath = ({ points }: Op<'cutPath'>, speech: Speech): string =>
-  `Cut from ${points.map((point) => sayPoint(point, speech.ruler)).join(' to ')}; ${keeping(speech)}.`;
+export const saySnip = (snip: Op<'snip'>, again: string, speech: Speech): string =>
+  `Snip off ${sayWay([snip.a, snip.b], speech)}${sayKept(snip)}${again}.`;
 
-export const sayWindow = ({ ring }: Op<'window'>, { ruler }: Speech): string =>
-  `Cut out the window with corners at ${ring.map((point) => sayPoint(point, ruler)).join(' and ')}.`;
+export const sayPath = (path: Op<'cutPath'>, again: string, speech: Speech): string =>
+  `Cut ${sayWay(path.points, speech)}${sayKept(path)}${again}.`;
+
+/** A window with level and upright sides is known by two corners. */
+export function sayWindow({ ring }: Op<'window'>, speech: Speech): string {
+  const [first, , third] = ring;
+  if (ring.length === 4 && first && third && isUpright(ring))
+    return `Cut out the window ${sayWay([first, third], speech)}.`;
+  return `Cut out the window with corners ${ring.map((point) => sayPlace(point, speech.ruler)).join(', ')}.`;
+}
+
+export const isUpright = (ring: readonly BenchPoint[]): boolean =>
+  ring.every((p, i) => {
+    const q = ring[(i + 1) % ring.length] ?? p;
+    return p.x === q.x || p.y === q.y;
+  });
 
 /** What is laid out by template: known by a number, its ends and, for a curve, its rise. */
 export const sayCurve = (name: string, { points, rise }: Op<'scoreCurve'>, { ruler }: Speech): string =>
-  `${capital(name)}, ${sayEnds(points, ruler)}, rising ${sayLength(rise, ruler)}.`;
+  `${capital(name)}, ${sayEnds(points, ruler)}, ${sayLength(rise, ruler)} deep.`;
 
-export const sayCurvedCut = (name: string, { points }: Op<'cutPath'>, speech: Speech): string =>
-  `${capital(name)}, ${sayEnds(points, speech.ruler)}; ${keeping(speech)}.`;
+export const sayCurvedCut = (name: string, path: Op<'cutPath'>, speech: Speech): string =>
+  `${capital(name)}, ${sayEnds(path.points, speech.ruler)}${sayKept(path)}.`;
 
 /** `Hole 1, a round hole 1/4 in × 1/4 in, its middle 2 in across, 3 in up.` The middle is what a punch is set on. */
 export function sayHole(name: string, { hole, ring }: Op<'window'>, { ruler }: Speech): string {
@@ -104,7 +127,7 @@ export function sayHole(name: string, { hole, ring }: Op<'window'>, { ruler }: S
   const long = ({ least, most }: Extent) => sayLength(ticks(most - least), ruler);
   const middle = ({ least, most }: Extent) => roundToTick((least + most) / 2);
   const kind = hole === 'round' ? 'round hole' : hole;
-  return `${capital(name)}, a ${kind} ${long(across)} × ${long(up)}, its middle ${sayPoint({ x: middle(across), y: middle(up) }, ruler)}.`;
+  return `${capital(name)}, a ${kind} ${long(across)} × ${long(up)}, its middle at ${sayPlace({ x: middle(across), y: middle(up) }, ruler)}.`;
 }
 
 interface Extent {
@@ -114,7 +137,7 @@ interface Extent {
 
 const sayEnds = (points: readonly BenchPoint[], ruler: Ruler): string => {
   const [first, last] = [points[0], points.at(-1)];
-  return first && last ? `from ${sayPoint(first, ruler)} to ${sayPoint(last, ruler)}` : '';
+  return first && last ? `from ${sayPlace(first, ruler)} to ${sayPlace(last, ruler)}` : '';
 };
 
 /** Every point of a template line, across and up, for a maker without the printed template. */
@@ -125,24 +148,56 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const millimetre = (length: Ticks): string => spellLength(length, 'mm').replace(' mm', '');
 
-const label = (panel: string, { labels }: Speech): string => labels.get(panel) ?? panel;
-
-export const sayGlue = ({ panel, onto, lap }: Op<'glue'>, speech: Speech): string =>
-  `Glue the ${label(panel, speech)} to the ${lap} of the ${label(onto, speech)}.`;
-
-/** `Fold the right wall and left wall square up, the tab flat over.` */
-export function sayClose({ panels, toDeg, by, bends }: Op<'close'>, speech: Speech): string {
-  const groups: { names: string[]; fold: string }[] = [];
-  panels.forEach((panel, i) => {
-    const fold = sayFold(toDeg[i] ?? 0);
-    const last = groups.at(-1);
-    if (last?.fold === fold) last.names.push(label(panel, speech));
-    else groups.push({ names: [label(panel, speech)], fold });
-  });
-  const verb = `${by === 'fold' ? 'Fold' : 'Tuck'}${bends ? ' and bend' : ''}`;
-  return `${verb} ${groups.map(({ names, fold }) => `the ${sayList(names)} ${fold}`).join(', ')}.`;
+/** Adhesive on panels that take the same. */
+export function sayStick(sticks: readonly Op<'stick'>[], { ruler, labels }: Speech): string {
+  const [first] = sticks;
+  if (!first) return '';
+  const strips = first.strips === 1 ? '1 strip' : `${first.strips} strips`;
+  const each = sticks.length > 1 ? ' each' : '';
+  const panels = sayPanels([...new Set(sticks.map(({ panel }) => panel))], labels);
+  return `Tape the ${first.face} of ${panels}: ${strips}${each}, ${sayLength(first.length, ruler)}.`;
 }
 
-/** One row of the folding list; `where` says which score. */
-export const sayFoldRow = ({ panel, deg }: Op<'fold'>, where: string, speech: Speech): string =>
-  `The ${label(panel, speech)} ${sayFold(deg)}, on ${where}.`;
+/** Panels pressed onto one, or one onto several. */
+export function sayGlue(glued: readonly Op<'glue'>[], { labels }: Speech): string {
+  const said = (of: readonly string[]): string => sayPanels([...new Set(of)], labels);
+  const panels = said(glued.map(({ panel }) => panel));
+  const lap = glued[0]?.lap;
+  if (isRing(glued)) {
+    const next = nounPhrase(labels.get(glued[0]?.onto ?? '') ?? '');
+    return `Press ${panels} each to the ${lap} of the next ${next}.`;
+  }
+  return `Press ${panels} to the ${lap} of ${said(glued.map(({ onto }) => onto))}.`;
+}
+
+/** `rim wall 2` without its number. */
+const nounPhrase = (label: string): string => label.replace(/ \d+$/, '');
+
+/** `Fold the top dust flaps in.` */
+export function sayClose({ panels, by, way }: Op<'close'>, { labels }: Speech): string {
+  if (way === 'open') return by === 'tuck' ? 'Open it up and tuck it in.' : 'Open it up and square it.';
+  if (by === 'tuck') return sayTuck(panels, labels);
+  const those = sayPanels(panels, labels);
+  switch (way) {
+    case 'flat':
+      return `Fold ${those} over flat.`;
+    case 'back':
+      return `Fold ${those} back flat, outward.`;
+    case 'up':
+      return `Fold ${those} up.`;
+    case 'in':
+      return `Fold ${those} in.`;
+    case 'out':
+      return `Fold ${those} out.`;
+    case 'together':
+      return `Bring ${those} together.`;
+  }
+}
+
+/** A lid takes its tuck along. */
+function sayTuck(panels: readonly string[], labels: Labels): string {
+  const [lid, tuck] = panels.map((panel) => labels.get(panel) ?? panel);
+  return panels.length === 2 && lid?.endsWith('lid') && tuck === lid.replace(/lid$/, 'tuck')
+    ? `Close the ${lid} and tuck it in.`
+    : `Tuck ${sayPanels(panels, labels)} in.`;
+}

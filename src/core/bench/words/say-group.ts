@@ -1,12 +1,11 @@
-import { samePoint } from '../../net/point';
 import type { Blank } from '../../net/types';
-import { isOnMark, type Ruler } from '../../units';
-import { type Lie, toNet } from '../equal/card-lie';
-import { legsOf } from '../equal/card-outline';
-import type { Segment } from '../equal/line-stretches';
+import { type Lie, sizeAsItLies } from '../equal/card-lie';
 import type { BenchOp, BenchPoint } from '../types';
 import type { ActGroup } from './group-acts';
+import { isRing } from './panel-ring';
+import { gatherMirrors, sayAgain } from './same-again';
 import {
+  isUpright,
   type Op,
   type Speech,
   sayBlank,
@@ -15,7 +14,6 @@ import {
   sayCurve,
   sayCurvedCut,
   sayFlip,
-  sayFoldRow,
   sayGlue,
   sayHole,
   sayPath,
@@ -23,11 +21,13 @@ import {
   sayScores,
   saySlits,
   saySnip,
+  sayStick,
   sayTemplate,
   sayTurn,
   sayWindow,
+  turnWords,
 } from './say-act';
-import { sayLength, sayList, sayPoint } from './say-length';
+import { sayPanels } from './say-panels';
 
 /** What one step says: sentences for the headline, rows below it, template points. */
 export interface Said {
@@ -36,34 +36,65 @@ export interface Said {
   readonly template: readonly string[];
 }
 
-/** A curve scored earlier, in the net's own frame, so that a fold can name it. */
-interface NamedCurve {
-  readonly name: string;
-  readonly points: readonly BenchPoint[];
-}
+type Numbered = (thing: 'curve' | 'cut' | 'hole') => string;
 
 /** Says groups in order, numbering what is laid out by template. */
 export function sayGroups(groups: readonly ActGroup[], blank: Blank, speech: Speech): readonly Said[] {
-  const curves: NamedCurve[] = [];
   const counts = { curve: 0, cut: 0, hole: 0 };
-  const next = (thing: keyof typeof counts): string => `${thing} ${++counts[thing]}`;
-  return groups.map((group) => {
-    const turns = group.before.map((op) => sayMove(op, group.lie, speech));
-    const said = sayActs(group, blank, speech, curves, next);
-    return { ...said, headline: [...turns, ...said.headline] };
+  const next: Numbered = (thing) => `${thing} ${++counts[thing]}`;
+  return groups.map((group, i) => {
+    const fresh = groups[i - 1]?.family === 'blank';
+    const before = groups[i - 1];
+    const again = before && sayTheSame(group, before, speech);
+    if (again) return { headline: [again], details: [], template: [] };
+    const moves = fresh
+      ? [sayFirstLie(group, speech)]
+      : group.before.map((op) => sayMove(op, group.lie, speech));
+    const said = sayActs(group, sizeAsItLies(blank, group.lie), speech, next);
+    return { ...said, headline: [...moves.filter((move) => move !== ''), ...said.headline] };
   });
+}
+
+/** A step that repeats the one before it: at the fence after a turn, or at the top as it was at the bottom. */
+function sayTheSame(group: ActGroup, before: ActGroup, speech: Speech): string | null {
+  const [turn, ...others] = group.before;
+  const spelled = JSON.stringify(group.acts);
+  if (turn?.op === 'turn' && others.length === 0 && spelled === JSON.stringify(before.acts))
+    return `${sayTurn(turn, false, speech).slice(0, -1)}; the same again.`;
+  if (turn || group.family !== before.family || !before.acts.some((op) => op.op === 'close')) return null;
+  const atTop = before.acts.map((op) => withPanels(op, (panel) => atOtherEnd(panel, speech)));
+  return JSON.stringify(atTop) === spelled && spelled !== JSON.stringify(before.acts)
+    ? 'Do the same at the top.'
+    : null;
+}
+
+/** An act with its panels called otherwise. */
+const withPanels = (op: BenchOp, other: (panel: string) => string): BenchOp => {
+  if (op.op === 'close') return { ...op, panels: op.panels.map(other) };
+  if (op.op === 'glue') return { ...op, panel: other(op.panel), onto: other(op.onto) };
+  return op.op === 'stick' ? { ...op, panel: other(op.panel) } : op;
+};
+
+function atOtherEnd(panel: string, { labels }: Speech): string {
+  const wanted = labels.get(panel)?.replace(/\bbottom\b/, 'top');
+  return [...labels].find(([, label]) => label === wanted)?.[0] ?? panel;
 }
 
 const sayMove = (op: ActGroup['before'][number], { quarters, mirrored }: Lie, speech: Speech): string =>
   op.op === 'turn' ? sayTurn(op, quarters === 0, speech) : sayFlip(mirrored === (speech.fence === 'left'));
 
-function sayActs(
-  { family, acts, lie }: ActGroup,
-  blank: Blank,
-  speech: Speech,
-  curves: NamedCurve[],
-  next: (thing: 'curve' | 'cut' | 'hole') => string,
-): Said {
+/** Card that has only been cut lies any way up; said is which side, and how it lies to its drawing. */
+function sayFirstLie({ before, lie }: ActGroup, { fence }: Speech): string {
+  const flips = before.some(({ op }) => op === 'flip');
+  const turn = before.find((op) => op.op === 'turn');
+  if (!flips && !turn) return '';
+  const face = lie.mirrored === (fence === 'left') ? 'good side up' : 'inside up';
+  const way = turn ? `, ${turnWords(turn, fence)} from the drawing` : '';
+  return `Lay it ${face}${way}.`;
+}
+
+/** `size`: the card as it lies. */
+function sayActs({ family, acts }: ActGroup, size: Blank, speech: Speech, next: Numbered): Said {
   const just = (headline: readonly string[]): Said => ({ headline, details: [], template: [] });
   switch (family) {
     case 'blank':
@@ -76,120 +107,149 @@ function sayActs(
       const runs = alike(only(acts, 'slit'), (op) => `${op.from} ${op.to}`);
       return just([
         ...runs.map((run) => saySlits(run, speech)),
-        ...only(acts, 'slitLine').map((op) => sayRuler(op, speech)),
+        ...sayLines(only(acts, 'slitLine'), size, (op, again) => sayRuler(op, again, speech)),
       ]);
     }
     case 'corner': {
       const runs = alike(only(acts, 'corner'), (op) => `${op.across} ${op.up}`);
       return just([
         ...runs.map((run) => sayCorners(run, speech)),
-        ...only(acts, 'snip').map((op) => saySnip(op, speech)),
+        ...sayLines(only(acts, 'snip'), size, (op, again) => saySnip(op, again, speech)),
       ]);
     }
-    case 'glue':
-      return just(only(acts, 'glue').map((op) => sayGlue(op, speech)));
-    case 'close':
-      return just(only(acts, 'close').map((op) => sayClose(op, speech)));
-    case 'ruler': {
-      const details = only(acts, 'scoreLine').map((op) => sayRuler(op, speech));
-      return { headline: ['Score the slanted lines along a ruler.'], details, template: [] };
-    }
-    case 'curve': {
-      const named = only(acts, 'scoreCurve').map((op) => ({ op, name: next('curve') }));
-      curves.push(
-        ...named.map(({ op, name }) => ({ name, points: op.points.map((p) => toNet(blank, lie, p)) })),
-      );
-      return {
-        headline: ['Score the curved lines along the template.'],
-        details: named.map(({ op, name }) => sayCurve(name, op, speech)),
-        template: named.map(({ op, name }) => sayTemplate(name, op.points)),
-      };
-    }
+    case 'ruler':
+      return just(sayLines(only(acts, 'scoreLine'), size, (op, again) => sayRuler(op, again, speech)));
+    case 'curve':
+      return sayCurves(only(acts, 'scoreCurve'), speech, next);
     case 'path':
-      return sayPaths(only(acts, 'cutPath'), speech, next);
+      return sayPaths(only(acts, 'cutPath'), size, speech, next);
     case 'window':
       return sayWindows(only(acts, 'window'), speech, next);
-    case 'fold':
-      return {
-        headline: [sayFolding(only(acts, 'fold'))],
-        details: only(acts, 'fold').map((op) => sayFoldRow(op, sayWhere(op, curves, speech), speech)),
-        template: [],
-      };
+    case 'crease':
+      return just(
+        only(acts, 'crease').map(
+          ({ over }) =>
+            `Fold every score right over, ${over === 'bead' ? 'away from' : 'towards'} its scored side; rub it down, open it flat.`,
+        ),
+      );
+    case 'stick':
+    case 'glue':
+    case 'close':
+      return just(sayJoining(acts, speech));
   }
+}
+
+/** Adhesive, folds and presses as they come; those of one kind that follow one another in the fewest sentences. */
+function sayJoining(acts: readonly BenchOp[], speech: Speech): readonly string[] {
+  const runs = acts.reduce<BenchOp[][]>((found, act) => {
+    const last = found.at(-1);
+    if (last?.[0]?.op === act.op) last.push(act);
+    else found.push([act]);
+    return found;
+  }, []);
+  const said: string[] = [];
+  let it = '';
+  const say = (named: string, sentence: string): void => {
+    said.push(
+      named === it ? sentence.replace(named, /^all |, | and |s$/.test(named) ? 'them' : 'it') : sentence,
+    );
+    it = named;
+  };
+  const named = (panels: readonly string[]): string => sayPanels([...new Set(panels)], speech.labels);
+  for (const run of runs) {
+    for (const those of alike(only(run, 'stick'), (op) => `${op.face} ${op.strips} ${op.length}`))
+      say(named(those.map(({ panel }) => panel)), sayStick(those, speech));
+    const closes = only(run, 'close');
+    if (closes.length === 1 && closes[0]) say(named(closes[0].panels), sayClose(closes[0], speech));
+    else said.push(...sayCloses(closes, speech));
+    for (const those of gatherJoints(only(run, 'glue')))
+      say(named(those.map(({ panel }) => panel)), sayGlue(those, speech));
+  }
+  return said;
+}
+
+/** `Fold the left flap in, then the right flap.` */
+function sayCloses(closes: readonly Op<'close'>[], speech: Speech): readonly string[] {
+  const said: string[] = [];
+  closes.forEach((op, i) => {
+    const before = closes[i - 1];
+    const goesOn = before?.by === 'fold' && op.by === 'fold' && before.way === 'in' && op.way === 'in';
+    if (goesOn) said.push(`${said.pop()?.slice(0, -1)}, then ${sayPanels(op.panels, speech.labels)}.`);
+    else said.push(sayClose(op, speech));
+  });
+  return said;
 }
 
 const only = <Name extends BenchOp['op']>(acts: readonly BenchOp[], name: Name): readonly Op<Name>[] =>
   acts.filter((op): op is Op<Name> => op.op === name);
 
-/** Runs of acts that share a key, in order. */
+/** Acts that share a key, in the order of the first of each. */
 function alike<T>(acts: readonly T[], keyOf: (act: T) => string): readonly (readonly T[])[] {
-  const runs: T[][] = [];
-  for (const act of acts) {
-    const last = runs.at(-1);
-    if (last?.[0] !== undefined && keyOf(last[0]) === keyOf(act)) last.push(act);
-    else runs.push([act]);
-  }
-  return runs;
+  const runs = new Map<string, T[]>();
+  for (const act of acts) runs.set(keyOf(act), [...(runs.get(keyOf(act)) ?? []), act]);
+  return [...runs.values()];
 }
 
-function sayPaths(paths: readonly Op<'cutPath'>[], speech: Speech, next: (thing: 'cut') => string): Said {
-  const details: string[] = [];
-  const template: string[] = [];
-  for (const path of paths) {
-    if (!path.curved && isOnMarks(path.points, speech.ruler)) details.push(sayPath(path, speech));
-    else {
-      const name = next('cut');
-      details.push(sayCurvedCut(name, path, speech));
-      template.push(sayTemplate(name, path.points));
-    }
-  }
-  const along = template.length > 0 ? 'along the template' : 'along a ruler';
-  return { headline: [`Cut the outline ${along}.`], details, template };
+/** Lines between two points, each with its mirrors. */
+const sayLines = <T extends Op<'slitLine' | 'scoreLine' | 'snip'>>(
+  lines: readonly T[],
+  size: Blank,
+  say: (line: T, again: string) => string,
+): readonly string[] =>
+  gatherMirrors(lines, ({ a, b }): readonly BenchPoint[] => [a, b], size).map(({ said, again }) =>
+    say(said, sayAgain(again)),
+  );
+
+function sayCurves(scores: readonly Op<'scoreCurve'>[], speech: Speech, next: Numbered): Said {
+  const named = scores.map((op) => ({ op, name: next('curve') }));
+  return {
+    headline: ['Score along the template.'],
+    details: named.map(({ op, name }) => sayCurve(name, op, speech)),
+    template: named.map(({ op, name }) => sayTemplate(name, op.points)),
+  };
 }
 
-function sayWindows(holes: readonly Op<'window'>[], speech: Speech, next: (thing: 'hole') => string): Said {
+/** True curves are cut along the template; any other outline is said by its corners. */
+function sayPaths(paths: readonly Op<'cutPath'>[], size: Blank, speech: Speech, next: Numbered): Said {
+  const curved = paths.filter((path) => path.curved).map((path) => ({ path, name: next('cut') }));
+  const straight = gatherMirrors(
+    paths.filter((path) => !path.curved),
+    ({ points }) => points,
+    size,
+  );
+  return {
+    headline: [
+      ...(straight.length > 0 ? ['Cut corner to corner, across × up.'] : []),
+      ...(curved.length > 0 ? ['Cut along the template.'] : []),
+    ],
+    details: [
+      ...straight.map(({ said, again }) => sayPath(said, sayAgain(again), speech)),
+      ...curved.map(({ path, name }) => sayCurvedCut(name, path, speech)),
+    ],
+    template: curved.map(({ path, name }) => sayTemplate(name, path.points)),
+  };
+}
+
+function sayWindows(holes: readonly Op<'window'>[], speech: Speech, next: Numbered): Said {
+  const headline: string[] = [];
   const details: string[] = [];
   const template: string[] = [];
   for (const hole of holes) {
-    if (hole.hole === 'window' && (hole.ring.length === 4 || isOnMarks(hole.ring, speech.ruler)))
-      details.push(sayWindow(hole, speech));
+    if (hole.hole === 'window' && (isUpright(hole.ring) || hole.ring.length <= 6))
+      headline.push(sayWindow(hole, speech));
     else {
       const name = next('hole');
       details.push(sayHole(name, hole, speech));
       template.push(sayTemplate(name, hole.ring));
     }
   }
-  return { headline: ['Cut out what is open.'], details, template };
+  return { headline: details.length > 0 ? [...headline, 'Cut out the holes.'] : headline, details, template };
 }
 
-/** Points that a maker can find with a ruler; any other outline is laid out by template. */
-const isOnMarks = (points: readonly BenchPoint[], { finest }: Ruler): boolean =>
-  points.every(({ x, y }) => isOnMark(x, finest) && isOnMark(y, finest));
-
-const sayFolding = (folds: readonly Op<'fold'>[]): string =>
-  folds.every(({ deg }) => deg > 0)
-    ? 'Inside face up, as it lay at first: fold every score up and crease it.'
-    : 'Inside face up, as it lay at first: fold every score its own way and crease it.';
-
-/** Which score a fold is on, as the net is drawn: a curve by its name, a straight one by where it runs. */
-function sayWhere({ lines }: Op<'fold'>, curves: readonly NamedCurve[], { ruler }: Speech): string {
-  const curve = curves.find(({ points }) => isSamePath(legsOf(points), lines));
-  return curve ? curve.name : sayList(lines.map((line) => `the score ${saySegment(line, ruler)}`));
-}
-
-function saySegment({ a, b }: Segment, ruler: Ruler): string {
-  if (a.x === b.x)
-    return `${sayLength(a.x, ruler)} across, from ${sayLength(a.y, ruler)} to ${sayLength(b.y, ruler)} up`;
-  if (a.y === b.y)
-    return `${sayLength(a.y, ruler)} up, from ${sayLength(a.x, ruler)} to ${sayLength(b.x, ruler)} across`;
-  return `from ${sayPoint(a, ruler)} to ${sayPoint(b, ruler)}`;
-}
-
-/** The same chords, in any order and direction. */
-function isSamePath(legs: Op<'fold'>['lines'], lines: Op<'fold'>['lines']): boolean {
-  const isOneOf = ({ a, b }: (typeof lines)[number]): boolean =>
-    legs.some(
-      (leg) => (samePoint(leg.a, a) && samePoint(leg.b, b)) || (samePoint(leg.a, b) && samePoint(leg.b, a)),
-    );
-  return legs.length === lines.length && lines.every(isOneOf);
+/** Joints onto one panel in one sentence, and one panel onto several; a ring of them, each onto the next, in one. */
+function gatherJoints(glued: readonly Op<'glue'>[]): readonly (readonly Op<'glue'>[])[] {
+  if (isRing(glued)) return [glued];
+  const byPanel = alike(glued, ({ panel, lap }) => `${panel} ${lap}`);
+  const byTarget = alike(glued, ({ onto, lap }) => `${onto} ${lap}`);
+  return byTarget.length < byPanel.length ? byTarget : byPanel;
 }

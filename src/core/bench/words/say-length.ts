@@ -23,6 +23,6 @@ export function sayList(parts: readonly string[]): string {
   return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
 }
 
-/** `3 1/4 in across, 6 in up`: from the fence, then off the near edge. */
-export const sayPoint = ({ x, y }: BenchPoint, ruler: Ruler): string =>
-  `${sayLength(x, ruler)} across, ${sayLength(y, ruler)} up`;
+/** `3 1/4 × 6`: across from the fence, then up from the near edge; between marks as `sayLength` has it. */
+export const sayPlace = ({ x, y }: BenchPoint, ruler: Ruler): string =>
+  [x, y].map((length) => sayLength(length, ruler).replace(/ (in|mm)(?=$| full| scant)/, '')).join(' × ');

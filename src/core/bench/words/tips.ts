@@ -1,10 +1,9 @@
 import { FINGER_REACH, HAND_WIDTH } from '../../net/hand-reach';
 import type { BoxNet, PieceNet } from '../../net/types';
 import { inches, isOnMark, printLength } from '../../units';
-import type { BenchOp, BenchTool } from '../types';
+import type { BenchTool } from '../types';
 import type { ActGroup } from './group-acts';
 import type { Speech } from './say-act';
-import { sayLength, sayLengths, sayList } from './say-length';
 
 /** A narrower strip is not for the trimmer: fingers come too near the blade. source: common practice, no source */
 const SAFE_STRIP = inches(0, 1, 2);
@@ -31,13 +30,13 @@ function workTips(group: ActGroup, bench: Bench): readonly string[] {
     case 'blank':
       return longBlank(group, bench);
     case 'score':
-      return [...fenceStays(group, bench), ...slitLater(group, bench)];
+      return fenceStays(group, bench);
     case 'slit':
-      return opensAtEdge(group) ? ['Stop at the cross score, not beyond it.'] : [];
+      return opensAtEdge(group) ? ['Stop at the cross score.'] : [];
     case 'cut':
       return [...narrowStrip(group), ...taperFlaps(group, bench)];
     case 'fold':
-      return ['Go over every crease with a bone folder.'];
+      return [];
     case 'glue':
       return narrowOpening(group, bench);
     case 'close':
@@ -61,29 +60,6 @@ function fenceStays({ acts, from }: ActGroup, { groups, tool }: Bench): readonly
   return isSame && tool.kind === 'fence' ? ['The fence stays where it is.'] : [];
 }
 
-/** A board has no stops, so a score goes edge to edge even where part of its line is slit afterwards. */
-function slitLater({ acts, lie }: ActGroup, { groups, speech }: Bench): readonly string[] {
-  const slits = groups.flatMap((other) => (isSameWay(other, lie) ? other.acts : []));
-  const shared = acts.flatMap((score) =>
-    score.op === 'score' && score.span === null
-      ? slits.filter(
-          (slit): slit is Extract<BenchOp, { op: 'slit' }> =>
-            slit.op === 'slit' && slit.at === score.at && slit.from === 0,
-        )
-      : [],
-  );
-  const [first] = shared;
-  if (!first || shared.some((slit) => slit.to !== first.to)) return [];
-  const at = sayLengths(
-    shared.map((slit) => slit.at),
-    speech.ruler,
-  );
-  return [`Score edge to edge at ${at}; the lower ${sayLength(first.to, speech.ruler)} is slit later.`];
-}
-
-const isSameWay = ({ kind, lie }: ActGroup, { quarters }: ActGroup['lie']): boolean =>
-  kind === 'slit' && lie.quarters === quarters;
-
 function narrowStrip({ acts }: ActGroup): readonly string[] {
   const narrow = acts.some((op) => op.op === 'corner' && Math.min(op.across, op.up) < SAFE_STRIP);
   return narrow
@@ -92,15 +68,14 @@ function narrowStrip({ acts }: ActGroup): readonly string[] {
 }
 
 /** Bottom flaps that end up inside, as wide as the wall they hang on, would peep out at the corners. */
-function taperFlaps({ to }: ActGroup, { piece, groups, speech }: Bench): readonly string[] {
+function taperFlaps({ to }: ActGroup, { piece, groups }: Bench): readonly string[] {
   const isLastCut = groups.filter(({ kind }) => kind === 'cut' || kind === 'slit').at(-1)?.to === to;
   const inner = piece.overlaps
     .flatMap((layers) => layers.slice(0, -1))
     .flatMap((face) => piece.faces[face] ?? []);
   const flaps = [...new Set(inner.filter(({ role }) => role === 'bottomFlap').map(({ panel }) => panel))];
-  if (!isLastCut || flaps.length === 0) return [];
-  const names = sayList(flaps.map((panel) => speech.labels.get(panel) ?? panel));
-  return [`Taper the inner flaps (${names}) a little at each side, so that they do not show.`];
+  if (!isLastCut || flaps.length === 0 || piece.faces.some(({ role }) => role === 'lockFlap')) return [];
+  return ['Taper the bottom flaps a hair at each side, so that they do not show.'];
 }
 
 /** The last bottom flap is pressed from inside, and a small opening lets no hand in. */

@@ -16,7 +16,7 @@ import type { StepState } from './step-state';
 export function drawClosingStep(piece: PieceNet, { acts }: StepState, picture: StepPicture): Mark[] {
   const { scale, textMm } = picture;
   const place = ({ x, y }: Point): At => [toMm(x) * scale, toMm(y) * scale];
-  const work = handled(acts);
+  const work = handled(piece, acts);
   const isFolded = ({ kind, hinge, left }: NetEdge): boolean => {
     const panel = hinge === null ? piece.faces[left]?.panel : piece.hinges[hinge]?.panel;
     return kind === 'score' && panel !== undefined && work.folded.has(panel);
@@ -63,9 +63,10 @@ interface Handled {
   readonly glued: ReadonlySet<string>;
 }
 
-function handled(acts: readonly BenchOp[]): Handled {
-  const folded = acts.flatMap((op) => (op.op === 'fold' ? [op.panel] : op.op === 'close' ? op.panels : []));
-  const glued = acts.flatMap((op) => (op.op === 'glue' ? [op.panel] : []));
+function handled({ faces }: PieceNet, acts: readonly BenchOp[]): Handled {
+  const creased = acts.some(({ op }) => op === 'crease') ? faces.map(({ panel }) => panel) : [];
+  const folded = [...creased, ...acts.flatMap((op) => (op.op === 'close' ? op.panels : []))];
+  const glued = acts.flatMap((op) => (op.op === 'glue' || op.op === 'stick' ? [op.panel] : []));
   const onto = acts.flatMap((op) => (op.op === 'glue' ? [op.onto] : []));
   return { panels: new Set([...folded, ...glued, ...onto]), folded: new Set(folded), glued: new Set(glued) };
 }

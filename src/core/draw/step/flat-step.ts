@@ -25,6 +25,7 @@ export interface StepPicture {
   readonly scale: number;
   /** Type size of the numbers, mm on paper. */
   readonly textMm: number;
+  readonly plain?: boolean;
 }
 
 /** The card flat on the bench, as it lies in this step: fence, marks, what is scored, slit or cut away, and how it was turned. */
@@ -36,7 +37,7 @@ export function drawFlatStep(state: StepState, picture: StepPicture): Mark[] {
   const place = placer(before, picture);
   const corner = ({ x, y }: Point): At => place([x, y]);
   const [ring = [], ...holes] = [before.ring, ...before.holes].map((points) => points.map(corner));
-  const parts = (ink: Ink, lines: BenchCard['scores'], on: BenchCard): Mark[] =>
+  const parts = (ink: Ink, lines: BenchCard['slits'], on: BenchCard): Mark[] =>
     joinRuns(lines.flatMap((line) => partsOnCard(on, line))).map((run) => lineMark(ink, run.map(place)));
   return [
     areaMark('paper', ring, undefined, holes),
@@ -49,9 +50,10 @@ export function drawFlatStep(state: StepState, picture: StepPicture): Mark[] {
     ...joinRuns(state.newCuts.map(({ a, b }) => [placeOf(a), placeOf(b)])).map((run) =>
       lineMark('cut', run.map(place)),
     ),
-    ...(isFenced(state) ? drawFence(card, tool, picture.textMm) : []),
-    ...drawStepNumbers(state.acts, size, card, picture),
-    ...drawMoves(state, card, picture),
+    ...(isFenced(state) ? drawFence(card, tool, (picture.plain ? 1 : 0.65) * picture.textMm) : []),
+    ...(picture.plain
+      ? []
+      : [...drawStepNumbers(state.acts, size, card, picture), ...drawMoves(state, card, picture)]),
   ];
 }
 
@@ -83,11 +85,9 @@ function placer({ blank }: BenchCard, { step, tool, scale }: StepPicture): (plac
   };
 }
 
-/** Scores are drawn with the sense that most of them will be folded in, seen from the face that lies up. */
-function scoreInk({ program }: StepPicture): Ink {
-  const valleys = program.ops.reduce((sum, op) => sum + (op.op === 'fold' ? Math.sign(op.deg) : 0), 0);
-  return valleys >= 0 === (program.faceUp === 'inside') ? 'score-valley' : 'score-mountain';
-}
+/** Scores are drawn the way they will fold, seen from the face they are pressed on: away from it over the bead, else towards it. */
+const scoreInk = ({ program }: StepPicture): Ink =>
+  program.faceUp === 'outside' ? 'score-mountain' : 'score-valley';
 
 const FENCE_MM = 5; // width of the fence bar, mm on paper
 const BEYOND = 3; // how far the bar stands out beyond the card
@@ -98,7 +98,7 @@ function drawFence([across, up]: At, { fence = 'left' }: BenchTool, textMm: numb
   const [first = [0, 0]] = boxRing(bar);
   return [
     lineMark('guide', [...boxRing(bar), first]),
-    centredText('fence', [left + FENCE_MM / 2, up / 2], 0.65 * textMm, { turnDeg: 90 }),
+    centredText('fence', [left + FENCE_MM / 2, up / 2], textMm, { turnDeg: 90 }),
   ];
 }
 

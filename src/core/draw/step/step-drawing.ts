@@ -1,5 +1,5 @@
 import type { BenchProgram, BenchTool, CardStep, StepKind } from '../../bench';
-import { sizeAsItLies } from '../../bench';
+import { faceUpOf, sizeAsItLies } from '../../bench';
 import type { PieceNet } from '../../net/types';
 import { sizeWords } from '../strokes/length-text';
 import { frameMarks } from '../strokes/marks';
@@ -20,6 +20,8 @@ export interface StepDrawingOptions {
   readonly scale: number;
   /** Type size of the numbers, mm on paper. */
   readonly textMm: number;
+  /** Only how the card lies and what is done to it: no numbers and no arrows, which the words have. */
+  readonly plain?: boolean;
 }
 
 /**
@@ -36,20 +38,22 @@ export function drawStepToFit(
   steps: StepsToDraw,
   step: CardStep,
   space: { readonly widthMm: number; readonly heightMm: number },
-  textMm: number,
+  { textMm, plain = false }: Pick<StepDrawingOptions, 'textMm' | 'plain'>,
 ): Drawing | null {
   const state = stateOfStep(steps.program, step, steps.tool);
   if (!state) return null;
   // Numbers and arrows keep their size while the card shrinks, so a few rounds settle the scale.
   let scale = 1;
-  let drawing = drawState(state, steps, step, { scale, textMm });
+  let drawing = drawState(state, steps, step, { scale, textMm, plain });
   for (let round = 0; round < 12; round++) {
     const fit = Math.min(space.widthMm / drawing.widthMm, space.heightMm / drawing.heightMm);
     if (fit >= 1 && (fit < 1.02 || round > 5)) break;
     scale *= round > 5 ? Math.min(fit, 0.95) : fit;
-    drawing = drawState(state, steps, step, { scale, textMm });
+    drawing = drawState(state, steps, step, { scale, textMm, plain });
   }
-  return drawing;
+  // Where the numbers alone take more than the space, the words have to do.
+  const isTooLarge = drawing.widthMm > space.widthMm * 1.001 || drawing.heightMm > space.heightMm * 1.001;
+  return isTooLarge && !plain ? drawStepToFit(steps, step, space, { textMm, plain: true }) : drawing;
 }
 
 function drawState(
@@ -63,7 +67,7 @@ function drawState(
   const marks = isFlat ? drawFlatStep(state, picture) : drawClosingStep(piece, state, picture);
   const { across, up } = isFlat ? sizeAsItLies(piece.blank, step.lie) : piece.blank;
   const size = sizeWords(across, up, { unit: tool.unit, finest: tool.finestMark });
-  const face = isFlat && step.kind !== 'blank' ? program.faceUp : 'inside';
+  const face = faceUpOf({ lie: step.lie, fence: tool.fence ?? 'left' });
   const description = `The card ${size}, ${face} face up. ${step.headline}`;
   const { origin: _, ...drawing } = frameMarks(marks, step.headline, description);
   return drawing;

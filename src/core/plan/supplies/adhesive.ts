@@ -1,10 +1,10 @@
+import { tapeJoints } from '../../net/joint-tape';
 import type { GlueSupply } from '../../rows';
 import { ticksOfMm } from '../../rows/lengths';
 import { TICKS_PER_MM, type Ticks, ticks } from '../../units';
 import { type Reason, reason } from '../../units/reason';
 import type { EventBox } from '../event/event-boxes';
 import type { TapeStrip } from '../event/types';
-import { tapeJoints } from './joint-tape';
 import { TAPE_INSET, tapeOfBox } from './plan-tape';
 
 /** What holds one joint or one dressing piece: tape in strips, or liquid glue on the whole glued panel. */

@@ -1,10 +1,10 @@
+import { tapeJoints } from '../../net/joint-tape';
 import { asItStands } from '../../net/lay-net';
 import type { GlueSupply } from '../../rows';
 import { TICKS_PER_MM } from '../../units';
 import type { EventBox } from '../event/event-boxes';
 import { ceilDiv } from '../event/spares';
 import type { PlannedGlue } from '../event/types';
-import { tapeJoints } from './joint-tape';
 
 /** Square ticks in a square metre. */
 const PER_SQUARE_METRE = (1000n * BigInt(TICKS_PER_MM)) ** 2n;

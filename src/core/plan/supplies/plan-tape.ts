@@ -1,3 +1,4 @@
+import { tapeJoints } from '../../net/joint-tape';
 import { asItStands } from '../../net/lay-net';
 import type { DressingPiece, RollSupply } from '../../rows';
 import { ticksOfMm } from '../../rows/lengths';
@@ -5,7 +6,6 @@ import { inches, type Ticks, ticks } from '../../units';
 import type { EventBox } from '../event/event-boxes';
 import { remark } from '../event/remarks';
 import type { EventFinding, PlannedRolls, TapeStrip } from '../event/types';
-import { tapeJoints } from './joint-tape';
 import { rollOut } from './plan-rolls';
 
 /** Card left free beside the tape, so that it does not show. source: common practice, no source */

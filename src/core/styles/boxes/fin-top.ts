@@ -21,7 +21,7 @@ import {
   BOTTOM_SYMBOLS,
   bottomFlaps,
 } from '../shapes/glued-bottom';
-import { gluedTube, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { gluedTube, gluedWith, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 const fin = (
@@ -104,10 +104,12 @@ export const finTop = defineStyle({
           ['rightFrontFin', 'rightBackFin', 'leftBackFin', 'leftFrontFin', 'tabFin', 'backFin', 'frontFin'],
         ],
         closing: [
-          ...tube.closing,
+          ...gluedWith(
+            tube.closing,
+            { panel: 'roofTab', onto: 'frontRoof' },
+            { panel: 'tabFin', onto: 'frontFin' },
+          ),
           ...BOTTOM_CLOSING,
-          { do: 'glue', panel: 'roofTab', onto: 'frontRoof' },
-          { do: 'glue', panel: 'tabFin', onto: 'frontFin' },
           {
             do: 'fold',
             panels: [...Object.keys(GABLE_PANELS), ...Object.keys(FINS)],

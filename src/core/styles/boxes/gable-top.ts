@@ -20,7 +20,7 @@ import {
   BOTTOM_SYMBOLS,
   bottomFlaps,
 } from '../shapes/glued-bottom';
-import { gluedTube, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { gluedTube, gluedWith, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 /** A gable with folded-in gussets and an upright strip to carry it by. Gusset rule derived; construction: common practice, no source. */
@@ -74,9 +74,8 @@ export const gableTop = defineStyle({
         seams: [tube.seam, ['roofTab.left', 'frontRoof.left'], ['frontRoof.up', 'backRoof.up']],
         overlaps: [BOTTOM_OVERLAP, ['leftFrontFold', 'roofTab', 'frontRoof']],
         closing: [
-          ...tube.closing,
+          ...gluedWith(tube.closing, { panel: 'roofTab', onto: 'frontRoof' }),
           ...BOTTOM_CLOSING,
-          { do: 'glue', panel: 'roofTab', onto: 'frontRoof' },
           {
             do: 'fold',
             panels: [...Object.keys(GABLE_PANELS), 'frontHandle', 'backHandle'],

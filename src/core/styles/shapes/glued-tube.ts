@@ -100,11 +100,20 @@ export function gluedTube(chosen: Chosen, foot: Len, head: Len): Tube {
     seam: [`${last}.right`, `${first}.left`, 'seamRelief'],
     closing: [
       ...laidFlat.map((panel): ClosingStep => ({ do: 'fold', panels: [panel], to: 180 })),
-      { do: 'glue', panel: 'tab', onto, tip: 'Glue the side while the box lies flat.' },
-      { do: 'fold', panels: [second, third, last, 'tab'], tip: 'Open it up and turn the seam to the back.' },
+      { do: 'glue', panel: 'tab', onto },
+      { do: 'fold', panels: [second, third, last, 'tab'] },
     ],
   };
 }
+
+/** The closing of a tube whose tab runs on in other tabs, all glued in one go while it lies flat. */
+export const gluedWith = (
+  closing: readonly ClosingStep[],
+  ...more: readonly { readonly panel: string; readonly onto: string }[]
+): readonly ClosingStep[] =>
+  closing.flatMap((step): readonly ClosingStep[] =>
+    step.do === 'glue' ? [step, ...more.map((joint) => ({ do: 'glue' as const, ...joint }))] : [step],
+  );
 
 /** The tab lies wholly on the wall it is glued to: the front or the back, or a side, as the strip is ordered. */
 export const TUBE_LIMITS: readonly ConstraintSpec[] = [

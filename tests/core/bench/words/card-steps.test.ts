@@ -21,29 +21,28 @@ const tips = (steps: ReturnType<typeof cardOf>[number] = []) => steps.flatMap((s
 describe('the trade’s own card (common practice, no source)', () => {
   test('3 1/2 × 1 1/2 × 3 in words', () => {
     expect(said(cardOf('open-top')[0]).slice(0, 5)).toEqual([
-      'Cut the blank 11 × 4 1/2 in.',
-      'Score edge to edge at 3 1/2, 5, 8 1/2 and 10 in.',
-      'Turn the card a quarter turn counter-clockwise. Score edge to edge at 3 in.',
-      'Turn the card back, a quarter turn clockwise. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
+      'Cut the card 11 × 4 1/2 in.',
+      'Score at 3 1/2, 5, 8 1/2 and 10 in.',
+      'Quarter turn counterclockwise. Score at 3 in.',
+      'Back again: quarter turn clockwise. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
       'Cut away the near right corner: 1 in across, 1 1/2 in up.',
     ]);
   });
 
   test('closing it, with the tips a practised maker gives', () => {
     const [steps = []] = cardOf('open-top');
-    expect(said(steps).slice(6, 10)).toEqual([
-      'Fold the left wall flat over.',
-      'Fold the right wall flat over.',
-      'Glue the tab to the inside of the front wall.',
-      'Fold the right wall, back wall, left wall and tab square up.',
+    expect(said(steps).slice(5)).toEqual([
+      'Fold every score right over, towards its scored side; rub it down, open it flat.',
+      'Fold the left wall over flat.',
+      'Tape the outside of the tab: 1 strip, 3 in. Fold the front wall over flat. Press the tab to the inside of the front wall.',
+      'Open it up and square it.',
+      'Fold the right bottom flap in, then the left bottom flap.',
+      'Tape the inside of the front bottom flap: 4 strips, 1 1/2 in. Fold it in. Press it to the outside of the right and left bottom flaps.',
+      'Tape the inside of the back bottom flap: 2 strips, 3 1/2 in. Fold it in. Press it to the outside of the front bottom flap.',
     ]);
     expect(tips(steps)).toEqual([
-      'Score edge to edge at 3 1/2, 5 and 8 1/2 in; the lower 1 1/2 in is slit later.',
-      'Stop at the cross score, not beyond it.',
-      'Taper the inner flaps (right flap, left flap and front flap) a little at each side, so that they do not show.',
-      'Go over every crease with a bone folder.',
-      expect.stringContaining('while the box lies flat'),
-      expect.stringContaining('the seam to the back'),
+      'Stop at the cross score.',
+      'Taper the bottom flaps a hair at each side, so that they do not show.',
       'The opening, about 1 1/2 in, is too narrow for a hand: press the bottom from inside with a bone folder.',
     ]);
   });
@@ -111,9 +110,9 @@ describe('inch and metric, either face, either hand', () => {
       metricTrimmer,
     );
     expect(said(steps).slice(0, 3)).toEqual([
-      'Cut the blank 285 × 115 mm.',
-      'Score edge to edge at 90, 130, 220 and 260 mm.',
-      'Turn the card a quarter turn clockwise. Score edge to edge at 40 mm.',
+      'Cut the card 285 × 115 mm.',
+      'Score at 90, 130, 220 and 260 mm.',
+      'Quarter turn clockwise. Score at 40 mm.',
     ]);
   });
 
@@ -127,23 +126,21 @@ describe('inch and metric, either face, either hand', () => {
   test('outside up says so, and left and right change places', () => {
     const [steps] = cardOf('open-top', {}, trimmer, 'outside');
     const words = said(steps).join(' ');
-    expect(words).toContain('Flip the card over, left to right: the outside faces up.');
+    expect(words).toContain('Lay it good side up.');
     // The tab lies left when the outside faces up: 11 − 10 = 1, 11 − 8 1/2 = 2 1/2, 11 − 5 = 6, 11 − 3 1/2 = 7 1/2.
-    expect(words).toContain('Score edge to edge at 1, 2 1/2, 6 and 7 1/2 in.');
+    expect(words).toContain('Score at 1, 2 1/2, 6 and 7 1/2 in.');
     expect(words).toContain('Cut away the near left corner');
-    expect(words).toContain('Inside face up, as it lay at first: fold every score up');
+    expect(words).toContain('Turn over: inside up. Fold every score right over, away from its scored side');
   });
 
   test('with the fence on the right hands work in the mirror, and the tab lies where it lay', () => {
     const words = said(cardOf('open-top', {}, { ...trimmer, fence: 'right' })[0]).join(' ');
-    expect(words).toContain('Score edge to edge at 1, 2 1/2, 6 and 7 1/2 in.');
+    expect(words).toContain('Score at 1, 2 1/2, 6 and 7 1/2 in.');
     expect(words).toContain('Cut away the near right corner');
-    expect(words).toContain('a quarter turn clockwise. Score edge to edge at 3 in.');
+    expect(words).toContain('Quarter turn clockwise. Score at 3 in.');
   });
 
   test('a grooved board asks for no fence but the same marks', () => {
-    expect(said(cardOf('open-top', {}, board)[0])[1]).toBe(
-      'Score edge to edge at 3 1/2, 5, 8 1/2 and 10 in.',
-    );
+    expect(said(cardOf('open-top', {}, board)[0])[1]).toBe('Score at 3 1/2, 5, 8 1/2 and 10 in.');
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { layNet } from '../../../src/core/net';
+import { tapeJoints } from '../../../src/core/net/joint-tape';
 import { fillRolls } from '../../../src/core/plan/buying/rolls';
-import { tapeJoints } from '../../../src/core/plan/supplies/joint-tape';
 import { STYLES, styleById } from '../../../src/core/styles';
 import { inches } from '../../../src/core/units';
 

@@ -1,6 +1,14 @@
-import type { Face, Joint, PieceNet, Point } from '../../net/types';
-import { inches, type Ticks, ticks } from '../../units';
-import type { TapeStrip } from '../event/types';
+import { inches, type Ticks, ticks } from '../units';
+import type { Face, Joint, PieceNet, Point } from './types';
+
+/** Strips of double-sided tape for one glue joint: so many, each so long, on a panel that reaches `depth` beyond its score. */
+export interface JointTape {
+  readonly panel: string;
+  readonly onto: string;
+  readonly length: Ticks;
+  readonly strips: number;
+  readonly depth: Ticks;
+}
 
 /** Strips on a joint under load; one on any other. source: common practice, no source */
 const STRIPS_UNDER_LOAD = 2;
@@ -19,8 +27,8 @@ const USUAL_TAPE = inches(0, 1, 4);
  * Tape for every glue joint of a piece: as long as the score the glued panel hangs on, on as many strips as the joint needs. A bent panel is one
  * joint, however many facets draw it.
  */
-export function tapeJoints(piece: PieceNet, underLoad = STRIPS_UNDER_LOAD): readonly TapeStrip[] {
-  const strips = new Map<string, TapeStrip>();
+export function tapeJoints(piece: PieceNet, underLoad = STRIPS_UNDER_LOAD): readonly JointTape[] {
+  const strips = new Map<string, JointTape>();
   for (const joint of piece.joints) {
     const strip = tapeJoint(piece, joint, underLoad);
     const key = `${strip.panel}/${strip.onto}`;
@@ -31,13 +39,13 @@ export function tapeJoints(piece: PieceNet, underLoad = STRIPS_UNDER_LOAD): read
 }
 
 /** Facets of a bent tab lie one beyond the other: one strip, along the longest of them. */
-const besideFacet = (one: TapeStrip, next: TapeStrip): TapeStrip => ({
+const besideFacet = (one: JointTape, next: JointTape): JointTape => ({
   ...one,
   length: ticks(Math.max(one.length, next.length)),
   depth: ticks(one.depth + next.depth),
 });
 
-function tapeJoint(piece: PieceNet, joint: Joint, underLoad: number): TapeStrip {
+function tapeJoint(piece: PieceNet, joint: Joint, underLoad: number): JointTape {
   const tab = piece.faces[joint.tab]!;
   const target = piece.faces[joint.target]!;
   const base = baseLine(piece, joint.tab);

@@ -1,0 +1,43 @@
+import { every, splitList } from './read-length-words';
+
+/** The panels that words mean, by the labels of the piece; null if they mean none. Written apart from what says them. */
+export function readPanels(words: string, labels: ReadonlyMap<string, string>): readonly string[] | null {
+  const parts = words.split(/(?:, | and )(?=the |all )/);
+  return every(parts, (part) => readPart(part, labels))?.flat() ?? null;
+}
+
+function readPart(part: string, labels: ReadonlyMap<string, string>): readonly string[] | null {
+  const [, phrase] = /^(?:the|all \w+) (.+)$/.exec(part) ?? [];
+  if (phrase === undefined) return null;
+  const called = (name: string): string | undefined => [...labels].find(([, label]) => label === name)?.[0];
+  const exact = called(phrase);
+  if (exact !== undefined) return [exact];
+  const names = splitList(phrase);
+  const [, last, noun] = /^(?:(.+) )?(\S+)$/.exec(names.at(-1) ?? '') ?? [];
+  if (noun === undefined) return null;
+  const one = singular(noun);
+  if (names.length > 1)
+    return readListed(names.slice(0, -1), `${last ?? ''} ${one}`.trim().split(' '), called);
+  const wanted = [...(last?.split(' ') ?? []), one];
+  const meant = [...labels].filter(([, label]) => wanted.every((word) => label.split(' ').includes(word)));
+  return meant.length > 0 ? meant.map(([panel]) => panel) : null;
+}
+
+/** `right`, before `left bottom flap`: each is called with the words that the last one ends with. */
+function readListed(
+  names: readonly string[],
+  last: readonly string[],
+  called: (name: string) => string | undefined,
+): readonly string[] | null {
+  for (let from = 1; from < last.length; from++) {
+    const tail = last.slice(from).join(' ');
+    const panels = every(
+      [...names.map((name) => `${name} ${tail}`), last.join(' ')],
+      (name) => called(name) ?? null,
+    );
+    if (panels) return panels;
+  }
+  return null;
+}
+
+const singular = (noun: string): string => noun.replace(/(?<=s|x|ch)es$|s$/, '');

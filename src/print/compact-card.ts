@@ -1,0 +1,251 @@
+import { type BoxCard, CAUTIONS, type CardStep, JOINING } from '../core/bench';
+import { drawFolded } from '../core/draw/folded-drawing';
+import { drawNetToFit } from '../core/draw/net/net-drawing';
+import { pictureOfStep } from '../core/draw/step/step-picture';
+import { drawLegend, inksIn } from '../core/draw/strokes/legend';
+import { centredText, lineMark, moveMarks } from '../core/draw/strokes/marks';
+import { setFractions } from '../core/draw/strokes/set-fractions';
+import type { Drawing, Mark } from '../core/draw/strokes/types';
+import type { BenchCardInput } from './bench-card';
+import { type Block, besideBlocks, drawingBlock, ruleBlock, space, stackBlocks, textBlock } from './block';
+import { cardHead } from './card-head';
+import { linkBlock } from './code-block';
+import { dressingBlocks } from './dressing-block';
+import { columnOf, type PageColumn } from './page-flow';
+
+/** Everything on a compact card is at least 9 pt; the number of a step is a little larger. */
+const TYPE = { title: 5.6, lead: 3.4, body: 3.2, number: 4.9, step: 4.2 } as const;
+
+const GAP_MM = 6; // between the two columns of steps
+const NUMBER_MM = 8; // tick box and number before a step
+const LEADING = 1.3;
+const HEAD_MM = 56; // name, sizes and the closed piece, beside the net
+const NET_SHARE = 0.25; // of the page's height, at most
+const LEAST_SHARE = 0.45; // a net smaller than this beside its numbers cannot be read
+const CLOSED_MM = { widthMm: 40, heightMm: 26 };
+const PICTURE_MM = { widthMm: 27, heightMm: 15 };
+const BESIDE_MM = 3;
+const LEAST_STEPS_MM = 45; // room for steps under a net; else both go to the next page
+
+/** The steps on the fewest pages: for each piece its net with its numbers, then the acts in two columns, each with a small picture. */
+export function compactColumns(input: BenchCardInput): PageColumn[] {
+  const pages = new TwoColumns(columnOf(input.paper));
+  const said = new Set<string>();
+  for (const card of input.cards) {
+    pages.acrossWith(headOf(card, input), LEAST_STEPS_MM);
+    const isLast = card === input.cards.at(-1);
+    pages.inColumns([
+      ...card.steps.map((step, i) => compactStep({ card, step, number: i + 1, said }, pages.columnMm)),
+      ...(isLast ? careOf(input, pages.columnMm) : []),
+    ]);
+  }
+  if (input.dressed)
+    pages.acrossWith(stackBlocks(dressingBlocks(input.dressed, input.ruler, pages.widthMm)), 0);
+  if (input.link !== undefined) pages.ifRoom(stackBlocks([space(3), linkBlock(input.link, pages.widthMm)]));
+  return pages.pages();
+}
+
+/** Fills pages from the top: blocks across the whole width, and runs of blocks in two columns of like height. */
+class TwoColumns {
+  readonly columnMm: number;
+  readonly widthMm: number;
+  readonly #heightMm: number;
+  readonly #pages: Mark[][] = [[]];
+  #top = 0;
+
+  constructor({ widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }) {
+    this.widthMm = widthMm;
+    this.columnMm = (widthMm - GAP_MM) / 2;
+    this.#heightMm = heightMm;
+  }
+
+  /** A block across the page; on the next page if it and `below` more do not fit on this one. */
+  acrossWith(block: Block, below: number): void {
+    if (this.#top > 0 && this.#top + block.heightMm + below > this.#heightMm) this.#turn();
+    this.#place(block, 0, this.#top);
+    this.#top += block.heightMm;
+  }
+
+  /** A block across the page, left out where it would take another page. */
+  ifRoom(block: Block): void {
+    if (this.#top + block.heightMm <= this.#heightMm) this.acrossWith(block, 0);
+  }
+
+  /** Blocks down the left column, then the right. What does not fit goes on on the next page. */
+  inColumns(blocks: readonly Block[]): void {
+    let rest = blocks;
+    while (rest.length > 0) {
+      const room = this.#heightMm - this.#top;
+      const [left, right] = balanced(rest, room);
+      if (left === 0) {
+        if (this.#top === 0) throw new Error('A step is taller than a page');
+        this.#turn();
+        continue;
+      }
+      const columns = [rest.slice(0, left), rest.slice(left, left + right)];
+      columns.forEach((column, i) => {
+        let top = this.#top;
+        for (const block of column) {
+          this.#place(block, i * (this.columnMm + GAP_MM), top);
+          top += block.heightMm;
+        }
+      });
+      this.#top += Math.max(...columns.map(heightOf));
+      rest = rest.slice(left + right);
+      if (rest.length > 0) this.#turn();
+    }
+  }
+
+  pages(): PageColumn[] {
+    return this.#pages.map((marks) => ({ marks }));
+  }
+
+  #turn(): void {
+    this.#pages.push([]);
+    this.#top = 0;
+  }
+
+  #place(block: Block, left: number, top: number): void {
+    this.#pages.at(-1)?.push(...moveMarks(block.marks, left, -top));
+  }
+}
+
+const heightOf = (blocks: readonly Block[]): number =>
+  blocks.reduce((sum, { heightMm }) => sum + heightMm, 0);
+
+/** How many blocks stand in the left column and in the right: all of them in the least height, or as many as the room holds. */
+function balanced(blocks: readonly Block[], room: number): readonly [left: number, right: number] {
+  const fits = (from: number): number => {
+    let [count, height] = [0, 0];
+    for (const block of blocks.slice(from)) {
+      height += block.heightMm;
+      if (height > room) break;
+      count++;
+    }
+    return count;
+  };
+  const most = fits(0);
+  if (most + fits(most) < blocks.length) return [most, fits(most)];
+  const tallest = (left: number): number =>
+    Math.max(heightOf(blocks.slice(0, left)), heightOf(blocks.slice(left)));
+  let best = most;
+  for (let left = most; left > 0; left--) if (tallest(left) <= tallest(best)) best = left;
+  return [best, blocks.length - best];
+}
+
+/** Name, sizes, what to lay ready and the closed piece on the left; the net with its numbers on the right. */
+function headOf(card: BoxCard, input: BenchCardInput): Block {
+  const { piece, joins } = card;
+  const { widthMm, heightMm } = columnOf(input.paper);
+  const { title, lines } = cardHead(card, input);
+  const isFirst = card === input.cards[0];
+  const words = (text: string, sizeMm: number, bold = false): Block =>
+    textBlock(setFractions(text), { widthMm: HEAD_MM, sizeMm, bold, leading: LEADING });
+  const closed = drawFolded(piece, { from: 'standing', space: CLOSED_MM });
+  const left = stackBlocks([
+    words(title, TYPE.title, true),
+    ...lines.flatMap((line) => [space(1), words(line, TYPE.lead)]),
+    ...(joins ? [space(1), words(JOINING, TYPE.lead, true)] : []),
+    space(2),
+    drawingBlock(closed, HEAD_MM),
+    ...(isFirst ? [space(1.5), TRUE_BAR] : []),
+  ]);
+  const netMm = {
+    widthMm: widthMm - HEAD_MM - BESIDE_MM,
+    heightMm: heightMm * NET_SHARE * (input.cards.length > 2 ? 0.6 : input.cards.length > 1 ? 0.8 : 1),
+  };
+  return stackBlocks([
+    ...(isFirst ? [] : [ruleBlock(widthMm), space(2.5)]),
+    besideBlocks(
+      [0, left],
+      ...(joins
+        ? []
+        : [[HEAD_MM + BESIDE_MM, drawingBlock(netOf(card, input, netMm), netMm.widthMm)] as const]),
+    ),
+    space(1.5),
+    ...(isFirst ? [legendOf(input, netMm, widthMm), space(1.5)] : []),
+  ]);
+}
+
+type Room = { readonly widthMm: number; readonly heightMm: number };
+
+/** The net with its numbers; without them where they would leave no room for it, and it is cut along the template anyway. */
+function netOf({ piece }: BoxCard, { ruler, faceUp, grain }: BenchCardInput, room: Room): Drawing {
+  const draw = (numbers: boolean) =>
+    drawNetToFit(piece, room, {
+      ruler,
+      textMm: TYPE.number,
+      faceUp,
+      grain,
+      show: { otherUnit: false, numbers },
+    });
+  const numbered = draw(true);
+  const plain = draw(false);
+  return numbered.scale < LEAST_SHARE * plain.scale ? plain : numbered;
+}
+
+/** What the lines of all the nets mean, once. */
+function legendOf(input: BenchCardInput, room: Room, widthMm: number): Block {
+  const nets = input.cards.filter(({ joins }) => !joins).map((card) => netOf(card, input, room));
+  return drawLegend(inksIn(nets), widthMm, TYPE.body);
+}
+
+interface PrintedStep {
+  readonly card: BoxCard;
+  readonly step: CardStep;
+  readonly number: number;
+  /** Tips printed so far: each is printed once. */
+  readonly said: Set<string>;
+}
+
+/** The step's number and words, and its picture on the right. */
+function compactStep({ card, step, number, said }: PrintedStep, columnMm: number): Block {
+  const picture = pictureOf(card, step);
+  const wordsMm = columnMm - NUMBER_MM - (picture ? PICTURE_MM.widthMm + BESIDE_MM : 0);
+  const tips = step.tips.filter((tip) => !said.has(tip));
+  for (const tip of tips) said.add(tip);
+  const words = [step.headline, ...step.details, ...tips.map((tip) => `Tip: ${tip}`)];
+  return stackBlocks([
+    besideBlocks(
+      [0, textBlock(`${number}`, { widthMm: NUMBER_MM, sizeMm: TYPE.step, bold: true })],
+      [NUMBER_MM, stackBlocks(words.flatMap((text, i) => [space(i > 0 ? 0.8 : 0), bodyText(text, wordsMm)]))],
+      ...(picture
+        ? [[columnMm - PICTURE_MM.widthMm, drawingBlock(picture, PICTURE_MM.widthMm)] as const]
+        : []),
+    ),
+    space(1.9),
+  ]);
+}
+
+const bodyText = (text: string, widthMm: number): Block =>
+  textBlock(setFractions(text), { widthMm, sizeMm: TYPE.body, leading: LEADING });
+
+/** Where the card lies differently or a fold is under way, a picture says it best; words alone are enough for the rest. */
+function pictureOf(card: BoxCard, step: CardStep): Drawing | null {
+  const acts = card.program.ops.slice(step.ops.from, step.ops.to);
+  const isShown =
+    step.kind === 'score'
+      ? !step.headline.endsWith('the same again.')
+      : acts.some(({ op }) => op === 'close');
+  return isShown ? pictureOfStep(card, step, PICTURE_MM, { textMm: TYPE.body, plain: true }) : null;
+}
+
+/** What stands once below all steps: care with blades, glue and what goes inside, and the maker's notes. */
+function careOf(input: BenchCardInput, columnMm: number): Block[] {
+  const codes = new Set(input.cards.flatMap(({ steps }) => steps.flatMap(({ cautions }) => cautions)));
+  const notes = input.notes.trim();
+  const care = [...[...codes].map((code) => CAUTIONS[code]), ...(input.cautions ?? [])];
+  return [...care, ...(notes === '' ? [] : [notes])].map((text) =>
+    stackBlocks([bodyText(text, columnMm), space(1)]),
+  );
+}
+
+/** As long as it says, if the page was printed at its true size. */
+const TRUE_BAR: Block = {
+  heightMm: 5.5,
+  marks: [
+    lineMark('edge', [[0, -5], [50.8, -5]], 'bar 2 in across'), // biome-ignore format: one stroke
+    ...[0, 50.8].map((x) => lineMark('edge', [[x, -6], [x, -4]])), // biome-ignore format: one stroke
+    centredText('2 in, if printed at 100 %', [25.4, -2.4], TYPE.body),
+  ],
+};
