@@ -3,6 +3,9 @@ export default {
   entry: [
     'src/app/main.tsx!',
     'src/desk/main.ts!',
+    'src/core/index.ts!',
+    'src/core/package/pack.mjs',
+    'tests/styles/try-style.ts',
     'src/worker/*-worker.ts!',
     'tests/**/*.test.{ts,tsx}',
     'tests/browser/*.{spec.ts,mjs}',

@@ -30,6 +30,7 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   'core/answers': layer(
     'core/plan core/fit core/checks core/bench core/yield core/net core/styles core/rows core/units shared',
   ),
+  'core/proof': layer('core/checks core/bench core/yield core/fold core/net core/styles core/units'),
   'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/plane core/rows core/units'),
   storage: layer('core shared', 'dexie zod'),
   worker: layer('core shared', 'highs'),

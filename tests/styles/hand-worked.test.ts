@@ -1,58 +1,57 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { layNet, linesOf, type PieceNet } from '../../src/core/net';
 import { STYLES } from '../../src/core/styles';
-import { lengthOf, readFixture, roomMm3, sizingOf } from './fixture';
-
-const straight = (piece: PieceNet, kind: 'score' | 'slit') =>
-  linesOf(piece)
-    .filter((line) => line.kind === kind && line.curve === null)
-    .map(({ from, to }) => [from.x, from.y, to.x, to.y] as number[]);
-
-type Numbers = readonly number[];
-
-const turned = ([a = 0, b = 0, c = 0, d = 0]: Numbers): Numbers => [c, d, a, b];
-/** Irrational corners are worked to five places, and hang on corners rounded before: two ticks (.006 mm) either way is the same line. */
-const same = (p: Numbers, q: Numbers): boolean => p.every((value, at) => Math.abs(value - (q[at] ?? 0)) <= 2);
-
-/** Lines on one side that the other side does not have, whichever way they run. */
-const missing = (lines: readonly Numbers[], among: readonly Numbers[]): readonly Numbers[] =>
-  lines.filter((line) => !among.some((other) => same(line, other) || same(turned(line), other)));
-
-function expectSameLines(lines: readonly Numbers[], hand: readonly Numbers[]): void {
-  expect({ missing: missing(hand, lines), extra: missing(lines, hand), count: lines.length }).toEqual({
-    missing: [],
-    extra: [],
-    count: hand.length,
-  });
-}
+import { tray } from '../../src/core/styles/boxes/tray';
+import { faultsByHand, type HandWorked, missingFixture, readFixture } from './fixture';
+import { withStyles } from './readme-styles';
 
 describe.each(STYLES.map((style) => [style.name, style] as const))('%s, worked by hand', (_, style) => {
-  const { cases } = readFixture(style.id);
+  it('has two sizes worked by hand', () => expect(missingFixture(style)).toEqual([]));
 
-  it('has two sizes worked by hand', () => expect(cases.length).toBeGreaterThanOrEqual(2));
+  it.each(readFixture(style.id).cases.map((worked) => [worked.title, worked] as const))(
+    '%s',
+    (_title, worked) => expect(faultsByHand(style, worked)).toEqual([]),
+  );
+});
 
-  it.each(cases.map((worked) => [worked.title, worked] as const))('%s', (_title, worked) => {
-    const box = layNet(style, sizingOf(worked));
-    expect(box.pieces.map(({ id }) => id)).toEqual(Object.keys(worked.pieces));
-    for (const piece of box.pieces) {
-      const hand = worked.pieces[piece.id];
-      if (hand === undefined) continue;
-      const inTicks = (line: readonly number[]) => line.map((value) => lengthOf(worked, value));
-      const blank = [piece.blank.across, piece.blank.up];
-      expect({ blank, same: same(blank, inTicks(hand.blank)) }).toEqual({ blank, same: true });
-      expectSameLines(straight(piece, 'score'), hand.scores.map(inTicks));
-      expectSameLines(straight(piece, 'slit'), hand.slits.map(inTicks));
-      const curves = linesOf(piece).filter(({ kind, curve }) => kind === 'score' && curve !== null);
-      expectSameLines(
-        curves.map(({ from, to }) => [from.x, from.y, to.x, to.y]),
-        (hand.curves ?? []).map((curve) => inTicks(curve.slice(0, 4))),
-      );
-      for (const [at, line] of curves.entries()) {
-        const radius = lengthOf(worked, hand.curves?.[at]?.[4] ?? 0);
-        expect(Math.abs((piece.curves[line.curve ?? 0]?.radius ?? 0) - radius)).toBeLessThan(1);
-      }
-      if (hand.room === 0) expect(piece.roomMm3).toBe(0);
-      else expect(piece.roomMm3 / roomMm3(worked, hand.room)).toBeCloseTo(1, 4);
-    }
+describe('what is worked wrong is told in words', () => {
+  const [worked] = readFixture('tray').cases as [HandWorked];
+  const hand = worked.pieces['tray'] ?? { blank: [0, 0], scores: [], slits: [], room: 0 };
+  const told = (other: Partial<typeof hand>) =>
+    faultsByHand(tray, { ...worked, pieces: { tray: { ...hand, ...other } } });
+
+  it.each([
+    [{ blank: [6, 5.5] as const }, ['tray: blank 6, 5.5 by hand, 6, 5 in the net']],
+    [{ room: 11 }, ['tray: room 180257.7 mm3 by hand, 196644.8 in the net']],
+    [
+      { slits: hand.slits.slice(1) },
+      ['tray: slit 0.0625, 1, 1, 1 of the net is not worked by hand', 'tray: 3 slits by hand, 4 in the net'],
+    ],
+    [
+      { scores: [[1, 0, 1, 4] as const, ...hand.scores.slice(1)] },
+      [
+        'tray: score 1, 0, 1, 4 by hand is not in the net',
+        'tray: score 1, 0, 1, 5 of the net is not worked by hand',
+      ],
+    ],
+  ])('%j', (other, words) => expect(told(other)).toEqual(words));
+
+  it('a style without a fixture is told what it must hold', () => {
+    const words = missingFixture({ ...tray, id: 'no-such' });
+    expect(words.join('\n')).toMatch(/no-such\.json is missing[\s\S]*width, depth, height[\s\S]*tray, each/);
+    expect(words.length).toBeLessThanOrEqual(15);
+  });
+});
+
+describe('the table of styles in the README', () => {
+  const readme = readFileSync('README.md', 'utf8');
+
+  it('is what the styles say (npm run style -- readme writes it)', () =>
+    expect(readme).toBe(withStyles(readme)));
+
+  it('a row that is missing is seen', () => {
+    const without = readme.replace(/^\| Tray \|.*\n/m, '');
+    expect(without).not.toBe(readme);
+    expect(withStyles(without)).not.toBe(without);
   });
 });
