@@ -17,12 +17,13 @@ import {
   nameValues,
   readFold,
 } from '../../src/core/net';
+import type { AskedBox } from '../../src/core/proof/legal-boxes';
 import { STYLES, type SymbolSpec } from '../../src/core/styles';
 import { inches, ticks } from '../../src/core/units/ticks';
 import { SEED } from '../seed';
 import { recordStyle, residual } from '../setup/style-record';
 import { readFixture } from './fixture';
-import { type Asked, legalBoxes } from './legal-sizes';
+import { legalBoxes } from './legal-sizes';
 import { facesArea, foldedByThree, unionArea } from './second-opinion';
 
 const SIZES = 200;
@@ -30,7 +31,7 @@ const SIZES = 200;
 const FEWER = 200;
 
 interface Tried {
-  readonly asked: Asked;
+  readonly asked: AskedBox;
   readonly box: BoxNet;
 }
 

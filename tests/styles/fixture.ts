@@ -56,7 +56,7 @@ export const readFixture = (style: string): StyleFixture =>
   JSON.parse(readFileSync(join(ROOT, pathOf(style)), 'utf8')) as StyleFixture;
 
 /** A hand-worked number as ticks, to the nearest. */
-export const lengthOf = ({ unit }: HandWorked, value: number): Ticks =>
+const lengthOf = ({ unit }: HandWorked, value: number): Ticks =>
   unit === 'mm' ? millimetres(value) : ticks(Math.round(value * TICKS_PER_INCH));
 
 /** A case as `layNet` takes it. */
@@ -70,7 +70,7 @@ export const sizingOf = (worked: HandWorked) => ({
 });
 
 /** Cubic units of a case in mm³. */
-export const roomMm3 = ({ unit }: HandWorked, room: number): number =>
+const roomMm3 = ({ unit }: HandWorked, room: number): number =>
   room * (unit === 'mm' ? 1 : (TICKS_PER_INCH / TICKS_PER_MM) ** 3);
 
 type Numbers = readonly number[];

@@ -1,3 +1,3 @@
-export { type AskedBox, legalBoxes } from './legal-boxes';
-export { type ProofCheck, proveStyle, type StyleFault, type StyleProof } from './prove-style';
+export { legalBoxes } from './legal-boxes';
+export { proveStyle, type StyleFault } from './prove-style';
 export { sayProof } from './say-fault';

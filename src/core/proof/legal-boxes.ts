@@ -57,7 +57,7 @@ export function legalBoxes(style: BoxStyle, count: number, draw: () => number): 
       const [least, most] = marksToTry(style, symbol, mark);
       return [symbol, ticks(between(least, Math.max(least, most)) * mark)];
     });
-    const added = addOns.map(([option, { choices }]) => [option, oneOf(choices)?.id ?? '']);
+    const added = addOns.map(([option, { choices }]): [string, string] => [option, oneOf(choices)?.id ?? '']);
     const built = oneOf(everyChoice(style)) ?? {};
     return {
       sizes: Object.fromEntries(sizes) as AskedBox['sizes'],

@@ -11,7 +11,7 @@ import { swayFrom } from '../yield/stock/sway';
 import { type AskedBox, legalBoxes } from './legal-boxes';
 
 /** What a style is proven by; `declaration`: it does not hang together as it is written, and nothing else was tried. */
-export type ProofCheck =
+type ProofCheck =
   | 'declaration'
   | 'closes'
   | 'closing path'

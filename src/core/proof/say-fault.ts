@@ -11,7 +11,7 @@ const wording: Wording = {
 };
 
 /** A fault in at most eight lines of plain words: what, at which box, which panel, and what mends it. */
-export function sayFault(fault: StyleFault, tried: number): readonly string[] {
+function sayFault(fault: StyleFault, tried: number): readonly string[] {
   const { check, where, remedy, at, boxes, facts } = fault;
   const sizes = at && Object.entries(at.sizes).map(([name, size]) => `${name} ${wording.length(size)}`);
   const chosen = at && Object.entries(at.options).map(([option, choice]) => `${option} ${choice}`);
