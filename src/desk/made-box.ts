@@ -1,7 +1,7 @@
 import type { Recipe, Tool } from '../../shared/workbook';
 import { type BenchTool, type BoxCard, boxCards, cardTrouble } from '../core/bench';
 import { checkBox, checkOwnNet, type Finding } from '../core/checks';
-import { type BoxNet, isRoomMeasured, layNet, ownBoxOf } from '../core/net';
+import { type BoxNet, layNet, ownBoxOf, toldBy } from '../core/net';
 import { benchToolOf, netOfRecipe, styleOfRecipe } from '../core/plan';
 import { ticksOfMm } from '../core/rows/lengths';
 import { type LengthUnit, type Ruler, rulerBeside, toMm, USUAL_FINEST } from '../core/units';
@@ -40,7 +40,7 @@ export function findingsOf({ style, own }: AskedBox, { net, bench, recipe }: Mad
   const choices = { faceUp: recipe?.faceUp ?? 'outside' } as const;
   return [
     ...net.pieces.flatMap((piece) => cardTrouble(piece, bench, choices) ?? []),
-    ...checkOwnNet(net, isRoomMeasured(own.text), bench),
+    ...checkOwnNet(net, toldBy(own.text), bench),
   ];
 }
 

@@ -32,6 +32,9 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   ),
   'core/proof': layer('core/checks core/bench core/yield core/fold core/net core/styles core/units'),
   'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/plane core/rows core/units'),
+  'core/index.ts': layer(
+    'core/proof core/yield core/bench core/checks core/fold core/net core/styles core/units',
+  ),
   storage: layer('core shared', 'dexie zod'),
   worker: layer('core shared', 'highs'),
   // zod reads back the undo list that an earlier visit left; everything else that is saved has its schema in shared.

@@ -13,12 +13,12 @@ export {
 } from './name-values';
 
 export {
-  isRoomMeasured,
   type LineChoice,
   type OwnLine,
   type OwnReading,
   ownBoxOf,
   readOwnNet,
+  toldBy,
 } from './own-net';
 export { pieceAlone } from './plain-lines';
 export { readFold } from './read-fold';

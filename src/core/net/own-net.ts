@@ -176,8 +176,16 @@ function toldRoom(text: string): BoxNet['inside'] | null {
   return { width, depth, height };
 }
 
-/** Whether the room is measured off the net because its file does not name it. */
-export const isRoomMeasured = (text: string): boolean => toldRoom(text) === null;
+/** What a file of an own net names, and so can be held to: the room inside, and the order in which every piece is closed. */
+export const toldBy = (text: string): { readonly room: boolean; readonly closing: boolean } => {
+  const { file_frames: others = [], ...first } = JSON.parse(text) as FoldFrame & {
+    readonly file_frames?: readonly FoldFrame[];
+  };
+  return {
+    room: toldRoom(text) !== null,
+    closing: [first, ...others].every((frame) => 'cc:closing' in frame),
+  };
+};
 
 /** A plain guess at the room: the first panel, and how far the widest panel beside it stands up from it. The finding says so. */
 function measuredRoom(pieces: readonly PieceNet[]): BoxNet['inside'] {

@@ -1,7 +1,7 @@
 import type { Recipe, Tool } from '../../../shared/workbook';
 import { cardTrouble } from '../../core/bench';
 import { checkBox, checkOwnNet, type Finding } from '../../core/checks';
-import { type BoxNet, isRoomMeasured } from '../../core/net';
+import { type BoxNet, toldBy } from '../../core/net';
 import { benchToolOf, netOfRecipe, styleOfRecipe } from '../../core/plan';
 import { type BoxStyle, OWN_NET } from '../../core/styles';
 
@@ -45,7 +45,16 @@ function findingsOf(recipe: Recipe, style: BoxStyle, net: BoxNet, tool: Tool | u
   const bench = benchToolOf(tool);
   if (style.id !== OWN_NET.id || recipe.ownNet === undefined) return checkBox(style, net, tool && bench);
   const troubles = net.pieces.flatMap((piece) => cardTrouble(piece, bench, { faceUp: recipe.faceUp }) ?? []);
-  return [...troubles, ...checkOwnNet(net, isRoomMeasured(recipe.ownNet), tool && bench)];
+  return [...troubles, ...checkOwnNet(net, toldBy(recipe.ownNet), tool && bench, trialOf)];
+}
+
+let lastTrial: { readonly key: string; readonly found: readonly Finding[] } | null = null;
+
+/** The slow trial of an own net, kept while only its name and notes change. */
+function trialOf(net: BoxNet, made: () => readonly Finding[]): readonly Finding[] {
+  const key = JSON.stringify([net.pieces, net.inside, net.caliperUm]);
+  lastTrial = lastTrial?.key === key ? lastTrial : { key, found: made() };
+  return lastTrial.found;
 }
 
 /** How many of its findings keep the box from being folded as asked. */

@@ -2,11 +2,13 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BenchTool, cardTrouble } from '../../../src/core/bench';
-import { checkOwnNet } from '../../../src/core/checks';
-import { foldTextOf, layNet, ownBoxOf, type PieceNet, readOwnNet } from '../../../src/core/net';
+import { checkBox, checkOwnNet } from '../../../src/core/checks';
+import { foldTextOf, layNet, ownBoxOf, type PieceNet, readOwnNet, toldBy } from '../../../src/core/net';
 import { benchToolOf } from '../../../src/core/plan';
-import { STYLES } from '../../../src/core/styles';
-import { inches } from '../../../src/core/units';
+import { type BoxStyle, STYLES } from '../../../src/core/styles';
+import { gableTop } from '../../../src/core/styles/boxes/gable-top';
+import { tray as trayStyle } from '../../../src/core/styles/boxes/tray';
+import { inches, type Ticks } from '../../../src/core/units';
 import { SEED } from '../../seed';
 import { recordFault } from '../../setup/fault-record';
 
@@ -35,9 +37,34 @@ describe('our own export brought in as a net of the maker’s own', () => {
       expect(own.pieces).toEqual(box.pieces);
       expect(own.inside).toEqual(box.inside);
       for (const piece of own.pieces) expect(cardTrouble(piece, tool)).toBeNull();
-      expect(checkOwnNet(own, false).filter(({ severity }) => severity === 'stop')).toEqual([]);
+      expect(checkOwnNet(own, toldBy(text)).filter(({ severity }) => severity !== 'note')).toEqual(
+        checkBox(style, box).filter(({ severity }) => severity === 'warn'),
+      );
     },
   );
+});
+
+describe('an own net that names its order of closing and its room', () => {
+  const brought = (style: BoxStyle, sizes: Readonly<Record<string, Ticks>>, change: object = {}) => {
+    const { text } = netOf(foldTextOf(layNet(style, { sizes, caliperUm: 305 }), style.name));
+    const changed = JSON.stringify({ ...(JSON.parse(text) as object), ...change });
+    return checkOwnNet(ownBoxOf(changed, 305) ?? expect.fail('no box'), toldBy(changed));
+  };
+
+  it('warns where panels run into each other on the way: gussets of a gable deeper than wide', () => {
+    const found = brought(gableTop, { width: inches(1, 1, 2), depth: inches(2, 1, 4) });
+    const path = found.filter(({ code }) => code === 'panels-collide-closing');
+    expect(path.length).toBeGreaterThan(0);
+    expect(path.every(({ severity, remedy }) => severity === 'warn' && remedy.startsWith('Fold one'))).toBe(
+      true,
+    );
+  });
+
+  it('warns where an item as large as the room it names does not lie inside', () => {
+    const codes = (change: object) => brought(trayStyle, {}, change).map(({ code }) => code);
+    expect(codes({})).not.toContain('inside-less-than-told');
+    expect(codes({ 'cc:inside': [120, 70, 20] })).toContain('inside-less-than-told');
+  });
 });
 
 describe('a file from elsewhere', () => {
@@ -57,7 +84,8 @@ describe('a file from elsewhere', () => {
     expect(cardTrouble(piece, tool)).toBeNull();
     const own = ownBoxOf(text, 300) ?? expect.fail('no box');
     expect(own.inside.height).toBe(inches(1));
-    expect(checkOwnNet(own, true).map(({ code }) => code)).toContain('own-net-room');
+    const notes = checkOwnNet(own, toldBy(text)).filter(({ severity }) => severity === 'note');
+    expect(notes.map(({ code }) => code)).toEqual(expect.arrayContaining(['own-net-room', 'own-net-path']));
   });
 
   it('takes an answer as cut: then that wall hangs on nothing, and it is refused', () => {
@@ -296,7 +324,7 @@ describe('lines no bench could make', () => {
           const reading = readOwnNet(text, of === 0 ? answered : none);
           if (reading.is !== 'net') return;
           const box = ownBoxOf(reading.text, 300) ?? expect.fail('no box');
-          checkOwnNet(box, true, tool);
+          checkOwnNet(box, toldBy(reading.text), tool);
           for (const piece of box.pieces) cardTrouble(piece, tool);
         } catch {
           lost++;
