@@ -4,60 +4,72 @@ import { IconButton } from '../ui/fields/button';
 import { KeyList } from '../ui/frame/key-list';
 import { keyIn } from '../ui/frame/keys';
 import { useWords } from '../ui/words';
+import type { Asked } from './asked';
 import type { Command } from './commands';
 import { findCommands } from './find-commands';
-import { commandMessages as own } from './messages/commands';
+import { commandMessages as own, printMessages } from './messages/commands';
 import { keyMessages } from './messages/keys';
-import type { Asked } from './shortcuts';
+import { PrintList } from './print-list';
 import { useCommands } from './use-commands';
 import './command-list.css';
 
 interface CommandListProps {
   readonly asked: Asked;
+  readonly ask: (what: Asked) => void;
   readonly onClose: () => void;
+  readonly leaveFor: (address: string) => void;
 }
 
-/** Everything that can be done from here, found by typing; or the keys that do it without. */
-export function CommandList({ asked, onClose }: CommandListProps) {
+/** Everything that can be done from here, found by typing; the keys that do it without; or everything that prints. */
+export function CommandList({ asked, ask, onClose, leaveFor }: CommandListProps) {
   const dialog = useRef<HTMLDialogElement>(null);
-  const [view, setView] = useState(asked);
+  const head = { commands: own.find, keys: own.keys, prints: printMessages.title }[asked];
   useEffect(() => {
     dialog.current?.showModal();
     dialog.current?.querySelector('input')?.focus();
   }, []);
   return (
-    <dialog
-      ref={dialog}
-      className="command-list"
-      aria-label={own[view === 'keys' ? 'keys' : 'find']}
-      onClose={onClose}
-    >
+    <dialog ref={dialog} className="command-list" aria-label={head} onClose={onClose}>
       <header>
-        <h2>{view === 'keys' ? own.keys : own.find}</h2>
+        <h2>{head}</h2>
         <IconButton label={own.close} icon={<X />} onClick={() => dialog.current?.close()} />
       </header>
-      {view === 'keys' ? (
+      {asked === 'keys' && (
         <>
           <p className="soft">{keyMessages.why}</p>
           <KeyList words={keyMessages} />
         </>
-      ) : (
-        <Finder onDone={() => dialog.current?.close()} onKeys={() => setView('keys')} />
       )}
+      {asked === 'commands' && (
+        <Finder onDone={() => dialog.current?.close()} ask={ask} leaveFor={leaveFor} />
+      )}
+      {asked === 'prints' && <PrintList leaveFor={leaveFor} />}
     </dialog>
   );
 }
 
 const MOST = 50; // shown at once; typing on finds the others. source: our own
 
+interface FinderProps extends Pick<CommandListProps, 'ask' | 'leaveFor'> {
+  readonly onDone: () => void;
+}
+
 /** A text field over a list of choices, by the combobox pattern of WAI-ARIA: the focus stays in the field. */
-function Finder({ onDone, onKeys }: { onDone: () => void; onKeys: () => void }) {
+function Finder({ onDone, ask, leaveFor }: FinderProps) {
+  /** What was taken opened something else in the place of this list. */
+  const left = useRef(false);
+  const instead =
+    <What,>(go: (what: What) => void) =>
+    (what: What) => {
+      left.current = true;
+      go(what);
+    };
   const id = useId();
   const { printing } = useWords();
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
   const [doing, setDoing] = useState<'making' | 'failed' | null>(null);
-  const all = findCommands(useCommands(onKeys), typed, own.also);
+  const all = findCommands(useCommands(instead(ask), instead(leaveFor)), typed, own.also);
   const found = all.slice(0, MOST);
   const current = found[Math.min(at, found.length - 1)]?.command;
   const chosen = useRef<HTMLDivElement>(null);
@@ -68,8 +80,8 @@ function Finder({ onDone, onKeys }: { onDone: () => void; onKeys: () => void }) 
   const take = async (command: Command | undefined) => {
     if (!command || doing === 'making') return;
     if (!command.slow) {
-      if (command.id !== 'keys') onDone();
       command.run();
+      if (!left.current) onDone();
       return;
     }
     setDoing('making');

@@ -1,11 +1,22 @@
 import type { WorkbookState } from '../state/workbook-state';
-import { HELP, KEEPING, pageAddress, SHELF, START, stockAddress, workbookAt } from '../ui/frame/addresses';
+import {
+  HELP,
+  KEEPING,
+  pageAddress,
+  SHELF,
+  START,
+  stockAddress,
+  type Workbook,
+  workbookAt,
+} from '../ui/frame/addresses';
 import { keyFace } from '../ui/frame/key-list';
 import { KEYS, type KeyAct } from '../ui/frame/keys';
 import { PAGES, RECIPE_PAGES } from '../ui/frame/pages';
 import type { Words } from '../ui/words';
-import type { AlsoCalled, CommandWords, PrintName } from '../ui/words/command-words';
+import type { AlsoCalled, CommandWords } from '../ui/words/command-words';
 import type { KeyWords } from '../ui/words/key-words';
+import type { Asked } from './asked';
+import type { Printable } from './printables';
 
 /** One thing that can be done from anywhere. */
 export interface Command {
@@ -29,10 +40,12 @@ export interface Around {
   readonly pathname: string;
   readonly go: (address: string) => void;
   /** What can be put on paper from where she stands. */
-  readonly prints: readonly (readonly [PrintName, () => Promise<unknown>])[];
+  readonly prints: readonly Printable[];
+  /** Makes a document and hands it over. */
+  readonly print: (make: NonNullable<Printable['make']>) => Promise<unknown>;
   readonly saveFile: (what: Parameters<WorkbookState['exportFile']>[0], name?: string) => void;
   readonly newStock: (table: StockTable) => ReturnType<WorkbookState['create']>;
-  readonly askKeys: () => void;
+  readonly ask: (what: Asked) => void;
   readonly words: Words;
   readonly own: CommandWords;
   readonly keyWords: KeyWords;
@@ -45,7 +58,7 @@ export function commandsFrom(around: Around): readonly Command[] {
   return [...pages(around), ...acts(around), ...ofOpen(around), ...places(around), ...named(around)];
 }
 
-function acts({ state, words, own, keyWords, saveFile, askKeys }: Around): Command[] {
+function acts({ state, words, own, keyWords, saveFile, ask }: Around): Command[] {
   const { frame } = words;
   const { history, settings } = state;
   const other = settings.unit === 'in' ? 'mm' : 'in';
@@ -86,12 +99,13 @@ function acts({ state, words, own, keyWords, saveFile, askKeys }: Around): Comma
         run: () => void state.changeSettings({ theme }),
       }),
     ),
-    act('keys', own.toKeys, askKeys),
+    act('keys', own.toKeys, () => ask('keys')),
+    { id: 'prints', says: own.toPrints, kind: 'act', also: 'toPrints', run: () => ask('prints') },
   ];
 }
 
 /** What can be done with the workbook that is open: on paper, to a file, as a copy. */
-function ofOpen({ state, pathname, go, prints, saveFile, words, own }: Around): Command[] {
+function ofOpen({ state, pathname, go, prints, print, saveFile, words, own }: Around): Command[] {
   const open = workbookAt(pathname);
   const row = open && (open.kind === 'event' ? state.rows.events : state.rows.recipes).get(open.id);
   if (!open || !row) return [];
@@ -101,16 +115,7 @@ function ofOpen({ state, pathname, go, prints, saveFile, words, own }: Around): 
     if (made.ok) go(pageAddress({ ...open, id: made.id }, open.kind === 'event' ? 'event' : 'box'));
   };
   return [
-    ...prints.map(
-      ([name, run]): Command => ({
-        id: `print ${name}`,
-        says: own.prints[name],
-        kind: 'act',
-        also: name,
-        slow: true,
-        run,
-      }),
-    ),
+    ...prints.map((printable) => ofPrintable(printable)),
     {
       id: 'file',
       says: words.shelf.saveFileOf(row.name),
@@ -120,6 +125,22 @@ function ofOpen({ state, pathname, go, prints, saveFile, words, own }: Around): 
     },
     { id: 'copy', says: words.shelf.copyOf(row.name), kind: 'act', also: 'copy', run: copy },
   ];
+
+  /** A document that waits for something leads to where that is given. */
+  function ofPrintable(printable: Printable): Command {
+    const { name, recipe, need, make } = printable;
+    const called = own.prints[name];
+    const severalBoxes = prints.some((other) => other.recipe && recipe && other.recipe !== recipe);
+    const says = recipe && severalBoxes ? `${called}: ${recipe.name}` : called;
+    const shared = { id: `print ${name} ${recipe?.id ?? ''}`, kind: 'act', also: name } as const;
+    if (need || !make)
+      return {
+        ...shared,
+        says: need ? own.printNeeds(says, own.needs[need.what]) : says,
+        run: () => go(pageAddress(open as Workbook, need?.page ?? 'box', recipe?.id)),
+      };
+    return { ...shared, says, slow: true, run: () => print(make) };
+  }
 }
 
 function pages({ pathname, go, words }: Around): Command[] {

@@ -2,6 +2,7 @@ import {
   CircleHelp,
   Contrast,
   Moon,
+  Printer,
   Redo2,
   Search,
   SlidersHorizontal,
@@ -9,21 +10,21 @@ import {
   SunMoon,
   Undo2,
 } from 'lucide-react';
-import { lazy, type ReactNode, Suspense, useLayoutEffect, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useLayoutEffect } from 'react';
 import { Link, NavigationType, Outlet, useLocation, useNavigationType } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
-import { IconButton } from '../ui/fields/button';
+import { Button, IconButton } from '../ui/fields/button';
 import { ChoiceStrip } from '../ui/fields/choice-strip';
 import { HELP, SHELF, workbookAt } from '../ui/frame/addresses';
 import { SaveState } from '../ui/frame/save-state';
 import type { ShelfDoors } from '../ui/frame/shelf-doors';
 import { useWords } from '../ui/words';
+import { useAsked } from './asked';
 import { fetchDemo } from './demo';
 import { Notices } from './notices';
 import { PageBoundary } from './page-boundary';
 import { fetchWorkbookPage, workbookName } from './pages';
 import { PageOpening, PhaseGate } from './phase-gate';
-import type { Asked } from './shortcuts';
 import { useTheme } from './theme';
 import './frame.css';
 
@@ -43,7 +44,7 @@ export function Frame() {
   } = useWords();
   const { pathname } = useLocation();
   const named = workbookAt(pathname);
-  const [asked, setAsked] = useState<Asked | null>(null);
+  const { asked, ask, close, leaveFor } = useAsked();
   useTheme();
   return (
     <div className="frame">
@@ -59,14 +60,22 @@ export function Frame() {
           aria-label={`${words.product}. ${words.toShelf}`}
         >
           <Mark />
-          <span>{named ? shelf : words.product}</span>
+          <span>{pathname === SHELF ? words.product : shelf}</span>
         </Link>
         <Suspense fallback={<span className="frame-space" />}>
           {named ? <workbookName.Page kind={named.kind} id={named.id} /> : <span className="frame-space" />}
         </Suspense>
         <SaveStateOfWorkbook />
         <UndoRedo />
-        <Preferences onFind={() => setAsked('commands')} />
+        <Button
+          tone="quiet"
+          className="frame-print"
+          icon={<Printer aria-hidden="true" />}
+          onClick={() => ask('prints')}
+        >
+          <span>{words.print}</span>
+        </Button>
+        <Preferences onFind={() => ask('commands')} />
       </header>
       <PhaseGate>
         <PageBoundary resetBy={pathname}>
@@ -77,11 +86,11 @@ export function Frame() {
       </PhaseGate>
       <Notices />
       <Suspense>
-        <Shortcuts ask={setAsked} />
+        <Shortcuts ask={ask} />
       </Suspense>
       {asked && (
         <Suspense>
-          <CommandList key={asked} asked={asked} onClose={() => setAsked(null)} />
+          <CommandList key={asked} asked={asked} ask={ask} onClose={close} leaveFor={leaveFor} />
         </Suspense>
       )}
     </div>
@@ -120,6 +129,7 @@ function UndoRedo() {
         onClick={undo}
       />
       <IconButton
+        className="frame-redo"
         label={named(words.redo, undone.at(-1)?.label)}
         icon={<Redo2 />}
         disabled={undone.length === 0}

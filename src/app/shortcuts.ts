@@ -1,10 +1,8 @@
 import { useEffect } from 'react';
 import { useWorkbook } from '../state/use-workbook';
 import { keyIn } from '../ui/frame/keys';
+import type { Asked } from './asked';
 import { typingWatch } from './typing-watch';
-
-/** What can be asked for from anywhere: the list of everything that can be done, or the keys alone. */
-export type Asked = 'commands' | 'keys';
 
 const isTypedInto = (target: EventTarget | null): boolean =>
   target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable]');

@@ -12,10 +12,19 @@ const around = (store: WorkbookStore, pathname = '/'): Around => ({
   state: store.getState(),
   pathname,
   go: (address) => void asked.push(address),
-  prints: [['benchCard', () => Promise.resolve(asked.push('card'))]],
+  prints: [
+    {
+      name: 'benchCard',
+      recipe: null,
+      make: () => Promise.resolve({ name: 'card', ending: 'pdf', content: new Blob() }),
+      need: null,
+    },
+    { name: 'shoppingList', recipe: null, make: null, need: { what: 'paper', page: 'event' } },
+  ],
+  print: async (make) => void asked.push((await make('letter')).name),
   saveFile: ({ kind }) => void asked.push(`save ${kind}`),
   newStock: () => ({ ok: true, id: 'made' }),
-  askKeys: () => void asked.push('keys'),
+  ask: (what) => void asked.push(what),
   words: english,
   own,
   keyWords: keyMessages,
@@ -76,6 +85,17 @@ test('undo and redo are listed while there is something to undo and redo', async
   expect(listed()).toEqual(['Redo: New recipe']);
 });
 
+test('a document that waits for something says for what, and leads there', async () => {
+  const { store, event } = await onShelf();
+  const waits = commandsFrom(around(store, `/event/${event}/bench`)).find(
+    ({ id }) => id === 'print shoppingList ',
+  );
+  expect(waits?.says).toBe('Print the shopping list (choose a paper first)');
+  asked.length = 0;
+  waits?.run();
+  expect(asked).toEqual([`/event/${event}/event`]);
+});
+
 test('acts do what they say', async () => {
   const { store, recipe } = await onShelf();
   const run = (id: string, pathname = '/') =>
@@ -85,7 +105,7 @@ test('acts do what they say', async () => {
   asked.length = 0;
   run('backup');
   run('new papers');
-  void run('print benchCard', `/recipe/${recipe}/box`);
+  await run('print benchCard ', `/recipe/${recipe}/box`);
   run('copy', `/recipe/${recipe}/box`);
   expect(asked.slice(0, 3)).toEqual(['save everything', '/stock/papers/made', 'card']);
   expect(asked[3]).toMatch(/^\/recipe\/.+\/box$/);

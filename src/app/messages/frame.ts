@@ -14,6 +14,7 @@ export const frameMessages: FrameWords = {
     newPaper: 'New paper',
     newPaperHelp: 'Copy the label, such as 12x12, 65 lb, white, $12.99 for 25.',
     paperUnread: 'This has no sheet size. Start with one: 12x12 or 8 1/2 x 11 in.',
+    print: 'Print',
     useIt: 'Use it',
     undo: 'Undo',
     redo: 'Redo',

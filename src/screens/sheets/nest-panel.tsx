@@ -16,7 +16,7 @@ import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { lengthWords, useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
 import { usePrinter } from '../../ui/frame/printer';
-import { openInTab, saveAs } from '../../ui/frame/save-as';
+import { handOver, saveAs } from '../../ui/frame/save-as';
 import { usePageWords } from '../../ui/words';
 
 const GAPS = {
@@ -62,9 +62,7 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
   const file = (ending: string, text: string, type: string) =>
     saveAs(title, ending, new Blob([text], { type }));
   const pdf = async () => {
-    if (!nested) return;
-    const { name, ending, content } = await printer.nestedSheet(nested, eventId);
-    openInTab(name, ending, content);
+    if (nested) handOver(await printer.nestedSheet(nested, eventId));
   };
   const count = shown?.parts.length ?? 0;
   return (

@@ -5,7 +5,7 @@ import { ChoiceStrip } from '../fields/choice-strip';
 import { useRuler } from '../fields/measure';
 import { useWords } from '../words';
 import { type MadeFile, type PrinterPaper, usualPaper } from './printer';
-import { openInTab, saveAs } from './save-as';
+import { handOver } from './save-as';
 import './print-acts.css';
 
 export interface PrintAct {
@@ -30,8 +30,7 @@ export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
   const run = async ({ label, make }: PrintAct) => {
     setDoing({ act: label, state: 'making' });
     try {
-      const { name, ending, content } = await make(paper);
-      (ending === 'pdf' ? openInTab : saveAs)(name, ending, content);
+      handOver(await make(paper));
       setDoing(null);
     } catch {
       setDoing({ act: label, state: 'failed' });

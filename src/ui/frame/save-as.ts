@@ -1,4 +1,5 @@
 import { fileStem } from '../../core/rows/text';
+import type { MadeFile } from './printer';
 
 /** A maker’s name for it as a file name. */
 export const fileName = (name: string, ending: string): string =>
@@ -14,8 +15,12 @@ export function saveAs(name: string, ending: string, content: Blob): void {
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
+/** A document goes to the browser's viewer, which prints it; any other file is downloaded. */
+export const handOver = ({ name, ending, content }: MadeFile): void =>
+  (ending === 'pdf' ? openInTab : saveAs)(name, ending, content);
+
 /** Opens a document in a tab of its own, where the browser's viewer prints it; a download where it will not open one. */
-export function openInTab(name: string, ending: string, content: Blob): void {
+function openInTab(name: string, ending: string, content: Blob): void {
   const address = URL.createObjectURL(content);
   const tab = window.open(address, '_blank');
   if (tab === null) saveAs(name, ending, content);

@@ -9,8 +9,18 @@ export type PrintName =
   | 'handoutPaper'
   | 'cuttingSheets'
   | 'shoppingList'
+  | 'shoppingTable'
   | 'runSheet'
-  | 'kitLabels';
+  | 'calendar'
+  | 'kitLabels'
+  | 'handoutPage'
+  | 'decorateMap'
+  | 'netSvg'
+  | 'netDxf'
+  | 'netFold';
+
+/** What a document may wait for. */
+export type PrintNeed = 'count' | 'counting' | 'paper' | 'date' | 'kits' | 'fixBox' | 'noSteps' | 'pickStyle';
 
 /** Commands that are also found by other words than their own. */
 export type AlsoCalled =
@@ -29,17 +39,27 @@ export type AlsoCalled =
   | 'supplies'
   | 'tools'
   | 'keeping'
-  | 'help';
+  | 'help'
+  | 'toPrints';
 
 /** Texts of the list of everything that can be done. */
 export interface CommandWords
-  extends Texts<'find' | 'findHelp' | 'none' | 'close' | 'keys' | 'toKeys' | 'keeping'> {
+  extends Texts<'find' | 'findHelp' | 'none' | 'close' | 'keys' | 'toKeys' | 'keeping' | 'toPrints'> {
   readonly kinds: Texts<'act' | 'page' | 'place' | 'event' | 'recipe' | 'paper' | 'supply' | 'tool'>;
   readonly prints: Readonly<Record<PrintName, string>>;
+  /** A document, and what it waits for. */
+  readonly printNeeds: (print: string, need: string) => string;
+  readonly needs: Readonly<Record<PrintNeed, string>>;
   /** Words a maker may type that do not stand in the command itself, with spaces between. */
   readonly also: Readonly<Record<AlsoCalled, string>>;
   /** Said beside what was found by another word. */
   readonly by: (words: readonly string[]) => string;
   readonly measureIn: (unit: string) => string;
   readonly found: (count: number) => string;
+}
+
+/** Texts of the list of everything that prints. */
+export interface PrintWords extends Texts<'title' | 'save' | 'why' | 'event' | 'nothingOpen' | 'toShelf'> {
+  readonly names: Readonly<Record<PrintName, string>>;
+  readonly purpose: Readonly<Record<PrintName, string>>;
 }

@@ -29,6 +29,7 @@ export interface FrameWords {
     | 'newPaper'
     | 'newPaperHelp'
     | 'paperUnread'
+    | 'print'
     | 'useIt'
     | 'places'
     | 'undo'
