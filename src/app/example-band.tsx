@@ -16,7 +16,9 @@ export function ExampleBand({ event, recipe }: Pick<OpenWorkbook, 'event' | 'rec
   if (!shown?.example) return null;
   return (
     <aside className="example-band screen-only" aria-label={words.example.says(shown.name)}>
-      <p>{words.example.says(shown.name)}</p>
+      <p>
+        <strong>{words.example.app}</strong> {words.example.says(shown.name)}
+      </p>
       <p className="example-acts">
         <Button tone="act" onClick={makeMine}>
           {words.frame.makeMine}

@@ -1,6 +1,7 @@
 import { X } from 'lucide-react';
 import { lazy, Suspense, useEffect, useState } from 'react';
 import { useUnanswered } from '../state/results/unanswered';
+import { whereUsed } from '../state/results/where-used';
 import { useWorkbook } from '../state/use-workbook';
 import type { Notice } from '../state/workbook-state';
 import { Button, IconButton } from '../ui/fields/button';
@@ -55,6 +56,9 @@ function NoticeSlip({ notice }: { notice: Notice }) {
   const dismiss = useWorkbook((state) => state.dismiss);
   const takeBack = useWorkbook((state) => state.takeBack);
   const makeMine = useWorkbook((state) => state.makeMine);
+  const deleted = notice.code === 'deleted' ? notice.step?.changes[0]?.id : undefined;
+  const rows = useWorkbook((state) => state.rows);
+  const usedIn = deleted === undefined ? [] : whereUsed(rows, deleted);
   const passing = notice.step !== undefined;
   useEffect(() => {
     if (!passing) return;
@@ -63,7 +67,9 @@ function NoticeSlip({ notice }: { notice: Notice }) {
   }, [passing, dismiss, notice.key]);
   return (
     <div className="notice">
-      <p>{words.notices[notice.code](notice.about)}</p>
+      <p>
+        {words.notices[notice.code](notice.about)} {usedIn.length > 0 && words.frame.usedIn(usedIn)}
+      </p>
       {passing && (
         <Button tone="quiet" onClick={() => takeBack(notice.key)}>
           {words.frame.undo}

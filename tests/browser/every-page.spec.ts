@@ -96,7 +96,12 @@ for (const colorScheme of ['light', 'dark'] as const)
       await expect(page.getByRole('heading', { name: 'Shelf' })).toBeVisible();
       barriers['shelf'] = await findBarriers(page);
       if (byHand) await expectRoomForHands(page, 'shelf');
-      await page.getByRole('link', { name: 'Backup' }).click();
+      for (const door of ['Supplies', 'Backup']) {
+        await page.getByRole('link', { name: new RegExp(`^${door}`) }).click();
+        barriers[door] = await findBarriers(page);
+        if (byHand) await expectRoomForHands(page, door);
+      }
+      await page.getByRole('link', { name: 'More about backups' }).click();
       await expect(page.getByRole('heading', { name: 'Earlier versions' })).toBeVisible();
       barriers['keeping'] = await findBarriers(page);
       expect(await overflow(page), 'safe keeping is wider than the window').toBeLessThanOrEqual(0);

@@ -21,6 +21,7 @@ test('styles are found by what they must do, and the wish is kept when she comes
 test('a net of her own is asked about its open lines, carded, laid out and counted', async ({ page }) => {
   await shelf(page).lookAtDemo();
   await page.getByRole('link', { name: 'Go to the shelf' }).click();
+  await page.getByRole('link', { name: /^Supplies/ }).click();
   await page.getByRole('button', { name: 'Add a paper' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
   await page.getByRole('button', { name: 'Done' }).click();

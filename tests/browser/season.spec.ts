@@ -73,18 +73,22 @@ test('undo goes on where it was after the page is loaded again; a file read in r
   await recipe.saved();
 
   await page.getByRole('link', { name: /Go to the shelf/ }).click();
+  await door(page, /^Backup/);
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save everything to a file' }).click();
   const file = await readFile(await (await download).path());
+  await door(page, /^Boxes/);
   await page.getByRole('link', { name: /^My open-top box/ }).click();
   await recipe.keep(99);
   await page.getByRole('link', { name: /Go to the shelf/ }).click();
+  await expect(page.getByRole('link', { name: /^My open-top box/ })).toHaveCount(1);
+  await door(page, /^Backup/);
   await page
     .locator('input[type=file]')
     .setInputFiles({ name: 'kept.json', mimeType: 'application/json', buffer: file });
   await expect(page.getByText(/1 that differ/)).toBeVisible();
-  await expect(page.getByRole('link', { name: /^My open-top box/ })).toHaveCount(1);
   await page.getByRole('button', { name: 'Import', exact: true }).click();
+  await door(page, /^Boxes/);
   await expect(page.getByRole('link', { name: /^My open-top box/ })).toHaveCount(2);
   await expect.poll(async () => (await page.evaluate(keptWidths)).length).toBe(2);
   const widths = (await page.evaluate(keptWidths)).map(({ width }) => width);
@@ -133,12 +137,17 @@ async function bestOf(rounds: number, act: () => Promise<number>): Promise<numbe
   return Math.min(...times);
 }
 
+const door = (page: Page, name: RegExp) =>
+  page.getByRole('navigation', { name: 'Shelf' }).getByRole('link', { name }).click();
+
 const readIn = async (page: Page, file: Buffer) => {
+  await door(page, /^Backup/);
   await page
     .locator('input[type=file]')
     .setInputFiles({ name: 'season.json', mimeType: 'application/json', buffer: file });
   await page.getByRole('button', { name: 'Import', exact: true }).click();
   await expect(page.getByRole('banner').locator('.save-state')).toHaveText('Saved', { timeout: 30_000 });
+  await door(page, /^Boxes/);
 };
 
 test('a thousand recipes are listed and saved to a file, and two hundred open, without a wait', async ({
@@ -168,6 +177,7 @@ test('a thousand recipes are listed and saved to a file, and two hundred open, w
     });
   });
   let file = '';
+  await door(page, /^Backup/);
   const saved = await bestOf(3, async () => {
     const download = page.waitForEvent('download');
     const start = performance.now();

@@ -12,6 +12,7 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
 }) => {
   await shelf(page).lookAtDemo();
   await page.getByRole('link', { name: 'Go to the shelf' }).click();
+  await page.getByRole('link', { name: /^Supplies/ }).click();
   await page.getByRole('button', { name: 'Add a paper' }).click();
   await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
   await page.getByRole('button', { name: 'Add a pack' }).click();

@@ -30,7 +30,7 @@ configure({ asyncUtilTimeout: 10_000 });
 vi.setConfig({ testTimeout: 60_000 });
 
 /** A printer that only remembers what it was asked for. */
-class PaperTray implements Printer {
+export class PaperTray implements Printer {
   readonly asked: string[] = [];
   readonly #make =
     (what: string) =>

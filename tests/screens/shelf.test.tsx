@@ -24,6 +24,7 @@ describe('the shelf', () => {
     expect(
       screen.getByRole('link', { name: /^Village seed-swap supper March 20, 2027 40 \+ 4 spares/ }),
     ).toBeVisible();
+    await userEvent.setup().click(screen.getByRole('link', { name: /^Supplies/ }));
     expect(screen.getByRole('link', { name: /^Oat cardstock, letter.*12 sheets/ })).toBeVisible();
     expect(screen.getByRole('link', { name: /^Trimmer and scoring board/ })).toBeVisible();
   });
@@ -41,7 +42,7 @@ describe('the shelf', () => {
   });
 
   test('says why a file is not read in, and leaves everything as it was', async () => {
-    const { workbook } = await openApp('/');
+    const { workbook } = await openApp('/?door=backup');
     const before = workbook.getState().rows;
     const user = userEvent.setup();
     await screen.findByRole('button', { name: 'Import a file' });
@@ -57,7 +58,7 @@ describe('the shelf', () => {
   test('writes everything to a file', async () => {
     const create = vi.fn((_: Blob) => 'blob:made');
     vi.stubGlobal('URL', Object.assign(URL, { createObjectURL: create, revokeObjectURL: vi.fn() }));
-    await openApp('/');
+    await openApp('/?door=backup');
     await userEvent.setup().click(await screen.findByRole('button', { name: 'Save everything to a file' }));
     expect(await create.mock.calls[0]![0].text()).toContain('"kind": "everything"');
   });

@@ -1,8 +1,8 @@
 import type { MakingWords } from '../../ui/words/making-words';
 
 export const exampleMessages: MakingWords['example'] = {
-  says: (name) =>
-    `This is an example: ${name}. Look around and print what you like. To change it, choose Make it yours.`,
+  app: 'Design favor boxes and make them by the dozen.',
+  says: (name) => `This is an example: ${name}. Look around and print what you like.`,
   ownBox: 'Start a box of your own',
   hints: 'First steps',
   nth: (hint, of) => `${hint} of ${of}`,

@@ -51,6 +51,8 @@ export const frameMessages: FrameWords = {
     makeMine: 'Make it yours',
     nameOf: { recipe: 'Name of this box', event: 'Name of this event' },
     kindOf: { recipe: 'box', event: 'event' },
+    usedIn: (names) =>
+      `Used in ${names.slice(0, 3).join(', ')}${names.length > 3 ? ` and ${names.length - 3} more` : ''}: choose another there if you delete it.`,
     lossFound: (count) =>
       count > 0
         ? `This browser has lost ${plural(count, 'item')} since last time. Restore your last backup, or continue with what’s here.`
@@ -116,6 +118,6 @@ export const frameMessages: FrameWords = {
       `${name} was changed on another device, and the two changes don’t fit together. Yours is kept here.`,
     exchangeStopped: (count) =>
       `Another device tried to delete ${plural(Number(count), 'item')} at once. Nothing was deleted, and syncing is paused.`,
-    backupDue: () => 'Time for a backup: choose “Save everything to a file” on the shelf.',
+    backupDue: () => 'Time for a backup: choose “Save everything to a file” under Backup on the shelf.',
   },
 };

@@ -13,6 +13,12 @@ const KINDS = {
 export const shelfMessages: ShelfWords = {
   shelf: {
     title: 'Shelf',
+    doors: { made: 'Boxes and events', supplies: 'Supplies', backup: 'Backup' },
+    doorsHold: {
+      made: 'what you make',
+      supplies: 'paper, tape, ribbon, tools',
+      backup: 'files, trash, recovery',
+    },
     newRecipe: 'New box',
     newEvent: 'New event',
     newEventName: 'New event',
@@ -50,7 +56,7 @@ export const shelfMessages: ShelfWords = {
     fileRefused: 'We couldn’t open this file. Nothing was changed.',
     leaveIt: 'Cancel',
     takeIn: 'Import',
-    safeKeeping: 'Backup',
+    safeKeeping: 'More about backups',
     lookAtIt: 'Open it',
     setAside: (things) => {
       const named = things.slice(0, 3).map(({ table, name }) => `${KINDS[table]} “${name}”`);

@@ -1,6 +1,6 @@
 import { Link } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
-import { SHELF } from '../../ui/frame/addresses';
+import { shelfAt } from '../../ui/frame/addresses';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { Copies } from './copies';
 import { EarlierStates } from './earlier-states';
@@ -21,7 +21,7 @@ export function KeepingScreen() {
     <main id="page" className="page page-sheet keeping" tabIndex={-1} aria-busy={keeping === null}>
       <header className="page-head">
         <h1>{words.title}</h1>
-        <Link className="button button-plain" to={SHELF}>
+        <Link className="button button-plain" to={shelfAt('backup')}>
           {words.toShelf}
         </Link>
         <p>{words.why}</p>

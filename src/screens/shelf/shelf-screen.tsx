@@ -1,8 +1,8 @@
-import { Gift, PackagePlus } from 'lucide-react';
-import { Link, useNavigate } from 'react-router';
+import { Gift, Layers, Package, PackagePlus, ShieldCheck } from 'lucide-react';
+import { Link, useNavigate, useSearchParams } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
-import { pageAddress, START } from '../../ui/frame/addresses';
+import { pageAddress, SHELF_DOORS, type ShelfDoor, START, shelfAt } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { Cupboard } from './cupboard';
 import { EmptyShelf } from './empty-shelf';
@@ -12,50 +12,72 @@ import { KeepingNotice } from './keeping-notice';
 import { RecipeCards } from './recipe-cards';
 import './shelf.css';
 
-/** What have I got? Recipes, events, paper and supplies on hand, tools; and the way in and out for files. */
+/** What have I got? Behind three doors: boxes and events; paper, supplies and tools; the way in and out for files. */
 export function ShelfScreen({ exampleFailed }: { readonly exampleFailed: boolean }) {
   const words = useWords().shelf;
   const recipes = useWorkbook((state) => state.rows.recipes);
   const events = useWorkbook((state) => state.rows.events);
   const createEvent = useWorkbook((state) => state.createEvent);
   const navigate = useNavigate();
+  const asked = useSearchParams()[0].get('door');
+  const door = SHELF_DOORS.find((each) => each === asked) ?? 'made';
   const startEvent = () => {
     const made = createEvent({ name: words.newEventName });
     if (made.ok) void navigate(pageAddress({ kind: 'event', id: made.id }, 'event'));
   };
 
-  if (recipes.size === 0 && events.size === 0)
-    return (
-      <main id="page" className="page page-sheet shelf" tabIndex={-1}>
-        <KeepingNotice />
-        <EmptyShelf exampleFailed={exampleFailed} />
-        <Cupboard />
-        <FilesAndBin />
-      </main>
-    );
+  const empty = recipes.size === 0 && events.size === 0;
   return (
     <main id="page" className="page page-sheet shelf" tabIndex={-1}>
       <KeepingNotice />
-      <header className="shelf-head">
-        <h1>{words.title}</h1>
-        <Link className="button button-act" to={START}>
-          <PackagePlus aria-hidden="true" />
-          {words.newRecipe}
-        </Link>
-        <Button icon={<Gift aria-hidden="true" />} onClick={startEvent}>
-          {words.newEvent}
-        </Button>
-      </header>
-      <section aria-labelledby="shelf-events">
-        <h2 id="shelf-events">{words.events}</h2>
-        <EventRows events={[...events.values()]} />
-      </section>
-      <section aria-labelledby="shelf-recipes">
-        <h2 id="shelf-recipes">{words.recipes}</h2>
-        <RecipeCards recipes={[...recipes.values()]} />
-      </section>
-      <Cupboard />
-      <FilesAndBin />
+      {!empty && (
+        <header className="shelf-head">
+          <h1>{words.title}</h1>
+          <Link className="button button-act" to={START}>
+            <PackagePlus aria-hidden="true" />
+            {words.newRecipe}
+          </Link>
+          <Button icon={<Gift aria-hidden="true" />} onClick={startEvent}>
+            {words.newEvent}
+          </Button>
+        </header>
+      )}
+      {empty && door === 'made' && <EmptyShelf exampleFailed={exampleFailed} />}
+      <Doors open={door} />
+      {!empty && door === 'made' && (
+        <>
+          <section aria-labelledby="shelf-events">
+            <h2 id="shelf-events">{words.events}</h2>
+            <EventRows events={[...events.values()]} />
+          </section>
+          <section aria-labelledby="shelf-recipes">
+            <h2 id="shelf-recipes">{words.recipes}</h2>
+            <RecipeCards recipes={[...recipes.values()]} />
+          </section>
+        </>
+      )}
+      {door === 'supplies' && <Cupboard />}
+      {door === 'backup' && <FilesAndBin />}
     </main>
+  );
+}
+
+const DOOR_ICONS = { made: Package, supplies: Layers, backup: ShieldCheck } as const;
+
+/** The three doors of the shelf. */
+function Doors({ open }: { readonly open: ShelfDoor }) {
+  const words = useWords().shelf;
+  return (
+    <nav className="shelf-doors" aria-label={words.title}>
+      {SHELF_DOORS.map((door) => {
+        const Icon = DOOR_ICONS[door];
+        return (
+          <Link key={door} to={shelfAt(door)} aria-current={door === open ? 'page' : undefined}>
+            <Icon aria-hidden="true" />
+            <strong>{words.doors[door]}</strong> <span className="soft">{words.doorsHold[door]}</span>
+          </Link>
+        );
+      })}
+    </nav>
   );
 }

@@ -1,8 +1,9 @@
 import type { ReactNode } from 'react';
 import { useNavigate, useParams } from 'react-router';
+import { whereUsed } from '../../state/results/where-used';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
-import { SHELF } from '../../ui/frame/addresses';
+import { shelfAt } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import { useWords } from '../../ui/words';
 import { PaperForm } from './paper-form';
@@ -13,15 +14,17 @@ import './stock.css';
 /** One paper, supply or tool of the cupboard, to be changed where it stands. */
 export function StockScreen({ foot }: { readonly foot: ReactNode }) {
   const { table, id = '' } = useParams();
-  const words = useWords().stock;
-  const { papers, supplies, tools } = useWorkbook((state) => state.rows);
+  const { stock: words, frame } = useWords();
+  const rows = useWorkbook((state) => state.rows);
+  const usedIn = whereUsed(rows, id);
+  const { papers, supplies, tools } = rows;
   const remove = useWorkbook((state) => state.remove);
   const navigate = useNavigate();
   const paper = table === 'papers' ? papers.get(id) : undefined;
   const supply = table === 'supplies' ? supplies.get(id) : undefined;
   const tool = table === 'tools' ? tools.get(id) : undefined;
   const row = paper ?? supply ?? tool;
-  const home = () => void navigate(SHELF);
+  const home = () => void navigate(shelfAt('supplies'));
   return (
     <main id="page" className="page page-sheet stock" tabIndex={-1}>
       {!row ? (
@@ -39,6 +42,7 @@ export function StockScreen({ foot }: { readonly foot: ReactNode }) {
           {paper && <PaperForm paper={paper} />}
           {supply && <SupplyForm supply={supply} />}
           {tool && <ToolForm tool={tool} />}
+          {usedIn.length > 0 && <p className="soft">{frame.usedIn(usedIn)}</p>}
           <div className="stock-acts">
             <Button tone="act" onClick={home}>
               {words.done}

@@ -4,6 +4,10 @@ import { PAGES, type PageName } from './pages';
 export type Workbook = { readonly kind: 'recipe' | 'event'; readonly id: string };
 
 export const SHELF = '/';
+/** What lies on the shelf: boxes and events, what they are made of and with, and the ways to keep it all. */
+export const SHELF_DOORS = ['made', 'supplies', 'backup'] as const;
+export type ShelfDoor = (typeof SHELF_DOORS)[number];
+export const shelfAt = (door: ShelfDoor): string => (door === 'made' ? SHELF : `${SHELF}?door=${door}`);
 /** What goes in? The shape follows. */
 export const START = '/start';
 /** The shape is known. */

@@ -68,6 +68,8 @@ export interface FrameWords {
   > & {
     readonly nameOf: Texts<'recipe' | 'event'>;
     readonly kindOf: Texts<'recipe' | 'event'>;
+    /** Where a thing that is deleted, or may be, is used. */
+    readonly usedIn: (names: readonly string[]) => string;
     readonly lossFound: Count;
   };
   readonly pages: Readonly<Record<PageName, string>>;

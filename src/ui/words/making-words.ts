@@ -22,7 +22,7 @@ export interface MakingWords {
   readonly handout: HandoutWords;
   readonly fold: FoldWords;
   readonly glossary: { readonly here: string; readonly names: GlossaryNames };
-  readonly example: Texts<'hints' | 'next' | 'noMore' | 'ownBox'> & {
+  readonly example: Texts<'app' | 'hints' | 'next' | 'noMore' | 'ownBox'> & {
     readonly says: Naming;
     /** Read one after the other. */
     readonly hint: readonly string[];

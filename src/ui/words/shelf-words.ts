@@ -1,5 +1,6 @@
 import type { TableName } from '../../../shared/tables';
 import type { Supply } from '../../../shared/workbook';
+import type { ShelfDoor } from '../frame/addresses';
 import type { Count, Naming, Texts } from './texts';
 
 /** Texts of the shelf, of a new recipe, and of the cupboard's forms. */
@@ -44,6 +45,9 @@ export interface ShelfWords {
     | 'safeKeeping'
     | 'lookAtIt'
   > & {
+    readonly doors: Readonly<Record<ShelfDoor, string>>;
+    /** What lies behind each. */
+    readonly doorsHold: Readonly<Record<ShelfDoor, string>>;
     readonly setAside: (things: readonly { readonly table: TableName; readonly name: string }[]) => string;
     readonly folderWaits: Naming;
     readonly sent: Naming;
