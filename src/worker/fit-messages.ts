@@ -1,4 +1,4 @@
-import type { AnswersQuestion, StyleAnswers } from '../core/answers';
+import type { AnswersQuestion, Part, StyleAnswers } from '../core/answers';
 import type {
   EasyMarkQuestion,
   EasyRow,
@@ -30,7 +30,12 @@ export type FitQuestion =
   | { readonly kind: 'arrange'; readonly number: number; readonly contents: Contents }
   | { readonly kind: 'marks'; readonly number: number; readonly ask: MarksAsk }
   | { readonly kind: 'family'; readonly number: number; readonly ask: FamilyAsk }
-  | { readonly kind: 'answers'; readonly number: number; readonly ask: AnswersQuestion }
+  | {
+      readonly kind: 'answers';
+      readonly number: number;
+      readonly ask: AnswersQuestion;
+      readonly part: Part;
+    }
   | { readonly kind: 'stop'; readonly number: number };
 
 /** One style's rows, easiest first, and how many styles are done. */

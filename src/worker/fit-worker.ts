@@ -1,5 +1,7 @@
 import { findAnswers } from '../core/answers';
 import { neededRooms } from '../core/fit';
+import type { SheetPlanner } from '../core/plan';
+import { STYLES } from '../core/styles';
 import { planSheets } from '../core/yield';
 import type { FamilyAsk, FitAnswer, FitQuestion } from './fit-messages';
 import { searchFamily } from './search-family';
@@ -29,14 +31,16 @@ async function hear(data: FitQuestion): Promise<void> {
   }
   newest = data.number;
   if (data.kind === 'marks') await search(data.number, data.ask);
-  if (data.kind === 'answers') await weigh(data.number, data.ask);
+  if (data.kind === 'answers') await weigh(data);
 }
 
 /** What the sheets of one answer may take; the plan found by then comes with its bound. source: our own */
 const effort = { seconds: 0.03, now: () => performance.now() };
 
-async function weigh(number: number, ask: Extract<FitQuestion, { kind: 'answers' }>['ask']): Promise<void> {
-  for (const found of findAnswers(ask, (parts, paper, tool) => planSheets(parts, paper, tool, effort))) {
+const planQuickly: SheetPlanner = (parts, paper, tool) => planSheets(parts, paper, tool, effort);
+
+async function weigh({ number, ask, part }: Extract<FitQuestion, { kind: 'answers' }>): Promise<void> {
+  for (const found of findAnswers(ask, planQuickly, STYLES, part)) {
     answer({ kind: 'answers', number, found });
     await listen();
     if (newest !== number) return;

@@ -2,7 +2,7 @@ import { bench, describe } from 'vitest';
 import { ask, PAPERS, THINGS, TOOLS } from '../core/answers/asked-boxes';
 import { judgeAnswers } from '../core/answers/judge-answers';
 
-/** All 30 things × 3 papers × 3 tools, each judged by brute force; the gate takes ten of them. */
+/** All 30 things × 3 papers × 3 tools, each judged by brute force; the gate takes three of them. */
 describe('answers to four questions', () => {
   bench(
     '270 questions',

@@ -1,4 +1,4 @@
-import { checkBox } from '../checks';
+import { checkBox, type Finding } from '../checks';
 import { leastCrossing } from '../checks/check-item-room';
 import { SLACK } from '../checks/settle-item';
 import {
@@ -37,6 +37,8 @@ export interface TriedBox {
   readonly row: EasyRow;
   readonly arrangement: number;
   readonly net: BoxNet;
+  /** None of them stops it. */
+  readonly findings: readonly Finding[];
 }
 
 /** How many ways the contents may lie are tried. source: our choice, as in `fitContents` */
@@ -97,7 +99,7 @@ export function boxesThatHold(
 }
 
 function tryBox(
-  tried: Omit<TriedBox, 'net'>,
+  tried: Omit<TriedBox, 'net' | 'findings'>,
   { arrangement }: NeededRoom,
   { contents, paper, tool, unit }: AnswersQuestion,
 ): TriedBox | null {
@@ -109,10 +111,9 @@ function tryBox(
     caliperUm: paper.caliperUm,
     mark: finest,
   });
-  return holds(style, net, contents, arrangement) &&
-    checkBox(style, net, tool && benchToolOf(tool)).every(({ severity }) => severity !== 'stop')
-    ? { ...tried, net }
-    : null;
+  if (!holds(style, net, contents, arrangement)) return null;
+  const findings = checkBox(style, net, tool && benchToolOf(tool));
+  return findings.some(({ severity }) => severity === 'stop') ? null : { ...tried, net, findings };
 }
 
 /** Whether the contents go in through the opening, lie in the closed box without running into card, and stay in. */

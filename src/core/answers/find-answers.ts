@@ -1,9 +1,15 @@
-import { type NeededRoom, neededRooms } from '../fit';
+import { neededRooms } from '../fit';
 import type { SheetPlanner } from '../plan';
 import { type BoxStyle, STYLES } from '../styles';
 import { boxesThatHold, compareKeys } from './boxes-that-hold';
 import type { Answer, AnswersQuestion, Rank, StyleAnswers } from './types';
 import { weighBox } from './weigh-box';
+
+/** Every so many-th style, for several who look at once. */
+export interface Part {
+  readonly at: number;
+  readonly of: number;
+}
 
 /**
  * Boxes that hold the contents, style by style, so that whoever runs it can show what there is, or stop, between two of them. Nothing
@@ -13,24 +19,26 @@ export function* findAnswers(
   question: AnswersQuestion,
   planSheets?: SheetPlanner,
   styles: readonly BoxStyle[] = STYLES,
-  rooms: readonly NeededRoom[] = neededRooms(question.contents),
+  part: Part = { at: 0, of: 1 },
 ): Generator<StyleAnswers> {
-  for (const [at, style] of styles.entries()) {
+  const rooms = neededRooms(question.contents);
+  for (const style of styles.filter((_, at) => at % part.of === part.at)) {
     const { boxes, none } = boxesThatHold(style, rooms, question);
     const answers = boxes.flatMap((box) => weighBox(box, rooms, question, planSheets) ?? []);
     yield {
       styleId: style.id,
       answers,
       none: answers.length > 0 ? null : (none ?? 'sheet'),
-      done: at + 1,
       of: styles.length,
     };
   }
 }
 
-/** One answer a style, best first by what matters to the maker; styles alike stand in the order they were found. */
+/** One answer a style, best first by what matters to the maker; styles alike stand in the order of the registry, whoever found them first. */
 export function rankAnswers(found: readonly StyleAnswers[], rank: Rank): readonly Answer[] {
+  const place = (styleId: string) => STYLES.findIndex(({ id }) => id === styleId);
   return found
+    .toSorted((a, b) => place(a.styleId) - place(b.styleId))
     .flatMap(({ answers }) => answers.toSorted((a, b) => compareKeys(a.keys[rank], b.keys[rank])).slice(0, 1))
     .toSorted((a, b) => compareKeys(a.keys[rank], b.keys[rank]));
 }

@@ -60,6 +60,6 @@ export interface StyleAnswers {
   /** Its easiest box, and the one of least paper where that is another. */
   readonly answers: readonly Answer[];
   readonly none: NoAnswer | null;
-  readonly done: number;
+  /** Styles in all. */
   readonly of: number;
 }

@@ -1,4 +1,3 @@
-import { checkBox } from '../checks';
 import { bottomPlate, costOfRow, estimateBottom, gramsOf, type NeededRoom } from '../fit';
 import { asItStands, type BoxNet, layNet } from '../net';
 import { benchToolOf, type EventPlan, planEvent, type SheetPlanner } from '../plan';
@@ -39,7 +38,7 @@ const STAMP = { rev: 0, createdAt: '2000-01-01T00:00:00.000Z', changedAt: '2000-
 
 /** Everything said of a box: what the whole order takes, by the plan that the workbook will show, and its place by each rank. */
 export function weighBox(
-  { style, row, arrangement, net }: TriedBox,
+  { style, row, arrangement, net, findings }: TriedBox,
   rooms: readonly NeededRoom[],
   question: AnswersQuestion,
   planSheets?: SheetPlanner,
@@ -98,7 +97,7 @@ export function weighBox(
     closing,
     // A style that usually has a lid may be made without.
     merits: [...merits].filter((merit) => merit !== 'lid' || closing !== 'open'),
-    warnings: checkBox(style, net, tool && bench).filter(({ severity }) => severity === 'warn'),
+    warnings: findings.filter(({ severity }) => severity === 'warn'),
     keys: {
       easiest: [marks + glued + slantedWork(net), ...alike],
       'least-paper': [sheets.sheets, areaOf(row)],

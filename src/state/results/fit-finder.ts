@@ -12,6 +12,8 @@ export interface FitFinder {
   readonly search: (ask: MarksAsk, onFound: (found: StyleRows) => void) => () => void;
   /** Calls back style by style; the search ends when the returned function is called. */
   readonly answers: (ask: AnswersQuestion, onFound: (found: StyleAnswers) => void) => () => void;
+  /** Answers will be asked for: whoever finds them may get ready. */
+  readonly getReady: () => void;
   /** Calls back member by member, then with null; nothing is heard after the returned function is called. */
   readonly family: (ask: FamilyAsk, onFound: (member: FamilyMember | null) => void) => () => void;
 }
@@ -24,19 +26,26 @@ export function fitFinder(): FitFinder {
   return finder;
 }
 
+/** Who looks for answers at once. source: our choice; a third would take memory and find little sooner */
+const LOOKERS = 2;
+
 function findInWorker(): FitFinder {
-  let worker: Worker | null = null;
+  const workers: (Worker | null)[] = [null, null];
   let number = 0;
   const arranged = new Map<number, (rooms: readonly NeededRoom[]) => void>();
   const searches = new Map<number, (found: StyleRows) => void>();
   const weighed = new Map<number, (found: StyleAnswers) => void>();
   const families = new Map<number, (member: FamilyMember | null) => void>();
-  const ask = (question: FitQuestion) => {
-    worker ??= begin();
-    worker.postMessage(question);
+  const workerAt = (at: number): Worker => {
+    const worker = workers[at] ?? begin(at);
+    workers[at] = worker;
+    return worker;
   };
+  const ask = (question: FitQuestion, at = 0) => workerAt(at).postMessage(question);
+  const lookers = () =>
+    Array.from({ length: Math.min(LOOKERS, navigator.hardwareConcurrency || 1) }, (_, at) => at);
   /** One that falls is ended; the next question begins another. */
-  function begin(): Worker {
+  function begin(at: number): Worker {
     const begun = new Worker(new URL('../../worker/fit-worker.ts', import.meta.url), { type: 'module' });
     begun.addEventListener('message', ({ data }: MessageEvent<FitAnswer>) => {
       if (data.kind === 'marks') searches.get(data.number)?.(data.found);
@@ -50,7 +59,7 @@ function findInWorker(): FitFinder {
     });
     hearFall(begun, () => {
       begun.terminate();
-      if (worker === begun) worker = null;
+      if (workers[at] === begun) workers[at] = null;
       noteUnanswered();
     });
     return begun;
@@ -74,11 +83,16 @@ function findInWorker(): FitFinder {
       const mine = ++number;
       weighed.clear();
       weighed.set(mine, onFound);
-      ask({ kind: 'answers', number: mine, ask: wanted });
+      const all = lookers();
+      for (const at of all)
+        ask({ kind: 'answers', number: mine, ask: wanted, part: { at, of: all.length } }, at);
       return () => {
-        if (weighed.delete(mine)) ask({ kind: 'stop', number: ++number });
+        if (!weighed.delete(mine)) return;
+        number++;
+        for (const at of all) ask({ kind: 'stop', number }, at);
       };
     },
+    getReady: () => lookers().forEach(workerAt),
     family(wanted, onFound) {
       const mine = ++number;
       families.clear();
@@ -123,6 +137,7 @@ function findHere(): FitFinder {
         stopped = true;
       };
     },
+    getReady: () => undefined,
     family(wanted, onFound) {
       let stopped = false;
       void import('../../worker/search-family').then(({ searchFamily }) => {

@@ -100,6 +100,7 @@ export interface AnswersInSight {
 export function useAnswers(ask: AnswersQuestion | null): AnswersInSight {
   const [state, setState] = useState<{ ask: AnswersQuestion; found: readonly StyleAnswers[] } | null>(null);
   const [stopped, setStopped] = useState<AnswersQuestion | null>(null);
+  useEffect(() => fitFinder().getReady(), []);
   useEffect(() => {
     if (ask === null || stopped === ask) return;
     return fitFinder().answers(ask, (found) =>
@@ -107,12 +108,12 @@ export function useAnswers(ask: AnswersQuestion | null): AnswersInSight {
     );
   }, [ask, stopped]);
   const current = state?.ask === ask ? state : null;
-  const last = current?.found.at(-1);
+  const done = current?.found.length ?? 0;
   return {
     found: ask === null ? [] : (state?.found ?? []),
     stale: ask !== null && current === null,
-    done: last?.done ?? 0,
-    of: stopped === ask ? (last?.done ?? 0) : (last?.of ?? 1),
+    done,
+    of: stopped === ask ? done : (current?.found[0]?.of ?? 1),
     stop: () => setStopped(ask),
   };
 }

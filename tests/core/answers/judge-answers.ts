@@ -32,10 +32,12 @@ export function judgeAnswers(question: AnswersQuestion): { readonly styles: numb
   const found = [...findAnswers(question, planQuickly)];
   const rooms = neededRooms(question.contents);
   const all = found.flatMap(({ answers }) => answers);
+  const judged = new Set<Answer>();
   for (const rank of RANKS) {
     const [first, ...others] = rankAnswers(found, rank);
     if (!first) continue;
-    judgeFirst(first, question, rooms);
+    if (!judged.has(first)) judgeFirst(first, question, rooms);
+    judged.add(first);
     // Brute force: every box of every style, not only the one that the order kept of it.
     for (const other of all)
       expect(
