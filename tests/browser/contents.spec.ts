@@ -53,13 +53,10 @@ test('twelve truffles of 28 mm in paper cups come to a tray on easy marks and it
   await expect(flat.getByRole('img')).toBeVisible();
   await input(flat.getByRole('button', { name: 'Find easy sizes for this' }).click());
 
-  const row = page
-    .getByRole('row')
-    .filter({ hasText: / marks/ })
-    .first();
-  await expect(row).toContainText(/(whole-inch|½ in|¼ in) marks/);
-  await input(row.getByRole('button', { name: /^Use it/ }).click());
-  await expect(page.getByRole('row').filter({ hasText: 'In use' })).toHaveCount(1);
+  const card = page.locator('.easy-card').first();
+  await expect(card).toContainText(/(whole-inch|½ in|¼ in) marks/);
+  await input(card.getByRole('button', { name: /^Use it/ }).click());
+  await expect(page.locator('.easy-card').filter({ hasText: 'In use' })).toHaveCount(1);
 
   await input(workbook(page).turnTo('bench'));
   await expect(page.getByRole('button', { name: 'Print the step card' })).toBeVisible();

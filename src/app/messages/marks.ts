@@ -1,4 +1,5 @@
 import type { MarksWords } from '../../ui/words/marks-words';
+import { cardMessages } from './easy-cards';
 import { plural } from './plural';
 
 const SIZES: Readonly<Record<number, readonly string[]>> = {
@@ -9,6 +10,8 @@ const SIZES: Readonly<Record<number, readonly string[]>> = {
 };
 
 export const marksMessages: MarksWords = {
+  cards: cardMessages,
+  allRows: (count) => `All ${count} sizes`,
   more: 'Other sizes and other boxes',
   family: 'Other contents, or a nesting set',
   familyWhy: 'The same style in other easy sizes. Save each as a box if you like.',

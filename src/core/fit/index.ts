@@ -23,5 +23,6 @@ export {
   TYPICAL_MODULUS_GPA,
 } from './strength';
 export { sizesForRoom } from './symbol-tries';
+export { type ChosenRow, isTrade, type RowMerit, threeRows } from './three-rows';
 export type * from './types';
 export { type WayOut, whatWouldFit } from './what-would-fit';

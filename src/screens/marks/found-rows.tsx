@@ -1,6 +1,7 @@
 import { useState } from 'react';
+import { Link } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
-import type { EasyRow } from '../../core/fit';
+import { type EasyRow, isTrade, threeRows } from '../../core/fit';
 import { mmOfTicks } from '../../core/rows/lengths';
 import type { Ticks } from '../../core/units';
 import type { StyleRows } from '../../state/results/fit-result';
@@ -9,12 +10,16 @@ import { useRuler } from '../../ui/fields/measure';
 import { classNames } from '../../ui/frame/class-names';
 import { Opening } from '../../ui/frame/opening';
 import { usePageWords, useSay } from '../../ui/words';
+import { type BoxInHand, EasyCards } from './easy-cards';
 import type { MarksEdits } from './marks-edits';
 import { MarksPlot } from './marks-plot';
 import { apartWords, costWords, paperWords, sizesWords } from './row-words';
 import { WhyRow } from './why-row';
 
 interface FoundRowsProps {
+  readonly hand: BoxInHand;
+  /** Where she goes on with the sizes she took. */
+  readonly next: string;
   readonly recipe: Recipe;
   readonly edits: MarksEdits;
   readonly need: readonly [Ticks, Ticks, Ticks];
@@ -23,8 +28,8 @@ interface FoundRowsProps {
   readonly stale: boolean;
 }
 
-/** The rows nothing beats, as points and as a table; pressing either takes its sizes as one step that can be undone. */
-export function FoundRows({ recipe, edits, need, sheet, found, stale }: FoundRowsProps) {
+/** The rows nothing beats: three as cards, and all as a table, with a plot where paper is traded for ease; pressing either takes its sizes as one step that can be undone. */
+export function FoundRows({ recipe, edits, need, sheet, found, stale, hand, next }: FoundRowsProps) {
   const words = usePageWords().marks;
   const say = useSay();
   const ruler = useRuler();
@@ -46,51 +51,64 @@ export function FoundRows({ recipe, edits, need, sheet, found, stale }: FoundRow
   return (
     <section className={classNames('marks-rows', stale && 'is-stale')} aria-labelledby="marks-rows-head">
       <h2 id="marks-rows-head">{words.rows}</h2>
-      <MarksPlot points={points} lit={lit} onLight={setLit} onTake={use} />
-      <div className="marks-table">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{words.sizes}</th>
-              <th scope="col">{words.roughness}</th>
-              <th scope="col">{words.costs}</th>
-              <th scope="col">{words.use}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {points.map(({ row, inUse }, i) => (
-              <tr
-                key={`${Object.values(row.sizes).join(' ')} ${Object.values(row.options).join(' ')}`}
-                className={classNames(lit === i && 'marks-lit', inUse && 'marks-in-use')}
-                onPointerEnter={() => setLit(i)}
-                onPointerLeave={() => setLit(null)}
-              >
-                <th scope="row">
-                  {sizesWords(found.styleId, row, ruler)}
-                  {apart[i] && <span className="marks-apart">{apart[i]}</span>}
-                </th>
-                <td className="marks-number">{row.roughness}</td>
-                <td>
-                  {costWords(row, need, sheet, ruler, words)}
-                  <Opening head={words.why}>
-                    <WhyRow row={row} need={need} styleId={found.styleId} />
-                  </Opening>
-                </td>
-                <td>
-                  {inUse ? (
-                    words.inUse
-                  ) : (
-                    <Button onClick={() => use(row)} onFocus={() => setLit(i)} onBlur={() => setLit(null)}>
-                      {words.use}
-                      <span className="said-only"> {sizesWords(found.styleId, row, ruler)}</span>
-                    </Button>
-                  )}
-                </td>
+      <EasyCards
+        chosen={threeRows(rows)}
+        hand={hand}
+        need={need}
+        sheet={sheet}
+        inUse={(row) => isInUse(recipe, found.styleId, row)}
+        onUse={use}
+      />
+      <Link className="button button-act easy-go-on" to={next}>
+        {words.cards.goOn}
+      </Link>
+      <Opening head={words.allRows(rows.length)}>
+        {isTrade(rows) && <MarksPlot points={points} lit={lit} onLight={setLit} onTake={use} />}
+        <div className="marks-table">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{words.sizes}</th>
+                <th scope="col">{words.roughness}</th>
+                <th scope="col">{words.costs}</th>
+                <th scope="col">{words.use}</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+            </thead>
+            <tbody>
+              {points.map(({ row, inUse }, i) => (
+                <tr
+                  key={`${Object.values(row.sizes).join(' ')} ${Object.values(row.options).join(' ')}`}
+                  className={classNames(lit === i && 'marks-lit', inUse && 'marks-in-use')}
+                  onPointerEnter={() => setLit(i)}
+                  onPointerLeave={() => setLit(null)}
+                >
+                  <th scope="row">
+                    {sizesWords(found.styleId, row, ruler)}
+                    {apart[i] && <span className="marks-apart">{apart[i]}</span>}
+                  </th>
+                  <td className="marks-number">{row.roughness}</td>
+                  <td>
+                    {costWords(row, need, sheet, ruler, words)}
+                    <Opening head={words.why}>
+                      <WhyRow row={row} need={need} styleId={found.styleId} />
+                    </Opening>
+                  </td>
+                  <td>
+                    {inUse ? (
+                      words.inUse
+                    ) : (
+                      <Button onClick={() => use(row)} onFocus={() => setLit(i)} onBlur={() => setLit(null)}>
+                        {words.use}
+                        <span className="said-only"> {sizesWords(found.styleId, row, ruler)}</span>
+                      </Button>
+                    )}
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      </Opening>
     </section>
   );
 }

@@ -3,13 +3,15 @@ import { Link, useOutletContext } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import type { BoxNet } from '../../core/net';
 import { cuttingToolOf } from '../../core/plan';
+import { sheetsOfPieces } from '../../core/plan/event/style-facts';
 import type { BoxStyle } from '../../core/styles';
 import { type Ticks, ticks } from '../../core/units';
 import { boxOfRecipe } from '../../state/results/box-result';
 import { useEasyMarks, useNeededRooms } from '../../state/results/fit-result';
 import { useToolInHand } from '../../state/results/tool-in-hand';
+import { useWorkbook } from '../../state/use-workbook';
 import { useRuler } from '../../ui/fields/measure';
-import { START } from '../../ui/frame/addresses';
+import { pageAddress, START } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { usePageWords, useSay } from '../../ui/words';
@@ -92,6 +94,17 @@ function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
   const own = marks.found[0];
   const isStale = marks.stale || stale;
   const sheetName = say(sheet?.name ?? '');
+  const papers = useWorkbook((state) => state.rows.papers);
+  const hand = useMemo(
+    () => ({
+      recipe,
+      net,
+      sheetsPerBox: sheet ? sheetsOfPieces(net.pieces, sheet.paper, cuttingToolOf(tool)) : null,
+      colour: papers.get(recipe.paperId ?? '')?.colour,
+      holds: isTurned ? undefined : room?.arrangement,
+    }),
+    [recipe, net, sheet, tool, papers, isTurned, room],
+  );
   const shared = { recipe, edits, need: need ?? asIs, sheet: sheetName };
   return (
     <div className="marks-page">
@@ -119,7 +132,13 @@ function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
             onSlack={() => setSlack(ticks(within * 2))}
           />
         )}
-        <FoundRows {...shared} found={own} stale={isStale} />
+        <FoundRows
+          {...shared}
+          found={own}
+          stale={isStale}
+          hand={hand}
+          next={pageAddress(open.workbook, 'fold', recipe.id)}
+        />
         <CompareStyles {...shared} marks={marks} open={compare} onOpen={setCompare} />
         <section className="marks-more" aria-label={words.more}>
           {ask && sheet && recipe.ownNet === undefined && (

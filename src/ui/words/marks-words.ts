@@ -1,4 +1,4 @@
-import type { FamilyEnd } from '../../core/fit';
+import type { FamilyEnd, RowMerit } from '../../core/fit';
 import type { LengthUnit } from '../../core/units';
 import type { Count, Naming, Texts } from './texts';
 
@@ -71,6 +71,9 @@ export type MarksWords = Texts<
   | 'betweenMarks'
   | 'handWork'
 > & {
+  readonly cards: CardWords;
+  /** What lies behind the cards. */
+  readonly allRows: Count;
   readonly sameRoomIn: Naming;
   readonly recipeInStyle: (recipe: string, style: string) => string;
   readonly roomSides: readonly [string, string, string];
@@ -113,3 +116,13 @@ export type MarksWords = Texts<
   readonly doneOf: (done: number, of: number) => string;
   readonly ways: Naming;
 };
+
+/** Texts of the sizes shown first. */
+export interface CardWords extends Texts<'noRoom' | 'sameSize' | 'goOn'> {
+  readonly merits: (merits: readonly RowMerit[]) => string;
+  readonly toSpare: Naming;
+  readonly instead: (now: string, was: string) => string;
+  /** `was` 0: it does not fit the sheet. */
+  readonly perSheetInstead: (now: number, was: number) => string;
+  readonly changes: (parts: readonly string[], paper: string | null) => string;
+}
