@@ -15,5 +15,6 @@ export {
   readCaliperUm,
   readGrammage,
   soldAs,
+  weightWays,
 } from './paper-weights';
 export { type CatalogueSheet, SHEETS, sheetById } from './sheets';

@@ -105,3 +105,17 @@ export function readCaliperUm(text: string, unit: LengthUnit): number | null {
   const read = readLength(text, unit);
   return read.ok ? Math.round((read.length + read.heard.offTicks) * toMm(1000)) : null;
 }
+
+/** A card weight in every way a shop may write it, rounded as shops round. `soldExactly`: the pounds are a weight sold within 2 % of it. */
+export function weightWays({ gsm, caliperUm }: { readonly gsm: number; readonly caliperUm: number }) {
+  const sold = soldAs(gsm);
+  const cover = BASIS_GRADES[0] as BasisGrade;
+  return {
+    gsm: Math.round(gsm),
+    pounds: sold?.pounds ?? Math.round(poundsOfGsm(gsm, sold?.grade ?? cover)),
+    grade: (sold?.grade ?? cover).name,
+    soldExactly: sold !== null,
+    mm: (caliperUm / 1000).toFixed(2),
+    points: Math.round(caliperUm / UM_PER_POINT),
+  };
+}

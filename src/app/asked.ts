@@ -1,4 +1,4 @@
-import { useLocation, useNavigate } from 'react-router';
+import { type Location, useLocation, useNavigate } from 'react-router';
 
 /** What can be asked for from anywhere: the list of everything that can be done, the keys alone, or everything that prints. */
 export type Asked = 'commands' | 'keys' | 'prints';
@@ -7,9 +7,9 @@ const isAsked = (what: unknown): what is Asked => what === 'commands' || what ==
 
 /** What lies open over the page. It is a step of the browser's history, so that Back closes it before it leaves the page. */
 export function useAsked() {
-  const { state, pathname, search } = useLocation();
+  const { state, pathname, search } = useLocation() as Location<{ asked?: unknown } | null>;
   const navigate = useNavigate();
-  const told: unknown = (state as { asked?: unknown } | null)?.asked;
+  const told = state?.asked;
   const asked = isAsked(told) ? told : null;
   return {
     asked,

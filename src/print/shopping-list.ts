@@ -1,3 +1,4 @@
+import { weightWays } from '../../shared/catalogue';
 import { lengthWords } from '../core/draw/strokes/length-text';
 import { CAP_HEIGHT } from '../core/draw/strokes/letters';
 import { areaMark, textMark } from '../core/draw/strokes/marks';
@@ -211,11 +212,23 @@ function rowBlock(row: ShoppingRow, wording: Wording, widthMm: number): Block {
         textBlock(setFractions(row.name), { widthMm: column, sizeMm: TYPE_MM.step, bold: true }),
         space(1.8),
         textBlock(buyWords(row, wording), { widthMm: column, sizeMm: TYPE_MM.body }),
+        ...(row.weighs && row.short > 0
+          ? [space(1.2), body(sayReason(askForWeight(row.weighs), wording))]
+          : []),
         ...row.why.flatMap((reason) => [space(1.2), body(sayReason(reason, wording))]),
       ]),
     ],
     [widthMm, endText(price)],
   );
+}
+
+/** What to say at the counter, where one shop counts pounds and another grams or points. */
+function askForWeight(weighs: NonNullable<ShoppingRow['weighs']>): Reason {
+  const { soldExactly, ...ways } = weightWays(weighs);
+  const facts = { ...ways, mm: { text: ways.mm } };
+  return soldExactly
+    ? reason('Ask for {pounds} lb {grade}: {gsm} g/m², {mm} mm or {points} pt thick.', facts)
+    : reason('Ask for about {pounds} lb {grade}: {gsm} g/m², {mm} mm or {points} pt thick.', facts);
 }
 
 /** `3 packs of 10 sheets at 4.50, 1 pack of 25 sheets at 9.00`; or what is needed when nothing is bought. */

@@ -1,5 +1,6 @@
 import type { FrontDoorWords } from '../../ui/words/front-door-words';
 import { plural } from './plural';
+import { weightText } from './weight-text';
 
 export const frontDoorMessages: FrontDoorWords = {
   title: 'What goes in?',
@@ -83,5 +84,5 @@ export const frontDoorMessages: FrontDoorWords = {
       ? `${plural(boxes, 'box', 'boxes')} so far. Checked ${done} of ${of} styles.`
       : `${plural(boxes, 'box', 'boxes')}. Checked all ${of} styles.`,
   sold: (sheet, gsm) => `${sheet}, ${gsm === 216 ? '80 lb cover' : `${gsm} g/m²`}`,
-  heard: (sheet, gsm, caliper) => `Sheet ${sheet}, ${gsm} g/m², ${caliper} thick.`,
+  heard: (sheet, ways) => `Sheet ${sheet}, ${weightText(ways)}`,
 };

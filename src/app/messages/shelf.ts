@@ -1,5 +1,6 @@
 import type { ShelfWords } from '../../ui/words/shelf-words';
 import { plural } from './plural';
+import { weightText } from './weight-text';
 
 const KINDS = {
   recipes: 'box',
@@ -113,7 +114,7 @@ export const shelfMessages: ShelfWords = {
     grainNone: 'doesn’t matter',
     gsm: 'Weight',
     gsmHelp: 'You can also type 80 lb cover, 110 lb index or 60 lb text.',
-    gsmSoldAs: (pounds, grade) => `Sold as ${pounds} lb ${grade}.`,
+    weighs: weightText,
     gsmRefused: 'Type g/m², or pounds with the grade, such as 80 lb cover.',
     caliper: 'Thickness (caliper)',
     caliperHelp: (mm) =>

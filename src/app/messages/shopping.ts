@@ -10,6 +10,7 @@ export const shoppingMessages: MakingWords['shopping'] = {
   what: 'Item',
   need: 'Need',
   onHand: 'On hand',
+  askFor: (weight) => `Ask for ${weight}`,
   buy: 'Buy',
   price: 'Price',
   enough: 'enough on hand',

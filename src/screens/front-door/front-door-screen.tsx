@@ -1,5 +1,6 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
+import { weightWays } from '../../../shared/catalogue';
 import { type AnswersQuestion, RANKS, type Rank, rankAnswers } from '../../core/answers';
 import type { StyleMerit } from '../../core/plan/event/style-facts';
 import { ticksOfMm } from '../../core/rows/lengths';
@@ -8,7 +9,7 @@ import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
-import { lengthWords, sizeWords, useRuler } from '../../ui/fields/measure';
+import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { NEW_RECIPE } from '../../ui/frame/addresses';
 import { useFrontDoorWords } from '../../ui/words/front-door-words';
 import { AnswerTiles } from './answer-tiles';
@@ -60,11 +61,7 @@ export function FrontDoorScreen() {
   );
   const heard =
     paper &&
-    words.heard(
-      sizeWords([ticksOfMm(paper.acrossMm), ticksOfMm(paper.upMm)], ruler),
-      paper.gsm,
-      lengthWords(ticksOfMm(paper.caliperUm / 1000), { unit: 'mm', finest: ticksOfMm(0.1) }),
-    );
+    words.heard(sizeWords([ticksOfMm(paper.acrossMm), ticksOfMm(paper.upMm)], ruler), weightWays(paper));
   const event = search.get('event');
 
   return (

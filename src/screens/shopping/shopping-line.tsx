@@ -1,4 +1,5 @@
 import { PackageCheck, PackageOpen } from 'lucide-react';
+import { weightWays } from '../../../shared/catalogue';
 import { type BoughtRow, printMoney, unitsOf } from '../../core/plan';
 import { Button } from '../../ui/fields/button';
 import { classNames } from '../../ui/frame/class-names';
@@ -38,6 +39,9 @@ export function ShoppingLine({ followed, currency, edits }: ShoppingLineProps) {
         <Opening head={row.name}>
           <Working why={row.why} currency={currency} />
         </Opening>
+        {row.weighs && row.short > 0 && (
+          <p className="soft">{words.shopping.askFor(words.stock.weighs(weightWays(row.weighs)))}</p>
+        )}
         <div className="shopping-state">
           {underway && (
             <>

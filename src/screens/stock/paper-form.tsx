@@ -1,4 +1,10 @@
-import { estimateCaliperUm, FINISHES, readCaliperUm, readGrammage, soldAs } from '../../../shared/catalogue';
+import {
+  estimateCaliperUm,
+  FINISHES,
+  readCaliperUm,
+  readGrammage,
+  weightWays,
+} from '../../../shared/catalogue';
 import type { Paper } from '../../../shared/workbook';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { millimetres } from '../../core/units';
@@ -22,7 +28,6 @@ export function PaperForm({ paper }: { paper: Paper }) {
   const edit = useWorkbook((state) => state.edit);
   const set = (label: string, change: Partial<Paper>) =>
     void edit('papers', paper.id, label, (old) => ({ ...old, ...change }));
-  const sold = soldAs(paper.gsm);
   const uncoated = FINISHES[0]!;
   return (
     <form className="stock-form" onSubmit={(event) => event.preventDefault()}>
@@ -73,7 +78,11 @@ export function PaperForm({ paper }: { paper: Paper }) {
         most={1000}
         read={readGrammage}
         refusal={words.gsmRefused}
-        help={<p>{sold ? words.gsmSoldAs(sold.pounds, sold.grade.name) : words.gsmHelp}</p>}
+        help={
+          <p>
+            {words.weighs(weightWays(paper))} {words.gsmHelp}
+          </p>
+        }
         onChange={(gsm) => set(words.gsm, { gsm })}
       />
       <NumberField

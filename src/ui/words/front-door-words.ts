@@ -1,6 +1,7 @@
 import { createContext, use } from 'react';
 import type { Closing, Rank } from '../../core/answers';
 import type { StyleMerit } from '../../core/plan/event/style-facts';
+import type { WeightSaying } from './shelf-words';
 import type { Count, Texts } from './texts';
 
 /** The texts of the page that asks what goes in. */
@@ -56,7 +57,7 @@ export interface FrontDoorWords
   readonly glued: Count;
   readonly found: (boxes: number, done: number, of: number) => string;
   readonly sold: (sheet: string, gsm: number) => string;
-  readonly heard: (sheet: string, gsm: number, caliper: string) => string;
+  readonly heard: (sheet: string, ways: Parameters<WeightSaying>[0]) => string;
 }
 
 const FrontDoorWordsContext = createContext<FrontDoorWords | null>(null);

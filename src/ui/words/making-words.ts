@@ -94,6 +94,7 @@ export interface MakingWords {
     | 'paidWhy'
     | 'print'
   > & {
+    readonly askFor: Naming;
     readonly units: Readonly<Record<Unit, Count>>;
     readonly packs: (count: number, units: number, unit: Unit) => string;
     readonly kinds: Readonly<Record<CostOf, string>>;

@@ -1,7 +1,11 @@
+import type { weightWays } from '../../../shared/catalogue';
 import type { TableName } from '../../../shared/tables';
 import type { Supply } from '../../../shared/workbook';
 import type { ShelfDoor } from '../frame/addresses';
 import type { Count, Naming, Texts } from './texts';
+
+/** A card weight in pounds, grams and thickness, side by side. */
+export type WeightSaying = (ways: ReturnType<typeof weightWays>) => string;
 
 /** Texts of the shelf, of a new recipe, and of the cupboard's forms. */
 export interface ShelfWords {
@@ -131,7 +135,7 @@ export interface ShelfWords {
     | 'leftHand'
     | 'stack'
   > & {
-    readonly gsmSoldAs: (pounds: number, grade: string) => string;
+    readonly weighs: WeightSaying;
     readonly caliperHelp: Naming;
     readonly kinds: Readonly<Record<Supply['kind'], string>>;
     readonly glue: Texts<

@@ -15,6 +15,7 @@ export interface ShoppingNeed {
   readonly sold: readonly Pack[];
   /** The amount used up, in parts of a unit: over / under units. */
   readonly used: { readonly over: number; readonly under: number };
+  readonly weighs?: ShoppingRow['weighs'];
   readonly why: readonly Reason[];
 }
 
@@ -39,6 +40,7 @@ export function needPaper(
     onHand: paper.onHandSheets,
     sold: paper.packs.map(({ sheets: units, priceMinor, offer }) => ({ units, priceMinor, offer })),
     used: { over: sheets + spoiled, under: 1 },
+    weighs: { gsm: paper.gsm, caliperUm: paper.caliperUm },
     why: [
       ...its.map(countReason),
       ...planned.parts.map(({ name, count, across, up }) =>

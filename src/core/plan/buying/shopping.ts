@@ -31,6 +31,8 @@ export interface ShoppingRow {
   /** What the needed amount is worth, bought or on hand, and what the left-over is; null when no price is known. */
   readonly usedMinor: number | null;
   readonly leftOverMinor: number | null;
+  /** Of a paper: what to ask for in a shop. */
+  readonly weighs?: { readonly gsm: number; readonly caliperUm: number } | undefined;
   /** The working, line by line. */
   readonly why: readonly Reason[];
 }
