@@ -4,6 +4,13 @@ import { plural } from './plural';
 const number = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
 
 export const pickingMessages: PickingWords = {
+  families: {
+    tall: (count) => `Tall and open (${count})`,
+    'tall-lid': (count) => `Tall with a top (${count})`,
+    tray: (count) => `Trays and bowls (${count})`,
+    'low-lid': (count) => `With a lid or closed to a point (${count})`,
+    flat: (count) => `Flat packets (${count})`,
+  },
   care: 'What matters to you',
   merits: {
     lid: 'Closes with a lid',

@@ -2,13 +2,13 @@ import { useNavigate, useSearchParams } from 'react-router';
 import { OWN_NET, STYLES, styleById } from '../../core/styles';
 import { firstSizesMm } from '../../state/intents/first-sizes';
 import { useWorkbook } from '../../state/use-workbook';
-import { StyleTiles } from '../../ui/folded/style-tiles';
 import { pageAddress } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { usePickingWords } from '../../ui/words/picking-words';
 import { OwnNet } from './own-net';
 import { SheetsAtSize } from './sheets-at-size';
 import { useStyleFacts } from './style-facts';
+import { StyleFamilies } from './style-families';
 import { StyleFilters } from './style-filters';
 import { useWishes } from './wishes';
 import './new-recipe.css';
@@ -33,10 +33,8 @@ export function NewRecipeScreen() {
       <p>{words.why}</p>
       <StyleFilters wishes={wishes} matching={matching} of={STYLES.length} looking={facts.looking} />
       <SheetsAtSize facts={facts} />
-      <StyleTiles
-        styles={STYLES}
+      <StyleFamilies
         onChoose={(styleId) => begin(styleId, words.nameOf(styleById(styleId)?.name ?? styleId))}
-        explained
         isHidden={isHidden}
         extra={(id) => {
           const of = facts.of(id);

@@ -1,6 +1,14 @@
 import { Fragment, useMemo } from 'react';
 import type { Arrangement } from '../../core/fit';
-import { aroundFigures, lightOn, putOnPaper, seeBox, showsInside } from '../../core/fold/seen/figure';
+import {
+  aroundFigures,
+  lightOn,
+  type PlacedFigure,
+  putOnPaper,
+  seeBottom,
+  seeBox,
+  showsInside,
+} from '../../core/fold/seen/figure';
 import type { BoxNet } from '../../core/net';
 import type { At, Ring } from '../../core/plane';
 import { type ThingFace, thingsInView } from './things-in-view';
@@ -12,14 +20,19 @@ interface FoldedPictureProps {
   readonly colour?: string;
   /** What lies inside; the card towards the eye is then seen through. */
   readonly holds?: Arrangement | undefined;
+  /** Only its bottom, held up. */
+  readonly bottom?: boolean;
 }
 
 const ROOM = 0.12;
 const path = (points: Ring) => `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
 
 /** The folded box, in its card's colour, with daylight from the left. It decorates a name beside it, and says nothing the page does not. */
-export function FoldedPicture({ net, colour = '#f4efe4', holds }: FoldedPictureProps) {
-  const { left, top, width, height, figures } = useMemo(() => viewBox(net, holds), [net, holds]);
+export function FoldedPicture({ net, colour = '#f4efe4', holds, bottom = false }: FoldedPictureProps) {
+  const { left, top, width, height, figures } = useMemo(
+    () => viewBox(bottom ? seeBottom(net) : seeBox(net, true), net, holds),
+    [net, holds, bottom],
+  );
   const margin = ROOM * Math.max(width, height);
   return (
     <svg
@@ -66,8 +79,7 @@ const drawnThing = ({ ring, light }: ThingFace, at: number) => (
 );
 
 /** The box on the page: y runs down there. */
-function viewBox(net: BoxNet, holds: Arrangement | undefined) {
-  const placed = seeBox(net, true);
+function viewBox(placed: readonly PlacedFigure[], net: BoxNet, holds: Arrangement | undefined) {
   const { left, right, bottom, top } = aroundFigures(placed);
   const holder = placed.findIndex(({ figure: { piece } }) => piece.shell.length > 0);
   const figures = placed.map(({ figure, dx, dy }, at) => {

@@ -14,11 +14,19 @@ function defaultNet(style: BoxStyle): BoxNet {
   return known;
 }
 
+interface StylePictureProps {
+  readonly style: BoxStyle;
+  /** Tall boxes with a lid look alike from above: their bottom as well. */
+  readonly told?: boolean;
+}
+
 /** The folded box of a style at its usual sizes, on the mat. */
-export function StylePicture({ style }: { style: BoxStyle }) {
+export function StylePicture({ style, told = false }: StylePictureProps) {
+  const alike = told && style.traits.includes('lid') && style.traits.includes('tall');
   return (
-    <span className="style-picture">
+    <span className={alike ? 'style-picture style-picture-told' : 'style-picture'}>
       <FoldedPicture net={defaultNet(style)} />
+      {alike && <FoldedPicture net={defaultNet(style)} bottom />}
     </span>
   );
 }

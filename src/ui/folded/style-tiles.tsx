@@ -40,7 +40,7 @@ export function StyleTiles({
             aria-pressed={style.id === current}
             onClick={() => onChoose(style.id)}
           >
-            {at < pictures ? <StylePicture style={style} /> : <span className="style-picture" />}
+            {at < pictures ? <StylePicture style={style} told /> : <span className="style-picture" />}
             <span className="style-tile-words">
               <strong>{say(style.name)}</strong>
               {explained && (

@@ -33,6 +33,7 @@ export interface PickingWords
     | 'leave'
     | 'newName'
   > {
+  readonly families: Readonly<Record<'tall-lid' | 'tall' | 'low-lid' | 'tray' | 'flat', Count>>;
   readonly merits: Readonly<Record<StyleMerit, string>>;
   readonly kinds: Texts<'C' | 'V' | 'M' | 'F'>;
   readonly units: Texts<'mm' | 'cm' | 'in' | 'pt' | 'm' | 'um'>;

@@ -60,6 +60,18 @@ export function seeBox(box: BoxNet, ajar = false): readonly PlacedFigure[] {
     });
 }
 
+/** The bottom of a box, held up and seen from below. */
+export function seeBottom(box: BoxNet): readonly PlacedFigure[] {
+  return asItStands(box)
+    .filter(({ lid }) => lid !== true)
+    .slice(0, 1)
+    .map((piece) => ({
+      figure: seeFigure(piece, piece.closing.length, 0, standingView(piece, 'below')),
+      dx: 0,
+      dy: 0,
+    }));
+}
+
 /** The least box round several figures. */
 export const aroundFigures = (placed: readonly PlacedFigure[]): Box =>
   boxOf(

@@ -33,14 +33,15 @@ const unit = (v: Vector): Vector => times(v, 1 / (size(v) || 1));
 /** The card as it lies on the bench, seen from the maker's side. */
 export const benchView = (): View => viewFrom([0, 0, 1], [0, -1, 0], 16, 42);
 
-/** The closed piece on its bottom, a lid with its opening down, and the first wall in front. */
-export function standingView(piece: PieceNet): View {
+/** The closed piece on its bottom, a lid with its opening down, and the first wall in front; or the same held up and seen from `below`. */
+export function standingView(piece: PieceNet, from: 'above' | 'below' = 'above'): View {
+  const tip = from === 'above' ? TIP_DEG : -TIP_DEG;
   const poses = posesOf(piece, closingStates(piece).at(-1) ?? []);
   const up = times(insideOf(poses[bottomOf(piece.faces)]!), piece.lid ? -1 : 1);
   const rootOut = times(insideOf(poses[0]!), -1);
   const front = Math.abs(dot(rootOut, up)) > 0.9 ? ([0, -1, 0] as const) : rootOut;
   const turnedOver: Vector = piece.lid ? times(front, -1) : front;
-  return viewFrom(up, Math.abs(dot(rootOut, up)) > 0.9 ? turnedOver : front, TURN_DEG, TIP_DEG);
+  return viewFrom(up, Math.abs(dot(rootOut, up)) > 0.9 ? turnedOver : front, TURN_DEG, tip);
 }
 
 function viewFrom(up: Vector, front: Vector, turnDeg: number, tipDeg: number): View {
