@@ -37,11 +37,23 @@ try {
   };
   for (const [file, name] of Object.entries(PICTURED)) {
     await pages.getByRole('link', { name: new RegExp(`^${name}`) }).click();
+    if (file === 'marks') await page.locator('.easy-card').first().waitFor();
     await page.waitForTimeout(900);
     await page.screenshot({ path: `${folder}/${file}.png` });
   }
+  await page.goto('http://127.0.0.1:4175/#/start');
+  await page.getByLabel('Its size').fill('2 x 2 x 3');
+  await page.getByLabel('How many favors?').fill('48');
+  await page.getByLabel('Your paper').fill('12x12, 65 lb, white, $12.99 for 25');
+  await page
+    .getByRole('status')
+    .filter({ hasText: /all 22 styles/i })
+    .waitFor({ timeout: 120_000 });
+  await page.locator('.door-answers').scrollIntoViewIfNeeded();
+  await page.screenshot({ path: `${folder}/start.png` });
   await page.goto('http://127.0.0.1:4175/#/new');
   await page.waitForTimeout(4000);
+  await page.getByRole('heading', { name: /^Tall with a top/ }).evaluate((head) => head.scrollIntoView());
   await page.screenshot({ path: `${folder}/styles.png` });
 } finally {
   await launched.close();
