@@ -81,7 +81,7 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
   });
 
   return {
-    async benchCard(recipe, paper) {
+    async benchCard(recipe, paper, edition = 'compact') {
       const { box, cards } = boxOf(recipe);
       const { notes } = recipe;
       const { inside } = box.net;
@@ -89,6 +89,8 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
         printBenchCard({
           ...shared(recipe),
           paper,
+          edition,
+          paperName: workbook.getState().rows.papers.get(recipe.paperId ?? '')?.name ?? null,
           styleName: say(box.style.name),
           inside,
           cards,

@@ -17,7 +17,7 @@ export const fortyFavors: WorkbookFile = {
       options: {},
       caliperUm: 300,
       paperId: 'kraft',
-      faceUp: 'inside',
+      faceUp: 'outside',
       grain: 'free',
       dressings: [
         {

@@ -18,6 +18,7 @@ export const benchMessages: MakingWords['bench'] = {
   caution: 'Take care:',
   template: 'Template points',
   printCard: 'Print the step card',
+  printRoomy: 'Print it large, with big pictures',
   mendFirst: (count) => `Fix ${plural(count, 'problem')} first`,
   making: (count, recipe) => `Make ${count} of ${recipe}.`,
   stepOf: (step, of) => `Step ${step} of ${of}`,

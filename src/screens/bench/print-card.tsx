@@ -7,5 +7,12 @@ import { usePageWords } from '../../ui/words';
 export function PrintCard({ recipe }: { recipe: Recipe }) {
   const words = usePageWords().bench;
   const printer = usePrinter();
-  return <PrintActs acts={[{ label: words.printCard, make: (paper) => printer.benchCard(recipe, paper) }]} />;
+  return (
+    <PrintActs
+      acts={[
+        { label: words.printCard, make: (paper) => printer.benchCard(recipe, paper) },
+        { label: words.printRoomy, make: (paper) => printer.benchCard(recipe, paper, 'roomy') },
+      ]}
+    />
+  );
 }

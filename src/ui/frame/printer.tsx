@@ -19,7 +19,11 @@ export interface MadeFile {
 
 /** Everything that can be put on paper or into a file; each loads what it needs when it is first asked. */
 export interface Printer {
-  readonly benchCard: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly benchCard: (
+    recipe: Recipe,
+    paper: PrinterPaper,
+    edition?: 'compact' | 'roomy',
+  ) => Promise<MadeFile>;
   readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   /** The flat net for other programs, all of it or one piece: FOLD 1.2, SVG or DXF in millimetres, layers named for what is done. */
   readonly netFile: (

@@ -119,6 +119,7 @@ export interface MakingWords {
     | 'caution'
     | 'template'
     | 'printCard'
+    | 'printRoomy'
   > & {
     readonly mendFirst: Count;
     readonly making: (count: number, recipe: string) => string;

@@ -38,13 +38,13 @@ describe('the run sheet of a batch in two colours', () => {
     ]);
   });
 
-  it('sets the fence five times for both colours: 3, 3 1/2, 5, 8 1/2 and 10 in, one setting at a time', () => {
-    // common practice, no source: the trade box is scored at 3 1/2, 5, 8 1/2 and 10 along the 11, and across at 3
+  it('sets the fence five times for both colours: 1, 2 1/2, 3, 6 and 7 1/2 in, one setting at a time', () => {
+    // common practice, no source: the trade box is scored at 3 1/2, 5, 8 1/2 and 10 along the 11, good side up from the tab’s edge 1, 2 1/2, 6 and 7 1/2, and across at 3
     const fences = stepsOf(sheet, 'score').flatMap(({ work }) => (work.do === 'fence' ? [work.at] : []));
-    const five = [inches(3), inches(3, 1, 2), inches(5), inches(8, 1, 2), inches(10)];
+    const five = [inches(1), inches(2, 1, 2), inches(3), inches(6), inches(7, 1, 2)];
     expect(fences).toEqual(five.flatMap((at) => [at, at]));
     // across at 3: the card is turned a quarter for it, as its bench card says
-    expect(stepsOf(sheet, 'score')[0]?.work).toMatchObject({ lies: { turned: 'counter-clockwise' } });
+    expect(stepsOf(sheet, 'score')[4]?.work).toMatchObject({ lies: { turned: 'counter-clockwise' } });
     expect(stepsOf(sheet, 'score').map(({ lineId }) => lineId)).toEqual(
       five.flatMap(() => ['dusk', 'ember']),
     );
@@ -53,8 +53,10 @@ describe('the run sheet of a batch in two colours', () => {
   it('says how the card lies at every flat step, and never a turn from a step that may not have come before', () => {
     const flat = sheet.steps.filter(({ act }) => act === 'slit');
     for (const { work } of flat) {
-      expect(work).toMatchObject({ do: 'card', lies: { turned: 'not', flipped: false } });
-      expect(work.do === 'card' && work.steps[0]?.headline).not.toMatch(/^(Turn|Flip)/);
+      expect(work).toMatchObject({ do: 'card', lies: { turned: 'not', flipped: true } });
+      expect(work.do === 'card' && work.steps[0]?.headline).not.toMatch(
+        /^(Half turn|Quarter turn|Turn over|Lay it|Back again)/,
+      );
     }
   });
 
@@ -63,9 +65,9 @@ describe('the run sheet of a batch in two colours', () => {
       stepsOf(sheet, act)
         .flatMap(({ work }) => (work.do === 'card' ? work.steps : []))
         .map(({ headline }) => headline);
-    expect(glued('glue').at(-1)).toBe('Glue the tab to the inside of the front wall.');
+    expect(glued('glue').at(-1)).toMatch(/Press the tab to the inside of the front wall\.$/);
     expect(glued('glue').join()).not.toMatch(/flap/);
-    expect(glued('close-bottom').at(-1)).toBe('Glue the back flap to the outside of the front flap.');
+    expect(glued('close-bottom').at(-1)).toMatch(/Press it to the outside of the front bottom flap\.$/);
   });
 
   it('counts sheets, pieces and boxes: 20 + 8 + 8 sheets, 23 and 22 of each', () => {

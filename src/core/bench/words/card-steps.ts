@@ -29,6 +29,7 @@ export function cardSteps(
       id: `${group.kind}-${count}`,
       kind: group.kind,
       headline: said[i]?.headline.join(' ') ?? '',
+      alone: said[i]?.alone ?? '',
       marks: bigMarks(group.acts, speech.ruler),
       details: said[i]?.details ?? [],
       template: said[i]?.template ?? [],

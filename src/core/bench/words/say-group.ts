@@ -30,28 +30,34 @@ import {
 import { sayPanels } from './say-panels';
 
 /** What one step says: sentences for the headline, rows below it, template points. */
-export interface Said {
+interface Said {
   readonly headline: readonly string[];
   readonly details: readonly string[];
   readonly template: readonly string[];
 }
 
+/** A step, and its headline without its turns and in full. */
+interface SaidStep extends Said {
+  readonly alone: string;
+}
+
 type Numbered = (thing: 'curve' | 'cut' | 'hole') => string;
 
 /** Says groups in order, numbering what is laid out by template. */
-export function sayGroups(groups: readonly ActGroup[], blank: Blank, speech: Speech): readonly Said[] {
+export function sayGroups(groups: readonly ActGroup[], blank: Blank, speech: Speech): readonly SaidStep[] {
   const counts = { curve: 0, cut: 0, hole: 0 };
   const next: Numbered = (thing) => `${thing} ${++counts[thing]}`;
   return groups.map((group, i) => {
     const fresh = groups[i - 1]?.family === 'blank';
     const before = groups[i - 1];
+    const said = sayActs(group, sizeAsItLies(blank, group.lie), speech, next);
+    const alone = said.headline.join(' ');
     const again = before && sayTheSame(group, before, speech);
-    if (again) return { headline: [again], details: [], template: [] };
+    if (again) return { headline: [again], details: [], template: [], alone };
     const moves = fresh
       ? [sayFirstLie(group, speech)]
       : group.before.map((op) => sayMove(op, group.lie, speech));
-    const said = sayActs(group, sizeAsItLies(blank, group.lie), speech, next);
-    return { ...said, headline: [...moves.filter((move) => move !== ''), ...said.headline] };
+    return { ...said, alone, headline: [...moves.filter((move) => move !== ''), ...said.headline] };
   });
 }
 

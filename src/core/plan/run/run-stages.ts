@@ -28,7 +28,7 @@ export interface CardWork {
 export const flatWork = (pieceId: string, step: CardStep, mirrored: boolean): CardWork => ({
   do: 'card',
   pieceId,
-  steps: [{ ...step, headline: step.headline.replace(/^((Turn|Flip) the card[^.]*\. )+/, '') }],
+  steps: [{ ...step, headline: step.alone }],
   lies: cardLies(step.lie, mirrored),
 });
 

@@ -116,7 +116,7 @@ const spanOf = (span: null | { readonly from: Ticks; readonly to: Ticks }): Reas
 };
 
 const TURNS: Readonly<Record<Exclude<CardLies['turned'], 'not'>, string>> = {
-  'counter-clockwise': 'a quarter turn counter-clockwise',
+  'counter-clockwise': 'a quarter turn counterclockwise',
   clockwise: 'a quarter turn clockwise',
   'half round': 'half round',
 };
@@ -126,12 +126,12 @@ function liesOf({ flipped, turned }: CardLies): Reason {
   const turn = turned === 'not' ? null : TURNS[turned];
   if (!flipped)
     return turn === null
-      ? { says: 'Lay the card as it was cut.', facts: {} }
-      : { says: 'Lay the card as it was cut, turned {turn}.', facts: { turn } };
+      ? { says: 'Lay the card inside up, as it was cut.', facts: {} }
+      : { says: 'Lay the card inside up, turned {turn}.', facts: { turn } };
   return turn === null
-    ? { says: 'Lay the card as it was cut, flipped over left to right.', facts: {} }
+    ? { says: 'Lay the card good side up.', facts: {} }
     : {
-        says: 'Lay the card as it was cut, flipped over left to right, then turned {turn}.',
+        says: 'Lay the card good side up, turned {turn}.',
         facts: { turn },
       };
 }
