@@ -32,12 +32,13 @@ export function compactColumns(input: BenchCardInput): PageColumn[] {
   const pages = new TwoColumns(columnOf(input.paper));
   const said = new Set<string>();
   for (const card of input.cards) {
-    pages.acrossWith(headOf(card, input), LEAST_STEPS_MM);
     const isLast = card === input.cards.at(-1);
-    pages.inColumns([
+    const steps = [
       ...card.steps.map((step, i) => compactStep({ card, step, number: i + 1, said }, pages.columnMm)),
       ...(isLast ? careOf(input, pages.columnMm) : []),
-    ]);
+    ];
+    pages.acrossWith(headOf(card, input), Math.min(LEAST_STEPS_MM, heightOf(steps) / 2));
+    pages.inColumns(steps);
   }
   if (input.dressed)
     pages.acrossWith(stackBlocks(dressingBlocks(input.dressed, input.ruler, pages.widthMm)), 0);
