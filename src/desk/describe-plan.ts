@@ -27,7 +27,7 @@ const placeMm = (box: {
 });
 
 /** One way of cutting a sheet, in the sheet's own frame: x across, y up from its lower left corner. */
-const layoutMm = ({ sheets, parts, offcuts }: Layout) => ({
+export const layoutMm = ({ sheets, parts, offcuts }: Layout) => ({
   sheets,
   parts: parts.map((placed) => ({ part: placed.part, turned: placed.turned, ...placeMm(placed) })),
   offcuts: offcuts.map(placeMm),

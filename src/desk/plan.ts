@@ -1,21 +1,33 @@
-import { planEvent } from '../core/plan';
+import { MIX_WAYS, mixEvent, planEvent, wholeSolverOf } from '../core/plan';
+import { planSheets } from '../core/yield';
+import { describeMix } from './describe-mix';
 import { describePlan } from './describe-plan';
 import { readPaper } from './paper';
 import { chooseRow, readWorkbookFile } from './read-file';
+import { readSeconds } from './read-seconds';
+import { refuse } from './refuse';
 import type { DeskRefusal, Verb } from './verb';
 
 export const verb: Verb = {
-  usage: 'EVENT.json [--event ID] [--out FOLDER] [--paper letter|a4]',
+  usage: 'EVENT.json [--event ID] [--out FOLDER] [--paper letter|a4] [--seconds S] [--mix one|two|any|all]',
   answers:
-    'Sheets for each paper with their bound and proof, parts, shopping list, cost and minutes of an event.',
+    'Sheets for each paper with their bound and proof, parts, shopping list, cost and minutes of an event; with --mix the cheapest mix of the papers its lines allow.',
   words: { least: 1, most: 1 },
-  options: { event: 'one', out: 'one', paper: 'one' },
+  options: { event: 'one', out: 'one', paper: 'one', seconds: 'one', mix: 'one' },
   run: async (given, desk) => {
     const refused: DeskRefusal[] = [];
     const [path = ''] = given.words;
     const workbook = readWorkbookFile(path, desk, refused);
     const event = workbook && chooseRow(workbook.events, given.one['event'], 'event', path, refused);
-    const plan = event && planEvent(workbook, event.id);
+    const asked = given.one['mix'];
+    const ways = MIX_WAYS.filter((way) => asked === 'all' || asked === way);
+    if (asked !== undefined && ways.length === 0)
+      refused.push(refuse('mix-unknown', '--mix', asked, 'one, two, any or all', NO_WAY));
+    const seconds = given.one['seconds'] === undefined ? null : readSeconds(given.one['seconds']);
+    if (seconds !== null && typeof seconds !== 'number') refused.push(seconds);
+    if (!event || refused.length > 0) return refused;
+    const limits = typeof seconds === 'number' ? { seconds, now: desk.tick } : {};
+    const plan = planEvent(workbook, event.id, { planSheets: (parts, paper, tool) => planSheets(parts, paper, tool, limits) }); // biome-ignore format: one row
     if (!plan) return refused;
     const paper = readPaper(given, workbook.tools[0]?.unit ?? 'in');
     if (typeof paper !== 'string') return [paper];
@@ -28,7 +40,13 @@ export const verb: Verb = {
       if (failed) return [failed];
       for (const { path } of files) desk.tell(path);
     }
-    desk.print(JSON.stringify(describePlan(plan), null, 2));
+    const mix = ways.length === 0 ? [] : [...mixEvent(workbook, event, { ...limits, solveWhole: await wholeSolver() })].filter(({ way }) => ways.includes(way)); // biome-ignore format: one row
+    desk.print(JSON.stringify({ ...describePlan(plan), ...(ways.length > 0 && { mix: mix.map(describeMix) }) }, null, 2)); // biome-ignore format: one row
     return [];
   },
 };
+
+const NO_WAY = 'A mix is from one paper, from two, from any of them, or all of these side by side.';
+
+/** The general solver is fetched only when a mix is asked for. */
+const wholeSolver = async () => wholeSolverOf(await (await import('highs')).default());

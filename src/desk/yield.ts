@@ -9,8 +9,9 @@ import {
   type SheetPart,
 } from '../core/yield';
 import { nestOnStrip } from './nest';
-import { refuse, refuseInFile } from './refuse';
-import type { Desk, DeskRefusal, Verb } from './verb';
+import { readSeconds } from './read-seconds';
+import { refuseInFile } from './refuse';
+import type { Desk, Verb } from './verb';
 
 export const verb: Verb = {
   usage: 'INSTANCES.json [--seconds S]',
@@ -33,18 +34,6 @@ export const verb: Verb = {
     return [];
   },
 };
-
-function readSeconds(text: string): number | DeskRefusal {
-  const seconds = /^\d+(\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
-  if (seconds > 0 && seconds <= 3600) return seconds;
-  return refuse(
-    'not-seconds',
-    '--seconds',
-    text,
-    'more than 0 and at most 3600',
-    `--seconds takes a number such as 10, not “${text}”.`,
-  );
-}
 
 function solve(instance: YieldInstance, seconds: number, desk: Desk) {
   const start = desk.tick();

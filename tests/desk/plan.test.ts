@@ -37,6 +37,26 @@ describe('desk plan', () => {
     expect(plan.minutes.total).toBeGreaterThan(0);
   });
 
+  test('--mix says what the cheapest mix costs and why none costs less; --seconds bounds it', async () => {
+    const { refused, printed } = await callDesk(
+      ['plan', 'event.json', '--mix', 'any', '--seconds', '2'],
+      file,
+    );
+    expect(refused).toEqual([]);
+    const [mix] = (JSON.parse(printed) as { readonly mix: readonly object[] }).mix;
+    // One paper is allowed, so the mix is the plan: 38 to buy, two packs at 8.99.
+    expect(mix).toMatchObject({
+      way: 'any',
+      proven: true,
+      priceMinor: 1798,
+      papers: [{ sheets: 44, left: 12 }],
+    });
+    expect((await callDesk(['plan', 'event.json', '--mix', 'three'], file)).codes).toEqual(['mix-unknown']);
+    expect((await callDesk(['plan', 'event.json', '--seconds', 'soon'], file)).codes).toEqual([
+      'not-seconds',
+    ]);
+  });
+
   test('a file with several events asks which, and a name that is none of them is turned away with the nearest', async () => {
     const [party] = fortyFavors.events;
     const two = { ...fortyFavors, events: [party, { ...party, id: 'spring-fair' }] };

@@ -10,6 +10,16 @@ const eventLine = z.strictObject({
   count: whole(1, 100_000),
   /** Where the count comes from, if guests were counted by the table; the count stays what it says. */
   byTable: z.strictObject({ tables: whole(1, 1000), guests: whole(1, 100) }).optional(),
+  /** Other papers that serve as well as the line's own, where a mix is looked for. */
+  anyOf: z
+    .array(z.strictObject({ paperId: id }))
+    .max(9)
+    .optional(),
+  /** The mix in use: how many of each piece, of the style or the dressing, are cut from which paper or offcut. */
+  mix: z
+    .array(z.strictObject({ piece: id, paperId: id, count }))
+    .max(400)
+    .optional(),
 });
 
 /** What is spoiled on the way: a share of the order, never less than so many; or each act's own share, one upon the other. */

@@ -1,27 +1,30 @@
-import type { Paper, Tool } from '../../rows';
+import type { EventLine, Paper, Tool } from '../../rows';
 import { planSheets } from '../../yield/plan-sheets';
 import type { CuttingTool, SheetPaper, SheetPart, SheetPlan } from '../../yield/types';
 import { cuttingToolOf, sheetOfPaper } from '../buying/stock-rows';
 import type { PartOnPaper } from './event-parts';
 import { remark } from './remarks';
 import type { EventFinding, PlannedPaper } from './types';
+import { placeMix } from './use-mix';
 import { takeOffcuts } from './use-offcuts';
 
 /** How parts are cut from one paper; the solver, or one with its effort or progress already chosen. */
 export type SheetPlanner = (parts: readonly SheetPart[], paper: SheetPaper, tool: CuttingTool) => SheetPlan;
 
-/** Parts gathered by paper, offcuts on hand first, each paper planned by itself. Parts without a paper, or too big for theirs, are told of. */
+/** Parts gathered by paper, offcuts on hand first, mixes as their lines say, each paper planned by itself. Parts without a paper, or too big for theirs, are told of. */
 export function planPapers(
   parts: readonly PartOnPaper[],
   papers: readonly Paper[],
   tool: Tool | undefined,
+  lines: readonly EventLine[],
   planner: SheetPlanner = planSheets,
 ): { readonly papers: readonly PlannedPaper[]; readonly findings: readonly EventFinding[] } {
   const planned: PlannedPaper[] = [];
   const findings = parts
     .filter(({ paperId }) => !papers.some(({ id }) => id === paperId))
     .map(({ part }) => remark('paper-missing', part.id, part.name, { across: part.across, up: part.up }));
-  const placed = takeOffcuts(parts, papers, tool);
+  // A mix says itself what comes from offcuts.
+  const placed = lines.some(({ mix }) => mix !== undefined) ? placeMix(parts, lines, papers) : takeOffcuts(parts, papers, tool); // biome-ignore format: one row
   for (const paper of papers) {
     const cut = placed.filter(({ paperId }) => paperId === paper.id).map(({ part }) => part);
     if (cut.length === 0) continue;

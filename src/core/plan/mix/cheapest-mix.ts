@@ -7,7 +7,7 @@ import { PurchaseSearch } from './least-purchase';
 import { type FractionalMix, keyOf, MixProgram, partsOn } from './mix-program';
 import { tellAllCards } from './mix-row';
 import { stepsOf } from './price-list';
-import type { MixCut, MixLot, MixOrder, MixPlan, MixRow } from './types';
+import type { MixCut, MixLot, MixOrder, MixPlan, MixProof, MixRow } from './types';
 import { solveWholeMix, type WholeSolver } from './whole-program';
 
 export interface MixOptions {
@@ -17,12 +17,16 @@ export interface MixOptions {
   readonly shouldStop?: (() => boolean) | undefined;
   /** Solves programs in whole numbers; without one, dives have to do. */
   readonly solveWhole?: WholeSolver | undefined;
+  /** From how many cards the boxes with a choice may come all told, and each lot by itself. */
+  readonly mostCards?: number | null;
+  readonly perLot?: number | null;
   readonly onProgress?: ((plan: MixPlan) => void) | undefined;
 }
 
 const TRIES = 6; // Dives into one purchase. source: our own, measured
 const PURCHASES = 60; // Purchases that are tried to be filled one after another. source: our own
 const MOST_ROWS = 40;
+const MOST_ROUNDS = 4;
 /** Patterns taken in beside those of the linear program: from what share of the best one, and how many a format. source: our own, measured */
 const ROOMS = [
   [0.8, 60],
@@ -32,15 +36,91 @@ const ROOMS = [
 const WHOLE_SECONDS = 0.6; // One answer of the general solver. source: our own
 
 /**
- * The cheapest way to cut an order from several papers, what is on hand used first, and the least that any way can cost. Null: it cannot be
- * cut from these papers at all, or not from what is on hand and on sale.
+ * The cheapest way to cut an order from several papers, what is on hand used first, and the least that any way can cost. `mostCards`: boxes with
+ * a choice come from so many cards at most, all told. Null: it cannot be cut from these papers at all, or not from what is on hand and on sale.
  */
-export function cheapestMix(given: MixOrder, options: MixOptions = {}): MixPlan | null {
-  const lots = given.lots
+export function cheapestMix(order: MixOrder, options: MixOptions = {}): MixPlan | null {
+  const { mostCards = null, perLot = null } = options;
+  const free = mostCards === null ? searchMix(order, options) : searchChoices(order, mostCards, options);
+  if (free.plan === null) return null;
+  const plan = perLot === null ? free.plan : withinPerLot(free.plan, order, perLot, options);
+  return plan && counted({ ...plan, ...boundOf(plan, free.plan.proof) }, order, mostCards);
+}
+
+/** What a search came to: a plan, or none, and why none costs less than `proof.boundMinor`. */
+interface MixFound {
+  readonly plan: MixPlan | null;
+  readonly proof: MixProof;
+}
+
+function searchMix(asked: MixOrder, options: MixOptions, upTo = Number.POSITIVE_INFINITY): MixFound {
+  const lots = asked.lots
     .filter(({ boxes }) => boxes > 0)
-    .map((lot) => ({ ...lot, cards: lot.cards.filter((card) => lot.parts.every((part) => fits(given, part, card))) })); // biome-ignore format: one row
-  if (lots.some(({ cards }) => cards.length === 0)) return null;
-  return new MixSearch({ ...given, lots }, given, options).run();
+    .map((lot) => ({ ...lot, cards: lot.cards.filter((card) => lot.parts.every((part) => fits(asked, part, card))) })); // biome-ignore format: one row
+  if (lots.some(({ cards }) => cards.length === 0)) return { plan: null, proof: fitsNowhere(asked, upTo) };
+  return new MixSearch({ ...asked, lots }, asked, options, upTo).run();
+}
+
+/** One row in which a part that fits no sheet of its card is worth a point, and no sheet holds any. */
+function fitsNowhere(asked: MixOrder, boundMinor: number): MixProof {
+  const points = Object.fromEntries(
+    asked.formats.map(({ card }) => [card, Object.fromEntries(partsOn(asked, card).map((part) => [part.id, fits(asked, part, card) ? 0 : 1]))]), // biome-ignore format: one row
+  );
+  return { boundMinor, choices: [{ cards: null, rows: [{ points, most: {} }] }] };
+}
+
+/** Every choice of so many cards, one after the other. */
+function searchChoices(order: MixOrder, mostCards: number, options: MixOptions): MixFound {
+  const free = [...new Set(order.lots.flatMap(({ cards }) => (cards.length > 1 ? cards : [])))];
+  const sets = choose(free, Math.min(mostCards, free.length));
+  const { now, seconds = 4 } = options;
+  const end = now ? now() + seconds * 1000 : 0;
+  let plan: MixPlan | null = null;
+  let bound = Number.POSITIVE_INFINITY;
+  const choices: MixProof['choices'][number][] = [];
+  for (const [at, cards] of sets.entries()) {
+    const lots = order.lots.map((lot) => (lot.cards.length > 1 ? { ...lot, cards: lot.cards.filter((card) => cards.includes(card)) } : lot)); // biome-ignore format: one row
+    if (lots.some((lot) => lot.cards.length === 0)) continue;
+    const left = now ? Math.max(0.05, (end - now()) / 1000 / (sets.length - at)) : seconds;
+    const { onProgress: _, ...quietly } = options;
+    const found = searchMix({ ...order, lots }, { ...quietly, seconds: left }, plan?.priceMinor);
+    choices.push({ cards, rows: found.proof.choices[0]?.rows ?? [] });
+    bound = Math.min(bound, found.proof.boundMinor);
+    if (found.plan === null || found.plan.priceMinor >= (plan?.priceMinor ?? Number.POSITIVE_INFINITY)) continue; // biome-ignore format: one row
+    plan = found.plan;
+    options.onProgress?.(plan);
+  }
+  const boundMinor = Math.min(bound, plan?.priceMinor ?? bound);
+  return { plan: plan && { ...plan, ...boundOf(plan, { boundMinor, choices }) }, proof: { boundMinor, choices } }; // biome-ignore format: one row
+}
+
+const choose = <Item>(items: readonly Item[], size: number): Item[][] =>
+  size === 0 ? [[]] : items.flatMap((item, at) => choose(items.slice(at + 1), size - 1).map((rest) => [item, ...rest])); // biome-ignore format: one row
+
+/** A plan in which no lot comes from more cards than `perLot`: those it took most from are kept, and what is left is solved again. */
+function withinPerLot(free: MixPlan, order: MixOrder, perLot: number, options: MixOptions): MixPlan | null {
+  let plan: MixPlan | null = free;
+  let lots = order.lots;
+  for (let round = 0; round < MOST_ROUNDS && plan !== null; round++) {
+    const shares: MixPlan['shares'] = plan.shares;
+    const many = lots.filter((lot) => shares.filter((share) => share.lot === lot.id).length > perLot);
+    if (many.length === 0) return plan;
+    const kept = (lot: MixLot) => [...shares].filter((share) => share.lot === lot.id).sort((a, b) => b.boxes - a.boxes).slice(0, perLot).map(({ card }) => card); // biome-ignore format: one row
+    lots = lots.map((lot) => (many.includes(lot) ? { ...lot, cards: kept(lot) } : lot));
+    const { onProgress: _, ...quietly } = options;
+    plan = searchMix({ ...order, lots }, quietly).plan;
+  }
+  return plan;
+}
+
+const boundOf = ({ priceMinor }: Pick<MixPlan, 'priceMinor'>, proof: MixProof) => {
+  const boundMinor = Math.min(proof.boundMinor, priceMinor);
+  return { boundMinor, proven: boundMinor === priceMinor, proof: { ...proof, boundMinor } };
+};
+
+/** No bound leaves here that the checker, which shares nothing with the search, has not counted again. */
+function counted(plan: MixPlan, order: MixOrder, mostCards: number | null): MixPlan {
+  return checkMixBound(plan, order, mostCards).length === 0 ? plan : { ...plan, ...boundOf(plan, { boundMinor: 0, choices: [] }) }; // biome-ignore format: one row
 }
 
 /** Whether a part fits some sheet of a card that is on hand or on sale. */
@@ -50,6 +130,8 @@ const fits = ({ formats, tool }: MixOrder, part: MixLot['parts'][number], card: 
 class MixSearch {
   private readonly order: MixOrder;
   private readonly asked: MixOrder;
+  /** Plans that cost as much are of no use. */
+  private readonly upTo: number;
   private readonly options: MixOptions;
   private readonly clock: Clock;
   private readonly program: MixProgram;
@@ -61,7 +143,8 @@ class MixSearch {
   private widened = 0;
 
   /** `order` holds for every lot the cards alone that hold a whole box; `asked` is as it came. */
-  constructor(order: MixOrder, asked: MixOrder, options: MixOptions) {
+  constructor(order: MixOrder, asked: MixOrder, options: MixOptions, upTo: number) {
+    this.upTo = upTo;
     this.order = order;
     this.asked = asked;
     this.options = options;
@@ -71,12 +154,12 @@ class MixSearch {
     this.program = new MixProgram(order);
   }
 
-  run(): MixPlan | null {
+  run(): MixFound {
     const { order, clock, program } = this;
     this.tryCardsAlone();
     const prices = new Map(order.lots.map((lot) => [lot.id, this.shortPrice(lot)]));
     const root = program.solve(order, order.formats.map(({ sheet, packs }) => ({ free: sheet.onHand, price: unitPrice(packs) })), (lot) => 4 * prices.get(lot.id)!, clock.isOver); // biome-ignore format: one row
-    const limit = this.best?.priceMinor ?? 2 * [...prices.values()].reduce((sum, price, at) => sum + price * order.lots[at]!.boxes, 0) + 1; // biome-ignore format: one row
+    const limit = this.best?.priceMinor ?? this.upToOr(2 * [...prices.values()].reduce((sum, price, at) => sum + price * order.lots[at]!.boxes, 0) + 1); // biome-ignore format: one row
     const search = new PurchaseSearch(order, limit, this.mostSheets());
     const addRow = (row: MixRow): void => {
       this.rows.push(row);
@@ -86,7 +169,7 @@ class MixSearch {
     const worth = (lot: MixLot): number => Math.max(1e-6, ...lot.cards.map((card) => lot.parts.reduce((sum, { id, count }) => sum + count * root.priceOf(id, card), 0))); // biome-ignore format: one row
     const failed: number[][] = [];
     while (failed.length < PURCHASES) {
-      const { atLeast, purchase } = search.cheapest(this.best?.priceMinor ?? limit, failed);
+      const { atLeast, purchase } = search.cheapest(Math.min(limit, this.best?.priceMinor ?? limit), failed);
       if (failed.length === 0) this.bound = atLeast;
       if (purchase === null || clock.isOver()) break;
       const sheets = order.formats.map(({ sheet }, at) => sheet.onHand + purchase.sheets[at]!);
@@ -109,14 +192,7 @@ class MixSearch {
       if (filled === null) failed.push([...purchase.sheets]);
       else this.keep(filled);
     }
-    return this.counted(this.plan());
-  }
-
-  /** No bound leaves here that the checker, which shares nothing with the search, has not counted again. */
-  private counted(plan: MixPlan | null): MixPlan | null {
-    if (plan === null || checkMixBound(plan, this.asked).length === 0) return plan;
-    const proof = { boundMinor: 0, choices: [] };
-    return { ...plan, boundMinor: 0, proven: plan.priceMinor === 0, proof };
+    return { plan: this.plan(), proof: this.proof() };
   }
 
   /** All patterns met so far, in whole numbers, by a general solver where there is one; whether it found anything better. */
@@ -169,27 +245,19 @@ class MixSearch {
     if (plan !== null) this.options.onProgress?.(plan);
   }
 
+  private upToOr = (guess: number): number => (Number.isFinite(this.upTo) ? this.upTo : guess);
+
+  private proof(): MixProof {
+    const { rows, asked, order } = this;
+    const told = rows.map((row) => tellAllCards(row, asked, order, (part, card) => fits(asked, part, card)));
+    return { boundMinor: this.bound, choices: [{ cards: null, rows: told }] };
+  }
+
   private plan(): MixPlan | null {
-    const { best, order, asked } = this;
+    const { best, order } = this;
     if (best === null) return null;
-    const boundMinor = Math.min(this.bound, best.priceMinor);
-    return {
-      shares: sharesOf(order, best.cuts),
-      ...best,
-      boundMinor,
-      proven: boundMinor === best.priceMinor,
-      proof: {
-        boundMinor,
-        choices: [
-          {
-            cards: null,
-            rows: this.rows.map((row) =>
-              tellAllCards(row, asked, order, (part, card) => fits(asked, part, card)),
-            ),
-          },
-        ],
-      },
-    };
+    const plan = { shares: sharesOf(order, best.cuts), ...best };
+    return { ...plan, ...boundOf(best, this.proof()) };
   }
 
   /** Price of a box cut from sheets of its own, on the card where it is cheapest. */

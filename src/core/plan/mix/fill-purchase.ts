@@ -182,7 +182,7 @@ export function cutFrom(
     if (plan.sheets > sheets[at]! || plan.unplaced.length > 0) return null;
     const purchase = cheapestPacks(Math.max(0, plan.sheets - sheet.onHand), packs);
     if (purchase === null) return null;
-    cuts.push({ format: sheet.id, parts, plan, purchase });
+    cuts.push({ format: sheet.id, onHand: sheet.onHand, parts, plan, purchase });
   }
   return [...wanted.values()].every((still) => [...still.values()].every((count) => count === 0)) ? cuts : null; // biome-ignore format: one row
 }

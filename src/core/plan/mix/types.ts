@@ -41,6 +41,7 @@ export interface MixProof {
 /** What is cut from one format, and what is bought of it. */
 export interface MixCut {
   readonly format: string;
+  readonly onHand: number;
   readonly parts: readonly SheetPart[];
   readonly plan: SheetPlan;
   readonly purchase: Purchase;
