@@ -5,7 +5,8 @@ import { defineConfig } from 'vitest/config';
 /** What the built page may load: only itself. `frame-ancestors` works in a header alone. */
 const csp = [
   "default-src 'none'",
-  "script-src 'self'",
+  // The general solver of mixes is WebAssembly; text is never run as a script.
+  "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' data: blob:",
   "font-src 'self'",
@@ -49,7 +50,8 @@ export default defineConfig(({ mode }) => ({
       },
       workbox: {
         globPatterns: ['**/*.{js,css,html,svg,png,woff2,ttf,wasm,json}'],
-        globIgnores: ['tour/**'],
+        // The general solver is fetched when a mix is first asked for; without it one is found more roughly.
+        globIgnores: ['tour/**', '**/highs-*.wasm'],
         maximumFileSizeToCacheInBytes: 8_000_000,
         clientsClaim: true,
         // In one file: a worker under Trusted Types may not fetch a second script.

@@ -1,4 +1,5 @@
 import { type Planner, PlannerContext } from '../state/results/event-plan';
+import { type Mixer, MixerContext, mixHere } from '../state/results/mix-result';
 import { type Nester, NesterContext, nestHere } from '../state/results/nest-result';
 import { askHere, type SheetAsker, SheetAskerContext } from '../state/results/sheet-asker';
 import { WorkbookContext } from '../state/use-workbook';
@@ -15,23 +16,34 @@ interface AppProps {
   readonly printer: Printer;
   /** Without one, nests are worked out on the page itself. */
   readonly nester?: Nester;
+  /** Without one, mixes are looked for on the page itself. */
+  readonly mixer?: Mixer;
   /** Without one, counts are made on the page itself. */
   readonly asker?: SheetAsker;
 }
 
 /** The app round one workbook. */
-export function App({ workbook, planner, printer, nester = nestHere, asker = askHere }: AppProps) {
+export function App({
+  workbook,
+  planner,
+  printer,
+  nester = nestHere,
+  mixer = mixHere,
+  asker = askHere,
+}: AppProps) {
   return (
     <WorkbookContext value={workbook}>
       <WordsProvider value={english}>
         <RulerOfSettings>
           <PlannerContext value={planner}>
             <NesterContext value={nester}>
-              <SheetAskerContext value={asker}>
-                <PrinterProvider value={printer}>
-                  <AppRoutes />
-                </PrinterProvider>
-              </SheetAskerContext>
+              <MixerContext value={mixer}>
+                <SheetAskerContext value={asker}>
+                  <PrinterProvider value={printer}>
+                    <AppRoutes />
+                  </PrinterProvider>
+                </SheetAskerContext>
+              </MixerContext>
             </NesterContext>
           </PlannerContext>
         </RulerOfSettings>

@@ -11,6 +11,7 @@ import { askInWorker } from './ask-in-worker';
 import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
 import { english } from './messages';
+import { mixInWorker } from './mix-in-worker';
 import { nestInWorker } from './nest-in-worker';
 import { planInWorker } from './plan-in-worker';
 import { trustOwnScripts } from './trusted-scripts';
@@ -28,7 +29,14 @@ if (root)
   createRoot(root).render(
     <StrictMode>
       <HashRouter>
-        <App workbook={workbook} planner={planner} nester={nestInWorker} asker={asker} printer={printer} />
+        <App
+          workbook={workbook}
+          planner={planner}
+          nester={nestInWorker}
+          mixer={mixInWorker}
+          asker={asker}
+          printer={printer}
+        />
       </HashRouter>
     </StrictMode>,
   );

@@ -14,6 +14,7 @@ import { orderOf, solveBest, solveSheets } from '../outside/cut-problems';
 import { OPEN_SETS, type OpenInstance, openSet } from '../outside/open-sets';
 import { PUBLISHED_CUTS } from '../outside/published-cuts';
 import { type FreshOrder, freshOrders } from './fresh-orders';
+import { mixRow, tinyMixRow } from './mix-rows';
 
 const SECONDS = 10; // source: the longest wait of the table
 const APP_SECONDS = 4; // source: how long the app looks for a better plan
@@ -124,6 +125,12 @@ const fresh: readonly (readonly [string, readonly FreshOrder[]])[] = [
   ['fresh orders, samplers of 16 to 44 types', freshOrders(104, 40, [16, 44], 3)],
 ];
 for (const [name, orders] of fresh.filter(([name]) => isAsked(name))) freshRow(name, orders);
+const mixes: readonly (readonly [string, () => Promise<string[]>])[] = [
+  ['mix of ten papers, 50 orders of up to 5 kinds of box', () => mixRow(50)],
+  ['mix of tiny orders, 500', () => tinyMixRow(500)],
+];
+for (const [name, row] of mixes.filter(([name]) => isAsked(name)))
+  for (const line of [name, ...(await row())]) say(line);
 if (OPEN_SETS === undefined) say('skipped: the open sets; CREASE_OPEN_SETS names no folder');
 else {
   const paper = openSet('paper-scale');

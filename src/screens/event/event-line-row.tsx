@@ -48,7 +48,7 @@ export function EventLineRow({ line, planned, edits, isKit }: EventLineRowProps)
               .filter(({ id }) => id !== own?.id)
               .map(({ id, name }) => ({ id, label: name })),
           ]}
-          onChange={(id) => edits.changeLine({ ...line, paperId: id === '' ? null : id }, words.paper)}
+          onChange={(id) => edits.changeLine(withPaper(line, id === '' ? null : id), words.paper)}
         />
         {recipe.dressings.length > 0 && (
           <SelectField
@@ -138,3 +138,9 @@ function ByTable({ line, edits, name }: { line: EventLine; edits: EventEdits; na
     </div>
   );
 }
+
+/** Another paper chosen by hand puts a mix out of use. */
+const withPaper = ({ mix: _, ...line }: EventLine, paperId: string | null): EventLine => ({
+  ...line,
+  paperId,
+});

@@ -1,7 +1,7 @@
 import type { FavorEvent, Paper } from '../../../shared/workbook';
 import { type EventPlan, printMoney, sheetOfPaper } from '../../core/plan';
 import { type CuttingTool, waysToCount } from '../../core/yield';
-import { usePaperComparison } from '../../state/results/paper-comparison';
+import { onPaper, usePaperComparison } from '../../state/results/paper-comparison';
 import { useSheetCounts } from '../../state/results/sheet-counts';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
@@ -26,10 +26,7 @@ export function PaperComparison({
     !fits ? words.sheets.doesNotFit : gap === 0 ? words.sheets.provenShort : words.sheets.boundedShort(gap);
   if (rows.length < 2) return null;
   const use = (paperId: string) =>
-    edit('events', event.id, words.event.paper, (old) => ({
-      ...old,
-      lines: old.lines.map((line) => ({ ...line, paperId })),
-    }));
+    edit('events', event.id, words.event.paper, (old) => onPaper(old, paperId));
   return (
     <section className="comparison" aria-labelledby="comparison-head">
       <h2 id="comparison-head">{words.sheets.compare}</h2>

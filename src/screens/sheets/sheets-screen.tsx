@@ -13,6 +13,7 @@ import { PlanWait } from '../../ui/frame/plan-wait';
 import { PrintActs } from '../../ui/frame/print-acts';
 import { usePrinter } from '../../ui/frame/printer';
 import { usePageWords } from '../../ui/words';
+import { MixPanel } from './mix-panel';
 import { OneSheetOfEach } from './one-sheet-of-each';
 import { PaperComparison } from './paper-comparison';
 import { PlannedPaperView } from './planned-paper-view';
@@ -72,6 +73,7 @@ export function SheetsScreen() {
         />
       )}
       <PaperComparison event={event} plan={plan} tool={tool} />
+      <MixPanel event={event} plan={plan} />
       <WhatIfPanel event={event} plan={plan} />
     </div>
   );

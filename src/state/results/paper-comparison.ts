@@ -1,5 +1,5 @@
 import { use, useEffect, useState } from 'react';
-import type { Paper } from '../../../shared/workbook';
+import type { FavorEvent, Paper } from '../../../shared/workbook';
 import type { EventPlan } from '../../core/plan';
 import type { Shelf } from '../shelf';
 import { useWorkbook } from '../use-workbook';
@@ -60,12 +60,10 @@ const withOutcome = (
     id === outcome.paper.id ? outcome : before.filter(({ paper }) => paper.id === id),
   );
 
-const onPaper = <Event extends { readonly lines: readonly object[] }>(
-  event: Event,
-  paperId: string,
-): Event => ({
+/** All of an event from one paper; a mix in use is left. */
+export const onPaper = (event: FavorEvent, paperId: string): FavorEvent => ({
   ...event,
-  lines: event.lines.map((line) => ({ ...line, paperId })),
+  lines: event.lines.map(({ mix: _, ...line }) => ({ ...line, paperId })),
 });
 
 function outcomeOf(plan: EventPlan, paper: Paper): PaperOutcome {

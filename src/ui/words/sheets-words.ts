@@ -72,6 +72,22 @@ export type SheetsWords = Texts<
   | 'nestCancel'
   | 'noGain'
   | 'nestCaution'
+  | 'mix'
+  | 'mixWhy'
+  | 'mixInUse'
+  | 'mixOff'
+  | 'mixStart'
+  | 'mixCancel'
+  | 'mixBusy'
+  | 'mixStale'
+  | 'mixProven'
+  | 'mixOne'
+  | 'mixTwo'
+  | 'mixAny'
+  | 'mixBoxes'
+  | 'mixLeft'
+  | 'mixCannot'
+  | 'useMix'
 > & {
   readonly sheetsOf: (sheets: number, paper: string) => string;
   readonly bounded: Count;
@@ -103,4 +119,10 @@ export type SheetsWords = Texts<
   readonly nestMost: Count;
   readonly nestTitle: (piece: string, paper: string) => string;
   readonly saveAs: Naming;
+  readonly mayComeFrom: Naming;
+  readonly mixBounded: Naming;
+  readonly mixCheapest: (money: string, proof: string) => string;
+  readonly mixSheets: (sheets: number, paper: string, layouts: number) => string;
+  readonly mixShare: (line: string, boxes: number, paper: string) => string;
+  readonly mixLeftOf: (sheets: number, paper: string) => string;
 };

@@ -20,6 +20,8 @@ export interface MixOptions {
   /** From how many cards the boxes with a choice may come all told, and each lot by itself. */
   readonly mostCards?: number | null;
   readonly perLot?: number | null;
+  /** A plan that is there already; it is bettered or kept. */
+  readonly known?: MixPlan | null;
   readonly onProgress?: ((plan: MixPlan) => void) | undefined;
 }
 
@@ -33,7 +35,7 @@ const ROOMS = [
   [0.4, 150],
   [0, 400],
 ] as const;
-const WHOLE_SECONDS = 0.6; // One answer of the general solver. source: our own
+const WHOLE_SECONDS = 1; // One answer of the general solver. source: our own
 
 /**
  * The cheapest way to cut an order from several papers, what is on hand used first, and the least that any way can cost. `mostCards`: boxes with
@@ -75,14 +77,14 @@ function searchChoices(order: MixOrder, mostCards: number, options: MixOptions):
   const sets = choose(free, Math.min(mostCards, free.length));
   const { now, seconds = 4 } = options;
   const end = now ? now() + seconds * 1000 : 0;
-  let plan: MixPlan | null = null;
+  let plan: MixPlan | null = options.known ?? null;
   let bound = Number.POSITIVE_INFINITY;
   const choices: MixProof['choices'][number][] = [];
   for (const [at, cards] of sets.entries()) {
     const lots = order.lots.map((lot) => (lot.cards.length > 1 ? { ...lot, cards: lot.cards.filter((card) => cards.includes(card)) } : lot)); // biome-ignore format: one row
     if (lots.some((lot) => lot.cards.length === 0)) continue;
     const left = now ? Math.max(0.05, (end - now()) / 1000 / (sets.length - at)) : seconds;
-    const { onProgress: _, ...quietly } = options;
+    const { onProgress: _, known: __, ...quietly } = options;
     const found = searchMix({ ...order, lots }, { ...quietly, seconds: left }, plan?.priceMinor);
     choices.push({ cards, rows: found.proof.choices[0]?.rows ?? [] });
     bound = Math.min(bound, found.proof.boundMinor);
@@ -107,7 +109,7 @@ function withinPerLot(free: MixPlan, order: MixOrder, perLot: number, options: M
     if (many.length === 0) return plan;
     const kept = (lot: MixLot) => [...shares].filter((share) => share.lot === lot.id).sort((a, b) => b.boxes - a.boxes).slice(0, perLot).map(({ card }) => card); // biome-ignore format: one row
     lots = lots.map((lot) => (many.includes(lot) ? { ...lot, cards: kept(lot) } : lot));
-    const { onProgress: _, ...quietly } = options;
+    const { onProgress: _, known: __, ...quietly } = options;
     plan = searchMix({ ...order, lots }, quietly).plan;
   }
   return plan;
@@ -156,6 +158,7 @@ class MixSearch {
 
   run(): MixFound {
     const { order, clock, program } = this;
+    if (this.options.known) this.best = this.options.known;
     this.tryCardsAlone();
     const prices = new Map(order.lots.map((lot) => [lot.id, this.shortPrice(lot)]));
     const root = program.solve(order, order.formats.map(({ sheet, packs }) => ({ free: sheet.onHand, price: unitPrice(packs) })), (lot) => 4 * prices.get(lot.id)!, clock.isOver); // biome-ignore format: one row
@@ -199,12 +202,14 @@ class MixSearch {
   private tryWhole(): boolean {
     const { order, program, clock, options } = this;
     if (options.solveWhole === undefined || this.solved === program.patterns.length) return false;
-    this.solved = program.patterns.length;
     const before = this.best?.priceMinor;
-    const whole = solveWholeMix(order, program.patterns, before ?? Number.POSITIVE_INFINITY, options.solveWhole, WHOLE_SECONDS); // biome-ignore format: one row
-    if (whole === null) return false;
-    this.keep(cutWhole(order, whole, clock));
-    return this.best?.priceMinor !== before;
+    const limits = { below: before ?? Number.POSITIVE_INFINITY, target: this.bound, seconds: WHOLE_SECONDS };
+    const whole = solveWholeMix(order, program.patterns, limits, options.solveWhole);
+    if (whole !== null) this.keep(cutWhole(order, whole, clock));
+    const better = this.best?.priceMinor !== before;
+    // The same patterns are asked about again only where they gave something better: it may not have been the last word.
+    if (!better) this.solved = program.patterns.length;
+    return better;
   }
 
   private fill(fractional: FractionalMix, sheets: readonly number[]): MixCut[] | null {

@@ -52,15 +52,30 @@ const formatOf = (paper: Paper): MixFormat => ({
 });
 
 /** The event from one paper, from two, from any mix: each with its price and the least that any other of its kind costs. */
-export function* mixEvent(rows: EventRows, event: FavorEvent, options: MixOptions): Generator<EventMix> {
+export function* mixEvent(
+  rows: EventRows,
+  event: FavorEvent,
+  options: MixOptions,
+  onBetter: (mix: EventMix) => void = () => undefined,
+): Generator<EventMix> {
   const order = orderOfEvent(rows, event);
   if (order === null) return;
   const choice = new Set(order.lots.flatMap(({ cards }) => (cards.length > 1 ? cards : [])));
   const ways = MIX_WAYS.filter((way) => way !== 'two' || choice.size > 2);
+  let known: MixPlan | null = null;
   for (const way of ways) {
     const mostCards = way === 'any' ? null : way === 'one' ? 1 : 2;
-    const plan = cheapestMix(order, { ...options, mostCards, perLot: PER_LINE });
-    yield { way, plan, mixOf: plan === null ? {} : mixOf(event, plan) };
+    const mix = (plan: MixPlan | null): EventMix => ({ way, plan, mixOf: plan === null ? {} : mixOf(event, plan) }); // biome-ignore format: one row
+    const onProgress = (plan: MixPlan) => onBetter(mix(plan));
+    const plan: MixPlan | null = cheapestMix(order, {
+      ...options,
+      mostCards,
+      perLot: PER_LINE,
+      known,
+      onProgress,
+    });
+    known = plan ?? known;
+    yield mix(plan);
   }
 }
 

@@ -6,21 +6,37 @@ import type { MixOrder } from './types';
  * Solves a program in whole numbers, written in the LP file format of general solvers, within so many seconds: the value of every variable, or
  * null where there is no solution, or none was found. What it answers is only a guide.
  */
-export type WholeSolver = (model: string, seconds: number) => ReadonlyMap<string, number> | null;
+export type WholeSolver = (model: string, limits: WholeLimits) => ReadonlyMap<string, number> | null;
+
+/** Nothing better than `target` is needed. */
+export interface WholeLimits {
+  readonly target: number;
+  readonly seconds: number;
+}
 
 /** What is used of a general solver for programs in whole numbers. */
 export interface GeneralSolver {
   solve(
     model: string,
-    options: { readonly mip_rel_gap: number; readonly mip_abs_gap: number; readonly time_limit: number },
+    options: {
+      readonly mip_rel_gap: number;
+      readonly mip_abs_gap: number;
+      readonly objective_target: number;
+      readonly time_limit: number;
+    },
   ): { readonly Columns: Readonly<Record<string, object>> };
 }
 
 /** A general solver, asked for the very best: by its own measure it stops a ten-thousandth before. */
 export const wholeSolverOf =
   (general: GeneralSolver): WholeSolver =>
-  (model, seconds) => {
-    const found = general.solve(model, { mip_rel_gap: 0, mip_abs_gap: 0.5, time_limit: seconds });
+  (model, { target, seconds }) => {
+    const found = general.solve(model, {
+      mip_rel_gap: 0,
+      mip_abs_gap: 0.5,
+      objective_target: target + 0.5,
+      time_limit: seconds,
+    });
     const values = new Map<string, number>();
     for (const [name, column] of Object.entries(found.Columns)) {
       const value = 'Primal' in column ? column.Primal : null;
@@ -40,12 +56,11 @@ export interface WholeMix {
 export function solveWholeMix(
   order: MixOrder,
   patterns: readonly MixPattern[],
-  below: number,
+  { below, ...limits }: WholeLimits & { readonly below: number },
   solve: WholeSolver,
-  seconds: number,
 ): WholeMix | null {
   const { model, shareNames } = writeModel(order, patterns, below);
-  const values = solve(model, seconds);
+  const values = solve(model, limits);
   if (values === null) return null;
   const whole = (name: string): number => Math.round(values.get(name) ?? 0);
   return {
