@@ -1,4 +1,4 @@
-import type { EventLine, Paper } from '../../../../shared/workbook';
+import type { EventLine, Paper } from '../../rows';
 import type { PartOnPaper } from './event-parts';
 
 /**

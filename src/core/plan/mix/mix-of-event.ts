@@ -1,4 +1,4 @@
-import type { EventLine, FavorEvent, Paper } from '../../../../shared/workbook';
+import type { EventLine, FavorEvent, Paper } from '../../rows';
 import { benchToolOf, cutMarkOf, cuttingToolOf, sheetOfPaper } from '../buying/stock-rows';
 import { boxesOfEvent } from '../event/event-boxes';
 import { type PartOnPaper, partsOfBoxes } from '../event/event-parts';
