@@ -1,5 +1,5 @@
 import { type EventPlan, planEvent } from '../core/plan';
-import { countOnSheet, planSheets, type SheetPlan } from '../core/yield';
+import { countOnSheet, type PlanMemory, planSheets, type SheetPlan } from '../core/yield';
 import type { CutAsk, Failed, PlanAnswer, PlanQuestion, SheetAnswer, SheetQuestion } from './plan-messages';
 
 /** What a first plan of one paper may take; it is shown at once, with its bound. source: our own. */
@@ -12,30 +12,51 @@ const effortOf = (seconds: number) => ({ seconds, now: () => performance.now() }
 const isProven = (plan: EventPlan | null): boolean =>
   plan === null || plan.papers.every(({ plan: { proven } }) => proven);
 
+/** Better plans on the way are shown so often at most. source: our own. */
+const SHOWN_EVERY_MS = 400;
+
 function planOf({ number, rows, eventId }: PlanQuestion): void {
-  // A paper whose plan is proven is not planned again.
-  const settled = new Map<string, SheetPlan>();
-  const planIn = (seconds: number) =>
+  const memories = new Map<string, PlanMemory>();
+  const known = new Map<string, SheetPlan>();
+  const answer = (plan: EventPlan | null, done: boolean) =>
+    postMessage({ number, plan, done } satisfies PlanAnswer);
+  let shown = performance.now();
+  const showBest = () => {
+    if (performance.now() < shown + SHOWN_EVERY_MS) return;
+    answer(planEvent(rows, eventId, { planSheets: (_parts, paper) => known.get(paper.id)! }), false);
+    shown = performance.now();
+  };
+  // A paper whose plan is proven is not planned again; the others go on from where they were.
+  const planIn = (seconds: number, onBetter: () => void) =>
     planEvent(rows, eventId, {
       planSheets: (parts, paper, tool) => {
-        const plan = settled.get(paper.id) ?? planSheets(parts, paper, tool, effortOf(seconds));
-        if (plan.proven) settled.set(paper.id, plan);
+        const before = known.get(paper.id);
+        if (before?.proven) return before;
+        const memory = memories.get(paper.id) ?? { best: null };
+        memories.set(paper.id, memory);
+        const onProgress = (better: SheetPlan) => {
+          known.set(paper.id, better);
+          onBetter();
+        };
+        const plan = planSheets(parts, paper, tool, { ...effortOf(seconds), memory, onProgress });
+        known.set(paper.id, plan);
         return plan;
       },
     });
-  const answer = (plan: EventPlan | null, done: boolean) =>
-    postMessage({ number, plan, done } satisfies PlanAnswer);
-  const first = planIn(FIRST_SECONDS);
+  const first = planIn(FIRST_SECONDS, () => undefined);
   const done = isProven(first);
   answer(first, done);
-  if (!done) answer(planIn(SECONDS), true);
+  if (!done) answer(planIn(SECONDS, showBest), true);
 }
 
 function cutOf({ parts, paper, tool }: CutAsk): void {
   const answer = (cut: SheetPlan, done: boolean) => postMessage({ cut, done } satisfies SheetAnswer);
-  const first = planSheets(parts, paper, tool, effortOf(FIRST_SECONDS));
+  const memory: PlanMemory = { best: null };
+  const first = planSheets(parts, paper, tool, { ...effortOf(FIRST_SECONDS), memory });
   answer(first, first.proven);
-  if (!first.proven) answer(planSheets(parts, paper, tool, effortOf(SECONDS)), true);
+  const onProgress = (better: SheetPlan) => answer(better, false);
+  if (!first.proven)
+    answer(planSheets(parts, paper, tool, { ...effortOf(SECONDS), memory, onProgress }), true);
 }
 
 addEventListener('message', ({ data }: MessageEvent<PlanQuestion | SheetQuestion>) => {

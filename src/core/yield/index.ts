@@ -11,7 +11,7 @@ export {
 } from './interlock/nest-sheet';
 export { nestStrip, type StripPlace } from './interlock/nest-strip';
 export { type Quarter, turnCorner } from './interlock/outline';
-export { planSheets } from './plan-sheets';
+export { type PlanMemory, planSheets } from './plan-sheets';
 export { checkPlan } from './proof/check-plan';
 export { sheetsEach } from './sheets-each';
 export type * from './types';

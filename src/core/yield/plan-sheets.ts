@@ -11,6 +11,13 @@ import { writePoints, writeProof } from './write-proof';
 export interface PlanOptions extends EffortLimits {
   /** Told every better plan on the way to the last. */
   readonly onProgress?: (plan: SheetPlan) => void;
+  /** What an earlier and shorter search for the very same came to: this one starts from it, and leaves its own. */
+  readonly memory?: PlanMemory | undefined;
+}
+
+/** Kept by whoever asks twice. */
+export interface PlanMemory {
+  best: StockPlan | null;
 }
 
 type LayUse = (use: NamedUse) => Layout;
@@ -48,7 +55,8 @@ export function planSheets(
   const { onProgress } = options;
   const tell = onProgress && ((plan: StockPlan) => onProgress(write(plan, (use) => layUse(use, sheet))));
   const effort = new Effort(options);
-  const best = solveStock(sheet.problem, effort, tell);
+  const best = solveStock(sheet.problem, effort, tell, options.memory?.best);
+  if (options.memory) options.memory.best = best;
   const easiest = new EasiestCuts(sheet, paper, tool);
   const handWork = effort.atMost(HAND_STEPS);
   return write(best, (use) => easiest.lay(use, handWork));

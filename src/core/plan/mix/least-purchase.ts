@@ -3,7 +3,7 @@ import { priceList, stepsOf } from './price-list';
 import type { MixFormat, MixOrder, MixRow } from './types';
 
 /** How many sheets of each format are bought, in the order of the formats, and the least that costs. */
-export interface LeastPurchase {
+interface LeastPurchase {
   readonly sheets: readonly number[];
   readonly priceMinor: number;
 }

@@ -26,7 +26,7 @@ export const papersOfLine = (own: string | null, { anyOf = [] }: Pick<EventLine,
 ];
 
 /** The event's boxes as lots, and its papers with their offcuts as formats. Null: there is nothing to cut, or a part has no paper. */
-export function orderOfEvent({ recipes, papers, tools }: EventRows, event: FavorEvent): MixOrder | null {
+function orderOfEvent({ recipes, papers, tools }: EventRows, event: FavorEvent): MixOrder | null {
   const tool = tools.find(({ id }) => id === event.toolId) ?? tools[0];
   const { boxes } = boxesOfEvent(event, recipes, cutMarkOf(benchToolOf(tool)));
   const lots = boxes.flatMap(({ line, paperId: own, making }): MixLot[] => {

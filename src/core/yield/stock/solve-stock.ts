@@ -31,8 +31,9 @@ export function solveStock(
   problem: CuttingProblem,
   effort: Effort,
   tell: TellStock = () => undefined,
+  start: StockPlan | null = null,
 ): StockPlan {
-  return new StockSearch(problem, effort, tell).run();
+  return new StockSearch(problem, effort, tell, start).run();
 }
 
 /** Blocks kept while every pattern is looked for: at first, and at most. source: our own, measured */
@@ -62,7 +63,9 @@ class StockSearch {
   private findWork = 0;
   private everyPattern: PatternFinder | null = null;
 
-  constructor(problem: CuttingProblem, effort: Effort, tell: TellStock) {
+  /** `start`: what an earlier search for the same came to; it is bettered or kept. */
+  constructor(problem: CuttingProblem, effort: Effort, tell: TellStock, start: StockPlan | null) {
+    if (start !== null) this.best = start;
     this.problem = problem;
     this.effort = effort;
     this.tell = tell;
