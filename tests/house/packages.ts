@@ -39,6 +39,7 @@ const READ_BY_HAND: readonly (readonly [name: RegExp, reason: string])[] = [
 export const RUNTIME: Readonly<Record<string, string>> = {
   dexie: 'rows in the browser',
   fflate: 'links and embedded streams made small',
+  highs: 'the cheapest mix of papers, fetched only when it is asked for',
   ics: 'the timetable for a calendar',
   jspdf: 'true-size PDF',
   'lucide-react': 'the signs on buttons',
