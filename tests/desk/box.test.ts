@@ -11,6 +11,8 @@ const trade = [
   'depth=1-1/2"',
   '--set',
   'height=3in',
+  '--set',
+  'flap=1 1/2 in',
 ];
 
 interface Card {
@@ -39,7 +41,7 @@ describe('desk card', () => {
     expect(at('score')).toEqual([25.4, 63.5, 152.4, 190.5, 76.2]);
     expect(ops.findIndex(({ op }) => op === 'turn')).toBe(6);
     expect(at('slit')).toEqual([63.5, 152.4, 190.5]);
-    expect(ops.find(({ op }) => op === 'corner')).toMatchObject({ across: 25.4, up: 38.1 });
+    expect(ops.find(({ op }) => op === 'corner')).toMatchObject({ across: 25.4, up: 39.6875 });
   });
 
   test('as text it is numbered for reading', async () => {

@@ -13,7 +13,7 @@ export const fortyFavors: WorkbookFile = {
       id: 'sweets',
       name: 'Sweets',
       styleId: 'open-top',
-      sizesMm: { width: 88.9, depth: 38.1, height: 76.2 },
+      sizesMm: { width: 88.9, depth: 38.1, height: 76.2, flap: 38.1 },
       options: {},
       caliperUm: 300,
       paperId: 'kraft',

@@ -92,7 +92,16 @@ describe('the desk varies a box', () => {
 describe('the desk sets two boxes side by side', () => {
   // Worked by hand for the trade box of 3 1/2 × 1 1/2 × 3 in: card of 11 × 4 1/2 in; scores at 3 1/2, 5, 8 1/2, 10 and across at 3.
   test('with the numbers a hand counts', async () => {
-    const sizes = ['--set', 'width=3 1/2 in', '--set', 'depth=1 1/2 in', '--set', 'height=3 in'];
+    const sizes = [
+      '--set',
+      'width=3 1/2 in',
+      '--set',
+      'depth=1 1/2 in',
+      '--set',
+      'height=3 in',
+      '--set',
+      'flap=1 1/2 in',
+    ];
     const { printed, refused } = await callDesk([
       'beside', '--style', 'open-top', ...sizes, '--with-style', 'tray', '--sheet', 'square-12',
     ]); // biome-ignore format: one call

@@ -9,9 +9,10 @@ export const PAPERS: readonly PaperName[] = ['letter', 'a4'];
 export const stamp = { madeAt: '2027-01-09T10:00:00Z', code: 'seed-box r1' };
 export const inch = { unit: 'in', finest: inches(0, 1, 16) } as const;
 export const metric = { unit: 'mm', finest: millimetres(1) } as const;
-export const boxOf = (style: BoxStyle) => layNet(style, { sizes: {}, caliperUm: 300 });
+export const boxOf = (style: BoxStyle) =>
+  layNet(style, { sizes: style.id === 'open-top' ? { flap: inches(1, 1, 2) } : {}, caliperUm: 300 });
 
-/** The first style of the registry: an open-top box 3 1/2 wide, 1 1/2 deep, 3 high. */
+/** The first style of the registry: an open-top box 3 1/2 wide, 1 1/2 deep, 3 high, flaps 1 1/2 in. */
 export const openTop = STYLES.find(({ id }) => id === 'open-top')!;
 
 export function templateOf(

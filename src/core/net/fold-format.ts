@@ -1,5 +1,6 @@
 import type { FoldFrame } from '../rows/fold-file';
 import { toMm } from '../units/ticks';
+import { paringsOf } from './parings';
 import type { BoxNet, ClosingAct, Curve, NetEdge, PieceNet, Point } from './types';
 
 /**
@@ -33,6 +34,7 @@ function frameOf(piece: PieceNet): FoldFrame {
   };
   const edges = piece.edges.map(({ a, b }): [number, number] => [at(a), at(b)]);
   const faces = piece.faces.map((_, face) => ringWithCorners(piece, face).map(at));
+  const pared = paringsOf(piece).map(({ face, a, b }) => ({ face, a: inMm(a), b: inMm(b) }));
   const folds = piece.edges.some(({ kind }) => kind === 'slit') ? ['cuts'] : ['noCuts'];
   const joins = piece.edges.some(({ kind }) => kind === 'join') ? ['joins'] : ['noJoins'];
   return {
@@ -66,6 +68,7 @@ function frameOf(piece: PieceNet): FoldFrame {
     })),
     'cc:overlaps': piece.overlaps.map((group) => [...group]),
     'cc:closing': piece.closing.map(actOf),
+    ...(pared.length > 0 ? { 'cc:pare': pared } : {}),
     'cc:curves': piece.curves.map(curveInMm),
     'cc:shell': [...piece.shell],
     'cc:roomMm3': piece.roomMm3,

@@ -1,10 +1,11 @@
 import type { At } from '../plane';
 import { toMm } from '../units/ticks';
 import { linesOf } from './lines';
+import { paringsOf } from './parings';
 import type { BoxNet, Curve, PieceNet } from './types';
 
 /** What a drawing for other programs keeps apart. */
-export const LAYERS = ['cut', 'score', 'slit', 'glue'] as const;
+export const LAYERS = ['cut', 'score', 'slit', 'pare', 'glue'] as const;
 export type Layer = (typeof LAYERS)[number];
 
 /** A line or a counter-clockwise arc, in mm, y up. */
@@ -26,7 +27,7 @@ export interface PlainPiece {
   readonly lines: readonly PlainLine[];
 }
 
-/** A box as plain lines, piece beside piece, on the four layers; `across` and `up` are the whole drawing's size in mm. */
+/** A box as plain lines, piece beside piece, on the layers; `across` and `up` are the whole drawing's size in mm. */
 export function plainPiecesOf(box: BoxNet): {
   readonly across: number;
   readonly up: number;
@@ -64,6 +65,9 @@ function pieceLines(piece: PieceNet, shift: number): PlainLine[] {
     const ends = startOf(arc);
     return { layer, a: at(ends[0]), b: at(ends[1]), arc: { centre: at({ x, y }), radius: toMm(arc.radius) } };
   });
+  const pared = paringsOf(piece).map(
+    ({ a, b }): PlainLine => ({ layer: 'pare', a: at(a), b: at(b), arc: null }),
+  );
   const glued = piece.joints.flatMap(({ tab }): PlainLine[] => {
     const ring = piece.faces[tab]?.ring ?? [];
     return ring.map((p, k) => ({
@@ -73,7 +77,7 @@ function pieceLines(piece: PieceNet, shift: number): PlainLine[] {
       arc: null,
     }));
   });
-  return [...drawn, ...glued];
+  return [...drawn, ...pared, ...glued];
 }
 
 /** A minor arc's ends in counter-clockwise order: it runs so when its centre lies on the left. */

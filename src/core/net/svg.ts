@@ -2,7 +2,7 @@ import { LAYERS, type Layer, type PlainLine, type PlainPiece, plainPiecesOf } fr
 import type { BoxNet } from './types';
 
 /**
- * A box as plain SVG for other programs: true size in mm, one group a layer (`cut`, `score`, `slit`, `glue`), hair lines in black, inside
+ * A box as plain SVG for other programs: true size in mm, one group a layer (`cut`, `score`, `slit`, `pare`, `glue`), hair lines in black, inside
  * face up. Of several pieces, each has a named group of its own in every layer (`cut-lid`).
  */
 export function svgOf(box: BoxNet, title: string): string {

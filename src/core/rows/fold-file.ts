@@ -61,6 +61,17 @@ const foldFrame = z.looseObject({
   'cc:seamSides': z.array(z.strictObject({ faces: z.tuple([index, index]), gap: z.number() })).optional(),
   'cc:overlaps': z.array(z.array(index)).optional(),
   'cc:closing': z.array(closingAct).max(500).optional(),
+  /** Strips to pare off flaps that fold in first, from the score to the free edge. */
+  'cc:pare': z
+    .array(
+      z.strictObject({
+        face: index,
+        a: z.tuple([z.number(), z.number()]),
+        b: z.tuple([z.number(), z.number()]),
+      }),
+    )
+    .max(500)
+    .optional(),
   'cc:curves': z.array(curve).max(500).optional(),
   'cc:shell': z.array(index).optional(),
   'cc:roomMm3': z.number().optional(),

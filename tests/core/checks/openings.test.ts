@@ -19,7 +19,12 @@ const boxWith = (
   options: Chosen,
   sizes: Readonly<Record<string, Ticks>> = {},
   style: BoxStyle = openTop,
-): BoxNet => layNet(style, { sizes, options, caliperUm: 305 });
+): BoxNet =>
+  layNet(style, {
+    sizes: { ...(style === openTop ? { flap: inches(1, 1, 2) } : {}), ...sizes },
+    options,
+    caliperUm: 305,
+  });
 const only = ({ pieces: [piece] }: BoxNet): PieceNet => {
   if (piece === undefined) throw new Error('no piece');
   return piece;

@@ -5,6 +5,7 @@ import type { Drawing, Mark } from '../../../src/core/draw/strokes/types';
 import { type BoxNet, layNet } from '../../../src/core/net';
 import type { At } from '../../../src/core/plane';
 import { type BoxStyle, STYLES, styleById } from '../../../src/core/styles';
+import { inches } from '../../../src/core/units';
 import { board, metricTrimmer, trimmer } from '../bench/bench-tools';
 
 interface Card extends StepsToDraw {
@@ -22,7 +23,8 @@ function cardsOf(
   });
 }
 
-const boxOf = (id: string): BoxNet => layNet(styleById(id) as BoxStyle, { sizes: {}, caliperUm: 300 });
+const boxOf = (id: string): BoxNet =>
+  layNet(styleById(id) as BoxStyle, { sizes: { flap: inches(1, 1, 2) }, caliperUm: 300 });
 
 function picture(id: string, step: string, tool = trimmer, faceUp: 'inside' | 'outside' = 'inside'): Drawing {
   const [card] = cardsOf(boxOf(id), tool, faceUp);
@@ -73,10 +75,11 @@ describe('the trade box, step by step', () => {
     expect(sweep('score-2', { ...trimmer, fence: 'right' })).toEqual([-90]);
   });
 
-  test('the tab’s foot is hatched: 1 × 1 1/2 in falls away', () => {
-    const [waste, ...others] = inkOf(picture('open-top', 'cut-1'), 'waste');
-    expect(others).toEqual([]);
-    expect(waste?.kind === 'area' && areaOf(waste.ring)).toBeCloseTo(25.4 * 38.1, 6);
+  test('the tab’s foot is hatched: 1 × 1 9/16 in falls away, and two corners 1 × 5/16', () => {
+    const waste = inkOf(picture('open-top', 'cut-1'), 'waste');
+    const areas = waste.map((mark) => (mark.kind === 'area' ? areaOf(mark.ring) / 25.4 ** 2 : 0));
+    for (const [at, area] of [1.5625, 0.15625, 0.15625].entries()) expect(areas[at]).toBeCloseTo(area, 6);
+    expect(areas).toHaveLength(3);
   });
 
   test('slits run up from the near edge to the cross score', () => {
@@ -89,7 +92,7 @@ describe('the trade box, step by step', () => {
   test('glue is hatched on the tab, on the face below since it ends up inside', () => {
     const drawing = picture('open-top', 'glue-1');
     const [glue] = inkOf(drawing, 'glue-below');
-    expect(glue?.kind === 'area' && areaOf(glue.ring)).toBeCloseTo(25.4 * 76.2, 6);
+    expect(glue?.kind === 'area' && areaOf(glue.ring)).toBeCloseTo(25.4 ** 2 * (2.9375 - 0.3125), 6);
   });
 });
 

@@ -5,7 +5,7 @@ import { layNet } from '../../../src/core/net';
 import { styleById } from '../../../src/core/styles';
 import { inches, markAbove, millimetres, ticks, toInches, USUAL_FINEST } from '../../../src/core/units';
 
-const net = layNet(styleById('open-top')!, { sizes: {}, caliperUm: 305 }); // .012 in
+const net = layNet(styleById('open-top')!, { sizes: { flap: inches(1, 1, 2) }, caliperUm: 305 }); // .012 in
 const sixteenth = USUAL_FINEST.in;
 
 const piece = (fit?: PieceFit): DressingPiece => ({
@@ -62,7 +62,7 @@ describe('layers, bands and liners from the box', () => {
   });
 
   it('measures panels as they lie and the box as it stands', () => {
-    expect(panelSize(net, 'tab')).toEqual({ across: inches(1), up: inches(3) });
+    expect(panelSize(net, 'tab')).toEqual({ across: inches(1), up: inches(2, 15, 16) });
     const t = ticks(98); // 305 µm is 97.6 ticks, taken up
     expect(outsideSize(net).width).toBe(inches(3, 1, 2) + t);
   });

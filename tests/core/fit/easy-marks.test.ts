@@ -98,7 +98,12 @@ function tryAll(q: EasyMarkQuestion) {
   for (const width of marksFrom(q.need[0] + t))
     for (const depth of marksFrom(q.need[1] + t))
       for (const height of marksFrom(q.need[2] + 3.5 * t)) {
-        const allowed = flap >= depth / 2 + inches(0, 1, 8) && flap <= depth && flap <= width && tab <= width;
+        const allowed =
+          flap >= depth / 2 + inches(0, 1, 8) &&
+          flap <= depth &&
+          flap <= width &&
+          tab <= width &&
+          tab <= (7 * height) / 8;
         if (!allowed) continue;
         const net = layNet(q.style, { sizes: { width, depth, height, tab, flap }, caliperUm: q.caliperUm });
         const { inside } = net;

@@ -11,13 +11,14 @@ import {
 import { layNet, type PieceNet } from '../../../src/core/net';
 import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { pillowPack } from '../../../src/core/styles/boxes/pillow-pack';
+import { inches } from '../../../src/core/units/ticks';
 
 const pieceOf = (...args: Parameters<typeof layNet>): PieceNet => {
   const [piece] = layNet(...args).pieces;
   if (piece === undefined) throw new Error('no piece');
   return piece;
 };
-const box = pieceOf(openTop, { sizes: {}, caliperUm: 305 });
+const box = pieceOf(openTop, { sizes: { flap: inches(1, 1, 2) }, caliperUm: 305 });
 const at = (piece: PieceNet, name: string) => piece.faces.findIndex((face) => face.name === name);
 const IN = 25.4;
 /** Corners of a face in inches, to a millionth, as a set. */
@@ -50,7 +51,12 @@ describe('the trade box, folded', () => {
       '3.5 1.5 1.5',
       '3.5 4.5 1.5',
     ]);
-    expect(corners(faces[at(box, 'tab')]?.ring ?? [])).toEqual(['0 1.5 0', '0 4.5 0', '1 1.5 0', '1 4.5 0']);
+    expect(corners(faces[at(box, 'tab')]?.ring ?? [])).toEqual([
+      '0 1.5625 0',
+      '0 4.5 0',
+      '1 1.875 0',
+      '1 4.1875 0',
+    ]);
   });
 
   it('turns all four bottom flaps into the plane of the bottom score', () => {

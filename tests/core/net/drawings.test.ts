@@ -4,8 +4,10 @@ import type { BoxStyle } from '../../../src/core/styles';
 import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { pillowPack } from '../../../src/core/styles/boxes/pillow-pack';
 import { trayLid } from '../../../src/core/styles/boxes/tray-lid';
+import { inches } from '../../../src/core/units/ticks';
 
-const boxOf = (style: BoxStyle) => layNet(style, { sizes: {}, caliperUm: 305 });
+const boxOf = (style: BoxStyle) =>
+  layNet(style, { sizes: style === openTop ? { flap: inches(1, 1, 2) } : {}, caliperUm: 305 });
 
 /** DXF is pairs of lines, a group code and its value; this reads them back into entities. */
 function entitiesOf(text: string): Record<number, string>[] {
@@ -32,10 +34,14 @@ describe('a net as DXF', () => {
       [88.9, 38.1, 88.9, 114.3],
       [127, 38.1, 127, 114.3],
       [215.9, 38.1, 215.9, 114.3],
-      [254, 38.1, 254, 114.3],
+      [254, 39.6875, 254, 114.3],
       [0, 38.1, 254, 38.1],
     ]);
     expect(on('SLIT').map(([x]) => x)).toEqual([88.9, 127, 215.9]);
+    // 1/32 in off both sides of the flaps that fold in first: right, left and front
+    expect(on('PARE').map(([x]) => x)).toEqual([
+      89.69375, 126.20625, 216.69375, 253.20625, 0.79375, 88.10625,
+    ]);
   });
 
   it('opens and ends its sections, and names only layers it declares', () => {
@@ -72,13 +78,14 @@ describe('a net as DXF', () => {
 });
 
 describe('a net as SVG', () => {
-  it('is true size, with one group each for cut, score, slit and glue', () => {
+  it('is true size, with one group each for cut, score, slit, what is pared off and glue', () => {
     const svg = svgOf(boxOf(openTop), 'Tea & <soap>');
     expect(svg).toContain('width="279.4mm" height="114.3mm" viewBox="0 0 279.4 114.3"');
     expect([...svg.matchAll(/<g id="(\w+)">/g)].map(([, id]) => id)).toEqual([
       'cut',
       'score',
       'slit',
+      'pare',
       'glue',
     ]);
     expect(svg).toContain('<title>Tea &amp; &lt;soap&gt;</title>');
@@ -115,7 +122,7 @@ describe('the lines of a net, for the table beside it', () => {
     expect(lines.map(({ kind }) => kind)).toEqual([
       ...Array<string>(5).fill('score'),
       ...Array<string>(3).fill('slit'),
-      ...Array<string>(2).fill('cut'),
+      ...Array<string>(3).fill('cut'),
       ...Array<string>(4).fill('edge'),
     ]);
     expect(lines.slice(0, 4).map(({ from }) => from.x / 8128)).toEqual([3.5, 5, 8.5, 10]);

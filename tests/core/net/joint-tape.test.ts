@@ -5,24 +5,24 @@ import { fillRolls } from '../../../src/core/plan/buying/rolls';
 import { STYLES, styleById } from '../../../src/core/styles';
 import { inches } from '../../../src/core/units';
 
-const openTop = layNet(styleById('open-top')!, { sizes: {}, caliperUm: 300 });
+const openTop = layNet(styleById('open-top')!, { sizes: { flap: inches(1, 1, 2) }, caliperUm: 300 });
 
 const tapesOf = (id: string) =>
   layNet(styleById(id)!, { sizes: {}, caliperUm: 300 }).pieces.flatMap((piece) => tapeJoints(piece));
 
 describe('tape on glue joints', () => {
-  it('takes 9 1/2 in for the 3 1/2 × 1 1/2 × 3 box, one strip a joint, and 380 in for 40', () => {
-    // common practice, no source: side 3 in + bottom 3 1/2 in + 2 × 1 1/2 in
+  it('takes 9 7/16 in for the 3 1/2 × 1 1/2 × 3 box, one strip a joint, and 377 1/2 in for 40', () => {
+    // common practice, no source: side 2 15/16 in + bottom 3 1/2 in + 2 × 1 1/2 in
     const strips = openTop.pieces.flatMap((piece) => tapeJoints(piece, 1));
     const total = strips.reduce((sum, strip) => sum + strip.length * strip.strips, 0);
-    expect(total).toBe(inches(9, 1, 2));
-    expect(40 * total).toBe(inches(380));
+    expect(total).toBe(inches(9, 7, 16));
+    expect(40 * total).toBe(inches(377, 1, 2));
   });
 
   it('doubles only the joints under load', () => {
     const strips = openTop.pieces.flatMap((piece) => tapeJoints(piece));
     expect(strips.map(({ panel, onto, length, strips: count }) => [panel, onto, length, count])).toEqual([
-      ['tab', 'front', inches(3), 1],
+      ['tab', 'front', inches(2, 15, 16), 1],
       ['frontFlap', 'rightFlap', inches(1, 1, 2), 2],
       ['frontFlap', 'leftFlap', inches(1, 1, 2), 2],
       ['backFlap', 'frontFlap', inches(3, 1, 2), 2],

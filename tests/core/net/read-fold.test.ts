@@ -4,7 +4,8 @@ import { type BoxStyle, STYLES } from '../../../src/core/styles';
 import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { inches } from '../../../src/core/units/ticks';
 
-const boxOf = (style: BoxStyle) => layNet(style, { sizes: {}, caliperUm: 305 });
+const boxOf = (style: BoxStyle) =>
+  layNet(style, { sizes: style === openTop ? { flap: inches(1, 1, 2) } : {}, caliperUm: 305 });
 const changed = (change: Readonly<Record<string, unknown>>) =>
   JSON.stringify({ ...foldFileOf(boxOf(openTop), 'box'), ...change });
 const good = foldFileOf(boxOf(openTop), 'box') as {

@@ -9,7 +9,7 @@ import { STYLES, styleById } from '../../../src/core/styles/registry';
 import { inches, millimetres, toInches, USUAL_FINEST } from '../../../src/core/units';
 import { sayReason } from '../../../src/core/units/reason';
 
-const net = layNet(styleById('open-top')!, { sizes: {}, caliperUm: 305 });
+const net = layNet(styleById('open-top')!, { sizes: { flap: inches(1, 1, 2) }, caliperUm: 305 });
 const mark = USUAL_FINEST.in;
 const say = (reasons: readonly Parameters<typeof sayReason>[0][]) =>
   reasons.map((each) =>
@@ -50,19 +50,19 @@ describe('the adhesive plan', () => {
   it('tapes the trade box joint by joint, double under load, 1/8 in narrower than the flap', () => {
     const { rows } = planAdhesive({ net, pieces: [] }, null);
     const tab = rows.find(({ panel }) => panel === 'tab');
-    expect(tab).toMatchObject({ length: inches(3), strips: 1, widest: inches(0, 7, 8) });
+    expect(tab).toMatchObject({ length: inches(2, 15, 16), strips: 1, widest: inches(0, 7, 8) });
     expect(rows.filter(({ strips }) => strips === 2).every(({ onto }) => onto?.endsWith('Flap'))).toBe(true);
     expect(tab && tapeFits(tab, 25.4)).toBe(false);
     expect(tab && tapeFits(tab, 6.35)).toBe(true);
-    expect(say(tab?.why ?? [])).toEqual(['One strip of 3.', 'Tape no wider than 1 − 0.125 = 0.875.']);
+    expect(say(tab?.why ?? [])).toEqual(['One strip of 2.938.', 'Tape no wider than 1 − 0.125 = 0.875.']);
   });
 
   it('glues the same joints in place of tape, with the time the bottle says', () => {
     const plan = planAdhesive({ net, pieces: [] }, glue);
     expect(plan).toMatchObject({ tape: 0, pressMinutes: 1, setMinutes: 30 });
-    // 1 × 3 in = 1935.48 mm² at 60 g/m²: 116.13 mg, taken up
+    // 1 × 2 15/16 in = 1895.16 mm² at 60 g/m²: 113.71 mg, taken up
     expect(say(plan.rows.find(({ panel }) => panel === 'tab')?.why ?? [])).toEqual([
-      '3 × 1 spread thinly: 117 mg.',
+      '2.938 × 1 spread thinly: 114 mg.',
     ]);
   });
 });

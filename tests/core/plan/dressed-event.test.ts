@@ -129,8 +129,8 @@ describe('a class of twelve kits', () => {
   });
 
   it('glues the joints instead of taping them, to the gram', () => {
-    // 3 × 1 + 2 × 1 1/2 × 1 1/2 + 3 1/2 × 1 1/2 = 12.75 in² a box, 28 boxes: 0.2303 m² at 100 g/m²
-    expect(club.glue).toMatchObject({ grams: 24, bottles: 1 });
+    // 2 15/16 × 1 + 2 × 1 1/2 × 1 1/2 + 3 1/2 × 1 1/2 = 12.6875 in² a box, 28 boxes: 0.2292 m² at 100 g/m²
+    expect(club.glue).toMatchObject({ grams: 23, bottles: 1 });
     expect(club.lines[0]?.acts.glue).toBe(4 + 2);
   });
 

@@ -90,9 +90,9 @@ describe('planning an event', () => {
   });
 
   it('tapes joints under load twice, and never joins a strip from two rolls', () => {
-    // side 3; side flaps 2 × 1 1/2 and back flap 3 1/2, each doubled; liner top and bottom 2 × 3 1/2
+    // side 2 15/16; side flaps 2 × 1 1/2 and back flap 3 1/2, each doubled; liner top and bottom 2 × 3 1/2
     const [tape] = plan().rolls;
-    expect(tape && toInches(tape.perBox)).toBe(3 + 2 * (1.5 + 1.5 + 3.5) + 7);
+    expect(tape && toInches(tape.perBox)).toBe(2.9375 + 2 * (1.5 + 1.5 + 3.5) + 7);
     expect(tape?.rolls.rolls).toBe(2); // 44 × 23 in = 1012 in; a roll is 900 in
     expect(rowOf(plan(), 'tape-quarter')).toMatchObject({ need: 2, onHand: 1, short: 1, priceMinor: 420 });
   });
@@ -131,7 +131,7 @@ describe('planning an event', () => {
     const { lines, hours } = plan();
     expect(lines[0]?.acts).toEqual({
       score: 5,
-      slit: 5, // three slits, and a corner of two strokes
+      slit: 7, // three slits, a corner of two strokes and two snips
       fold: 5,
       glue: 9,
       'close-bottom': 1,

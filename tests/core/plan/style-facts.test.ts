@@ -28,7 +28,13 @@ describe('what a maker picks a style by', () => {
   // Common practice, no source: the trade box is an 11 × 4 1/2 in blank with every score across the card; a letter sheet gives one, turned on its side.
   it('is read off the net and its program', () => {
     const { merits, sheetsPerFavor } = factsOf('open-top', {
-      sizes: { width: inches(3, 1, 2), depth: inches(1, 1, 2), height: inches(3), nothing: inches(1) },
+      sizes: {
+        width: inches(3, 1, 2),
+        depth: inches(1, 1, 2),
+        height: inches(3),
+        flap: inches(1, 1, 2),
+        nothing: inches(1),
+      },
     });
     expect(merits.has('trimmer-only')).toBe(true);
     expect(merits.has('no-glue')).toBe(false);

@@ -1,4 +1,5 @@
 import { FINGER_REACH, HAND_WIDTH } from '../../net/hand-reach';
+import { paringsOf } from '../../net/parings';
 import type { BoxNet, PieceNet } from '../../net/types';
 import { inches, isOnMark, printLength } from '../../units';
 import type { BenchTool } from '../types';
@@ -34,7 +35,7 @@ function workTips(group: ActGroup, bench: Bench): readonly string[] {
     case 'slit':
       return opensAtEdge(group) ? ['Stop at the cross score.'] : [];
     case 'cut':
-      return [...narrowStrip(group), ...taperFlaps(group, bench)];
+      return [...narrowStrip(group), ...pareFlaps(group, bench)];
     case 'fold':
       return [];
     case 'glue':
@@ -67,15 +68,12 @@ function narrowStrip({ acts }: ActGroup): readonly string[] {
     : [];
 }
 
-/** Bottom flaps that end up inside, as wide as the wall they hang on, would peep out at the corners. */
-function taperFlaps({ to }: ActGroup, { piece, groups }: Bench): readonly string[] {
+/** Flaps that fold in first are slit as wide as their wall, and lie between walls that are a card nearer. */
+function pareFlaps({ to }: ActGroup, { piece, groups, speech }: Bench): readonly string[] {
   const isLastCut = groups.filter(({ kind }) => kind === 'cut' || kind === 'slit').at(-1)?.to === to;
-  const inner = piece.overlaps
-    .flatMap((layers) => layers.slice(0, -1))
-    .flatMap((face) => piece.faces[face] ?? []);
-  const flaps = [...new Set(inner.filter(({ role }) => role === 'bottomFlap').map(({ panel }) => panel))];
-  if (!isLastCut || flaps.length === 0 || piece.faces.some(({ role }) => role === 'lockFlap')) return [];
-  return ['Taper the bottom flaps a hair at each side, so that they do not show.'];
+  if (!isLastCut || paringsOf(piece).length === 0) return [];
+  const pared = speech.ruler.unit === 'in' ? '1/32 in' : '0.8 mm';
+  return [`Pare ${pared} off each side of the inner bottom flaps, so that they fold in freely.`];
 }
 
 /** The last bottom flap is pressed from inside, and a small opening lets no hand in. */

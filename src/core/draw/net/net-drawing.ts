@@ -1,3 +1,4 @@
+import { paringsOf } from '../../net/parings';
 import type { PieceNet, Point } from '../../net/types';
 import type { At } from '../../plane';
 import type { Ruler } from '../../units';
@@ -5,7 +6,7 @@ import { toMm } from '../../units/ticks';
 import { drawGrain, type GrainWay } from '../strokes/grain-arrow';
 import { sizeWords } from '../strokes/length-text';
 import { drawLine } from '../strokes/line-marks';
-import { areaMark, frameMarks } from '../strokes/marks';
+import { areaMark, frameMarks, lineMark } from '../strokes/marks';
 import { marksAbove, marksBeside, type RunningMark } from '../strokes/running-marks';
 import { patchBehind } from '../strokes/text-stack';
 import type { Drawing, Mark } from '../strokes/types';
@@ -70,6 +71,7 @@ export function drawNet(piece: PieceNet, options: NetDrawingOptions): NetDrawing
     ...(show.numbers ? drawGuides(numbered, blank, scale) : []),
     ...(show.letters ? wordsOnPanels(lying, faceUp, place, textMm, show.names, show.areas) : []),
     ...lines.flatMap((line) => drawLine(line, scale)),
+    ...paringsOf(lying).map(({ a, b }) => lineMark('cut', [place(a), place(b)])),
     ...(show.numbers
       ? marksAbove(numbersFromLeft(blank, numbered).filter(shown), [0, up], across, scale, style)
       : []),

@@ -1,7 +1,7 @@
 import { toDegrees, toRadians } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { ClosingStep, Len, PanelSpec } from '../language/types';
-import { gluedTube, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { gluedTube, TAB_LIMIT, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 import { TOP_LIMITS, TOP_OPTION, TOP_QUANTITIES, TOP_SYMBOLS, topOf } from '../shapes/tube-top';
 import { TUCK_ALLOWANCES, TUCK_LETS } from '../shapes/tuck-lid';
@@ -23,7 +23,7 @@ const hook = (on: 'front.down' | 'back.down', across: Len): PanelSpec => ({
 });
 
 /** Side flap, mitred at both ends, and beyond the mitre at its start the triangle that is glued under the hook beside it. */
-const sideFlap = (wall: 'right' | 'left', across: Len): Readonly<Record<string, PanelSpec>> => ({
+const sideFlap = (wall: 'left' | 'right', across: Len): Readonly<Record<string, PanelSpec>> => ({
   [`${wall}Flap`]: {
     role: 'bottomFlap',
     outline: [
@@ -43,10 +43,10 @@ const sideFlap = (wall: 'right' | 'left', across: Len): Readonly<Record<string, 
 });
 
 /** How far the tab's foot is kept clear of the front flap, which swings past it as the box opens. source: our choice, tried by the closing-path check */
-const TAB_CLEAR = '1/8 in';
+const TAB_CLEAR = '2 tabClear';
 
-const FLAPS = ['frontFlap', 'backFlap', 'rightFlap', 'leftFlap'] as const;
-const CORNERS = ['rightCorner', 'leftCorner'] as const;
+const FLAPS = ['backFlap', 'frontFlap', 'leftFlap', 'rightFlap'] as const;
+const CORNERS = ['leftCorner', 'rightCorner'] as const;
 /** Stops on the way from flat to open. source: our choice, one a frame of the closing-path check */
 const STOPS = 6;
 
@@ -60,9 +60,9 @@ function opening(corner: number): Readonly<Record<string, number>> {
   const flap = 90 + toDegrees(Math.asin(Math.min(1, Math.sin(rise) / Math.SQRT1_2)));
   const mitre = 2 * toDegrees(Math.acos(Math.min(1, Math.tan(rise)))) - 180;
   return {
-    right: 180 - corner,
-    back: corner,
     left: 180 - corner,
+    front: corner,
+    right: 180 - corner,
     tab: corner,
     ...Object.fromEntries(FLAPS.map((name) => [name, flap])),
     ...Object.fromEntries(CORNERS.map((name) => [name, mitre])),
@@ -84,17 +84,17 @@ const closing: readonly ClosingStep[] = [
   },
   {
     do: 'fold',
-    panels: ['left'],
+    panels: ['right'],
     to: 180,
     tip: 'Put glue on its corner, not on its flap, before the wall comes over.',
   },
-  { do: 'glue', panel: 'leftCorner', onto: 'backFlap' },
-  { do: 'fold', panels: ['right'], to: 180, tip: 'Put glue on the other corner and on the tab first.' },
   { do: 'glue', panel: 'rightCorner', onto: 'frontFlap' },
-  { do: 'glue', panel: 'tab', onto: 'front', tip: 'The box lies flat now: let the glue set under a book.' },
+  { do: 'fold', panels: ['left'], to: 180, tip: 'Put glue on the other corner and on the tab first.' },
+  { do: 'glue', panel: 'leftCorner', onto: 'backFlap' },
+  { do: 'glue', panel: 'tab', onto: 'back', tip: 'The box lies flat now: let the glue set under a book.' },
   {
     do: 'fold',
-    panels: ['right', 'back', 'left', 'tab', ...FLAPS, ...CORNERS],
+    panels: ['left', 'front', 'right', 'tab', ...FLAPS, ...CORNERS],
     through: Array.from({ length: STOPS - 1 }, (_, at) => opening((90 * (at + 1)) / STOPS)),
     tip: 'Push the two folded edges toward each other. The bottom drops into place, and the hooks hold it.',
   },
@@ -109,7 +109,7 @@ export const crashLock = defineStyle({
     'corner rule derived from the fold angles; construction common practice, no source; FEFCO family 07 is its corrugated cousin (from memory)',
   goodFor: 'Glue many ahead and store them flat. Each opens in one move with its bottom in place.',
   watchOut:
-    'Glue only the two corners. One drop past the slanted fold and the box won’t open, so try one first.',
+    'Use liquid glue, not tape, and only on the two corners. One drop past the slanted fold and the box won’t open, so try one first.',
   symbols: {
     ...TUBE_SYMBOLS,
     depth: sizeOf('Depth', 'Side panel, score to score.', '2 in', '1 in', '8 in'),
@@ -123,40 +123,41 @@ export const crashLock = defineStyle({
     ...TOP_SYMBOLS,
   },
   inside: ['width - t', 'depth - tuckTakes - t', 'height - lidTakes - 7/2 t'],
-  allowances: TUCK_ALLOWANCES,
+  allowances: { ...TUCK_ALLOWANCES, hookClear: '1/32 in' },
   lets: {
     ...TUCK_LETS,
     half: 'depth/2',
     reach: 'half + lock',
-    hookAt: 'width/2',
+    // clear of the step of the other hook
+    hookAt: 'width/2 + hookClear',
     sideFlap: 'half - 1/8 in',
   },
   quantities: { ...TUBE_QUANTITIES, ...TOP_QUANTITIES },
   options: TOP_OPTION,
   pieces: (chosen) => {
     const top = topOf(chosen);
-    const tube = gluedTube({ order: 'front', tab: 'right' }, TAB_CLEAR, top.layers);
+    const tube = gluedTube({ order: 'back', tab: 'right' }, TAB_CLEAR, top.clear);
     const { across } = tube;
     return {
       box: {
         label: 'Box',
         panels: {
           ...tube.panels,
-          frontFlap: hook('front.down', across.front),
-          ...sideFlap('right', across.right),
           backFlap: hook('back.down', across.back),
           ...sideFlap('left', across.left),
+          frontFlap: hook('front.down', across.front),
+          ...sideFlap('right', across.right),
           ...top.panels(tube),
         },
         joints: [
           tube.joint,
-          { panel: 'rightCorner', onto: 'frontFlap', lap: 'outside', carries: true },
           { panel: 'leftCorner', onto: 'backFlap', lap: 'outside', carries: true },
+          { panel: 'rightCorner', onto: 'frontFlap', lap: 'outside', carries: true },
         ],
         seams: [tube.seam],
-        overlaps: [['frontFlap', 'backFlap', 'rightFlap', 'leftFlap'], ...top.overlaps],
+        overlaps: [['backFlap', 'frontFlap', 'leftFlap', 'rightFlap'], ...top.overlaps],
         closing: [...closing, ...top.closing],
-        shell: ['front', 'right', 'back', 'left'],
+        shell: ['back', 'left', 'front', 'right'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
       },
     };
@@ -169,6 +170,22 @@ export const crashLock = defineStyle({
       severity: 'stop',
       says: 'Hooks that reach {lock} past the middle are {reach} long and meet the far wall of a box {depth} deep.',
       remedy: 'Make them at most {limit}.',
+    },
+    {
+      code: 'hook-cut-to-point',
+      symbol: 'lock',
+      atMost: 'width - half - 2 hookClear - 1/8 in',
+      severity: 'stop',
+      says: 'Hooks that reach {lock} past the middle are cut to a point under a front {width} wide.',
+      remedy: 'Make them at most {limit}, or the box wider.',
+    },
+    {
+      code: 'crash-shallow',
+      symbol: 'depth',
+      atLeast: '2 in',
+      severity: 'warn',
+      says: 'The two corners that are glued under a box {depth} deep are hardly larger than a fingertip.',
+      remedy: 'Make it at least {limit} deep, or choose the snap-lock bottom.',
     },
     {
       code: 'crash-narrow-front',
@@ -194,6 +211,7 @@ export const crashLock = defineStyle({
       says: 'The glue tab {tab} is wider than the panel it is glued to, {width}.',
       remedy: 'Make it at most {limit}.',
     },
+    TAB_LIMIT,
     ...TOP_LIMITS,
   ],
   promises: [{ claim: 'covers', piece: 'box', panels: [...FLAPS], area: ['width', 'depth'] }],

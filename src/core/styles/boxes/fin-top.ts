@@ -14,14 +14,13 @@ import {
 import {
   BOTTOM_CLOSING,
   BOTTOM_JOINTS,
-  BOTTOM_LAYERS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
   BOTTOM_OVERLAP,
   BOTTOM_SYMBOLS,
   bottomFlaps,
 } from '../shapes/glued-bottom';
-import { gluedTube, gluedWith, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { gluedTube, gluedWith, TAB_QUANTITIES, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 const fin = (
@@ -64,7 +63,7 @@ export const finTop = defineStyle({
     ...TUBE_SYMBOLS,
     width: sizeOf('Width', 'Front panel, score to score.', '2 1/2 in', '1 in', '8 in'),
     depth: sizeOf('Depth', 'Side panel, score to score; the width or less.', '2 1/2 in', '3/4 in', '8 in'),
-    ...BOTTOM_SYMBOLS,
+    flap: { ...BOTTOM_SYMBOLS.flap, default: '1 1/2 in' },
     ...GABLE_SYMBOLS,
     roof: sizeOf(
       'Roof',
@@ -77,10 +76,11 @@ export const finTop = defineStyle({
   },
   inside: ['width - t', 'depth - t', 'height - 7/2 t'],
   lets: { ...BOTTOM_LETS, ...GABLE_LETS },
+  quantities: TAB_QUANTITIES,
   angles: GABLE_ANGLES,
   addOns: { window: inPanels('box', 'front', 'back') },
   pieces: () => {
-    const tube = gluedTube({ order: 'front', tab: 'right' }, BOTTOM_LAYERS, '0');
+    const tube = gluedTube({ order: 'front', tab: 'right' }, 'tabClear', '0', 'foot');
     return {
       box: {
         label: 'Box',
@@ -124,7 +124,7 @@ export const finTop = defineStyle({
   },
   constraints: [
     ...BOTTOM_LIMITS,
-    ...TUBE_LIMITS.slice(0, 1).map(({ given: _, ...limit }) => limit),
+    ...TUBE_LIMITS.slice(0, 2).map(({ given: _, ...limit }) => limit),
     ...GABLE_LIMITS,
   ],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],

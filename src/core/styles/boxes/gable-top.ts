@@ -13,14 +13,13 @@ import {
 import {
   BOTTOM_CLOSING,
   BOTTOM_JOINTS,
-  BOTTOM_LAYERS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
   BOTTOM_OVERLAP,
   BOTTOM_SYMBOLS,
   bottomFlaps,
 } from '../shapes/glued-bottom';
-import { gluedTube, gluedWith, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { gluedTube, gluedWith, TAB_QUANTITIES, TUBE_LIMITS, TUBE_SYMBOLS } from '../shapes/glued-tube';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 /** A gable with folded-in gussets and an upright strip to carry it by. Gusset rule derived; construction: common practice, no source. */
@@ -42,13 +41,14 @@ export const gableTop = defineStyle({
   inside: ['width - t', 'depth - t', 'height - 7/2 t'],
   roof: 'open',
   lets: { ...BOTTOM_LETS, ...GABLE_LETS },
+  quantities: TAB_QUANTITIES,
   angles: GABLE_ANGLES,
   addOns: {
     window: inPanels('box', 'front', 'back'),
     slot: [{ id: 'handle', label: 'In the handle strip', piece: 'box', at: ['frontHandle', 'backHandle'] }],
   },
   pieces: () => {
-    const tube = gluedTube({ order: 'front', tab: 'right' }, BOTTOM_LAYERS, '0');
+    const tube = gluedTube({ order: 'front', tab: 'right' }, 'tabClear', '0', 'foot');
     return {
       box: {
         label: 'Box',
@@ -91,7 +91,7 @@ export const gableTop = defineStyle({
   },
   constraints: [
     ...BOTTOM_LIMITS,
-    ...TUBE_LIMITS.slice(0, 1).map(({ given: _, ...limit }) => limit),
+    ...TUBE_LIMITS.slice(0, 2).map(({ given: _, ...limit }) => limit),
     ...GABLE_LIMITS,
   ],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],

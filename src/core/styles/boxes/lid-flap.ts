@@ -3,19 +3,19 @@ import { defineStyle } from '../language/define';
 import {
   BOTTOM_CLOSING,
   BOTTOM_JOINTS,
-  BOTTOM_LAYERS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
   BOTTOM_OVERLAP,
   BOTTOM_SYMBOLS,
   bottomFlaps,
 } from '../shapes/glued-bottom';
-import { gluedTube, TUBE_LIMITS, TUBE_OPTIONS, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { gluedTube, LIDDED_OPTIONS, TUBE_LIMITS, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
 import {
+  HUNG_LIMITS,
   TUCK_ALLOWANCES,
-  TUCK_LAYERS,
   TUCK_LETS,
   TUCK_LIMITS,
+  TUCK_OPTIONS,
   TUCK_QUANTITIES,
   TUCK_SYMBOLS,
   tuckClosing,
@@ -36,7 +36,7 @@ export const lidFlap = defineStyle({
   allowances: TUCK_ALLOWANCES,
   lets: { ...BOTTOM_LETS, ...TUCK_LETS },
   quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
-  options: TUBE_OPTIONS,
+  options: { ...LIDDED_OPTIONS, ...TUCK_OPTIONS },
   addOns: {
     window: inPanels('box', 'front', 'back', 'left', 'right', 'topLid'),
     notch: inEdges('box', 'front.up'),
@@ -44,11 +44,11 @@ export const lidFlap = defineStyle({
     dustFlaps: true,
   },
   pieces: (chosen) => {
-    const tube = gluedTube(chosen, BOTTOM_LAYERS, TUCK_LAYERS);
+    const tube = gluedTube(chosen, 'tabClear', 'tabClear');
     return {
       box: {
         label: 'Box',
-        panels: { ...tube.panels, ...bottomFlaps(tube), ...tuckLid(tube, 'back', 'up', 'top') },
+        panels: { ...tube.panels, ...bottomFlaps(tube), ...tuckLid(chosen, tube, 'back', 'up', 'top') },
         joints: [tube.joint, ...BOTTOM_JOINTS],
         seams: [tube.seam],
         overlaps: [BOTTOM_OVERLAP, tuckOverlap('top')],
@@ -58,7 +58,7 @@ export const lidFlap = defineStyle({
       },
     };
   },
-  constraints: [...BOTTOM_LIMITS, ...TUBE_LIMITS, ...TUCK_LIMITS],
+  constraints: [...BOTTOM_LIMITS, ...TUBE_LIMITS, ...TUCK_LIMITS, ...HUNG_LIMITS],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
   traits: ['lid', 'tall'],
 });

@@ -3,7 +3,6 @@ import { defineStyle } from '../language/define';
 import {
   BOTTOM_CLOSING,
   BOTTOM_JOINTS,
-  BOTTOM_LAYERS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
   BOTTOM_OVERLAP,
@@ -32,7 +31,7 @@ export const openTop = defineStyle({
     hangTab: inEdges('box', 'back.up', 'front.up'),
   },
   pieces: (chosen) => {
-    const tube = gluedTube(chosen, BOTTOM_LAYERS, '0');
+    const tube = gluedTube(chosen, 'tabClear', '0');
     return {
       box: {
         label: 'Box',

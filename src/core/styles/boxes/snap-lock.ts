@@ -2,8 +2,8 @@ import { defineStyle } from '../language/define';
 import type { PanelSpec } from '../language/types';
 import {
   gluedTube,
+  LIDDED_OPTIONS,
   TUBE_LIMITS,
-  TUBE_OPTIONS,
   TUBE_QUANTITIES,
   TUBE_SYMBOLS,
   type Tube,
@@ -99,10 +99,10 @@ export const snapLock = defineStyle({
       of: ({ half = 0, ear = 0 }) => Math.min(half, ear),
     },
   },
-  options: { ...TUBE_OPTIONS, ...TOP_OPTION },
+  options: { ...LIDDED_OPTIONS, ...TOP_OPTION },
   pieces: (chosen) => {
     const top = topOf(chosen);
-    const tube = gluedTube(chosen, '5 seamRelief', top.layers);
+    const tube = gluedTube(chosen, 'tabClear', top.clear);
     return {
       box: {
         label: 'Box',
@@ -156,7 +156,12 @@ export const snapLock = defineStyle({
     ...TOP_LIMITS,
   ],
   promises: [
-    { claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap', 'tongue'], area: ['width', 'depth'] },
+    {
+      claim: 'covers',
+      piece: 'box',
+      panels: ['frontFlap', 'backFlap', 'tongue', 'rightFlap', 'leftFlap'],
+      area: ['width', 'depth'],
+    },
   ],
   fits: [
     {

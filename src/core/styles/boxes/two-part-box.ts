@@ -8,10 +8,10 @@ import {
   BOTTOM_OVERLAP,
   bottomFlaps,
 } from '../shapes/glued-bottom';
-import { gluedTube, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { gluedTube, TAB_LIMIT, TAB_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
-const tube = gluedTube({ order: 'front', tab: 'right' }, '0', '0');
+const tube = gluedTube({ order: 'front', tab: 'right' }, 'tabClear', '0');
 const flaps = bottomFlaps(tube);
 const wall = (
   name: 'front' | 'right' | 'back' | 'left',
@@ -23,8 +23,10 @@ const wall = (
 });
 const tab = (on: 'right.right' | 'left.right'): PanelSpec => ({
   role: 'glueTab',
-  size: ['tab', 'height'],
+  size: ['tab', 'height - tabClear'],
   on,
+  at: 'tabClear',
+  taper: 'tabBevel',
   fold: 90,
 });
 
@@ -93,6 +95,7 @@ export const twoPartBox = defineStyle({
   },
   inside: ['width - t', 'depth - t', 'height - 7/2 t'],
   lets: { ...BOTTOM_LETS, seamRelief: '0' },
+  quantities: TAB_QUANTITIES,
   pieces: {
     frontHalf: half(
       'Front half',
@@ -139,6 +142,7 @@ export const twoPartBox = defineStyle({
       says: 'The glue tabs {tab} are wider than the panels they are glued to, {width}.',
       remedy: 'Make them at most {limit}.',
     },
+    TAB_LIMIT,
     ...BOTTOM_LIMITS,
   ],
   promises: [

@@ -6,7 +6,7 @@ export const BOTTOM_SYMBOLS = {
   flap: allowanceOf(
     'Bottom flap',
     'From the bottom score to the flap’s free edge.',
-    '1 1/2 in',
+    '1 1/4 in',
     '1/4 in',
     '12 in',
   ),
@@ -21,9 +21,6 @@ export const bottomFlaps = ({ across }: Tube): Readonly<Record<string, PanelSpec
   backFlap: { role: 'bottomFlap', size: [across.back, 'flap'], on: 'back.down', fold: 90 },
   leftFlap: { role: 'bottomFlap', size: [across.left, 'flap'], on: 'left.down', fold: 90 },
 });
-
-/** How many layers of card the tab's foot has to stay clear of, as the caliper's own form. */
-export const BOTTOM_LAYERS = '4 seamRelief';
 
 export const BOTTOM_JOINTS: readonly JointSpec[] = [
   { panel: 'frontFlap', onto: 'rightFlap', lap: 'outside', carries: true },

@@ -32,7 +32,30 @@ export const TUBE_SYMBOLS = {
 /** source: common practice, no source; thinner card leaves the last panel on its mark */
 const THICK_CARD_MM = 0.4064;
 
+/** How far a glue tab stays clear of the floor, and of a lid, so that their flaps fold in past it. source: 1/16 in, common practice, no source */
+const TAB_CLEAR_MM = 1.5875;
+/** Layers of card that lie on one another in the thickest floor. */
+const MOST_LAYERS = 5;
+
+/** The slope of a tab's end over the tab's width, 15 degrees, and so much to the next mark that 30 are hardly passed. source: 15-30 degrees, common practice, no source */
+const TAB_SLOPE = 0.27;
+
+/** How the ends of a glue tab are cut: clear of the floor and the lid, and sloped so that the tab slips in and does not show. */
+export const TAB_QUANTITIES = {
+  tabClear: {
+    means: 'how far the tab stays clear of the floor and of a lid',
+    of: ({ t = 0 }) => (t >= THICK_CARD_MM ? Math.max(TAB_CLEAR_MM, MOST_LAYERS * t) : TAB_CLEAR_MM),
+    onMark: true,
+  },
+  tabBevel: {
+    means: 'how far an end of the glue tab slopes in',
+    of: ({ tab = 0 }) => TAB_SLOPE * tab,
+    onMark: true,
+  },
+} as const satisfies Record<string, Quantity>;
+
 export const TUBE_QUANTITIES = {
+  ...TAB_QUANTITIES,
   seamRelief: {
     means:
       'how much the wall the tab hangs on is narrowed in thick card, because the tab ends up inside the next',
@@ -40,16 +63,16 @@ export const TUBE_QUANTITIES = {
   },
 } as const satisfies Record<string, Quantity>;
 
+const ORDER = {
+  label: 'First panel',
+  help: 'Which panel is at the left of the strip. The marks change; the box doesn’t.',
+} as const;
+const FRONT_FIRST = { id: 'front', label: 'Front first, seam beside the front' } as const;
+const SIDE_FIRST = { id: 'side', label: 'Side first, seam at the back' } as const;
+
 /** Where the strip starts and on which end the tab sits: the box is the same, the marks are not. */
 export const TUBE_OPTIONS = {
-  order: {
-    label: 'First panel',
-    help: 'Which panel is at the left of the strip. The marks change; the box doesn’t.',
-    choices: [
-      { id: 'front', label: 'Front first, seam beside the front' },
-      { id: 'side', label: 'Side first, seam at the back' },
-    ],
-  },
+  order: { ...ORDER, choices: [FRONT_FIRST, SIDE_FIRST] },
   tab: {
     label: 'Glue tab',
     help: 'The end of the strip the tab sits on.',
@@ -58,6 +81,12 @@ export const TUBE_OPTIONS = {
       { id: 'left', label: 'At the left end' },
     ],
   },
+} as const satisfies Record<string, OptionSpec>;
+
+/** Under a lid the seam lies at the back unless the maker says otherwise: a tab inside the front is where the tuck goes in. */
+export const LIDDED_OPTIONS = {
+  ...TUBE_OPTIONS,
+  order: { ...ORDER, choices: [SIDE_FIRST, FRONT_FIRST] },
 } as const satisfies Record<string, OptionSpec>;
 
 export interface Tube {
@@ -70,9 +99,12 @@ export interface Tube {
   readonly closing: readonly ClosingStep[];
 }
 
-/** Four walls in a strip and the tab that closes them. `foot`, `head`: how far the tab's ends are kept clear of the layers of floor and lid. */
-export function gluedTube(chosen: Chosen, foot: Len, head: Len): Tube {
-  const start = chosen['order'] === 'side' ? 3 : 0;
+/** Which wall of the round lies first. */
+const STARTS: Readonly<Record<string, number>> = { front: 0, back: 2, side: 3 };
+
+/** Four walls in a strip and the tab that closes them. `foot`, `head`: how far its ends are kept clear of floor and lid; `ends`: which of them slope. */
+export function gluedTube(chosen: Chosen, foot: Len, head: Len, ends: 'both' | 'foot' = 'both'): Tube {
+  const start = STARTS[chosen['order'] ?? 'front'] ?? 0;
   const walls = [0, 1, 2, 3].map((step) => ROUND[(start + step) % 4] ?? 'front');
   const [first = 'front', second = 'right', third = 'back', last = 'left'] = walls;
   const width = (wall: Wall): Len => (wall === 'front' || wall === 'back' ? 'width' : 'depth');
@@ -89,9 +121,10 @@ export function gluedTube(chosen: Chosen, foot: Len, head: Len): Tube {
       before === undefined ? { role: 'wall', size } : { role: 'wall', size, on: `${before}.right`, fold: 90 };
   });
   const size = ['tab', `height - ${foot} - ${head}`] as const;
+  const headBevel = ends === 'both' ? 'tabBevel' : '0';
   panels['tab'] = tabLeft
-    ? { role: 'glueTab', size, on: `${hung}.left`, at: head, fold: 90 }
-    : { role: 'glueTab', size, on: `${hung}.right`, at: foot, fold: 90 };
+    ? { role: 'glueTab', size, on: `${hung}.left`, at: head, fold: 90, taper: [headBevel, 'tabBevel'] }
+    : { role: 'glueTab', size, on: `${hung}.right`, at: foot, fold: 90, taper: ['tabBevel', headBevel] };
   const laidFlat = tabLeft ? (['tab', third] as const) : ([last, second] as const);
   return {
     across,
@@ -115,8 +148,19 @@ export const gluedWith = (
     step.do === 'glue' ? [step, ...more.map((joint) => ({ do: 'glue' as const, ...joint }))] : [step],
   );
 
+/** A tab has to keep some straight length between its sloped ends. */
+export const TAB_LIMIT: ConstraintSpec = {
+  code: 'tab-wider-than-high',
+  symbol: 'tab',
+  atMost: '7/8 height',
+  severity: 'stop',
+  says: 'The ends of a glue tab {tab} wide slope so far in that a wall {height} high leaves little to glue.',
+  remedy: 'Make it at most {limit}.',
+};
+
 /** The tab lies wholly on the wall it is glued to: the front or the back, or a side, as the strip is ordered. */
 export const TUBE_LIMITS: readonly ConstraintSpec[] = [
+  TAB_LIMIT,
   {
     code: 'tab-wider-than-front',
     symbol: 'tab',

@@ -9,8 +9,8 @@ import type {
 } from '../language/types';
 import type { Tube } from './glued-tube';
 import {
-  TUCK_LAYERS,
   TUCK_LIMITS,
+  TUCK_OPTIONS,
   TUCK_QUANTITIES,
   TUCK_SYMBOLS,
   tuckClosing,
@@ -28,6 +28,7 @@ export const TOP_OPTION = {
       { id: 'open', label: 'Open' },
     ],
   },
+  ...TUCK_OPTIONS,
 } as const satisfies Record<string, OptionSpec>;
 
 const given: readonly Chosen[] = [{ top: 'lid' }];
@@ -49,11 +50,14 @@ export const TOP_QUANTITIES = {
   },
 } as const satisfies Record<string, Quantity>;
 
-export const TOP_LIMITS: readonly ConstraintSpec[] = TUCK_LIMITS.map((limit) => ({ ...limit, given }));
+export const TOP_LIMITS: readonly ConstraintSpec[] = TUCK_LIMITS.map((limit: ConstraintSpec) => ({
+  ...limit,
+  given: limit.given?.map((way) => ({ ...way, top: 'lid' })) ?? given,
+}));
 
 interface Top {
   /** How far the glue tab is kept clear of the rim. */
-  readonly layers: Len;
+  readonly clear: Len;
   readonly panels: (tube: Tube) => Readonly<Record<string, PanelSpec>>;
   readonly overlaps: readonly (readonly string[])[];
   readonly closing: readonly ClosingStep[];
@@ -62,10 +66,10 @@ interface Top {
 /** The upper end of a tube as chosen. */
 export const topOf = (chosen: Chosen): Top =>
   chosen['top'] === 'open'
-    ? { layers: '0', panels: () => ({}), overlaps: [], closing: [] }
+    ? { clear: '0', panels: () => ({}), overlaps: [], closing: [] }
     : {
-        layers: TUCK_LAYERS,
-        panels: (tube) => tuckLid(tube, 'back', 'up', 'top'),
+        clear: 'tabClear',
+        panels: (tube) => tuckLid(chosen, tube, 'back', 'up', 'top'),
         overlaps: [tuckOverlap('top')],
         closing: tuckClosing('top'),
       };

@@ -1,11 +1,12 @@
 import { inEdges, inPanels } from '../add-ons/places';
 import type { BoxStyle, Chosen, Pieces } from '../language/types';
-import { gluedTube, TUBE_LIMITS, TUBE_OPTIONS, TUBE_QUANTITIES, TUBE_SYMBOLS } from './glued-tube';
+import { gluedTube, LIDDED_OPTIONS, TUBE_LIMITS, TUBE_QUANTITIES, TUBE_SYMBOLS } from './glued-tube';
 import {
+  HUNG_LIMITS,
   TUCK_ALLOWANCES,
-  TUCK_LAYERS,
   TUCK_LETS,
   TUCK_LIMITS,
+  TUCK_OPTIONS,
   TUCK_QUANTITIES,
   TUCK_SYMBOLS,
   tuckClosing,
@@ -27,7 +28,7 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
     allowances: TUCK_ALLOWANCES,
     lets: TUCK_LETS,
     quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
-    options: TUBE_OPTIONS,
+    options: { ...LIDDED_OPTIONS, ...TUCK_OPTIONS },
     addOns: {
       window: inPanels('box', 'front', 'back', 'left', 'right', 'topLid'),
       notch: inEdges('box', 'front.up'),
@@ -35,14 +36,14 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
       dustFlaps: true,
     },
     pieces: (chosen: Chosen): Pieces => {
-      const tube = gluedTube(chosen, TUCK_LAYERS, TUCK_LAYERS);
+      const tube = gluedTube(chosen, 'tabClear', 'tabClear');
       return {
         box: {
           label: 'Box',
           panels: {
             ...tube.panels,
-            ...tuckLid(tube, bottomLidOn, 'down', 'bottom'),
-            ...tuckLid(tube, 'back', 'up', 'top'),
+            ...tuckLid(chosen, tube, bottomLidOn, 'down', 'bottom'),
+            ...tuckLid(chosen, tube, 'back', 'up', 'top'),
           },
           joints: [tube.joint],
           seams: [tube.seam],
@@ -53,7 +54,7 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
         },
       };
     },
-    constraints: [...TUBE_LIMITS, ...TUCK_LIMITS],
+    constraints: [...TUBE_LIMITS, ...TUCK_LIMITS, ...HUNG_LIMITS],
     promises: [],
     traits: ['lid', 'tall'],
   }) as const satisfies Partial<BoxStyle>;

@@ -1,4 +1,4 @@
-import type { ConstraintSpec, Len, PanelSpec, Quantity } from '../language/types';
+import type { Chosen, ConstraintSpec, Len, OptionSpec, PanelSpec, Quantity } from '../language/types';
 import type { Tube, Wall } from './glued-tube';
 import { allowanceOf } from './size-symbols';
 
@@ -8,20 +8,68 @@ export const TUCK_SYMBOLS = {
   relief: allowanceOf(
     'Side relief',
     'How much narrower the lid is than the box, at each side.',
-    '1/16 in',
     '1/32 in',
+    '1/64 in',
     '1/4 in',
   ),
 } as const;
 
 /** The lid is one caliper short of the depth, so that its tuck passes inside the far wall. */
-export const TUCK_ALLOWANCES = { lidShort: 't' } as const;
+export const TUCK_ALLOWANCES = {
+  // clear of a glue tab inside the far wall
+  lidShort: '2t + 1/64 in',
+  sideRelief: 'relief',
+  // the shoulder of a dust flap: the tuck passes beside it
+  dustCut: 't + 1/16 in',
+} as const;
 
 export const TUCK_LETS = {
   lidDepth: 'depth - lidShort',
-  lidWidth: 'width - 2 relief',
-  dustCut: 'lidShort + relief',
+  lidWidth: 'width - 2 sideRelief',
+  lidSlit: '1/4 in',
+  slitOpens: '1/16 in',
 } as const;
+
+/** How the tuck is cut. Friction alone holds the first two; from memory, common practice, no source. */
+export const TUCK_OPTIONS = {
+  tuckCut: {
+    label: 'Tuck',
+    help: 'Rounded corners slip in more easily. Slits at both ends of its score hold it behind the dust flaps.',
+    choices: [
+      { id: 'slanted', label: 'Slanted corners' },
+      { id: 'round', label: 'Rounded corners' },
+      { id: 'slits', label: 'Rounded, with slits that lock' },
+    ],
+    addOn: true,
+  },
+} as const satisfies Record<string, OptionSpec>;
+
+/** Where a rounded corner goes from the side of the tuck to its end: three chords on an arc of half the tuck, so many of its lengths in and short of the end. */
+const ROUND: readonly (readonly [inwards: Len, short: Len])[] = [
+  ['0', '1/2 tuck'],
+  ['13/194 tuck', '1/4 tuck'],
+  ['1/4 tuck', '13/194 tuck'],
+  ['1/2 tuck', '0'],
+];
+
+/** The tuck on a lid's free edge. Slits part it from the lid at both ends of its score. */
+function tuckOn(chosen: Chosen, on: `${string}.${'up' | 'down'}`): PanelSpec {
+  const cut = chosen['tuckCut'] ?? 'slanted';
+  const whole = { role: 'tuck', on, fold: 90 } as const;
+  if (cut === 'slanted') return { ...whole, size: ['lidWidth', 'tuck'], taper: '1/3 tuck' };
+  const slit = cut === 'slits' ? 'lidSlit' : '0 in';
+  const left = ROUND.map(([inwards, short]) => [`${inwards} - ${slit}`, `tuck - ${short}`] as const);
+  const right = ROUND.map(
+    ([inwards, short]) => [`lidWidth - ${inwards} - ${slit}`, `tuck - ${short}`] as const,
+  ).reverse();
+  if (cut === 'round') return { ...whole, outline: [...left, ...right] };
+  return {
+    ...whole,
+    at: slit,
+    hinge: `lidWidth - 2 ${slit}`,
+    outline: [[`0 - ${slit}`, 'slitOpens'], ...left, ...right, [`lidWidth - ${slit}`, 'slitOpens']],
+  };
+}
 
 export const TUCK_QUANTITIES = {
   dust: {
@@ -32,6 +80,7 @@ export const TUCK_QUANTITIES = {
 
 /** Lid, tuck and two dust flaps at one end of a tube. The dust flaps are cut back where the tuck passes them. */
 export function tuckLid(
+  chosen: Chosen,
   tube: Tube,
   lidOn: 'front' | 'back',
   end: 'up' | 'down',
@@ -58,21 +107,12 @@ export function tuckLid(
       role: 'lid',
       size: ['lidWidth', 'lidDepth'],
       on: `${lidOn}.${end}`,
-      at: 'relief',
+      at: 'sideRelief',
       fold: 90,
     },
-    [`${name}Tuck`]: {
-      role: 'tuck',
-      size: ['lidWidth', 'tuck'],
-      on: `${name}Lid.${end}`,
-      taper: '1/3 tuck',
-      fold: 90,
-    },
+    [`${name}Tuck`]: tuckOn(chosen, `${name}Lid.${end}`),
   };
 }
-
-/** Layers of card that meet the glue tab at a tucked end, as the caliper's own form. */
-export const TUCK_LAYERS = '3 seamRelief';
 
 /** Panels that lie on one another under a closed lid, innermost first. */
 export const tuckOverlap = (name: string): readonly string[] => [
@@ -87,6 +127,25 @@ export const tuckClosing = (name: string) =>
     { do: 'fold', panels: [`${name}RightDust`, `${name}LeftDust`] },
     { do: 'tuck', panels: [`${name}Lid`, `${name}Tuck`], bends: true },
   ] as const;
+
+/** A header above the front stands in the way of a long tuck, and more so where its end is not slanted. */
+export const HUNG_LIMITS: readonly ConstraintSpec[] = [
+  { code: 'tuck-catches-header', atMost: '1/2 depth', given: [{ hangTab: 'front' }] },
+  {
+    code: 'round-tuck-catches-header',
+    atMost: '1/4 depth',
+    given: [
+      { hangTab: 'front', tuckCut: 'round' },
+      { hangTab: 'front', tuckCut: 'slits' },
+    ],
+  },
+].map((limit) => ({
+  ...limit,
+  symbol: 'tuck',
+  severity: 'stop',
+  says: 'A tuck {tuck} long catches on the header above the front under a lid {depth} deep.',
+  remedy: 'Make it at most {limit}, or leave the header out.',
+}));
 
 export const TUCK_LIMITS: readonly ConstraintSpec[] = [
   {
@@ -106,6 +165,15 @@ export const TUCK_LIMITS: readonly ConstraintSpec[] = [
     remedy: 'Make it at most {limit}.',
   },
   {
+    code: 'round-tuck-catches',
+    symbol: 'tuck',
+    atMost: '3/4 depth',
+    severity: 'stop',
+    given: [{ tuckCut: 'round' }, { tuckCut: 'slits' }],
+    says: 'A rounded tuck {tuck} long catches on the far wall under a lid {depth} deep.',
+    remedy: 'Make it at most {limit}.',
+  },
+  {
     code: 'tuck-corners-meet',
     symbol: 'tuck',
     atMost: 'lidWidth',
@@ -113,6 +181,15 @@ export const TUCK_LIMITS: readonly ConstraintSpec[] = [
     facts: { lidWidth: 'lidWidth' },
     says: 'A tuck {tuck} long on a lid {lidWidth} wide is cut to a point: its slanted corners meet.',
     remedy: 'Make it at most {limit}.',
+  },
+  {
+    code: 'slits-meet',
+    symbol: 'width',
+    atLeast: '1 in',
+    severity: 'stop',
+    given: [{ tuckCut: 'slits' }],
+    says: 'The two slits of a tuck leave too little score on a lid {width} wide.',
+    remedy: 'Make the width at least {limit}, or leave the slits out.',
   },
   {
     code: 'relief-narrows-lid',

@@ -11,7 +11,12 @@ function cardOf(
   tool: BenchTool = trimmer,
   faceUp: 'inside' | 'outside' = 'inside',
 ) {
-  const box = layNet(styleById(id) as BoxStyle, { sizes, caliperUm: 300, mark: tool.finestMark });
+  const trade = id === 'open-top' ? { flap: inches(1, 1, 2) } : {};
+  const box = layNet(styleById(id) as BoxStyle, {
+    sizes: { ...trade, ...sizes },
+    caliperUm: 300,
+    mark: tool.finestMark,
+  });
   return box.pieces.map((piece) => cardSteps(deriveProgram(piece, tool, { faceUp }), piece, box, tool));
 }
 
@@ -25,7 +30,7 @@ describe('the trade’s own card (common practice, no source)', () => {
       'Score at 3 1/2, 5, 8 1/2 and 10 in.',
       'Quarter turn counterclockwise. Score at 3 in.',
       'Back again: quarter turn clockwise. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
-      'Cut away the near right corner: 1 in across, 1 1/2 in up.',
+      'Cut away the near right corner: 1 in across, 1 9/16 in up. Snip from 10 in across, 1 9/16 in up to 11 in across, 1 7/8 in up; the card on the left stays. Snip from 11 in across, 4 3/16 in up to 10 in across, 4 1/2 in up; the card on the left stays.',
     ]);
   });
 
@@ -34,7 +39,7 @@ describe('the trade’s own card (common practice, no source)', () => {
     expect(said(steps).slice(5)).toEqual([
       'Fold every score right over, towards its scored side; rub it down, open it flat.',
       'Fold the left wall over flat.',
-      'Tape the outside of the tab: 1 strip, 3 in. Fold the front wall over flat. Press the tab to the inside of the front wall.',
+      'Tape the outside of the tab: 1 strip, 2 15/16 in. Fold the front wall over flat. Press the tab to the inside of the front wall.',
       'Open it up and square it.',
       'Fold the right bottom flap in, then the left bottom flap.',
       'Tape the inside of the front bottom flap: 4 strips, 1 1/2 in. Fold it in. Press it to the outside of the right and left bottom flaps.',
@@ -42,7 +47,7 @@ describe('the trade’s own card (common practice, no source)', () => {
     ]);
     expect(tips(steps)).toEqual([
       'Stop at the cross score.',
-      'Taper the bottom flaps a hair at each side, so that they do not show.',
+      'Pare 1/32 in off each side of the inner bottom flaps, so that they fold in freely.',
       'The opening, about 1 1/2 in, is too narrow for a hand: press the bottom from inside with a bone folder.',
     ]);
   });
@@ -95,8 +100,8 @@ describe('tips only where the numbers call for them', () => {
     expect(tips(cardOf('open-top')[0])).not.toContain('The fence stays where it is.');
   });
 
-  test('a tray needs no flaps tapered', () => {
-    expect(tips(cardOf('tray-lid')[0]).join()).not.toContain('Taper');
+  test('a tray needs no flaps pared', () => {
+    expect(tips(cardOf('tray-lid')[0]).join()).not.toContain('Pare');
   });
 });
 
