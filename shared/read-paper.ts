@@ -20,7 +20,7 @@ const USUAL_GSM = 216;
 /** Sheets where a price stands without a count: a sheet alone. */
 const ALONE = 1;
 
-/** source: the colour keywords of CSS, and paper names from memory */
+/** source: the color keywords of CSS, and paper names from memory */
 const COLOURS: Readonly<Record<string, string>> = {
   white: '#ffffff',
   ivory: '#fffff0',

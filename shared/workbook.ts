@@ -8,7 +8,7 @@ export * from '../src/core/rows';
 
 /**
  * Everything a maker saves, exports or reads: one file format of three kinds (a recipe, an event with what it needs, everything).
- * Strict: an unknown field is refused by name. Lengths in millimetres on whole ticks, money in minor units, caliper in micrometres.
+ * Strict: an unknown field is refused by name. Lengths in millimeters on whole ticks, money in minor units, caliper in micrometers.
  */
 export const FORMAT = 'crease-and-count';
 export const SCHEMA = 2;

@@ -1,6 +1,6 @@
 import type { CareFlag, ItemShape } from '../../src/core/rows/contents';
 
-/** A thing often given, at its usual size. `measure: true` where sizes vary so much that the maker should measure her own. */
+/** A thing often given, at its usual size. `measure: true` where sizes vary so much that the maker should measure their own. */
 export interface CatalogueItem {
   readonly id: string;
   readonly name: string;

@@ -52,7 +52,7 @@ export const FINISHES: readonly Finish[] = [
   { id: 'coated', name: 'coated', bulk: 0.9, source: 'from memory: 0.8 to 1.0' },
 ];
 
-/** Thickness to expect in micrometres: grammage × bulk (ISO 534 defines bulk so). An estimate: two papers of one weight differ, so measure. */
+/** Thickness to expect in micrometers: grammage × bulk (ISO 534 defines bulk so). An estimate: two papers of one weight differ, so measure. */
 export const estimateCaliperUm = (gsm: number, bulk: number): number => Math.round(gsm * bulk);
 
 /** What a wrapper prints after the pounds, by grade; the first word of each name is the grade's own. */
@@ -96,7 +96,7 @@ export function soldAs(gsm: number): { readonly pounds: number; readonly grade: 
 
 const UM_PER_POINT = 25.4; // source: a point of caliper is 1/1000 in, by definition
 
-/** Caliper in whole micrometres: `0.3`, `0.3 mm`, `300 µm`, `12 pt`, `0.012 in`. Null for what does not read; a bare number is in `unit`. */
+/** Caliper in whole micrometers: `0.3`, `0.3 mm`, `300 µm`, `12 pt`, `0.012 in`. Null for what does not read; a bare number is in `unit`. */
 export function readCaliperUm(text: string, unit: LengthUnit): number | null {
   const [, number, small = ''] =
     /^(\d+(?:[.,]\d+)?)\s*(pts?\.?|points?|mils?|µm|μm|um)$/.exec(text.trim().toLowerCase()) ?? [];

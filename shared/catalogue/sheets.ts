@@ -80,7 +80,7 @@ const INCH_ROWS: readonly InchRow[] = [
   ['blank-4x6', 'Card blank 4 × 6', 'card blank', 4, 6, PRACTICE],
 ];
 
-/** Sheets of cardboard as sold by the metre rule, in centimetres. */
+/** Sheets of cardboard as sold by the meter rule, in centimeters. */
 const CENTIMETRE_ROWS: readonly Sides[] = [
   [50, 70],
   [70, 100],

@@ -6,6 +6,7 @@ import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
 import { type Printer, PrinterProvider } from '../ui/frame/printer';
 import { WordsProvider } from '../ui/words';
+import { inLanguage } from './language';
 import { english } from './messages';
 import { AppRoutes } from './routes';
 import { RulerOfSettings } from './ruler-of-settings';
@@ -33,7 +34,7 @@ export function App({
 }: AppProps) {
   return (
     <WorkbookContext value={workbook}>
-      <WordsProvider value={english}>
+      <WordsProvider value={inLanguage('pages', english)}>
         <RulerOfSettings>
           <PlannerContext value={planner}>
             <NesterContext value={nester}>

@@ -24,7 +24,7 @@ export function browserFolder(): FolderDoor | null {
         const handle = await showDirectoryPicker.call(window, { id: 'crease-and-count', ...READ_AND_WRITE });
         return { handle, name: handle.name };
       } catch {
-        // She closed the dialog, or the browser keeps this folder from every page.
+        // They closed the dialog, or the browser keeps this folder from every page.
         return null;
       }
     },

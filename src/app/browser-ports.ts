@@ -1,5 +1,6 @@
 import type { WorkbookPorts } from '../state/ports';
 import { browserJournal } from '../storage/journal';
+import { settingsFor } from './first-settings';
 
 /** The browser as the workbook sees it. The database and its code are fetched while the frame is already drawn. */
 export function browserPorts(): WorkbookPorts {
@@ -11,6 +12,7 @@ export function browserPorts(): WorkbookPorts {
     },
     openMemory: async () => (await import('../storage/memory')).openMemory(),
     journal: browserJournal(store),
+    firstSettings: settingsFor(navigator.language),
     now: () => Date.now(),
     newId: () => crypto.randomUUID(),
     askToPersist: async () => ('storage' in navigator ? navigator.storage.persist() : null),

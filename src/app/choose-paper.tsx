@@ -13,11 +13,11 @@ import './choose-paper.css';
 
 const NONE = '';
 
-/** Whether some box of the event is cut from no paper that is hers. */
+/** Whether some box of the event is cut from no paper that is the maker’s. */
 export const lacksPaper = (plan: EventPlan | null): boolean =>
   plan?.findings.some(({ code }) => code === 'paper-missing') ?? false;
 
-/** Where a box has no paper: choose one of hers, or type a new one in place. Sheets and cost follow. */
+/** Where a box has no paper: choose one of the maker’s, or type a new one in place. Sheets and cost follow. */
 export function ChoosePaper({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
   const words = useWords().frame;
   const { unit } = useRuler();

@@ -36,10 +36,10 @@ export interface Command {
 /** What the commands work on and work with. */
 export interface Around {
   readonly state: WorkbookState;
-  /** Where she stands. */
+  /** Where they are. */
   readonly pathname: string;
   readonly go: (address: string) => void;
-  /** What can be put on paper from where she stands. */
+  /** What can be put on paper from where they are. */
   readonly prints: readonly Printable[];
   /** Makes a document and hands it over. */
   readonly print: (make: NonNullable<Printable['make']>) => Promise<unknown>;
@@ -53,7 +53,7 @@ export interface Around {
 
 type StockTable = 'papers' | 'supplies' | 'tools';
 
-/** Everything that can be done from where she stands: the pages of what is open, acts, places, then everything by its name. */
+/** Everything that can be done from where they are: the pages of what is open, acts, places, then everything by its name. */
 export function commandsFrom(around: Around): readonly Command[] {
   return [...pages(around), ...acts(around), ...ofOpen(around), ...places(around), ...named(around)];
 }

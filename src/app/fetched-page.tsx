@@ -20,7 +20,7 @@ export function fetchedPage<Props extends object>(
     fetch,
     // biome-ignore lint/correctness/noComponentHookFactories: made once for each page as this app is loaded, never while it is drawn.
     Page: function Page(props: Props) {
-      // One or the other for as long as it stands, or it would be built anew.
+      // One or the other for as long as it stands, or it would be built again.
       const [Shown] = useState(() => come ?? Waiting);
       return <Shown {...props} />;
     },

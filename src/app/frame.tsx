@@ -23,6 +23,7 @@ import { useAsked } from './asked';
 import { fetchDemo } from './demo';
 import { Notices } from './notices';
 import { PageBoundary } from './page-boundary';
+import { usePageTitle } from './page-title';
 import { fetchWorkbookPage, workbookName } from './pages';
 import { PageOpening, PhaseGate } from './phase-gate';
 import { useTheme } from './theme';
@@ -46,6 +47,7 @@ export function Frame() {
   const named = workbookAt(pathname);
   const { asked, ask, close, leaveFor } = useAsked();
   useTheme();
+  usePageTitle();
   return (
     <div className="frame">
       <BeginAtTop key={pathname} />

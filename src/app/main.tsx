@@ -10,6 +10,7 @@ import { App } from './app';
 import { askInWorker } from './ask-in-worker';
 import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
+import { inLanguage, isBritish, speak } from './language';
 import { english } from './messages';
 import { mixInWorker } from './mix-in-worker';
 import { nestInWorker } from './nest-in-worker';
@@ -22,10 +23,21 @@ void workbook.getState().boot();
 
 const planner = planInWorker();
 const asker = askInWorker();
-const printer = browserPrinter(workbook, english);
 
-const root = document.getElementById('root');
-if (root)
+/** British English, or that of the United States where it cannot be fetched. */
+async function speakBritish(): Promise<void> {
+  try {
+    speak((await import('./messages/british')).british);
+    document.documentElement.lang = 'en-GB';
+  } catch {
+    // The first language is there.
+  }
+}
+
+function draw(): void {
+  const root = document.getElementById('root');
+  if (!root) return;
+  const printer = browserPrinter(workbook, inLanguage('pages', english));
   createRoot(root).render(
     <StrictMode>
       <HashRouter>
@@ -40,3 +52,7 @@ if (root)
       </HashRouter>
     </StrictMode>,
   );
+}
+
+if (isBritish(navigator.language)) void speakBritish().then(draw);
+else draw();

@@ -6,7 +6,7 @@ import { useWords } from '../ui/words';
 
 /**
  * Keeps the app in the browser, so that it opens without a network from the second time on, and says when a newer version waits. The
- * newer one is taken only when the maker asks for it and everything she typed is kept.
+ * newer one is taken only when the maker asks for it and everything they typed is kept.
  */
 export function NewerVersion() {
   const words = useWords().frame;

@@ -7,7 +7,7 @@ import type { Notice } from '../state/workbook-state';
 import { Button, IconButton } from '../ui/fields/button';
 import { useWords } from '../ui/words';
 
-/** Keeping the app in the browser fetches all of it: not before the page she waits for. source: our own. */
+/** Keeping the app in the browser fetches all of it: not before the page they wait for. source: our own. */
 const LOOK_AFTER_MS = 3000;
 
 const NewerVersion = lazy(async () => {

@@ -150,7 +150,9 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
       const { rows } = workbook.getState();
       const tool = toolOfEvent(plan.eventId) ?? toolInHand(rows.tools, ruler().unit);
       const sheet = listRunSheet(plan, rowsOf(rows), tool);
-      return inPdf(printRunSheet({ plan, sheet, paper, say, ruler: ruler(), stamp: stampOf(plan.eventId) }));
+      return inPdf(
+        printRunSheet({ plan, sheet, paper, locale, say, ruler: ruler(), stamp: stampOf(plan.eventId) }),
+      );
     },
     calendar: async (plan) => ({
       name: fileNames.timetable(plan.name),

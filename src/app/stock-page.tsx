@@ -1,14 +1,15 @@
 import { useParams } from 'react-router';
 import { StockScreen } from '../screens/stock/stock-screen';
 import { PageWordsProvider } from '../ui/words';
+import { inLanguage } from './language';
 import { englishPages } from './page-messages';
 import { isStock, WordsHere } from './words-here';
 
-/** A page of the cupboard, with the words of the trade that stand on it. */
+/** A page of the supplies, with the words of the trade that stand on it. */
 export function StockPage() {
   const { table } = useParams();
   return (
-    <PageWordsProvider value={englishPages}>
+    <PageWordsProvider value={inLanguage('pages', englishPages)}>
       <StockScreen foot={isStock(table) && <WordsHere page={table} />} />
     </PageWordsProvider>
   );

@@ -31,7 +31,7 @@ export function typingWatch(onWayBack: () => void): TypingWatch {
       ? { field: target, before: target.value, now: target.value, wayBack: false }
       : null;
   };
-  // Before the page hears of it, which may spell the text anew.
+  // Before the page hears of it, which may spell the text again.
   const onType = (event: Event) => {
     if (typing === null || typing.field !== event.target) return;
     const wayBack = event instanceof InputEvent && event.inputType.startsWith('history');

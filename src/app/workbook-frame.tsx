@@ -6,12 +6,15 @@ import { PageStrip } from '../ui/frame/page-strip';
 import { type PageName, RECIPE_PAGES } from '../ui/frame/pages';
 import { PageWordsProvider, useWords } from '../ui/words';
 import { ExampleBand } from './example-band';
+import { inLanguage } from './language';
 import { useOpenWorkbook } from './open-workbook';
 import { PageNotFound } from './page-broken';
 import { englishPages } from './page-messages';
 import { usePageNeeds } from './page-needs';
 import { WordsHere } from './words-here';
 import { setInSight } from './workbook-in-sight';
+
+const pageWords = inLanguage('pages', englishPages);
 
 /** One recipe or one event as a workbook: its name, its pages, and the page that is open. */
 export function WorkbookFrame() {
@@ -36,7 +39,7 @@ export function WorkbookFrame() {
           {words.pages[page]}, {open.event?.name ?? open.recipe?.name}
         </h1>
         {RECIPE_PAGES.includes(page) && <RecipesOfEvent open={open} page={page} />}
-        <PageWordsProvider value={englishPages}>
+        <PageWordsProvider value={pageWords}>
           <ExampleBand event={open.event} recipe={open.recipe} />
           <Suspense fallback={<div className="page-opening" aria-busy="true" />}>
             <Outlet context={open} />

@@ -12,7 +12,7 @@ export function WorkbookName({ kind, id }: Workbook) {
   const table = kind === 'recipe' ? 'recipes' : 'events';
   const name = useWorkbook((state) => state.rows[table].get(id)?.name);
   const input = useRef<HTMLInputElement>(null);
-  // An undo changes the name under her hands; the field keeps the focus all the same.
+  // An undo changes the name under their hands; the field keeps the focus all the same.
   useEffect(() => {
     if (input.current && name !== undefined) input.current.value = name;
   }, [name]);

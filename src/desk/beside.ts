@@ -24,12 +24,12 @@ const SAME = 'same';
 export const verb: Verb = {
   usage: `${BOX_USAGE} [OTHER.json] [--with-style ID] [--with-recipe ID] [--with-set SYMBOL=LENGTH …] [--with-option NAME=CHOICE …] [--with-room same|WIDTH×DEPTH×HEIGHT] [--sheet ID]`,
   answers:
-    'Two boxes or styles side by side: room, card, scores, boxes a sheet, hand work, and what stops either.',
+    'Two boxes or styles compared: inside size, paper, scores, boxes per sheet, hand time, and any problems.',
   words: { least: 0, most: 2 },
   options: { ...BOX_OPTIONS, ...WITH, sheet: 'one' },
   run: (given, desk) => {
     if (given.words.length === 0 && given.one['with-style'] === undefined) {
-      const says = 'Say which box stands beside it: --with-style, or one or two saved files.';
+      const says = 'Name the box to compare with: --with-style, or one or two saved files.';
       return [refuse('no-second-box', '--with-style', '', 'a second box', says)];
     }
     const [first, second] = [

@@ -13,7 +13,7 @@ const FORMATS = ['json', 'text', 'pdf'] as const;
 
 export const verb: Verb = {
   usage: `${BOX_USAGE} ${documentUsage(FORMATS)}`,
-  answers: 'The bench card of a box: what hands do, act by act, as operations and as words.',
+  answers: 'The step card of a box: every step in order, as operations and as words.',
   words: { least: 0, most: 1 },
   options: { ...BOX_OPTIONS, ...DOCUMENT_OPTIONS },
   run: async (given, desk) => {

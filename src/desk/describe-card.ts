@@ -4,7 +4,7 @@ import { type Ruler, toMm } from '../core/units';
 
 const NOT_LENGTHS = ['quarters', 'strips'];
 
-/** An act with its lengths in millimetres: every number in it but turns and angles. */
+/** An act with its lengths in millimeters: every number in it but turns and angles. */
 function inMm(part: unknown, name = ''): unknown {
   if (NOT_LENGTHS.includes(name)) return part;
   if (typeof part === 'number') return toMm(part);
@@ -25,7 +25,7 @@ const stepWords = ({ id, kind, headline, details, template, tips, cautions, ops 
   ops,
 });
 
-/** A card as operations (millimetres) and as words, piece by piece. */
+/** A card as operations (millimeters) and as words, piece by piece. */
 export const describeCard = (pieces: readonly BoxCard[]) =>
   pieces.map(({ piece, program, steps, joins }) => ({
     piece: piece.id,

@@ -3,7 +3,7 @@ import { lengthWords } from '../core/draw/strokes/length-text';
 import { type Ruler, toMm } from '../core/units';
 import { type Reason, sayReason } from '../core/units/reason';
 
-/** A finding with its sentences filled in for this ruler, and the lengths they name in millimetres. */
+/** A finding with its sentences filled in for this ruler, and the lengths they name in millimeters. */
 export function describeFinding({ facts, fix, says, remedy, ...finding }: Finding, ruler: Ruler) {
   const fill = (template: string) =>
     sayReason({ says: template, facts }, { length: (length) => lengthWords(length, ruler), money: String });

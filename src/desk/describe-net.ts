@@ -4,7 +4,7 @@ import { type Ticks, toMm } from '../core/units';
 
 const pointMm = ({ x, y }: Point) => [toMm(x), toMm(y)] as const;
 const ringMm = (ring: readonly Point[]) => ring.map(pointMm);
-/** Every length of a record in millimetres, under its own name. */
+/** Every length of a record in millimeters, under its own name. */
 const allMm = (lengths: Readonly<Record<string, Ticks>>) =>
   Object.fromEntries(Object.entries(lengths).map(([name, length]) => [name, toMm(length)]));
 
@@ -46,7 +46,7 @@ function pieceMm(piece: PieceNet) {
   };
 }
 
-/** A net as the desk prints it: inside face up, origin at each blank's lower left, x right, y up, millimetres throughout. */
+/** A net as the desk prints it: inside face up, origin at each blank's lower left, x right, y up, millimeters throughout. */
 export const describeNet = (net: BoxNet) => ({
   style: net.styleId,
   caliperMm: net.caliperUm / 1000,

@@ -63,7 +63,7 @@ const kitMm = ({ cards, lengths, ...kit }: KitList) => ({
 /** The till's own sum stands under `ways`. */
 const withoutTill = ({ till: _, ...cost }: EventCost) => cost;
 
-/** What an event comes to, as the desk prints it: millimetres, minutes, and money in whole minor units. */
+/** What an event comes to, as the desk prints it: millimeters, minutes, and money in whole minor units. */
 export const describePlan = (plan: EventPlan) => ({
   event: plan.eventId,
   name: plan.name,

@@ -12,7 +12,7 @@ import type { DeskRefusal, Verb } from './verb';
 export const verb: Verb = {
   usage: 'CONTENTS.json',
   answers:
-    'How the contents lie, the inside they need, and sizes on easy marks of the tool with what each costs in room and paper.',
+    'Ways to arrange the contents, the inside size they need, and easy sizes with the paper each one uses.',
   words: { least: 1, most: 1 },
   options: {},
   run: (given, desk) => {

@@ -13,7 +13,7 @@ const FORMATS = ['pdf', 'html'] as const;
 
 export const verb: Verb = {
   usage: `${BOX_USAGE} ${documentUsage(FORMATS)}`,
-  answers: 'The handout of a saved recipe: how its box is made, in words and pictures, to teach it.',
+  answers: 'The handout of a saved box: how to make it, in words and pictures.',
   words: { least: 0, most: 1 },
   options: { ...BOX_OPTIONS, ...DOCUMENT_OPTIONS },
   run: async (given, desk) => {
@@ -31,7 +31,7 @@ export const verb: Verb = {
           'FILE',
           style.id,
           'a recipe file',
-          'A handout tells what its maker wrote into a recipe. Name a saved recipe file.',
+          'A handout needs the notes of a saved box. Name a saved box file.',
         ),
       ];
     const box = makeBox(asked);

@@ -1,4 +1,4 @@
-/** Letters to add, drop, change or swap with their neighbour to turn one word into another (optimal string alignment). */
+/** Letters to add, drop, change or swap with their neighbor to turn one word into another (optimal string alignment). */
 function lettersApart(a: string, b: string): number {
   const rows = [Array.from({ length: b.length + 1 }, (_, column) => column)];
   for (let i = 1; i <= a.length; i++) {
@@ -15,7 +15,7 @@ function lettersApart(a: string, b: string): number {
   return rows[a.length]![b.length]!;
 }
 
-/** The name a maker most likely meant, or null if none is near: at most a third of its letters wrong, or it holds what she wrote. */
+/** The name a maker most likely meant, or null if none is near: at most a third of its letters wrong, or it holds what they wrote. */
 function nearestName(written: string, names: readonly string[]): string | null {
   const word = written.slice(0, 64).toLowerCase();
   const ranked = names

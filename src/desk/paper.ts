@@ -6,7 +6,7 @@ import type { Desk, DeskRefusal, Given } from './verb';
 
 const PAPERS = ['letter', 'a4'] as const;
 
-/** The paper in the printer: `--paper`, else letter where lengths are in inches and A4 where they are in millimetres. */
+/** The paper in the printer: `--paper`, else letter where lengths are in inches and A4 where they are in millimeters. */
 export function readPaper(given: Given, unit: LengthUnit): PaperName | DeskRefusal {
   const written = given.one['paper'] ?? (unit === 'in' ? 'letter' : 'a4');
   const says = `There is no paper “${written}”. ${suggestName(written, PAPERS)}`;

@@ -65,18 +65,18 @@ export function keepSize(
   refused.push(refuse(length < least ? 'too-small' : 'too-big', symbol, found, expected, says));
 }
 
-/** Card thickness in micrometres, from a length as a maker writes it. */
+/** Card thickness in micrometers, from a length as a maker writes it. */
 export function readCaliper(text: string, unit: LengthUnit, refused: DeskRefusal[]): number {
   const caliperUm = readCaliperUm(text, unit);
   if (caliperUm === null) {
     const read = readLength(text, unit);
     const [code, reason] = read.ok ? ['not-a-length', ''] : [read.code, `${read.reason} `];
-    const says = `--caliper: “${text}” is not a thickness. ${reason}Write it such as 0.3mm, 0.012in or 12pt.`;
+    const says = `--caliper: “${text}” is not a thickness. ${reason}Type it like 0.3mm, 0.012in or 12pt.`;
     refused.push(refuse(code, '--caliper', text, 'such as 0.3mm', says));
     return USUAL_CALIPER_UM;
   }
   if (caliperUm < LEAST_CALIPER_UM || caliperUm > MOST_CALIPER_UM) {
-    const says = `--caliper is ${caliperUm / 1000} mm; card is 0.05 mm to 2 mm thick. Check the unit.`;
+    const says = `--caliper is ${caliperUm / 1000} mm; cardstock is 0.05 mm to 2 mm thick. Check the unit.`;
     refused.push(refuse('caliper-out-of-range', '--caliper', text, '0.05 mm to 2 mm', says));
   }
   return caliperUm;

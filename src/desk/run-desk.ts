@@ -28,7 +28,7 @@ export async function runDesk(
   const load = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined;
   if (!load) {
     const names = Object.keys(VERBS);
-    const says = `“${name}” is not something the desk does. ${suggestName(name, names)}`;
+    const says = `“${name}” is not a verb of this command. ${suggestName(name, names)}`;
     return [refuse('unknown-verb', name, name, names.join(', '), says)];
   }
   const { verb } = await load();
@@ -47,7 +47,7 @@ async function printHelp(desk: Desk): Promise<void> {
 
 ${verbs.join('\n')}
 
-Lengths are written as a maker writes them: '3 1/2 in', 89mm, 8.9cm. A bare number is in --unit,
-else in the unit of the file's tool, else in inches if any length says inches, else in millimetres.
+Type lengths as you would write them: '3 1/2 in', 89mm, 8.9cm. A bare number is in --unit,
+else in the unit of the file's tool, else in inches if any length says inches, else in millimeters.
 Leaves 0 when done, 2 when something was refused; the reasons are on standard error, the last line as JSON.`);
 }

@@ -5,7 +5,7 @@ import { STYLES } from '../core/styles/registry';
 import { type Ticks, toMm } from '../core/units';
 import type { Verb } from './verb';
 
-/** One style as the desk prints it: lengths in millimetres, a default that follows other sizes worked out from their defaults. */
+/** One style as the desk prints it: lengths in millimeters, a default that follows other sizes worked out from their defaults. */
 function describeStyle(style: BoxStyle) {
   const defaults: Record<string, Ticks> = {};
   const mm = (text: string) => toMm(evaluateForm(formOf(text), defaults));
@@ -30,7 +30,7 @@ function describeStyle(style: BoxStyle) {
 export const verb: Verb = {
   usage: '',
   answers:
-    'Every box style: its sizes and allowances with their limits in millimetres, its options, its pieces.',
+    'Every box style: its sizes and allowances with their limits in millimeters, its options, its pieces.',
   words: { least: 0, most: 0 },
   options: {},
   run: (_given, desk) => {

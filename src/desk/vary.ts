@@ -16,7 +16,7 @@ const MOST_MEMBERS = 5;
 export const verb: Verb = {
   usage: `${BOX_USAGE} [--room WIDTH×DEPTH×HEIGHT] [--members 1-5] [--air LENGTH | --larger PERCENT] [--slack LENGTH] [--sheet ID]`,
   answers:
-    'The same box for another thing, or a family of sizes that go into one another or grow by a share, all on easy marks.',
+    'The same box for other contents, or a set of sizes that nest or grow by a percentage, all on easy marks.',
   words: { least: 0, most: 1 },
   options: {
     ...BOX_OPTIONS,
@@ -122,13 +122,12 @@ function readRule(given: Given, unit: LengthUnit, refused: DeskRefusal[]): Famil
   const larger = given.one['larger'];
   if (larger === undefined) return { rule: 'nested', air: readOne(given, 'air', AIR, unit, refused) };
   if (given.one['air'] !== undefined) {
-    const says =
-      '--air is for sizes that go into one another, --larger for sizes that grow. Give one of them.';
+    const says = '--air is for sizes that nest, --larger for sizes that grow. Give one of them.';
     refused.push(refuse('air-or-larger', '--larger', larger, 'one of them', says));
   }
   const percent = Number(larger.replace(/\s*%$/, ''));
   if (!(percent > 0 && percent <= 200)) {
-    const says = `--larger is “${larger}”; each size is 1 to 200 per cent larger than the one before.`;
+    const says = `--larger is “${larger}”; each size is 1 to 200 percent larger than the one before.`;
     refused.push(refuse('larger-out-of-range', '--larger', larger, '1 to 200', says));
   }
   return { rule: 'grown', percent };

@@ -21,7 +21,7 @@ function codeBlock(link: string, sizeMm: number): Block {
   return { heightMm: sizeMm, marks };
 }
 
-const MODULE_MM = 0.4; // a telephone reads it at a hand's breadth. source: our own, tried out
+const MODULE_MM = 0.4; // a phone reads it at a hand's breadth. source: our own, tried out
 const LEAST_MM = 34;
 const BESIDE_MM = 6;
 
@@ -30,7 +30,7 @@ export function linkBlock(link: string | null, widthMm: number): Block {
   const words = (text: string, roomMm: number, bold = false) =>
     textBlock(text, { widthMm: roomMm, sizeMm: bold ? TYPE_MM.heading : TYPE_MM.body, bold });
   if (link === null || link.length > MOST_LETTERS_IN_CODE)
-    return words('This recipe is too long for a code: keep its file, from the Share page.', widthMm);
+    return words('This box is too long for a QR code. Keep its file instead, from Share.', widthMm);
   const modules = encode(link, { ecc: 'L', border: 0 }).size + 2 * QUIET;
   const sizeMm = Math.max(LEAST_MM, modules * MODULE_MM);
   const roomMm = widthMm - sizeMm - BESIDE_MM;
@@ -39,10 +39,10 @@ export function linkBlock(link: string | null, widthMm: number): Block {
     [
       sizeMm + BESIDE_MM,
       stackBlocks([
-        words('The recipe itself', roomMm, true),
+        words('This box as a QR code', roomMm, true),
         space(2),
         words(
-          'Point a telephone’s camera here: it opens this recipe, to look at and to keep. Nothing is sent anywhere; the whole recipe is in the code.',
+          'Point a phone camera here to open this box. Nothing is sent anywhere; the whole box is in the code.',
           roomMm,
         ),
       ]),
@@ -63,7 +63,7 @@ export function codeOf(link: string): { readonly size: number; readonly path: st
   return { size, path: path.join('') };
 }
 
-/** Runs of dark cells in a row, so that no seam shows between neighbours. */
+/** Runs of dark cells in a row, so that no seam shows between neighbors. */
 function runsOf(cells: readonly boolean[]): [from: number, to: number][] {
   const runs: [number, number][] = [];
   cells.forEach((dark, column) => {

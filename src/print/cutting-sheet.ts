@@ -28,7 +28,7 @@ const PICTURE_MM = 94; // the most height a layout takes, so that its cuts stand
 /** How every sheet of an event is cut: per paper its parts, then each layout with its cuts in order. */
 export function printCuttingSheets(input: CuttingSheetsInput): PrintDocument {
   const { plan, paper, stamp } = input;
-  const title = `${plan.name}: cutting sheets`;
+  const title = `${plan.name}: cutting plan`;
   const columns = plan.papers.flatMap((planned) => flowColumns(paperBlocks(planned, input), paper));
   return {
     name: `${fileStem(plan.name, 'event')}-cutting-sheets`,
@@ -73,8 +73,8 @@ function paperBlocks(planned: PlannedPaper, input: CuttingSheetsInput): Block[] 
 const counted = (count: number, one: string) => `${count} ${one}${count === 1 ? '' : 's'}`;
 
 function boundWords(sheets: number, lowerBound: number, proven: boolean): string {
-  if (proven) return 'No plan uses fewer.';
-  return `At most ${sheets - lowerBound} fewer could exist.`;
+  if (proven) return 'The fewest possible.';
+  return `Within ${sheets - lowerBound} of the fewest possible.`;
 }
 
 const unplacedWords = (unplaced: readonly string[], parts: readonly NamedPart[]) =>
@@ -123,7 +123,7 @@ function layoutBlocks(
     { widthMm, heightMm: PICTURE_MM },
     { parts, ruler, textMm: TYPE_MM.number, kerf: tool.kerf },
   );
-  const head = `${plan.layouts.length > 1 ? `Layout ${number}: cut ` : 'Cut '}${counted(layout.sheets, 'sheet')} so`;
+  const head = `${plan.layouts.length > 1 ? `Layout ${number}: cut ` : 'Cut '}${counted(layout.sheets, 'sheet')} like this`;
   const sequence = sequenceCuts(layout, sheet, tool);
   return [
     space(7),
@@ -138,8 +138,8 @@ function layoutBlocks(
         { head: 'cut', widthMm: 14, bold: true },
         { head: 'set the fence to', widthMm: 36, bold: true },
         { head: 'first', widthMm: 38 },
-        { head: 'against the fence', widthMm: 52 },
-        { head: 'falls off', widthMm: widthMm - 140 },
+        { head: 'between fence and blade', widthMm: 52 },
+        { head: 'past the blade', widthMm: widthMm - 140 },
       ],
       sequence.steps.map((step, at) => [
         cutName(sequence, at),
@@ -160,12 +160,15 @@ export function cutName({ steps }: CutSequence, at: number): string {
 }
 
 function paceWords({ steps, stack, rounds, strokes, fences, turns }: CutSequence): string {
-  const stacked = stack > 1 ? `${stack} sheets at once, ${counted(rounds, 'round')}; ` : '';
-  return `${stacked}${counted(steps.length, 'cut')} a round, ${counted(strokes, 'stroke')} in all, ${counted(fences.length, 'fence setting')}, ${counted(turns, 'quarter turn')}.`;
+  const stacked =
+    stack > 1
+      ? ` (${counted(rounds, 'round')} of ${stack} sheets, ${counted(steps.length, 'cut')} each)`
+      : '';
+  return `${counted(strokes, 'cut')} in total${stacked}, ${counted(fences.length, 'fence setting')}, ${counted(turns, 'quarter turn')} per round.`;
 }
 
 const pieceWords = (piece: CutStep['keep'], parts: readonly NamedPart[], ruler: Ruler): string => {
-  if (piece.is === 'piece') return `${sizeWords(piece.across, piece.up, ruler)}, cut on`;
+  if (piece.is === 'piece') return `${sizeWords(piece.across, piece.up, ruler)}, cut again`;
   const mark = parts.find(({ id }) => id === piece.part)?.mark;
   return mark ?? `offcut ${sizeWords(piece.across, piece.up, ruler)}`;
 };

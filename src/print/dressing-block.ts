@@ -30,9 +30,9 @@ export function dressingBlocks(
       space(2),
       ...tableBlocks(
         [
-          { head: 'What goes on it', widthMm: widthMm * 0.5, bold: true },
+          { head: 'Decorations', widthMm: widthMm * 0.5, bold: true },
           { head: 'Cut', widthMm: widthMm * 0.34 },
-          { head: 'For each box', widthMm: widthMm * 0.16, align: 'end' },
+          { head: 'Per box', widthMm: widthMm * 0.16, align: 'end' },
         ],
         rows,
       ),
@@ -43,7 +43,7 @@ export function dressingBlocks(
 const rowsOf = (net: BoxNet, dressing: Dressing, mark: Ticks, ruler: Ruler): string[][] => [
   ...sizePieces(net, dressing, mark).map(({ piece, size }) => [
     setFractions(piece.name),
-    size ? sizeWords(size.across, size.up, ruler) : 'does not fit',
+    size ? sizeWords(size.across, size.up, ruler) : 'doesn’t fit',
     `${piece.perBox}`,
   ]),
   ...(dressing.ties ?? []).map((tie) => [

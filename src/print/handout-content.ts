@@ -53,8 +53,8 @@ const PATIENCE_STEPS = 22;
 const PRACTICE_STEPS = 14;
 const DIFFICULTY: Readonly<Record<NonNullable<Handout['difficulty']>, string>> = {
   'first-box': 'a good first box',
-  'some-practice': 'for hands with some practice',
-  patience: 'wants patience',
+  'some-practice': 'some practice helps',
+  patience: 'takes patience',
 };
 
 /** The words of a handout. */
@@ -76,7 +76,7 @@ export function handoutContent(input: HandoutInput): HandoutContent {
     effort: capital(
       sayReason(
         {
-          says: '{difficulty}; about {minutes} of hand work a box once the card is cut, by usual hand times (common practice; the first box takes longer).',
+          says: '{difficulty}. About {minutes} each once the cardstock is cut; the first takes longer.',
           facts: {
             difficulty: DIFFICULTY[recipe.handout?.difficulty ?? usual],
             minutes:
@@ -90,7 +90,7 @@ export function handoutContent(input: HandoutInput): HandoutContent {
     ),
     tools: toolsFor(input).map((tool) => sayReason(tool, wording)),
     cuts: net.pieces.map(({ label, blank }) => ({
-      what: say(net.pieces.length > 1 ? label : 'Card'),
+      what: say(net.pieces.length > 1 ? label : 'Cut size'),
       size: sizeWords(blank.across, blank.up, ruler),
       otherSize: sizeWords(blank.across, blank.up, other),
     })),
@@ -98,7 +98,7 @@ export function handoutContent(input: HandoutInput): HandoutContent {
     tips: (recipe.handout?.tips ?? []).filter(({ step }) => step === null).map(({ says }) => says),
     variations: [
       say(
-        'The same box in another paper: measure ten sheets together and divide by ten. Card much thicker than this one needs its sizes worked out anew.',
+        'To use another paper, measure ten sheets together and divide by ten. Much thicker cardstock needs new sizes.',
       ),
       ...recipe.dressings.map(({ name }) =>
         sayReason(
@@ -131,13 +131,13 @@ function toolsFor({ cards, recipe }: HandoutInput): Reason[] {
   const plain = (says: string): Reason => ({ says, facts: {} });
   return [
     {
-      says: 'Card of about {thick} mm thickness',
+      says: 'Cardstock about {thick} mm thick',
       facts: { thick: { text: (recipe.caliperUm / 1000).toFixed(2) } },
     },
     plain('A trimmer, or a knife and a ruler on a cutting mat'),
     ...(kinds.has('score') ? [plain('A scoring tool and a bone folder')] : []),
     ...(kinds.has('slit') || kinds.has('cut') ? [plain('Scissors')] : []),
-    ...(kinds.has('glue') ? [plain('Double-sided tape or glue for paper')] : []),
+    ...(kinds.has('glue') ? [plain('Double-sided tape or paper glue')] : []),
     plain('A pencil'),
   ];
 }

@@ -9,7 +9,7 @@ import { TYPE_MM } from './print-document';
 import { stepPicture } from './step-picture';
 import { escapeXml, svgOf } from './svg';
 
-/** The handout as one HTML file that needs nothing else: for a telephone, or to send. No script, no address but the recipe's own link. */
+/** The handout as one HTML file that needs nothing else: for a phone, or to send. No script, no address but the recipe's own link. */
 export function handoutPage(input: HandoutInput): string {
   const { recipe, net, cards, ruler, link, photos } = input;
   const content = handoutContent(input);
@@ -84,7 +84,7 @@ export function handoutPage(input: HandoutInput): string {
     list('Take care', content.cautions),
     list('Try it another way', content.variations),
     content.credits === '' ? '' : `<h2>Thanks to</h2><p>${escapeXml(content.credits)}</p>`,
-    !link ? '' : `<p><a href="${escapeXml(link)}">The recipe itself, to look at and to keep</a></p>`,
+    !link ? '' : `<p><a href="${escapeXml(link)}">Open this box</a></p>`,
     '</main></body></html>\n',
   ].join('\n');
 }

@@ -1,4 +1,4 @@
-/** The look of the handout as a page of its own: large type, one column, pictures as wide as a telephone. */
+/** The look of the handout as a page of its own: large type, one column, pictures as wide as a phone. */
 export const PRINTED_STYLE = [
   ':root{color-scheme:light}',
   'body{margin:0;background:#fdfcf8;color:#22262a;font:400 1.125rem/1.5 Inter,system-ui,sans-serif}',

@@ -27,7 +27,7 @@ const NET_SHARE = 0.34; // of the column's height
 /** A tutorial to hand out: what it is, what it needs, what is cut, every step with its picture, what goes on and in, care, and the way back to the recipe. */
 export function printHandout(input: HandoutInput & { readonly paper: PaperName }): PrintDocument {
   const { recipe, paper, photos, stamp } = input;
-  const title = `${recipe.name}: how it is made`;
+  const title = `${recipe.name}: how to make it`;
   return {
     name: `${fileStem(recipe.name, 'box')}-handout`,
     title,

@@ -6,6 +6,7 @@ import { boxRing } from '../core/plane';
 import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
 import { type Block, besideBlocks, space, stackBlocks, textBlock } from './block';
+import { longDate } from './long-date';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
@@ -64,7 +65,7 @@ function pickBlocks({ plan, kit }: KitLabelsInput, lines: readonly KitLine[], wi
     words(plan.name, TYPE_MM.title, true),
     space(2.5),
     words(
-      `${kit.kits} kits and ${spare} spare: ${kit.packing} to pack.${plan.date ? ` For ${plan.date}.` : ''} Each makes ${boxesOf(kit)}.`,
+      `${kit.kits} kits and ${spare} spare: ${kit.packing} to pack.${plan.date ? ` For ${longDate(plan.date)}.` : ''} Each makes ${boxesOf(kit)}.`,
       TYPE_MM.lead,
     ),
     space(5),
@@ -72,8 +73,8 @@ function pickBlocks({ plan, kit }: KitLabelsInput, lines: readonly KitLine[], wi
       [
         { head: 'What goes in', widthMm: widthMm * 0.44, bold: true },
         { head: 'Size', widthMm: widthMm * 0.28 },
-        { head: 'In one kit', widthMm: widthMm * 0.14, align: 'end' },
-        { head: 'For all', widthMm: widthMm * 0.14, align: 'end' },
+        { head: 'Per kit', widthMm: widthMm * 0.14, align: 'end' },
+        { head: 'In all', widthMm: widthMm * 0.14, align: 'end' },
       ],
       lines.map(({ what, size, count }) => [setFractions(what), size, `${count}`, `${count * kit.packing}`]),
     ),

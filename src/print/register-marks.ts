@@ -7,7 +7,7 @@ const ARM_MM = 4;
 const RING_MM = 2;
 const ALONG = [0.12, 0.5, 0.88]; // where crosses stand along a shared strip
 
-/** Crosses in the strips that a page shares with its neighbours, at the same places of the drawing on both. */
+/** Crosses in the strips that a page shares with its neighbors, at the same places of the drawing on both. */
 export function drawRegister({ columns, rows }: Tiling, { row, column, window }: Tile): Mark[] {
   const { left, right, bottom, top } = window;
   const half = OVERLAP_MM / 2;

@@ -13,6 +13,7 @@ import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
 import { type Reason, reason, sayReason, type Wording } from '../core/units/reason';
 import { type Block, besideBlocks, keepNext, ruleBlock, space, stackBlocks, textBlock } from './block';
+import { longDate } from './long-date';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
@@ -22,6 +23,8 @@ export interface RunSheetInput {
   readonly sheet: RunSheet;
   readonly ruler: Ruler;
   readonly paper: PaperName;
+  /** For dates; that of the United States if left out. */
+  readonly locale?: string;
   /** The reader's language; English if left out. */
   readonly say?: NonNullable<Wording['say']>;
   readonly stamp: PrintStamp;
@@ -30,7 +33,7 @@ export interface RunSheetInput {
 /** The batch on paper: when each stage is done, the first box to measure, and every step with room to tally. */
 export function printRunSheet(input: RunSheetInput): PrintDocument {
   const { plan, paper, stamp } = input;
-  const title = sayReason(reason('{name}: run sheet', { name: { text: plan.name } }), wordingOf(input));
+  const title = sayReason(reason('{name}: batch sheet', { name: { text: plan.name } }), wordingOf(input));
   const { widthMm } = columnOf(paper);
   const columns = flowColumns(sheetBlocks(input, widthMm), paper);
   return {
@@ -66,21 +69,23 @@ function sheetBlocks(input: RunSheetInput, widthMm: number): Block[] {
     textBlock(
       sayReason(
         plan.date
-          ? reason('{making} to make, {ordered} of them ordered. For {date}.', {
+          ? reason('{ordered} needed + {spare} spares = {making} to make, for {date}', {
               making: plan.making,
               ordered: plan.ordered,
-              date: { text: plan.date },
+              spare: plan.making - plan.ordered,
+              date: { text: longDate(plan.date, input.locale) },
             })
-          : reason('{making} to make, {ordered} of them ordered.', {
+          : reason('{ordered} needed + {spare} spares = {making} to make', {
               making: plan.making,
               ordered: plan.ordered,
+              spare: plan.making - plan.ordered,
             }),
         wording,
       ),
       { widthMm, sizeMm: TYPE_MM.lead },
     ),
     ...(plan.timetable ? [head('When'), ...timetable(plan.timetable, widthMm, say)] : []),
-    head('First box of each line: make one, measure it, then the batch'),
+    head('Test box first: make one of each, measure it, then make the batch'),
     ...sheet.firsts.map((first) =>
       row(
         `${first.name}${first.paper === null ? '' : `, ${first.paper}`}`,
@@ -127,7 +132,7 @@ const firstSizes = ({ blanks, inside, outside }: FirstBox): Reason[] => {
   return [
     ...blanks.map(
       ({ label, size: { across, up } }): Reason => ({
-        says: blanks.length > 1 ? 'Blank ({piece}): {across} × {up}' : 'Blank: {across} × {up}',
+        says: blanks.length > 1 ? 'Cut size ({piece}): {across} × {up}' : 'Cut size: {across} × {up}',
         facts: { piece: label, across, up },
       }),
     ),

@@ -27,6 +27,7 @@ import {
   textBlock,
 } from './block';
 import { csvOf } from './csv';
+import { longDate } from './long-date';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
 
@@ -95,7 +96,7 @@ function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
     keepNext(ruleBlock(widthMm)),
     space(4),
     words(
-      reason('To pay: {total}, {each} a favor ({favors} favors).', {
+      reason('Total: {total}, {each} per favor ({favors} favors).', {
         total: { minor: till.totalMinor },
         each: { minor: perPiece(till.totalMinor, favors) },
         favors,
@@ -106,7 +107,7 @@ function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
     space(2.5),
     ...(till.totalMinor === till.subtotalMinor ? [] : [words(whyTill(till)), space(2)]),
     words(
-      reason('Of it, and of what is in the cupboard, the favors use up {total}, {each} a favor.', {
+      reason('Materials used, supplies on hand included: {total}, {each} per favor.', {
         total: { minor: using.totalMinor },
         each: { minor: using.perFavorMinor },
       }),
@@ -115,7 +116,7 @@ function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
       ? [
           space(2),
           words(
-            reason('No price is known for {rows} of the rows: they are left out of both sums.', {
+            reason('{rows} of the rows have no price. Both totals leave them out.', {
               rows: unpriced.length,
             }),
           ),
@@ -128,16 +129,16 @@ function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
     space(2.5),
     words(
       plan.date
-        ? reason('{ordered} favors and {spare} spare: {making} to make. For {date}.', {
+        ? reason('{ordered} favors + {spare} spares = {making} to make, for {date}', {
             ...counts,
-            date: { text: plan.date },
+            date: { text: longDate(plan.date, input.locale) },
           })
-        : reason('{ordered} favors and {spare} spare: {making} to make.', counts),
+        : reason('{ordered} favors + {spare} spares = {making} to make', counts),
       TYPE_MM.lead,
     ),
     space(6),
     ...section('To buy', toBuy, wording, widthMm),
-    ...section('In the cupboard already', inHand, wording, widthMm),
+    ...section('On hand', inHand, wording, widthMm),
     ...(leftOut.length > 0
       ? [
           words(NOT_WHOLE, TYPE_MM.heading, true),
@@ -151,7 +152,7 @@ function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
 }
 
 /** Said in place of every sum while a part of the event is missing from the list. */
-export const NOT_WHOLE = reason('Part of this event is not planned, so no sum is given.', {});
+export const NOT_WHOLE = reason('Part of this event isn’t planned yet, so there is no total.', {});
 
 /** From the goods to what is paid. */
 export function whyTill(till: OrderSum): Reason {
@@ -247,7 +248,7 @@ export function buyWords({ packs, short, need, unit }: ShoppingRow, wording: Wor
     });
   });
   const said = (): Fact => {
-    if (short === 0) return reason('{need}, all in hand', { need: counted(need) });
+    if (short === 0) return reason('{need}, all on hand', { need: counted(need) });
     if (packs.length === 0) return reason('{short}, however they are sold', { short: counted(short) });
     return afterCommas(bought);
   };

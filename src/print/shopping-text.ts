@@ -16,12 +16,12 @@ export function shoppingText(input: Listed): string {
   const leftOut = leftOutOf(plan).map((finding) => `- ${finding.about}: ${say(finding)}`);
   if (leftOut.length > 0)
     return [say(reason('{name}: to buy', { name })), ...rows, say(NOT_WHOLE), ...leftOut].join('\n');
-  if (rows.length === 0) return say(reason('{name}: everything is in the cupboard already.', { name }));
+  if (rows.length === 0) return say(reason('{name}: nothing to buy.', { name }));
   const { till } = plan.cost;
   return [
     say(reason('{name}: to buy', { name })),
     ...rows,
-    say(reason('To pay: {total}', { total: { minor: till.totalMinor } })),
+    say(reason('Total: {total}', { total: { minor: till.totalMinor } })),
     ...(till.totalMinor === till.subtotalMinor ? [] : [say(whyTill(till))]),
   ].join('\n');
 }

@@ -9,7 +9,7 @@ import { stepPicture } from './step-picture';
 export interface StepRowsStyle {
   readonly ruler: Ruler;
   readonly paper: PaperName;
-  /** What the maker adds to a step in her own words. */
+  /** What the maker adds to a step in their own words. */
   readonly tipsOf?: (step: CardStep) => readonly string[];
 }
 

@@ -30,7 +30,7 @@ export function svgOf(drawing: Drawing): string {
   ].join('');
 }
 
-/** Three decimals, a thousandth of a millimetre, with no trailing zeros and never "-0". */
+/** Three decimals, a thousandth of a millimeter, with no trailing zeros and never "-0". */
 const mm = (length: number): string => `${Math.round(length * 1000) / 1000 || 0}`;
 
 function svgOfMark(mark: Mark, heightMm: number): string {

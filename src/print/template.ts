@@ -150,8 +150,8 @@ const windowBox = ({ net }: Frame, top: number): Box => ({
 });
 
 const notes = (many: boolean) => [
-  'Print at 100 %, not fit.',
-  'Measure a bar each way:',
-  'if it is off, do not cut by this page.',
-  ...(many ? ['Lay cross on cross, then tape.'] : []),
+  'Print at 100%, not “fit”.',
+  'Measure one bar each way.',
+  'If it is off, don’t cut by this page.',
+  ...(many ? ['Line up the crosses, then tape.'] : []),
 ];

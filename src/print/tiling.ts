@@ -17,10 +17,10 @@ export interface Tile {
   readonly window: Box;
 }
 
-/** How far neighbouring pages show the same strip. source: common practice of tiled patterns, no source. */
+/** How far neighboring pages show the same strip. source: common practice of tiled patterns, no source. */
 export const OVERLAP_MM = 10;
 
-/** A drawing cut into as few windows of one size as cover it, neighbours overlapping; the drawing stands in the middle of them. */
+/** A drawing cut into as few windows of one size as cover it, neighbors overlapping; the drawing stands in the middle of them. */
 export function tileDrawing(
   widthMm: number,
   heightMm: number,

@@ -1,3 +1,4 @@
+import type { Settings } from '../../shared/settings';
 import type { Journal, Result, WorkbookStorage } from '../storage/port';
 import type { RowChange } from './keeping/steps';
 import type { RowKey } from './shelf';
@@ -18,9 +19,9 @@ export type FolderHandle = object;
 
 /** The way into folders of the maker's own, outside the browser's storage. */
 export interface FolderDoor {
-  /** Lets her choose one, which must follow a press; null if she changed her mind. */
+  /** Lets them choose one, which must follow a press; null if they changed their mind. */
   pick(): Promise<{ readonly handle: FolderHandle; readonly name: string } | null>;
-  /** Whether files may be written there; asks her if `ask`, which must follow a press. */
+  /** Whether files may be written there; asks them if `ask`, which must follow a press. */
   mayWrite(handle: FolderHandle, ask: boolean): Promise<boolean>;
   /** Puts a file there, in the place of one of that name, whole or not at all; null: done. */
   write(handle: FolderHandle, name: string, text: string): Promise<FolderTrouble | null>;
@@ -32,7 +33,7 @@ export interface ComingRow extends RowKey {
 }
 
 /**
- * Whatever carries rows between devices of hers. The app comes without one; a library that merges fields can stand behind it, with a server
+ * Whatever carries rows between devices of the maker’s. The app comes without one; a library that merges fields can stand behind it, with a server
  * of the maker's own or none. It holds every row as one map of fields, and a named size or option as a field of its own.
  */
 export interface Exchange {
@@ -53,6 +54,8 @@ export interface WorkbookPorts {
   /** Where there is nothing else: kept until the tab closes. */
   openMemory(): WorkbookStorage | Promise<WorkbookStorage>;
   readonly journal: Journal;
+  /** Unit and currency before any are chosen; without them, those of the United States. */
+  readonly firstSettings?: Settings;
   /** Milliseconds since 1970. */
   now(): number;
   /** A new id, `^[a-z0-9-]{1,64}$`. */

@@ -37,7 +37,7 @@ export function withRow(shelf: Shelf, { table, id }: RowKey, row: AnyRow | null)
   return { ...shelf, [table]: rows };
 }
 
-/** What is hers of a table, and `kept`, which a row of hers may still name: nothing of the example counts in anything of hers. */
+/** What is the maker’s of a table, and `kept`, which a row of the maker’s may still name: nothing of the example counts in anything of the maker’s. */
 export const ownOf = <Row extends { readonly id: string; readonly example?: true | undefined }>(
   rows: ReadonlyMap<string, Row>,
   kept?: string | null,

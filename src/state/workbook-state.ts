@@ -121,7 +121,7 @@ export interface WorkbookIntents {
   readonly remove: (key: RowKey) => void;
   readonly undo: () => void;
   readonly redo: () => void;
-  /** A text field's own undo put a text back: what was typed and taken back there is no step of hers. */
+  /** A text field's own undo put a text back: what was typed and taken back there is no step of the maker’s. */
   readonly typedBack: () => void;
   /** Takes back what a notice tells of and nothing else: undoes it if nothing came after, else as a new step. */
   readonly takeBack: (noticeKey: number) => void;

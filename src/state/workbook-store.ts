@@ -19,7 +19,7 @@ export function createWorkbookStore(ports: WorkbookPorts): WorkbookStore {
     return {
       phase: { phase: 'opening' },
       rows: EMPTY_SHELF,
-      settings: FIRST_SETTINGS,
+      settings: ports.firstSettings ?? FIRST_SETTINGS,
       save: { state: 'saved' },
       keeps: 'browser',
       persisted: null,

@@ -55,6 +55,69 @@ test.each([
   ['duplicate', 'Copy Seed swap'],
   ['party', 'New event'],
   ['bean', 'Bean pillow'],
+  ['help', 'Help'],
+  ['settings', 'Measure in millimeters'],
+  ['preferences', 'Theme: dark'],
+  ['schedule', 'Count'],
+  ['calendar', 'Count'],
+  ['deadline', 'Count'],
+  ['guests', 'Count'],
+  ['spares', 'Count'],
+  ['svg', 'Size'],
+  ['dxf', 'Size'],
+  ['net', 'Size'],
+  ['lid', 'Size'],
+  ['thickness', 'Size'],
+  ['candle', 'New box'],
+  ['soap', 'New box'],
+  ['envelope', 'New box'],
+  ['cone', 'New box'],
+  ['cornet', 'New box'],
+  ['wallet', 'New box'],
+  ['pillow', 'New box'],
+  ['pyramid', 'New box'],
+  ['qr', 'Share'],
+  ['phone', 'Share'],
+  ['tutorial', 'Share'],
+  ['photo', 'Share'],
+  ['kerf', 'Sheets'],
+  ['offcut', 'Sheets'],
+  ['waste', 'Sheets'],
+  ['layout', 'Sheets'],
+  ['yield', 'Sheets'],
+  ['inventory', 'New paper'],
+  ['cardstock', 'New paper'],
+  ['ribbon', 'New tape'],
+  ['trimmer', 'New tool'],
+  ['scoring board', 'New tool'],
+  ['laser', 'New tool'],
+  ['contents', 'Inside'],
+  ['clearance', 'Inside'],
+  ['3d', 'Fold'],
+  ['preview', 'Fold'],
+  ['ruler', 'Easy sizes'],
+  ['nesting', 'Easy sizes'],
+  ['bow', 'Decorate'],
+  ['tag', 'Decorate'],
+  ['liner', 'Decorate'],
+  ['budget', 'Shopping'],
+  ['tax', 'Shopping'],
+  ['cost', 'Shopping'],
+  ['instructions', 'Make'],
+  ['timer', 'Make'],
+  ['batch', 'Make'],
+  ['trash', 'Backup'],
+  ['recover', 'Backup'],
+  ['import', 'Backup'],
+  ['erase', 'Backup'],
+  ['legend', 'Help'],
+  ['faq', 'Help'],
+  ['metric', 'Measure in millimeters'],
+  ['cm', 'Measure in millimeters'],
+  ['wedding', 'New event'],
+  ['home', 'Go to the shelf'],
+  ['clone', 'Copy Seed swap'],
+  ['export', 'Save everything to a file'],
 ])('a maker who types “%s” finds “%s” among the first five', async (typed, says) => {
   const { store, event } = await onShelf();
   const found = findCommands(commandsFrom(around(store, `/event/${event}/event`)), typed, own.also);
@@ -80,9 +143,9 @@ test('undo and redo are listed while there is something to undo and redo', async
     commandsFrom(around(store)).flatMap(({ id, says }) => (/^(un|re)do$/.test(id) ? says : []));
   expect(listed()).toEqual([]);
   store.getState().createRecipe({ name: 'Bean pillow', styleId: 'pillow-pack' });
-  expect(listed()).toEqual(['Undo: New recipe']);
+  expect(listed()).toEqual(['Undo: New box']);
   store.getState().undo();
-  expect(listed()).toEqual(['Redo: New recipe']);
+  expect(listed()).toEqual(['Redo: New box']);
 });
 
 test('a document that waits for something says for what, and leads there', async () => {

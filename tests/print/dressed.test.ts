@@ -46,7 +46,7 @@ describe('the dressing on paper', () => {
 
   it('prints the map outside up at true size, the front with its layer within it', () => {
     const map = printDecorateMap({ ...shared, pieces: net.pieces });
-    expect(textsOf(map)).toEqual(expect.arrayContaining(['front', 'seam', 'leave bare']));
+    expect(textsOf(map)).toEqual(expect.arrayContaining(['front', 'seam', 'leave plain']));
     expect(textsOf(map).some((text) => text.endsWith('outside face up'))).toBe(true);
   });
 

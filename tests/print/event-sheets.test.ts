@@ -40,7 +40,7 @@ describe('the shopping list of the supper', () => {
     const dollars = (minor: number) => `$${(minor / 100).toFixed(2)}`;
     for (const row of plan.shopping) if (row.short > 0) expect(words).toContain(dollars(row.priceMinor!));
     const sum = plan.shopping.reduce((total, { priceMinor }) => total + (priceMinor ?? 0), 0);
-    expect(words.join(' ')).toContain(`To pay: ${dollars(sum)}`);
+    expect(words.join(' ')).toContain(`Total: ${dollars(sum)}`);
   });
 
   it('goes to a spreadsheet with the same numbers', () => {

@@ -75,7 +75,7 @@ describe('the handout on paper', () => {
 
   it('gives both units of the card it cuts', () => {
     expect(handoutContent(inputOf(openTop)).cuts).toEqual([
-      { what: 'Card', size: '11 × 4½ in', otherSize: 'full 279 × full 114 mm' },
+      { what: 'Cut size', size: '11 × 4½ in', otherSize: 'full 279 × full 114 mm' },
     ]);
     expect(handoutContent(inputOf(openTop)).effort).toContain('5 minutes');
   });
@@ -126,7 +126,7 @@ describe('the link as a code', () => {
           pixels.fill(0, ((side - 1 - y) * side + x) * 4, ((side - 1 - y) * side + x) * 4 + 3);
     expect(jsQr(pixels, side, side)?.data).toBe(link);
     const words = cardWith(null).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
-    expect(words.join(' ')).toContain('keep its file');
+    expect(words.join(' ')).toContain('Keep its file');
   });
 
   it('is left out where it would be too long', () => {

@@ -185,7 +185,7 @@ describe('the template of the box 11 in long', () => {
     expect(pages.length).toBe(2);
     for (const page of pages)
       expect(page.texts.map(({ text }) => text)).toEqual(
-        expect.arrayContaining(['A1', 'A2', 'Lay cross on cross, then tape.']),
+        expect.arrayContaining(['A1', 'A2', 'Line up the crosses, then tape.']),
       );
   });
 

@@ -97,7 +97,7 @@ describe('what is found at the start', () => {
     await letRun(300);
     const next = await openTab(world, 'next');
     expect(next.getState().settings).toMatchObject({ unit: 'mm', theme: 'dark' });
-    expect(nextStep(next.getState().history, 'undo')?.label).toBe('New recipe');
+    expect(nextStep(next.getState().history, 'undo')?.label).toBe('New box');
     next.getState().undo();
     expect(names(next)).toEqual(['Snow']);
     next.getState().redo();

@@ -173,7 +173,7 @@ describe('typing that a field took back by its own undo', () => {
       name(store, id, text);
     }
     store.getState().typedBack();
-    expect(store.getState().history.done.map(({ label }) => label)).toEqual(['New recipe']);
+    expect(store.getState().history.done.map(({ label }) => label)).toEqual(['New box']);
   });
 
   test('leaves steps alone that were not made just now, or do not cancel', async () => {

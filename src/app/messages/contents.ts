@@ -1,8 +1,8 @@
 import type { ContentsWords } from '../../ui/words/contents-words';
 
 export const contentsMessages: ContentsWords = {
-  noRecipe: 'There is no box here yet',
-  pickBox: 'Pick a box',
+  noRecipe: 'No box here yet',
+  pickBox: 'Pick a style',
   contentsOf: (name) => `What goes inside ${name}`,
   things: 'What goes inside',
   nothingYet: 'Nothing yet. Choose an item below, or measure your own.',
@@ -32,7 +32,8 @@ export const contentsMessages: ContentsWords = {
   gramsHelp: 'To check the bottom. Leave it empty if you have no scale.',
   remove: 'Remove',
   measureYours: 'Typical size. Yours may differ, so measure it.',
-  source: (source) => `Source: ${source}`,
+  source: (source) => `Source: ${source}.`,
+  ruleOfThumb: 'Rule of thumb.',
   shapes: {
     cuboid: 'Box or bar',
     cylinder: 'Round, straight sides',
@@ -94,8 +95,7 @@ export const contentsMessages: ContentsWords = {
   strength: 'Weight and bottom',
   weigh: 'Some weights are missing.',
   weighs: (grams) => `The contents weigh ${grams} g.`,
-  stiffness: (value, caliper, modulus) =>
-    `Bottom: one layer of ${caliper} cardstock, bending stiffness about ${value} mN·m (${modulus}).`,
+  stiffness: (caliper) => `Bottom: one layer of ${caliper} cardstock.`,
   stiffnessWhy: (modulus, caliper, value) =>
     `S = E t³ / 12 = ${modulus} × (${caliper})³ / 12 = ${value} mN·m. The plate formula is behind ISO 5628. E is typical of cardstock across the grain, not measured on yours.`,
   sag: (length) => `The bottom may sag about ${length}. This is an estimate.`,
@@ -118,6 +118,5 @@ export const contentsMessages: ContentsWords = {
   table: 'As a table',
   editOf: (name) => `${name}: size and care`,
   removeOf: (name) => `Remove ${name}`,
-  moreWays: 'Show all',
   waysLeft: (count) => `${count} more in the table.`,
 };

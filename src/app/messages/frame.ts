@@ -38,7 +38,7 @@ export const frameMessages: FrameWords = {
     unplannedWhy: 'Your work is safe. Other events and pages still work.',
     unanswered: 'Something went wrong. A page that says it is still working has stopped. Your work is safe.',
     notFound: 'Nothing is at this address',
-    notFoundWhy: 'It may have been deleted. The trash keeps things for 30 days.',
+    notFoundWhy: 'It may have been deleted. The trash keeps items for 30 days.',
     boxesOfEvent: 'Boxes in this event',
     dismiss: 'Dismiss',
     newerVersion: 'A newer version is ready. Your work is safe, and you come back to this page.',

@@ -15,7 +15,7 @@ export const glossaryEntries: GlossaryEntries = {
     shows: 'A box cut open with an item in it, and the gap measured on both sides.',
   },
   dressing: {
-    says: 'What goes on the box: bands, ribbon, tags, layers of paper. A saved set of them is a look.',
+    says: 'Anything on the box: bands, ribbon, tags, layers of paper. A saved set of them is a look.',
     shows: 'The front of a box with a band around it and a tag on the band.',
   },
   'easy-mark': {
@@ -60,7 +60,7 @@ export const glossaryEntries: GlossaryEntries = {
       'Four walls in a row with a tab. Flaps are below them, with dashes for scores and slits between the flaps.',
   },
   offcut: {
-    says: 'What is left of a sheet. Keep a large one for liners, tags and bands.',
+    says: 'The rest of a sheet after cutting. Keep a large one for liners, tags and bands.',
     shows: 'A sheet with a piece cut from its left, and the rest kept.',
   },
   panel: {

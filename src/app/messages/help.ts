@@ -5,13 +5,13 @@ import { keyMessages } from './keys';
 
 export const helpMessages: HelpWords = {
   title: 'Help',
-  why: 'What each line in a drawing means, what the craft words mean, and which keys do what.',
+  why: 'Lines, craft words and keys explained.',
   toShelf: 'Go to the shelf',
   lines: 'Lines',
   linesWhy:
     'They look the same on screen and on paper, and none depends on color. Exported files name each kind of line instead.',
   line: 'Line',
-  looks: 'What it looks like',
+  looks: 'Drawn as',
   hands: 'What to do',
   net: 'A net with its lines',
   netWhy: 'An open-top box laid flat, inside up.',

@@ -93,7 +93,7 @@ export const marksMessages: MarksWords = {
   perSheet: (boxes, sheet) => `${boxes} per sheet of ${sheet}`,
   sheetsEach: (sheets, sheet) => `${sheets} sheets of ${sheet} per box`,
   fitsNot: (sheet) => `doesn’t fit ${sheet}`,
-  loose: (length) => `about ${length} to spare`,
+  loose: (length) => `${length} to spare`,
   snug: 'snug',
   settings: (settings, edges) => `${plural(settings, 'fence setting')}, from ${plural(edges, 'edge')}`,
   byTemplate: (count) => `${plural(count, 'line')} by template`,

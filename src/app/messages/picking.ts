@@ -14,7 +14,7 @@ export const pickingMessages: PickingWords = {
   care: 'What matters to you',
   merits: {
     lid: 'Closes with a lid',
-    tall: 'Stands tall',
+    tall: 'Tall',
     'flat-packet': 'Flat packet',
     'no-glue': 'No glue',
     'trimmer-only': 'Scores run edge to edge',

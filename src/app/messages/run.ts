@@ -72,7 +72,6 @@ export const runMessages: RunPageWords = {
   stageTime: (soFar, planned) => `${soFar} so far; ${planned} planned.`,
   settings: (count) => `${plural(count, 'fence setting')}, each set once`,
   again: (count) => `${plural(count, 'box', 'boxes')} more to make: mistakes used up the spares.`,
-  size3: (width, depth, height) => `${width} × ${depth} × ${height}`,
 };
 
 export const hoursMessages: HoursWords = {

@@ -65,7 +65,6 @@ export const sheetsMessages: SheetsWords = {
   squareBy: 'Trim off each edge',
   squareHelp: 'Enough to make the corners square.',
   whichSheet: 'Sheet size',
-  asNow: 'as now',
   moneyUnknown: 'We don’t know the cost.',
   interlock: 'Nest the shapes (scissors, knife or cutting machine)',
   interlockWhy: 'Place the outlines close together, flap beside flap. You can’t cut these on a trimmer.',
@@ -90,8 +89,12 @@ export const sheetsMessages: SheetsWords = {
   fromOne: (count, piece, paper) => `${count} × ${piece} from ${paper}`,
   bothWays: (straight, turned, mixed) =>
     mixed > Math.max(straight, turned)
-      ? `${straight} straight, ${turned} turned, ${mixed} mixed`
-      : `${straight} straight, ${turned} turned`,
+      ? `${mixed} (some turned)`
+      : straight === turned
+        ? `${straight} either way`
+        : straight > turned
+          ? `${straight}`
+          : `${turned} (turned)`,
   withGrain: (count) => `${count} along the grain`,
   step: (name, of) => `Cut ${name} of ${of}`,
   fence: (at) => `Fence at ${at}`,

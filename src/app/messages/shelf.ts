@@ -27,7 +27,6 @@ export const shelfMessages: ShelfWords = {
     recipes: 'Boxes',
     example: 'example',
     noEvents: 'No events yet. An event holds your boxes, how many, and the date.',
-    noRecipes: 'No boxes yet.',
     noDate: 'no date yet',
     promise: 'Design a favor box, make forty alike',
     promiseWhy:
@@ -172,7 +171,6 @@ export const shelfMessages: ShelfWords = {
     groovesHelp: 'Separate with semicolons: 1; 1 1/2; 2. Leave empty if it scores at every mark.',
     stylus: 'Distance between scoring tips',
     stylusHelp: 'For double-tip tools only. 0 = one tip.',
-    stylusNone: 'It has one tip',
     kerf: 'Width of a cut (kerf)',
     kerfHelp: 'The width a saw or laser takes away. Blade or wheel: 0.',
     turns: 'Most turns while cutting a piece',

@@ -33,7 +33,7 @@ export interface Answer {
   /** How the contents lie, by its place in `neededRooms`. */
   readonly arrangement: number;
   readonly inside: readonly [Ticks, Ticks, Ticks];
-  /** Sum over its marks of their place in the row of marks; 0: whole inches or centimetres only. */
+  /** Sum over its marks of their place in the row of marks; 0: whole inches or centimeters only. */
   readonly fiddliness: number;
   /** Its hardest mark, boxes a sheet, and how loose the contents lie. */
   readonly row: RowCost;

@@ -27,7 +27,7 @@ export function recipeOfAnswer(
     ),
     options,
     caliperUm: question.paper.caliperUm,
-    // Grain is a wish, not a must: a first box should fit the sheet she has. The Box page has the choice.
+    // Grain is a wish, not a must: a first box should fit the sheet they have. The Box page has the choice.
     grain: 'free',
     contents: { ...question.contents, arrangement },
     markMm: mmOfTicks(finest),

@@ -28,7 +28,7 @@ export interface CardStep {
   readonly details: readonly string[];
   /** Every point of the curves laid out in this step, for a maker without the printed template. */
   readonly template: readonly string[];
-  /** What a practised maker adds where the numbers call for it; not part of the program. */
+  /** What a practiced maker adds where the numbers call for it; not part of the program. */
   readonly tips: readonly string[];
   readonly cautions: readonly CautionCode[];
   /** The acts it covers: indices into the program's `ops`, `to` not included. */

@@ -17,7 +17,7 @@ import { checkSeams } from './check-seams';
 import type { Finding } from './finding';
 
 /**
- * Everything a maker should know about her box, worst first. `box` is the net of `style`; without a tool, limits come on 1/16 in marks.
+ * Everything a maker should know about their box, worst first. `box` is the net of `style`; without a tool, limits come on 1/16 in marks.
  * Where the style's own limits stop it, only they are told: what else goes wrong follows from them. The closing path is `checkClosingPath`.
  */
 export function checkBox(style: BoxStyle, box: BoxNet, tool?: ToolReach): Finding[] {

@@ -3,7 +3,7 @@ import type { PieceNet } from '../net/types';
 import { boxesOverlap, boxOf, convexParts, counterClockwise, deepestOverlap } from '../plane';
 import { asTicks, type Finding, wordsOf } from './finding';
 
-/** Rounded points of slanted lines may stand a tick or two over one another. source: our choice, a hundredth of a millimetre */
+/** Rounded points of slanted lines may stand a tick or two over one another. source: our choice, a hundredth of a millimeter */
 const ROUNDING_MM = 0.01;
 
 /** Panels that would have to be cut from the same card: in the flat they may touch, never overlap. */

@@ -9,13 +9,18 @@ import type { Finding } from './finding';
 /** What a flat sheet cannot be, whatever its file means by its folds. */
 const FLAT_FAULTS: ReadonlySet<string> = new Set(['panels-overlap-flat', 'panel-crosses-itself']);
 
-/** More panels than this take too long to close while she waits. source: our own, measured: about a second */
+/** More panels than this take too long to close while they wait. source: our own, measured: about a second */
 const MOST_CLOSED = 80;
 
 /**
- * Everything a maker should know about a net of her own. Its file rarely says how far each line folds or which panel ends up on top, so what
- * goes wrong when it is closed warns her and does not stop the work; what cannot lie flat does. `told` is what the file names: only a room it
+<<<<<<< HEAD
+ * Everything a maker should know about a net of their own. Its file rarely says how far each line folds or which panel ends up on top, so what
+ * goes wrong when it is closed warns them and does not stop the work; what cannot lie flat does. `told` is what the file names: only a room it
  * names is tried with an item, only an order of closing it names is followed. `keep` may hold the slow part while the net stays the same.
+=======
+ * Everything a maker should know about a net of their own. Its file rarely says how far each line folds or which panel ends up on top, so what
+ * goes wrong when it is closed warns them and does not stop the work; what cannot lie flat does. `roomMeasured`: the file names no room.
+>>>>>>> 2a6ddd1 (Test plain words and short sentences; rewrite README)
  */
 export function checkOwnNet(
   box: BoxNet,

@@ -23,7 +23,7 @@ export function checkPanelShape(piece: PieceNet): Finding[] {
 
 const span = (p: Point, q: Point): number => Math.hypot(q.x - p.x, q.y - p.y);
 
-/** Do two edges that are not neighbours cross or touch? Exact, in whole ticks. */
+/** Do two edges that are not neighbors cross or touch? Exact, in whole ticks. */
 function crossesItself(ring: readonly Point[]): boolean {
   const end = (at: number): Point => ring[at % ring.length] as Point;
   for (let p = 0; p < ring.length; p++)

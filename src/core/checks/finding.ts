@@ -3,8 +3,8 @@ import type { Reason } from '../units/reason';
 import { roundToTick, TICKS_PER_MM, type Ticks } from '../units/ticks';
 
 /**
- * Something a maker should know about her box: `stop` means it cannot be folded as asked, `warn` that it will disappoint, `note` a tip.
- * `says` and `remedy` are templates; `{name}` stands for one of the `facts`: a length is printed on her own marks, words in her language.
+ * Something a maker should know about their box: `stop` means it cannot be folded as asked, `warn` that it will disappoint, `note` a tip.
+ * `says` and `remedy` are templates; `{name}` stands for one of the `facts`: a length is printed on their own marks, words in their language.
  */
 export interface Finding extends Reason {
   readonly code: string;
@@ -16,10 +16,10 @@ export interface Finding extends Reason {
   readonly fix?: { readonly symbol: string; readonly value: Ticks };
 }
 
-/** Longer than any card. source: our choice, ten metres */
+/** Longer than any card. source: our choice, ten meters */
 const BEYOND_ANY_CARD = 10_000; // mm
 
-/** Millimetres off a folded box as a length for a finding. Panels shrunk to nothing have no distances: those come as 0 or ten metres. */
+/** Millimeters off a folded box as a length for a finding. Panels shrunk to nothing have no distances: those come as 0 or ten meters. */
 export const asTicks = (mm: number): Ticks =>
   roundToTick(
     (Number.isNaN(mm) ? 0 : Math.max(-BEYOND_ANY_CARD, Math.min(BEYOND_ANY_CARD, mm))) * TICKS_PER_MM,

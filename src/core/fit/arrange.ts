@@ -12,7 +12,7 @@ const KEPT_PER_THING = 8; // so that four groups combine within a tenth of a sec
 const KEPT_IN_ALL = 24; // more rows than a maker reads
 
 /**
- * The ways the contents can lie that no other way beats in width, depth and height, least card round them first. Millimetres, wrap included,
+ * The ways the contents can lie that no other way beats in width, depth and height, least card round them first. Millimeters, wrap included,
  * clearance not. Things standing out above the rim are counted only up to it. Empty contents give no arrangement.
  */
 export function arrangeContents(contents: Contents): Arrangement[] {

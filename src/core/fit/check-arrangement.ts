@@ -1,7 +1,7 @@
 import type { Arrangement, Placed, Vec } from './types';
 
 /**
- * Faults of an arrangement: two things that overlap, or one that leaves its cuboid (its top may, by `aboveMm`). Millimetres.
+ * Faults of an arrangement: two things that overlap, or one that leaves its cuboid (its top may, by `aboveMm`). Millimeters.
  * Shares nothing with the packers: every solid is measured from its placing alone. Empty when sound.
  */
 export function checkArrangement({ size, placed }: Arrangement, aboveMm = 0): string[] {

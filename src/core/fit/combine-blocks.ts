@@ -6,7 +6,7 @@ export interface Block {
   readonly options: readonly Vec[];
 }
 
-/** Blocks side by side: which option each took and where its least corner lies, in block order. Millimetres. */
+/** Blocks side by side: which option each took and where its least corner lies, in block order. Millimeters. */
 export interface Combination {
   readonly size: Vec;
   readonly exact: boolean;

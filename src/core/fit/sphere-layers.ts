@@ -7,7 +7,7 @@ export const OVER_THREE = Math.sqrt(2 / 3);
 
 /**
  * Spheres of one size: one layer in every pattern of `packCircles`, or `layers` square grids, each nested in the hollows of the one below.
- * Millimetres. Never called the best possible. `oneLayer`: nothing rests on tender things.
+ * Millimeters. Never called the best possible. `oneLayer`: nothing rests on tender things.
  */
 export function stackSpheres(item: string, diameter: number, count: number, oneLayer = false): Arrangement[] {
   const flat = flatLayers(item, diameter, count);

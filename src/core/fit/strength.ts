@@ -17,7 +17,7 @@ export interface Stiffness {
 export const TYPICAL_MODULUS_GPA = 2.5;
 const GRAVITY = 9.81; // m/s², source: standard gravity, rounded as the handbook tables round it
 
-/** Stiffness of one layer of card. Caliper in micrometres; modulus in GPa, null for the typical one. */
+/** Stiffness of one layer of card. Caliper in micrometers; modulus in GPa, null for the typical one. */
 export function stiffnessOf(caliperUm: number, modulusGpa: number | null): Stiffness {
   const metres = caliperUm / 1e6;
   const pascals = (modulusGpa ?? TYPICAL_MODULUS_GPA) * 1e9;
@@ -39,7 +39,7 @@ export interface BottomEstimate {
 
 export type BottomAdvice = 'weigh-contents' | 'double-the-bottom' | 'heavier-card' | 'trial-box-first';
 
-/** A bottom that carries as one plate held along its sides, score to score, in millimetres; loose layers under the contents. */
+/** A bottom that carries as one plate held along its sides, score to score, in millimeters; loose layers under the contents. */
 export interface BottomPlate {
   readonly widthMm: number;
   readonly depthMm: number;
@@ -102,7 +102,7 @@ const TRIAL_FROM_GRAMS = 250; // source: common practice, no source
 
 /**
  * What to expect of a bottom (the stiffness of loose layers adds up, nothing is taken for the glue between them); no sag where it is no plate.
- * Contents weighed in grams, null if unknown; caliper in micrometres.
+ * Contents weighed in grams, null if unknown; caliper in micrometers.
  */
 export function estimateBottom(
   plate: BottomPlate | null,

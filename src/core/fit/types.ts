@@ -1,5 +1,5 @@
 /**
- * Contents and how they lie. Millimetres as floats: an arrangement is a solid, not a flat coordinate; the inside size it needs is
+ * Contents and how they lie. Millimeters as floats: an arrangement is a solid, not a flat coordinate; the inside size it needs is
  * rounded up to ticks once, in `required-inside.ts`. Frame: x to the right, y to the back, z up, from the inner front left corner of the floor.
  */
 

@@ -10,7 +10,7 @@ export interface ClosedPiece {
   readonly toleranceMm: number;
 }
 
-/** Closing tolerance where every point is on the maker's grid, and where slanted or curved lines round points to ticks. source: our choice, a hundredth and a twentieth of a millimetre */
+/** Closing tolerance where every point is on the maker's grid, and where slanted or curved lines round points to ticks. source: our choice, a hundredth and a twentieth of a millimeter */
 const ON_GRID = 4; // ticks
 const ROUNDED = 16; // ticks
 
@@ -28,6 +28,6 @@ export const closePiece = (piece: PieceNet): ClosedPiece => ({
   toleranceMm: closingTolerance(piece),
 });
 
-/** A face's ring in millimetres, flat. */
+/** A face's ring in millimeters, flat. */
 export const flatRing = (piece: PieceNet, face: number): readonly At[] =>
   (piece.faces[face]?.ring ?? []).map(({ x, y }): At => [toMm(x), toMm(y)]);

@@ -60,7 +60,7 @@ function inFlat(pose: Pose, way: Vector): At {
   return long < 1e-6 ? [0, 1] : [x / long, y / long];
 }
 
-/** Where a face's ring lies on another face's plane, both closed, in that face's flat millimetres; null where the two are not parallel. */
+/** Where a face's ring lies on another face's plane, both closed, in that face's flat millimeters; null where the two are not parallel. */
 export function ringOnto(
   piece: PieceNet,
   poses: readonly Pose[],

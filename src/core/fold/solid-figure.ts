@@ -8,7 +8,7 @@ import { panelWays, standOf } from './panel-way';
 import { insideOf, type Pose } from './pose';
 import type { Vector } from './vector';
 
-/** A panel of card with thickness, in its own flat millimetres: its inside at height 0, its outside one caliper below. */
+/** A panel of card with thickness, in its own flat millimeters: its inside at height 0, its outside one caliper below. */
 export interface SolidFace {
   readonly panel: string;
   readonly ring: readonly At[];
@@ -35,7 +35,7 @@ export interface SolidFigure {
   readonly posesAt: (done: number) => readonly Pose[];
 }
 
-/** A box along an axis each, millimetres of the standing frame. */
+/** A box along an axis each, millimeters of the standing frame. */
 export interface Extent {
   readonly low: Vector;
   readonly high: Vector;

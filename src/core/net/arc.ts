@@ -33,5 +33,5 @@ export function chordStations(span: number, rise: number): readonly number[] {
   return [...stations, span];
 }
 
-/** A centre or radius to a thousandth of a tick, so that it is the same number again after a trip through a file in millimetres. */
+/** A centre or radius to a thousandth of a tick, so that it is the same number again after a trip through a file in millimeters. */
 export const finely = (count: number): number => Math.round(count * 1024) / 1024 + 0;

@@ -2,13 +2,13 @@ import { toDegrees } from '../units/angles';
 import { LAYERS, type PlainLine, type PlainPiece, plainPiecesOf } from './plain-lines';
 import type { BoxNet } from './types';
 
-/** Colour numbers that keep the layers apart on a dark or light ground. source: the drawing exchange format's index of colours; our choice of five */
+/** Color numbers that keep the layers apart on a dark or light ground. source: the drawing exchange format's index of colors; our choice of five */
 const COLOUR = { cut: 7, score: 5, slit: 1, pare: 2, glue: 3, name: 8 } as const;
 /** Where several pieces lie side by side, each has its name above it. mm; source: our choice */
 const NAME = { high: 4, above: 3 } as const;
 
 /**
- * A box as a plain DXF R12 (AC1009) text for other programs: millimetres, layers CUT, SCORE, SLIT, PARE and GLUE, lines and true arcs, y up,
+ * A box as a plain DXF R12 (AC1009) text for other programs: millimeters, layers CUT, SCORE, SLIT, PARE and GLUE, lines and true arcs, y up,
  * inside face up; several pieces with their names above them on a layer NAME. Source: the published drawing exchange format, group codes of
  * release 12 (from memory).
  */

@@ -4,7 +4,7 @@ import { paringsOf } from './parings';
 import type { BoxNet, ClosingAct, Curve, NetEdge, PieceNet, Point } from './types';
 
 /**
- * A box in FOLD 1.2, one frame a piece (the first at the top level): flat, inside face up, millimetres. Slits `C`, outline `B`, scores `V`,
+ * A box in FOLD 1.2, one frame a piece (the first at the top level): flat, inside face up, millimeters. Slits `C`, outline `B`, scores `V`,
  * `M` or `F` with their signed angle when closed, modelling lines `J`. Source: the FOLD specification, npm `fold` 0.12.0, `doc/spec.md`.
  */
 export function foldFileOf(box: BoxNet, title: string): Readonly<Record<string, unknown>> {
@@ -104,7 +104,7 @@ function assignmentOf({ kind, foldDeg }: NetEdge): 'B' | 'C' | 'J' | 'V' | 'M' |
   return foldDeg > 0 ? 'V' : foldDeg < 0 ? 'M' : 'F';
 }
 
-/** A face's ring with the corners its neighbours have along it: FOLD faces list every vertex they pass. */
+/** A face's ring with the corners its neighbors have along it: FOLD faces list every vertex they pass. */
 export function ringWithCorners(piece: PieceNet, face: number): Point[] {
   const own = piece.edges.filter(({ left, right }) => left === face || right === face);
   const next = new Map(own.map(({ a, b, left }) => (left === face ? [keyOf(a), b] : [keyOf(b), a])));

@@ -13,8 +13,8 @@ export interface Sizing {
 }
 
 /**
- * Sizes that a box begins with at a metric bench: the style's own defaults on whole centimetres, halves and millimetres, the coarser the
- * longer. A size that follows others is left to follow, unless it would fall between millimetres.
+ * Sizes that a box begins with at a metric bench: the style's own defaults on whole centimeters, halves and millimeters, the coarser the
+ * longer. A size that follows others is left to follow, unless it would fall between millimeters.
  */
 export function metricSizes(style: BoxStyle): Readonly<Record<string, Ticks>> {
   const sizes: Record<string, Ticks> = {};
@@ -42,14 +42,14 @@ const METRIC_STEPS = [
   { from: ticks(0), step: millimetres(1) },
 ] as const;
 
-/** The value of every name of a style: in ticks for the net, in millimetres for what is not linear. */
+/** The value of every name of a style: in ticks for the net, in millimeters for what is not linear. */
 export interface NamedValues {
   readonly lengths: Readonly<Record<string, Ticks>>;
   readonly mm: Values;
   readonly anglesDeg: Readonly<Record<string, number>>;
 }
 
-/** A caliper in whole micrometres as ticks, rounded up: the one way thickness enters the flat net. */
+/** A caliper in whole micrometers as ticks, rounded up: the one way thickness enters the flat net. */
 export const caliperTicks = (caliperUm: number): Ticks => ticks(Math.ceil((caliperUm * TICKS_PER_MM) / 1000));
 
 /** A style's sizes, every symbol filled in from its default. */
@@ -88,7 +88,7 @@ export function nameValues(
   return { lengths, mm, anglesDeg };
 }
 
-/** Longer than any card. source: our choice, ten metres */
+/** Longer than any card. source: our choice, ten meters */
 const BEYOND_ANY_CARD = 10_000; // mm
 
 /** Sizes that break a style's limits may ask for the root of a negative or grow past all bounds; the limit's finding says so, the drawing shows nothing there. */

@@ -8,7 +8,7 @@ import { netArea, pointAt } from './point';
 import { ROLES } from './roles';
 import type { Blank, EdgeKind, Face, Hinge, NetEdge, PieceNet, Point } from './types';
 
-/** A frame in millimetres with its faces and angles filled in. */
+/** A frame in millimeters with its faces and angles filled in. */
 export type WholeFrame = FoldFrame & {
   readonly faces_vertices: readonly (readonly number[])[];
   readonly edges_foldAngle: readonly number[];
@@ -16,7 +16,7 @@ export type WholeFrame = FoldFrame & {
   readonly 'faces_cc:holes': readonly (readonly (readonly number[])[])[];
 };
 
-/** A frame in millimetres as a net; null where its faces are not one piece of card. What the frame leaves out is filled in plainly: walls, every fold in turn. */
+/** A frame in millimeters as a net; null where its faces are not one piece of card. What the frame leaves out is filled in plainly: walls, every fold in turn. */
 export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
   const raw = frame.vertices_coords.map(([x = 0, y = 0]) => pointAt(x * TICKS_PER_MM, y * TICKS_PER_MM));
   const [left, low] = [Math.min(...raw.map(({ x }) => x)), Math.min(...raw.map(({ y }) => y))];
@@ -211,7 +211,7 @@ function reach(edges: readonly NetEdge[], faces: number): (number | null)[] {
   return parents;
 }
 
-/** A ring without the corners it passes straight through: those belong to its neighbours. */
+/** A ring without the corners it passes straight through: those belong to its neighbors. */
 function withoutStraightCorners(ring: readonly Point[]): Point[] {
   const kept = ring.filter((p, at) => {
     const [before, after] = [

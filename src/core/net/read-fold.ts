@@ -177,11 +177,11 @@ function cornersInTicks(frame: FoldFrame): readonly Point[] {
   return frame.vertices_coords.map(([x = 0, y = 0]) => pointAt(x * scale, y * scale));
 }
 
-/** Millimetres to one unit of a frame; an unknown unit, which is refused, counts as millimetres. */
+/** Millimeters to one unit of a frame; an unknown unit, which is refused, counts as millimeters. */
 const scaleOf = ({ frame_unit: unit = 'mm' }: FoldFrame): number =>
   Object.hasOwn(FOLD_UNITS_MM, unit) ? FOLD_UNITS_MM[unit as keyof typeof FOLD_UNITS_MM] : 1;
 
-/** The frame with its unit turned into millimetres, and its faces and angles filled in. */
+/** The frame with its unit turned into millimeters, and its faces and angles filled in. */
 function whole(frame: FoldFrame): WholeFrame {
   const scale = scaleOf(frame);
   const usual = { V: USUAL_FOLD, M: -USUAL_FOLD } as const;

@@ -31,7 +31,7 @@ function isEar(ring: Ring, at: number): boolean {
 
 const isSame = (a: At, b: At): boolean => a[0] === b[0] && a[1] === b[1];
 
-/** Twice an area below which a corner counts as straight. source: our choice, far below a tick in square millimetres */
+/** Twice an area below which a corner counts as straight. source: our choice, far below a tick in square millimeters */
 const STRAIGHT = 1e-9;
 
 /** A simple counter-clockwise ring in convex parts: itself, or triangles. */

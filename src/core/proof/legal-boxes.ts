@@ -3,7 +3,7 @@ import { fillSizes, nameValues } from '../net';
 import { type BoxStyle, type Chosen, evaluateForm, everyChoice, formOf } from '../styles';
 import { inches, type Ticks, ticks } from '../units/ticks';
 
-/** A box as a maker might ask for it, on her marks. `caliperUm` is the thickness of the cardstock in micrometres. */
+/** A box as a maker might ask for it, on their marks. `caliperUm` is the thickness of the cardstock in micrometers. */
 export interface AskedBox {
   readonly sizes: Readonly<Record<string, Ticks>>;
   readonly options: Chosen;
@@ -40,7 +40,7 @@ export function mendSizes(style: BoxStyle, asked: AskedBox): AskedBox | null {
   return null;
 }
 
-/** Thinnest and thickest cardstock tried, micrometres. source: common practice, no source */
+/** Thinnest and thickest cardstock tried, micrometers. source: common practice, no source */
 const CARD_UM = [200, 500] as const;
 
 /**

@@ -4,7 +4,7 @@ import { lengthMm, marginMm } from './lengths';
 
 /**
  * What goes inside, as saved with a recipe and as read by `desk fit`: things, how many of each, how they are wrapped, how they may lie.
- * Measured before wrapping, in millimetres on whole ticks; weights in whole grams.
+ * Measured before wrapping, in millimeters on whole ticks; weights in whole grams.
  */
 const cuboid = { widthMm: lengthMm, depthMm: lengthMm, heightMm: lengthMm };
 

@@ -22,7 +22,7 @@ const eventLine = z.strictObject({
     .optional(),
 });
 
-/** What is spoiled on the way: a share of the order, never less than so many; or each act's own share, one upon the other. */
+/** What is spoiled on the way: a share of the order, never less than so many; or each act's own share, one on the other. */
 const spares = z.strictObject({
   percent,
   atLeast: count,
@@ -30,15 +30,15 @@ const spares = z.strictObject({
     .array(z.strictObject({ act: handAct, percent: whole(0, 90) }))
     .max(20)
     .optional(),
-  /** Pieces to practise on, once for each recipe of the event. */
+  /** Pieces to practice on, once for each recipe of the event. */
   practice: whole(0, 100).optional(),
 });
 
 /** How fast the maker works; whatever is left out is common practice. */
 const pace = z.strictObject({
-  /** Her own seconds for an act. */
+  /** Their own seconds for an act. */
   seconds: z.array(z.strictObject({ act: handAct, seconds: whole(1, 3600) })).max(20),
-  /** Whole boxes she timed, first to last. */
+  /** Whole boxes they timed, first to last. */
   trialSeconds: z.array(whole(1, 36_000)).max(20),
   /** Time of the doubled piece as a percent of the single one; 100: nothing is learned. */
   learningPercent: whole(50, 100),
@@ -58,7 +58,7 @@ const shopTerms = z.strictObject({
   taxHundredths: whole(0, 10_000),
 });
 
-/** What she asks for her work: an hourly rate, and a margin on everything. */
+/** What they ask for their work: an hourly rate, and a margin on everything. */
 const asking = z.strictObject({ hourlyMinor: cents, marginPercent: whole(0, 1000) });
 
 /**

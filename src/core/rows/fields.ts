@@ -47,7 +47,7 @@ export const row = {
   changedAt: z.iso.datetime(),
 };
 
-/** Came with the app to be looked at: stays as it is until the maker makes it hers. */
+/** Came with the app to be looked at: stays as it is until the maker makes it their own. */
 export const example = z.literal(true).optional();
 
 /** A whole share of a hundred. */

@@ -9,7 +9,7 @@ const index = z.int().min(0).max(20_000);
 const corner = z.array(z.number().min(-1e6).max(1e6)).min(2).max(3);
 const word = z.string().max(80);
 
-/** Millimetres to each unit a file may be in. source: FOLD 1.2, `frame_unit`; an inch is 25.4 mm and 72 points by definition. */
+/** Millimeters to each unit a file may be in. source: FOLD 1.2, `frame_unit`; an inch is 25.4 mm and 72 points by definition. */
 export const FOLD_UNITS_MM = { in: 25.4, pt: 25.4 / 72, m: 1000, cm: 10, mm: 1, um: 0.001 } as const;
 
 const closingAct = z.union([

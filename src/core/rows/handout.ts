@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { id, name, note, row, whole, words } from './fields';
 
-/** What a maker adds to a recipe to teach it: her tips, whom to thank, which pictures go with it. */
+/** What a maker adds to a recipe to teach it: their tips, whom to thank, which pictures go with it. */
 export const handout = z.strictObject({
   /** A tip stands under the step that does this, or at the head when it is for the whole box. */
   tips: z.array(z.strictObject({ id, step: words.nullable(), says: note })).max(100),
   credits: note,
-  /** As she sees it; left out, it is worked out from the card. */
+  /** As they see it; left out, it is worked out from the card. */
   difficulty: z.enum(['first-box', 'some-practice', 'patience']).optional(),
 });
 

@@ -2,7 +2,7 @@ import './jitless';
 import { z } from 'zod';
 import { millimetres, TICKS_PER_MM, type Ticks, toMm } from '../units/ticks';
 
-/** The one rule of every saved file: a length is a number of millimetres, and a whole number of ticks (1/320 mm). Field names end in `Mm`. */
+/** The one rule of every saved file: a length is a number of millimeters, and a whole number of ticks (1/320 mm). Field names end in `Mm`. */
 const onTick = (mm: number) => Math.abs(mm * TICKS_PER_MM - Math.round(mm * TICKS_PER_MM)) < 1e-6;
 
 /** A number that may be 0 without the sign of minus zero, which equals 0 and prints as 0 but compares as another value. */

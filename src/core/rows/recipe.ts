@@ -6,12 +6,12 @@ import { handout } from './handout';
 import { lengthMm } from './lengths';
 import { cleanNote } from './text';
 
-/** One box as its maker saves it: a style, its sizes, the card, what goes in and what goes on. Lengths in millimetres on whole ticks. */
+/** One box as its maker saves it: a style, its sizes, the card, what goes in and what goes on. Lengths in millimeters on whole ticks. */
 export const recipe = z.strictObject({
   ...row,
   name,
   styleId: z.string().regex(/^[a-z0-9-]{1,64}$/),
-  /** Symbol of the style to millimetres; a symbol left out takes the style's default. */
+  /** Symbol of the style to millimeters; a symbol left out takes the style's default. */
   sizesMm: named(lengthMm),
   /** Option of the style to the chosen id. */
   options: named(id),

@@ -13,9 +13,9 @@ export type StrongEcho = 'improper-fraction' | 'other-unit' | 'fraction-of-milli
 interface HeardLength {
   readonly unit: TypedUnit;
   readonly echo: StrongEcho | null;
-  /** What she typed minus the length kept, in ticks: 0 when exact, never beyond half a tick. */
+  /** What they typed minus the length kept, in ticks: 0 when exact, never beyond half a tick. */
   readonly offTicks: number;
-  /** The nearest mark of her ruler, to offer when the length lies between marks. */
+  /** The nearest mark of their ruler, to offer when the length lies between marks. */
   readonly nearestMark: Ticks;
 }
 
@@ -44,9 +44,9 @@ const FEET = /^(?:['’′‘ʹ]|ft\b|foot\b|feet\b)/;
 const LONGEST_TEXT = 40;
 
 /**
- * What a maker typed into a length field of this unit, as ticks (rounded to the nearest, the error said), or a refusal that keeps her text.
+ * What a maker typed into a length field of this unit, as ticks (rounded to the nearest, the error said), or a refusal that keeps their text.
  * A written unit overrides the field's. Fractions, decimals with point or comma, typographic fractions and prime marks are read;
- * whatever could mean two things is refused. Never throws. `finest` is her ruler's, for the mark to offer.
+ * whatever could mean two things is refused. Never throws. `finest` is their ruler's, for the mark to offer.
  */
 export function readLength(
   text: string,

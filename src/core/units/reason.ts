@@ -2,7 +2,7 @@ import type { Ticks } from './ticks';
 
 /**
  * Something a sentence names. A bare number is a length, a bare string is words of ours, which are said in the reader's language; `text` is
- * the maker's own and stays as she wrote it. A sentence may stand in another; several facts are listed.
+ * the maker's own and stays as they wrote it. A sentence may stand in another; several facts are listed.
  */
 export type Fact =
   | Ticks
@@ -20,7 +20,7 @@ export interface Reason {
   readonly facts: Readonly<Record<string, Fact>>;
 }
 
-/** How the reader writes lengths and money, and what she speaks. */
+/** How the reader writes lengths and money, and what they speak. */
 export interface Wording {
   readonly length: (length: Ticks) => string;
   readonly money: (minor: number) => string;

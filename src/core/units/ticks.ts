@@ -19,10 +19,10 @@ export const roundToTick = (count: number): Ticks => ticks(Math.round(count));
 export const inches = (whole: number, over = 0, under = 1): Ticks =>
   ticks(whole * TICKS_PER_INCH + (over * TICKS_PER_INCH) / under);
 
-/** Millimetres to ticks, to the nearest tick. */
+/** Millimeters to ticks, to the nearest tick. */
 export const millimetres = (mm: number): Ticks => roundToTick(mm * TICKS_PER_MM);
 
-/** Ticks to millimetres; exact, since 1/320 mm is 0.003125 mm. */
+/** Ticks to millimeters; exact, since 1/320 mm is 0.003125 mm. */
 export const toMm = (length: number): number => length / TICKS_PER_MM;
 
 /** Ticks to inches, for drawing and reading only. */

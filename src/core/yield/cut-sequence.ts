@@ -44,7 +44,7 @@ interface Open {
   readonly cutBy: 'upright' | 'level' | null;
 }
 
-/** The cuts of one layout in the order a practised hand makes them: all cuts one way, then turn. Fence settings from the kept edge. */
+/** The cuts of one layout in the order a practiced hand makes them: all cuts one way, then turn. Fence settings from the kept edge. */
 export function sequenceCuts(layout: Layout, paper: SheetPaper, tool: CuttingTool): CutSequence {
   const steps: CutStep[] = [];
   let named = 0;

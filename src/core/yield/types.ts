@@ -14,7 +14,7 @@ export interface SheetPaper {
     readonly near: Ticks;
     readonly far: Ticks;
   };
-  /** Whole sheets in the cupboard; null: as many as are asked for. */
+  /** Whole sheets on hand; null: as many as are asked for. */
   readonly onHand: number;
 }
 

@@ -14,7 +14,7 @@ interface StepViewProps {
   readonly step: CardStep;
 }
 
-/** The step in hand as a picture, for her hand: the card as it lies against the fence with its numbers, or as it folds up. */
+/** The step in hand as a picture, for their hand: the card as it lies against the fence with its numbers, or as it folds up. */
 export function StepView({ card, step }: StepViewProps) {
   const draw = useCallback(
     (space: Space): FittedDrawing => {

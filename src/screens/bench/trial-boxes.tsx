@@ -9,7 +9,7 @@ import { useStageClock } from './stage-clock';
 /** Boxes timed are enough to go by. source: common practice, no source. */
 const TRIALS = 3;
 
-/** The maker times whole boxes, and the hours become hers. */
+/** The maker times whole boxes, and the hours become the maker’s. */
 export function TrialBoxes({ event }: { event: FavorEvent }) {
   const words = usePageWords();
   const edit = useWorkbook((state) => state.edit);

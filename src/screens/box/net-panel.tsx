@@ -8,7 +8,7 @@ import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
 
-/** Biggest numbers of a net on screen, in millimetres at arm's length: 17 px. */
+/** Biggest numbers of a net on screen, in millimeters at arm's length: 17 px. */
 const NUMBER_MM = 4.5;
 /** Up to here a drawing has no room for the other unit; the table and the fields have it. */
 const NARROW_MM = 120;

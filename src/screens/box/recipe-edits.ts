@@ -5,7 +5,7 @@ import type { Ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 
-/** Every change a maker can make to a recipe on this page, each one undo step under the name she sees. */
+/** Every change a maker can make to a recipe on this page, each one undo step under the name they see. */
 export function useRecipeEdits({ id }: Recipe) {
   const edit = useWorkbook((state) => state.edit);
   const words = usePageWords().box;

@@ -9,6 +9,7 @@ import { useToolInHand } from '../../state/results/tool-in-hand';
 import { lengthWords, useRuler } from '../../ui/fields/measure';
 import { Opening } from '../../ui/frame/opening';
 import { usePageWords, useSay } from '../../ui/words';
+import { saidSource } from './said-source';
 
 interface BottomViewProps {
   readonly recipe: Recipe;
@@ -46,7 +47,7 @@ export function BottomView({ recipe, contents }: BottomViewProps) {
       <section className="bottom" aria-labelledby="bottom-head">
         <h2 id="bottom-head">{words.strength}</h2>
         <p>{bottom.grams === null ? words.weigh : words.weighs(bottom.grams)}</p>
-        <Opening head={words.stiffness(stiff.toFixed(2), caliper, `E ${modulus}`)}>
+        <Opening head={words.stiffness(caliper)}>
           <p>{words.stiffnessWhy(modulus, caliper, stiff.toFixed(2))}</p>
         </Opening>
         {plate === null && <p>{words.sagUnknown}</p>}
@@ -85,7 +86,7 @@ export function BottomView({ recipe, contents }: BottomViewProps) {
         <ul>
           {cautionsOf(contents).map(({ hazard, says, source }) => (
             <li key={hazard}>
-              {say(says)} <span className="caption">{words.source(say(source))}</span>
+              {say(says)} <span className="caption">{saidSource(source, words, say)}</span>
             </li>
           ))}
         </ul>
@@ -94,7 +95,7 @@ export function BottomView({ recipe, contents }: BottomViewProps) {
   );
 }
 
-/** Square inches or square centimetres, to two figures; `area` in square ticks. */
+/** Square inches or square centimeters, to two figures; `area` in square ticks. */
 function areaWords(area: number, unit: 'in' | 'mm'): string {
   const side = Math.sqrt(area);
   return unit === 'in'

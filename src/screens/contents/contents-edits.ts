@@ -7,7 +7,7 @@ import { usePageWords } from '../../ui/words';
 
 const NOTHING: Contents = { items: [], clearanceMm: null };
 
-/** First sizes of a thing the maker measures herself. */
+/** First sizes of a thing the maker measures themselves. */
 const MEASURED: ItemShape = { shape: 'cuboid', widthMm: 60, depthMm: 40, heightMm: 30 };
 
 /** Every change to what goes inside, each one undo step under the name the maker sees. A change of things forgets the way they lay. */

@@ -11,6 +11,7 @@ import { TextField } from '../../ui/fields/text-field';
 import { Opening } from '../../ui/frame/opening';
 import { usePageWords, useSay } from '../../ui/words';
 import type { ContentsEdits } from './contents-edits';
+import { saidSource } from './said-source';
 import { ShapeFields } from './shape-fields';
 
 interface ThingFormProps {
@@ -51,7 +52,7 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
       {listed && (
         <p className="caption">
           {listed.measure && `${words.measureYours} `}
-          {words.source(say(listed.source))}
+          {saidSource(listed.source, words, say)}
         </p>
       )}
       <Opening head={words.editOf(item.name)} open={alone && !listed}>

@@ -12,7 +12,7 @@ import { PrintActs } from '../../ui/frame/print-acts';
 import { usePrinter } from '../../ui/frame/printer';
 import { usePageWords } from '../../ui/words';
 
-/** Names on the panels, in millimetres at arm's length. */
+/** Names on the panels, in millimeters at arm's length. */
 const TEXT_MM = 4;
 
 /** The words above the map say what its arrows are. */

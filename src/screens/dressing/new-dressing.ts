@@ -6,7 +6,7 @@ import { inches, type LengthUnit, millimetres } from '../../core/units';
 import type { NewDressing } from '../../ui/words/dressing-words';
 import type { Say } from '../../ui/words/spoken';
 
-/** A length in the maker's own unit: so many sixteenths of an inch, or so many millimetres. */
+/** A length in the maker's own unit: so many sixteenths of an inch, or so many millimeters. */
 const usual = (unit: LengthUnit, sixteenths: number, mm: number): number =>
   mmOfTicks(unit === 'in' ? inches(0, sixteenths, 16) : millimetres(mm));
 

@@ -4,7 +4,7 @@ import { USUAL_PACE } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 
-/** Every change a maker can make to an event, each one undo step under the name she sees. */
+/** Every change a maker can make to an event, each one undo step under the name they see. */
 export function useEventEdits(id: string) {
   const edit = useWorkbook((state) => state.edit);
   const words = usePageWords().event;

@@ -128,7 +128,7 @@ function SpaceStage({
   );
 }
 
-/** Numbers of rulers that stay are moved where they stand; only others are drawn anew, so that turning and folding do not render the page. */
+/** Numbers of rulers that stay are moved where they stand; only others are drawn again, so that turning and folding do not render the page. */
 function moveLabels(
   numbers: SVGSVGElement | null,
   drawn: readonly RulerLabel[],

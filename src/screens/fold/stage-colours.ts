@@ -7,7 +7,7 @@ export const sidesOf = (colour = PLAIN_CARD) => ({
   inside: mix(colour, '#ffffff', 0.55),
 });
 
-/** The card's own colour on the outside, paler inside; lines and rulers in the ink of the page round the canvas. */
+/** The card's own color on the outside, paler inside; lines and rulers in the ink of the page round the canvas. */
 export function coloursOf(canvas: Element, colour = PLAIN_CARD): SceneColours {
   const styles = getComputedStyle(canvas);
   const token = (name: string, otherwise: string) => styles.getPropertyValue(name).trim() || otherwise;

@@ -12,13 +12,13 @@ export const MEASURED = 'measured';
 export const TYPED = 'typed';
 export const NO_TOOL = 'none';
 
-/** What she typed, as she typed it. */
+/** What they typed, as they typed it. */
 export interface DoorDraft {
   readonly item: string;
   readonly size: string;
   readonly each: number;
   readonly favors: number;
-  /** Null: the first of her own, or typed. */
+  /** Null: the first of their own, or typed. */
   readonly paper: string | null;
   readonly paperText: string;
   readonly tool: string | null;
@@ -106,7 +106,7 @@ export interface SoldPaper {
   readonly gsm: number;
 }
 
-/** Papers of any shop that she has not got. */
+/** Papers of any shop that they have not got. */
 export const soldPapers = (unit: LengthUnit): readonly SoldPaper[] =>
   SOLD[unit].flatMap(([id, gsm]) => {
     const sheet = sheetById(id);

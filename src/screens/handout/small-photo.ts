@@ -1,4 +1,4 @@
-/** Longest side of a kept photo, pixels. source: our own; sharp on a telephone, and a few hundred kilobytes at most. */
+/** Longest side of a kept photo, pixels. source: our own; sharp on a phone, and a few hundred kilobytes at most. */
 const LONGEST_PX = 1280;
 /** Tried in turn until the picture is small enough for its row. source: our own. */
 const QUALITIES = [0.82, 0.7, 0.55, 0.4];
@@ -10,7 +10,7 @@ export interface SmallPhoto {
   readonly jpeg: string;
 }
 
-/** A picture file drawn anew as a small JPEG, so that nothing but the picture is left of it; null if the browser cannot open it. */
+/** A picture file drawn again as a small JPEG, so that nothing but the picture is left of it; null if the browser cannot open it. */
 export async function smallPhoto(file: Blob): Promise<SmallPhoto | null> {
   const picture = await createImageBitmap(file).catch(() => null);
   if (!picture) return null;

@@ -18,7 +18,7 @@ export function useKeeping(): Keeping | null {
   return keeping;
 }
 
-/** The answer of a question to the storage, asked anew whenever something was saved or `again` changes; null until there is one. */
+/** The answer of a question to the storage, asked again whenever something was saved or `again` changes; null until there is one. */
 export function useAnswer<Answer>(ask: () => Promise<Answer>, again: unknown = null): Answer | null {
   const save = useWorkbook((state) => state.save);
   const [answer, setAnswer] = useState<Answer | null>(null);

@@ -18,7 +18,7 @@ import { WhyRow } from './why-row';
 
 interface FoundRowsProps {
   readonly hand: BoxInHand;
-  /** Where she goes on with the sizes she took. */
+  /** Where they goes on with the sizes they took. */
   readonly next: string;
   readonly recipe: Recipe;
   readonly edits: MarksEdits;

@@ -97,5 +97,5 @@ function askOf({ recipe, style, ...asked }: Complete, tool: Tool | undefined, ru
   };
 }
 
-/** Usual slack: half an inch, twelve millimetres. source: our own choice */
+/** Usual slack: half an inch, twelve millimeters. source: our own choice */
 export const USUAL_SLACK: Readonly<Record<LengthUnit, Ticks>> = { in: ticks(4064), mm: ticksOfMm(12) };

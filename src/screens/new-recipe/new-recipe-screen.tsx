@@ -65,7 +65,7 @@ function useBegin() {
       name: name.slice(0, 120),
       styleId,
       sizesMm: firstSizesMm(styleId, unit),
-      // Grain is a wish, not a must: a first box should fit the sheet she has. The Box page has the choice.
+      // Grain is a wish, not a must: a first box should fit the sheet they have. The Box page has the choice.
       grain: 'free',
       ...(ownNet === undefined ? {} : { ownNet }),
     });

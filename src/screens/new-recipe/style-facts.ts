@@ -34,7 +34,7 @@ export interface KnownFacts {
   readonly setPaperId: (id: string | null) => void;
 }
 
-/** What each style comes to on her tool and her sheet, at its own size or at hers; looked up a style at a time. */
+/** What each style comes to on their tool and their sheet, at its own size or at the maker’s; looked up a style at a time. */
 export function useStyleFacts(): KnownFacts {
   const rows = useWorkbook((state) => state.rows.papers);
   const tool = useToolInHand();

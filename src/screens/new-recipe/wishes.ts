@@ -17,7 +17,7 @@ export interface Wishes {
   readonly clear: () => void;
 }
 
-/** What the maker filters by; it stands in the address, so that it is still there when she comes back. */
+/** What the maker filters by; it stands in the address, so that it is still there when they come back. */
 export function useWishes(): Wishes {
   const [search, setSearch] = useSearchParams();
   const asked = (search.get('with') ?? '').split(',');

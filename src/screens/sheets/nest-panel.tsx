@@ -45,7 +45,7 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
   if (!chosen || !boxed) return null;
 
   const { part, net, piece } = chosen;
-  // A nest belongs to its piece and its gap: with another chosen, it is out of sight until it is laid anew.
+  // A nest belongs to its piece and its gap: with another chosen, it is out of sight until it is laid again.
   const asking = `${part.id} ${gap} ${ruler.unit}`;
   const lay = () => {
     setAsked(asking);

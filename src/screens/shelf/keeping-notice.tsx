@@ -4,7 +4,7 @@ import { useWorkbook } from '../../state/use-workbook';
 import { KEEPING } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 
-/** What of safe keeping wants the maker's eye: things that were set aside, a folder that waits for her. Nothing, as a rule. */
+/** What of safe keeping wants the maker's eye: things that were set aside, a folder that waits for them. Nothing, as a rule. */
 export function KeepingNotice() {
   const words = useWords().shelf;
   const aside = useWorkbook((state) => state.quarantined);

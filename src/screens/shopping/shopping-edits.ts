@@ -4,7 +4,7 @@ import { useWorkbook } from '../../state/use-workbook';
 import type { RowEdit } from '../../state/workbook-state';
 import { usePageWords } from '../../ui/words';
 
-/** Ticking the list off and putting what was bought in the cupboard; each is one step that undo takes back. */
+/** Ticking the list off and putting what was bought on hand; each is one step that undo takes back. */
 export function useShoppingEdits(event: FavorEvent) {
   const words = usePageWords().buying;
   const edit = useWorkbook((state) => state.edit);

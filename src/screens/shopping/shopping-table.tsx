@@ -7,7 +7,7 @@ import { useShoppingEdits } from './shopping-edits';
 import { ShoppingLine } from './shopping-line';
 import { TillSum } from './till';
 
-/** The list, ticked off as it is bought and put in the cupboard as it comes home. */
+/** The list, ticked off as it is bought and put on hand as it comes home. */
 export function ShoppingTable({ plan, event }: { plan: EventPlan; event: FavorEvent }) {
   const words = usePageWords();
   const edits = useShoppingEdits(event);

@@ -22,7 +22,7 @@ import { PackList } from './pack-list';
 const EDGES = ['left', 'right', 'near', 'far'] as const;
 const LEAST = millimetres(20);
 
-/** A paper as it is bought: its true sheet, grain, weight, thickness, packs, and how many lie in the cupboard. */
+/** A paper as it is bought: its true sheet, grain, weight, thickness, packs, and how many lie on hand. */
 export function PaperForm({ paper }: { paper: Paper }) {
   const words = useWords().stock;
   const edit = useWorkbook((state) => state.edit);

@@ -9,7 +9,7 @@ import { NumberField } from '../../ui/fields/number-field';
 import { useWords } from '../../ui/words';
 import { OfferFields, withOffer } from './offer-fields';
 
-/** Rolls are sold by the yard or the metre. source: 1 yd = 914.4 mm by definition. */
+/** Rolls are sold by the yard or the meter. source: 1 yd = 914.4 mm by definition. */
 const ROLL_UNIT = { in: { name: 'yd', mm: 914.4 }, mm: { name: 'm', mm: 1000 } } as const;
 
 /** Tape, ribbon or twine: how wide, how long a roll, what it costs, and how many lie in the drawer. */

@@ -11,7 +11,7 @@ import { SupplyForm } from './supply-form';
 import { ToolForm } from './tool-form';
 import './stock.css';
 
-/** One paper, supply or tool of the cupboard, to be changed where it stands. */
+/** One paper, supply or tool of the supplies, to be changed where it stands. */
 export function StockScreen({ foot }: { readonly foot: ReactNode }) {
   const { table, id = '' } = useParams();
   const { stock: words, frame } = useWords();

@@ -54,7 +54,7 @@ export function bootIntents(shop: Workshop): BootIntents {
       fresh,
       rows: shelf,
       quarantined,
-      settings: readSettings(notes['settings']),
+      settings: readSettings(notes['settings'], shop.ports.firstSettings),
       backup: readBackupNote(notes['backup']),
       history: readHistory(notes['history'], shelf),
       keeps: storage.keeps,
@@ -120,7 +120,7 @@ export function bootIntents(shop: Workshop): BootIntents {
       if (!erased.ok) return erased;
       shop.ports.journal.clear();
       await loadFrom(shop.storage);
-      // She has just cleared the table herself; no example is put on it unasked.
+      // They has just cleared the table herself; no example is put on it unasked.
       shop.set({ fresh: false });
       return erased;
     },

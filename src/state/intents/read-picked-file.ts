@@ -6,7 +6,7 @@ export type PickedReading =
   | { readonly ok: true; readonly file: WorkbookFile }
   | { readonly ok: false; readonly refusals: readonly Refusal[] };
 
-/** A file the maker picked or dropped: its size is asked before a byte of it is read. The file itself stays hers. */
+/** A file the maker picked or dropped: its size is asked before a byte of it is read. The file itself stays the maker’s. */
 export async function readPickedFile(picked: Pick<Blob, 'size' | 'arrayBuffer'>): Promise<PickedReading> {
   const { backupBytes } = FILE_LIMITS;
   if (picked.size > backupBytes) {

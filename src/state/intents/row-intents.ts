@@ -109,7 +109,7 @@ export function rowIntents(shop: Workshop): RowIntents {
     createTogether,
     edit,
     editTogether,
-    createRecipe: (given) => create('recipes', firstRecipe(given, shop.state.settings.unit), 'New recipe'),
+    createRecipe: (given) => create('recipes', firstRecipe(given, shop.state.settings.unit), 'New box'),
     createEvent: (given) =>
       create('events', firstEvent({ currency: shop.state.settings.currency, ...given }), 'New event'),
 

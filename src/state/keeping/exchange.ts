@@ -11,7 +11,7 @@ const MOST_TAKEN_AWAY = 0.2;
 
 /**
  * Joins the shelf to whatever carries rows between two devices: what was kept here is told field by field, and what comes is laid into the
- * rows field by field. A row that would not be readable, or whose box could not be folded any more, does not come in: hers stays as it is
+ * rows field by field. A row that would not be readable, or whose box could not be folded any more, does not come in: the maker’s stays as it is
  * until one of the two sides changes so that both go together. Returns a function that ends it.
  */
 export function joinExchange(shop: Workshop, exchange: Exchange): () => void {
@@ -35,7 +35,7 @@ export function joinExchange(shop: Workshop, exchange: Exchange): () => void {
     const here = rowAt(shop.state.rows, coming);
     const was = agreed.get(key) ?? null;
     if (coming.row === null) {
-      // Typed on here, and not told yet: it stays, and is told anew.
+      // Typed on here, and not told yet: it stays, and is told again.
       const stays = here && (!was || compareRows(was, here).length > 0);
       agreed.delete(key);
       apart.delete(key);

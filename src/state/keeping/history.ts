@@ -57,7 +57,7 @@ function joinSteps(first: Step, second: Step): Step | null {
 
 /**
  * The history after a field's own undo, at `now`, put its text back: if that made a step, the typing before it and this step together change
- * nothing, and are no steps of hers.
+ * nothing, and are no steps of the maker’s.
  */
 export function forgetTypedBack({ done, undone }: History, now: number): History {
   const last = done.at(-1);

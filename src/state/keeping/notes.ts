@@ -25,9 +25,9 @@ export function checkSettings(
 }
 
 /** Settings from storage; the first settings where they cannot be read, since they are quickly set again. */
-export function readSettings(raw: unknown): Settings {
+export function readSettings(raw: unknown, first = FIRST_SETTINGS): Settings {
   const reading = settings.safeParse(raw);
-  return reading.success ? reading.data : FIRST_SETTINGS;
+  return reading.success ? reading.data : first;
 }
 
 export function readBackupNote(raw: unknown): BackupNote {

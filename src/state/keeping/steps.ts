@@ -8,7 +8,7 @@ export type RowChange = RowKey &
     | { readonly do: 'add' | 'remove'; readonly row: AnyRow }
   );
 
-/** One thing the maker did, which one undo takes back. `label` says it in her words: 'Width', 'Delete Snow tray'. */
+/** One thing the maker did, which one undo takes back. `label` says it in their words: 'Width', 'Delete Snow tray'. */
 export interface Step {
   readonly label: string;
   readonly changes: readonly RowChange[];

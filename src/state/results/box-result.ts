@@ -40,7 +40,7 @@ function resultOf(recipe: Recipe, style: BoxStyle, net: BoxNet, tool: Tool | und
   };
 }
 
-/** What the checks say; a net of her own is also tried on the virtual bench, which a style's nets are proved on. */
+/** What the checks say; a net of their own is also tried on the virtual bench, which a style's nets are proved on. */
 function findingsOf(recipe: Recipe, style: BoxStyle, net: BoxNet, tool: Tool | undefined): Finding[] {
   const bench = benchToolOf(tool);
   if (style.id !== OWN_NET.id || recipe.ownNet === undefined) return checkBox(style, net, tool && bench);

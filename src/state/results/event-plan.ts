@@ -8,7 +8,7 @@ import { useWorkbook } from '../use-workbook';
 /** Who asks: what an event comes to must not wait for, or be overtaken by, what it might come to. */
 export type Asker = 'plan' | 'comparison' | 'what-if';
 
-/** How one who asks is told of plans on the way to the last, and how she withdraws. */
+/** How one who asks is told of plans on the way to the last, and how they withdraw. */
 export interface Heed {
   readonly tell?: (plan: EventPlan) => void;
   readonly signal?: AbortSignal;

@@ -50,7 +50,7 @@ async function compare(
   }
 }
 
-/** In the order of the shelf; a paper that is gone is left out, and one not yet asked anew stays as it was. */
+/** In the order of the shelf; a paper that is gone is left out, and one not yet asked again stays as it was. */
 const withOutcome = (
   before: readonly PaperOutcome[],
   outcome: PaperOutcome,

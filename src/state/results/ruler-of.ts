@@ -3,7 +3,7 @@ import { type Ruler, rulerBeside } from '../../core/units';
 import type { WorkbookData } from '../workbook-state';
 import { toolInHand } from './tool-in-hand';
 
-/** The ruler that lengths outside the bench are read on: the usual marks of her unit, or those of her tool where they are finer. */
+/** The ruler that lengths outside the bench are read on: the usual marks of their unit, or those of their tool where they are finer. */
 export function rulerOf({ settings: { unit }, rows }: Pick<WorkbookData, 'settings' | 'rows'>): Ruler {
   const own = toolInHand(rows.tools, unit);
   return rulerBeside(unit, own && ticksOfMm(own.finestMarkMm));

@@ -14,7 +14,7 @@ import { usePaneSize } from './pane-size';
 import { usePanZoom } from './use-pan-zoom';
 import './drawing.css';
 
-/** Room for a drawing, in millimetres of a page held at arm's length. */
+/** Room for a drawing, in millimeters of a page held at arm's length. */
 export interface Space {
   readonly widthMm: number;
   readonly heightMm: number;
@@ -43,7 +43,7 @@ const ignore = () => undefined;
 const MARGIN_PX = 14;
 
 /**
- * A drawing lying on the mat, whose squares are one inch or one centimetre of it. The whole of it is shown at first; buttons, Ctrl with the
+ * A drawing lying on the mat, whose squares are one inch or one centimeter of it. The whole of it is shown at first; buttons, Ctrl with the
  * wheel, pinch, drag, and + - 0 come closer. A mark pointed at lights up here and in the table that lists the same lines.
  */
 export function DrawingView({

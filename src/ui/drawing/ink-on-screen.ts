@@ -1,10 +1,10 @@
 import { INKS } from '../../core/draw/strokes/inks';
 import type { Ink } from '../../core/draw/strokes/types';
 
-/** CSS pixels to a millimetre of a drawing. source: CSS Values 4, 1 in = 96 px. */
+/** CSS pixels to a millimeter of a drawing. source: CSS Values 4, 1 in = 96 px. */
 export const PX_PER_MM = 96 / 25.4;
 
-/** A screen stands farther off than a sheet in the hand, so its lines are a little wider: pixels to a millimetre of line width. */
+/** A screen stands farther off than a sheet in the hand, so its lines are a little wider: pixels to a millimeter of line width. */
 const WIDTH_PX_PER_MM = 4.4;
 const DASH_PX_PER_MM = 3;
 const THINNEST_PX = 1;

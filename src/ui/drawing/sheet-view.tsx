@@ -11,7 +11,7 @@ interface SheetViewProps {
   readonly lit?: readonly string[];
 }
 
-/** Letters on the parts, in millimetres at arm's length: 17 px. */
+/** Letters on the parts, in millimeters at arm's length: 17 px. */
 const LETTER_MM = 4.5;
 
 /** One sheet and how it is cut: lettered parts, offcuts, numbered cuts. */

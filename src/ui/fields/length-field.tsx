@@ -15,7 +15,7 @@ interface LengthFieldProps {
   readonly value: Ticks;
   /** Told on every keystroke that reads as a length in bounds, on an arrow, and when Esc puts the old one back. */
   readonly onChange: (length: Ticks) => void;
-  /** Told when she is done with the field: on Enter and on leaving it. */
+  /** Told when they are done with the field: on Enter and on leaving it. */
   readonly onCommit?: () => void;
   readonly least?: Ticks;
   readonly most?: Ticks;
@@ -26,7 +26,7 @@ interface LengthFieldProps {
 
 /**
  * One length, typed as a maker writes it and said back in both units. What cannot be read stays as typed, with the reason and what to write;
- * a length between the marks of her ruler is kept, and the nearest mark offered. Arrows step along the ruler.
+ * a length between the marks of their ruler is kept, and the nearest mark offered. Arrows step along the ruler.
  */
 export function LengthField(props: LengthFieldProps) {
   const { label, help, lit = false, onLight } = props;

@@ -33,5 +33,5 @@ export function Length({ of, both = false }: { of: Ticks; both?: boolean }) {
   );
 }
 
-/** Grid spacing of the mat under a drawing, in millimetres: one inch or one centimetre. */
+/** Grid spacing of the mat under a drawing, in millimeters: one inch or one centimeter. */
 export const matStepMm = (ruler: Ruler): number => (ruler.unit === 'in' ? 25.4 : 10);

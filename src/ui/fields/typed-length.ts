@@ -29,12 +29,12 @@ interface TypedLengthProps extends Bounds {
   readonly onCommit?: () => void;
 }
 
-/** What is said under the field once she has left it. */
+/** What is said under the field once they have left it. */
 export type FieldNote =
   | { readonly kind: 'refused' | 'between'; readonly says: string; readonly offer: Ticks | null }
   | { readonly kind: 'heard'; readonly says: string; readonly offer: null };
 
-/** What she is typing: the text, the length it stood for when kept, and whether she has left the field. */
+/** What they are typing: the text, the length it stood for when kept, and whether they have left the field. */
 interface Draft {
   readonly text: string;
   readonly keptFor: Ticks;
@@ -114,7 +114,7 @@ function readWithin(text: string, ruler: Ruler, bounds: Bounds, words: Words['fi
 const within = (length: Ticks, { least, most }: Bounds): Ticks =>
   least !== undefined && length < least ? least : most !== undefined && length > most ? most : length;
 
-/** Beside the label, while she types: the other unit, or the whole reading where a slip looks the same. */
+/** Beside the label, while they type: the other unit, or the whole reading where a slip looks the same. */
 function echoOf(value: Ticks, read: Reading | null, live: Draft | null, ruler: Ruler, words: Words['field']) {
   if (live !== null && read?.ok === false) return { text: words.notYet, strong: false };
   const { other } = printLength(value, ruler);

@@ -16,7 +16,7 @@ import './folded-picture.css';
 
 interface FoldedPictureProps {
   readonly net: BoxNet;
-  /** The card's own colour; a neutral card without it. */
+  /** The card's own color; a neutral card without it. */
   readonly colour?: string;
   /** What lies inside; the card towards the eye is then seen through. */
   readonly holds?: Arrangement | undefined;
@@ -27,7 +27,7 @@ interface FoldedPictureProps {
 const ROOM = 0.12;
 const path = (points: Ring) => `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
 
-/** The folded box, in its card's colour, with daylight from the left. It decorates a name beside it, and says nothing the page does not. */
+/** The folded box, in its card's color, with daylight from the left. It decorates a name beside it, and says nothing the page does not. */
 export function FoldedPicture({ net, colour = '#f4efe4', holds, bottom = false }: FoldedPictureProps) {
   const { left, top, width, height, figures } = useMemo(
     () => viewBox(bottom ? seeBottom(net) : seeBox(net, true), net, holds),
@@ -108,7 +108,7 @@ function viewBox(placed: readonly PlacedFigure[], net: BoxNet, holds: Arrangemen
   return { left, top: -top, width: right - left, height: top - bottom, figures };
 }
 
-/** The card's colour in this light; the inside of coloured card is paler. */
+/** The card's color in this light; the inside of colored card is paler. */
 function shade(colour: string, light: number, inside: boolean): string {
   const lit = 0.62 + 0.4 * light;
   const pale = inside ? 0.22 : 0;

@@ -4,7 +4,7 @@ import { netOfRecipe } from '../../core/plan/event/event-boxes';
 import { FoldedPicture } from './folded-picture';
 import './style-tiles.css';
 
-/** A recipe's own box, folded, in the colour of its paper. */
+/** A recipe's own box, folded, in the color of its paper. */
 export function RecipePicture({ recipe, colour }: { recipe: Recipe; colour?: string | undefined }) {
   const net = useMemo(() => netOfRecipe(recipe), [recipe]);
   return (

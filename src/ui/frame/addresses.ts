@@ -23,7 +23,7 @@ export const stockAddress = (table: 'papers' | 'supplies' | 'tools', id: string)
 export const pageAddress = ({ kind, id }: Workbook, page: PageName, recipeId?: string): string =>
   `/${kind}/${id}/${page}${kind === 'event' && recipeId !== undefined ? `?recipe=${recipeId}` : ''}`;
 
-/** The workbook that an address belongs to; null for the shelf and the cupboard. */
+/** The workbook that an address belongs to; null for the shelf and the supplies. */
 export function workbookAt(address: string): Workbook | null {
   const [, kind, id] = address.split('/');
   return (kind === 'recipe' || kind === 'event') && id ? { kind, id } : null;

@@ -50,6 +50,6 @@ export const RECIPE_PAGES: readonly PageName[] = [
 /** What a page says of itself in the strip: its result so far, or what it needs next. */
 export interface PageNeed {
   readonly says: string;
-  /** It needs the maker's eye: a flag, not only a colour. */
+  /** It needs the maker's eye: a flag, not only a color. */
   readonly flagged: boolean;
 }

@@ -25,13 +25,13 @@ export interface Printer {
     edition?: 'compact' | 'roomy',
   ) => Promise<MadeFile>;
   readonly template: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
-  /** The flat net for other programs, all of it or one piece: FOLD 1.2, SVG or DXF in millimetres, layers named for what is done. */
+  /** The flat net for other programs, all of it or one piece: FOLD 1.2, SVG or DXF in millimeters, layers named for what is done. */
   readonly netFile: (
     recipe: Recipe,
     format: 'fold' | 'svg' | 'dxf',
     pieceId: string | null,
   ) => Promise<MadeFile>;
-  /** The tutorial to hand out, on paper or as one page for a telephone. */
+  /** The tutorial to hand out, on paper or as one page for a phone. */
   readonly handout: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly handoutPage: (recipe: Recipe) => Promise<MadeFile>;
   /** The flat card, outside up, for decorating; with one of the recipe's dressings in place. */

@@ -1,6 +1,6 @@
 import './swatch.css';
 
-/** A cut square of the paper's own colour; the name beside it carries the meaning. */
+/** A cut square of the paper's own color; the name beside it carries the meaning. */
 export function Swatch({ colour, large = false }: { colour: string; large?: boolean }) {
   return (
     <span

@@ -3,7 +3,7 @@ import type { Wording } from '../../core/units/reason';
 import { lengthWords, useRuler } from '../fields/measure';
 import { useSay, useWords } from '../words';
 
-/** How sentences of the core are said to this maker: her language, her marks, her money. */
+/** How sentences of the core are said to this maker: their language, their marks, their money. */
 export function useWording(currency = 'USD'): Wording {
   const { locale } = useWords();
   const ruler = useRuler();

@@ -58,10 +58,10 @@ export type ContentsWords = Texts<
   | 'noPromise'
   | 'sagUnknown'
   | 'cautions'
-  | 'moreWays'
 > & {
   readonly contentsOf: Naming;
   readonly source: Naming;
+  readonly ruleOfThumb: string;
   readonly shapes: Readonly<Record<ItemShape['shape'], string>>;
   readonly lie: Texts<'standing' | 'lying' | 'either'>;
   readonly cares: Readonly<Record<CareFlag, string>>;
@@ -77,7 +77,7 @@ export type ContentsWords = Texts<
   readonly closedTop: Naming;
   readonly rimTooLow: (item: string, has: string, least: string) => string;
   readonly weighs: (grams: number) => string;
-  readonly stiffness: (value: string, caliper: string, modulus: string) => string;
+  readonly stiffness: (caliper: string) => string;
   readonly stiffnessWhy: (modulus: string, caliper: string, value: string) => string;
   readonly sagsUnder: Naming;
   readonly sag: Naming;

@@ -56,7 +56,6 @@ export interface RunPageWords
   readonly stageTime: (soFar: string, planned: string) => string;
   readonly settings: Count;
   readonly again: Count;
-  readonly size3: (width: string, depth: string, height: string) => string;
 }
 
 /** Texts of the hours: how long it takes, by which arithmetic, and when. */

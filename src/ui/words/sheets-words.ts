@@ -59,7 +59,6 @@ export type SheetsWords = Texts<
   | 'squareBy'
   | 'squareHelp'
   | 'whichSheet'
-  | 'asNow'
   | 'moneyUnknown'
   | 'interlock'
   | 'interlockWhy'

@@ -7,7 +7,7 @@ import type { Count, Naming, Texts } from './texts';
 /** A card weight in pounds, grams and thickness, side by side. */
 export type WeightSaying = (ways: ReturnType<typeof weightWays>) => string;
 
-/** Texts of the shelf, of a new recipe, and of the cupboard's forms. */
+/** Texts of the shelf, of a new recipe, and of the supplies's forms. */
 export interface ShelfWords {
   readonly shelf: Texts<
     | 'title'
@@ -18,7 +18,6 @@ export interface ShelfWords {
     | 'recipes'
     | 'example'
     | 'noEvents'
-    | 'noRecipes'
     | 'noDate'
     | 'promise'
     | 'promiseWhy'
@@ -122,7 +121,6 @@ export interface ShelfWords {
     | 'groovesHelp'
     | 'stylus'
     | 'stylusHelp'
-    | 'stylusNone'
     | 'kerf'
     | 'kerfHelp'
     | 'turns'

@@ -82,7 +82,7 @@ describe('the map for decorating while flat', () => {
   it('draws the outside at true size with the bleed, the seam and a name on every panel', () => {
     const map = drawDecorateMap(trade!, { ruler, scale: 1, textMm: 4.6 });
     const texts = map.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
-    expect(texts).toEqual(expect.arrayContaining(['front', 'back', 'left', 'right', 'seam', 'leave bare']));
+    expect(texts).toEqual(expect.arrayContaining(['front', 'back', 'left', 'right', 'seam', 'leave plain']));
     const across = map.marks.filter((mark) => mark.kind === 'line' && mark.ink === 'bleed');
     const xs = across.flatMap((mark) => (mark.kind === 'line' ? mark.points.map(([x]) => x) : []));
     // 11 in of card and 1/8 in of bleed at both ends.

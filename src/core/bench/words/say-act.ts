@@ -6,7 +6,7 @@ import { type Labels, sayPanels } from './say-panels';
 
 export type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 
-/** How a card speaks: the maker's ruler, the side her fence is on, and what the panels are called. */
+/** How a card speaks: the maker's ruler, the side their fence is on, and what the panels are called. */
 export interface Speech {
   readonly ruler: Ruler;
   readonly fence: 'left' | 'right';

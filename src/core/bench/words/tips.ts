@@ -17,7 +17,7 @@ interface Bench {
   readonly speech: Speech;
 }
 
-/** What a practised maker adds to a step, where its numbers call for it. */
+/** What a practiced maker adds to a step, where its numbers call for it. */
 export function tipsFor(group: ActGroup, bench: Bench): readonly string[] {
   return [...styleTips(group), ...workTips(group, bench), ...markTips(group, bench)];
 }

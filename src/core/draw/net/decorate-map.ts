@@ -27,7 +27,7 @@ export interface PlacedOutline {
 
 export interface DecorateMapOptions {
   readonly ruler: Ruler;
-  /** Paper millimetres for one millimetre of card; 1 is true size. */
+  /** Paper millimeters for one millimeter of card; 1 is true size. */
   readonly scale: number;
   readonly textMm: number;
   /** Dressing that is stuck on, drawn as outlines; none if left out. */
@@ -172,7 +172,7 @@ const isGlued = (hidden: readonly HiddenArea[], face: number): boolean =>
   hidden.some((area) => area.face === face && area.glued);
 
 const standing = ({ stands }: PanelWay, glued: boolean): string[] => {
-  if (glued) return ['leave bare'];
+  if (glued) return ['leave plain'];
   return stands === 'upright' ? [] : [stands === 'top' ? 'on top, front below' : 'underneath'];
 };
 
@@ -245,7 +245,7 @@ function mapInWords(
   const seams = seamsOf(piece).map(({ from, onto }) => `between ${from} and ${onto}`);
   return [
     `The outside of ${piece.label}, ${sizeWords(piece.blank.across, piece.blank.up, ruler)}, with an arrow on every panel that points up once it is folded: ${upright} upright.`,
-    bare.length > 0 ? `Leave bare for glue: ${bare.join(', ')}.` : '',
+    bare.length > 0 ? `Leave plain for glue: ${bare.join(', ')}.` : '',
     seams.length > 0 ? `The seam shows ${seams.join(', ')}.` : '',
   ]
     .filter((sentence) => sentence !== '')

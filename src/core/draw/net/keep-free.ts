@@ -4,7 +4,7 @@ import type { PieceNet } from '../../net/types';
 import { type At, areaOf, clipTo, isConvex } from '../../plane';
 import { toMm } from '../../units/ticks';
 
-/** A part of a face's outside that nobody sees on the closed box, in flat millimetres, inside face up. */
+/** A part of a face's outside that nobody sees on the closed box, in flat millimeters, inside face up. */
 export interface HiddenArea {
   readonly face: number;
   readonly ring: readonly At[];

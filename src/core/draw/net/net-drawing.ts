@@ -18,7 +18,7 @@ import { turnOver } from './turned-over';
 
 export interface NetDrawingOptions {
   readonly ruler: Ruler;
-  /** Paper millimetres for one millimetre of card; 1 is true size. */
+  /** Paper millimeters for one millimeter of card; 1 is true size. */
   readonly scale: number;
   /** Type size of the biggest numbers, mm on paper. */
   readonly textMm: number;
@@ -166,7 +166,7 @@ function netInWords(
   };
   const parts = [...count('score', 'score'), ...count('slit', 'slit'), ...count('cut', 'cut')];
   return (
-    `${label}: a card ${sizeWords(blank.across, blank.up, ruler)}, ${faceUp} face up, with ${parts.join(', ') || 'no lines'}. ` +
+    `${label}: a piece ${sizeWords(blank.across, blank.up, ruler)}, ${faceUp} face up, with ${parts.join(', ') || 'no lines'}. ` +
     'Numbers run from the left and from the top edge.'
   );
 }

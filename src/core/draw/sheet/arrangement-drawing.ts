@@ -7,7 +7,7 @@ import type { Drawing, Mark } from '../strokes/types';
 
 type Vec = readonly [x: number, y: number, z: number];
 
-/** A thing in its place, in millimetres: cuboids by their least corner, round things by their middle. */
+/** A thing in its place, in millimeters: cuboids by their least corner, round things by their middle. */
 export type LaidThing =
   | { readonly shape: 'cuboid'; readonly at: Vec; readonly size: Vec; readonly turnDeg: number }
   | {
@@ -123,7 +123,7 @@ function viewMarks(
 
 const ROUND_STEPS = 48;
 
-/** What one looks at: the thing's outline in the plane of the view, in millimetres. */
+/** What one looks at: the thing's outline in the plane of the view, in millimeters. */
 function outlineOf(thing: LaidThing, view: View): At[] {
   if (thing.shape === 'cuboid') {
     if (view === FROM_ABOVE) return planOf(thing);

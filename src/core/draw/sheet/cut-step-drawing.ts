@@ -86,7 +86,7 @@ function labelPiece(piece: CutPiece, box: Box, { parts, textMm }: CutStepOptions
   const middle: At = [(box.left + box.right) / 2, (box.bottom + box.top) / 2];
   const mark = parts.find(({ id }) => id === piece.part)?.mark;
   if (mark !== undefined) return [centredText(mark, middle, textMm, { bold: true })];
-  const words = piece.is === 'offcut' ? 'offcut' : 'cut on';
+  const words = piece.is === 'offcut' ? 'offcut' : 'cut again';
   const label = stackText([{ text: words, sizeMm: textMm }], middle);
   return label.every((text) => fitsInside(text, [boxRing(box)], 0.8)) ? label : [];
 }
@@ -124,6 +124,6 @@ function drawFence(
 
 function sentenceOf({ piece, way, fence, keep, other }: CutStep, { parts, ruler }: CutStepOptions): string {
   const name = (half: CutPiece) =>
-    parts.find(({ id }) => id === half.part)?.name ?? (half.is === 'offcut' ? 'an offcut' : 'a piece to cut on'); // biome-ignore format: one row
+    parts.find(({ id }) => id === half.part)?.name ?? (half.is === 'offcut' ? 'an offcut' : 'a piece to cut again'); // biome-ignore format: one row
   return `A piece ${sizeWords(piece.across, piece.up, ruler)} is cut ${way === 'upright' ? 'upright' : 'across'} with the fence at ${lengthWords(fence, ruler)}, into ${name(keep)} and ${name(other)}.`;
 }

@@ -44,6 +44,6 @@ export function drawNest(
   ];
   const size = sizeWords(paper.across, paper.up, ruler);
   const title = `Nested sheet ${size}`;
-  const description = `A sheet ${size} with ${nest.parts.length} × ${piece.label}, their outlines laid into one another. Cannot be cut on a trimmer.`;
+  const description = `A sheet ${size} with ${nest.parts.length} × ${piece.label}, nested. Not for a trimmer.`;
   return { ...frameMarks(marks, title, description), scale };
 }

@@ -21,7 +21,7 @@ export interface NamedPart {
 export interface LayoutDrawingOptions {
   readonly parts: readonly NamedPart[];
   readonly ruler: Ruler;
-  /** Paper millimetres for one millimetre of sheet. */
+  /** Paper millimeters for one millimeter of sheet. */
   readonly scale: number;
   /** Type size of the parts' letters, mm on paper. */
   readonly textMm: number;
@@ -136,5 +136,7 @@ function squaringStrips(paper: SheetPaper): CardPiece[] {
 function countParts(layout: Layout, named: ReadonlyMap<string, NamedPart>): string {
   const counts = new Map<string, number>();
   for (const { part } of layout.parts) counts.set(part, (counts.get(part) ?? 0) + 1);
-  return [...counts].map(([id, count]) => `${count} × ${named.get(id)?.name ?? id}`).join(', ') || 'no parts';
+  return (
+    [...counts].map(([id, count]) => `${count} × ${named.get(id)?.name ?? id}`).join(', ') || 'no pieces'
+  );
 }

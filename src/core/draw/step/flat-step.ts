@@ -21,7 +21,7 @@ export interface StepPicture {
   readonly program: BenchProgram;
   readonly tool: BenchTool;
   readonly step: CardStep;
-  /** Paper millimetres for one millimetre of card. */
+  /** Paper millimeters for one millimeter of card. */
   readonly scale: number;
   /** Type size of the numbers, mm on paper. */
   readonly textMm: number;

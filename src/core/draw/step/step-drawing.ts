@@ -16,7 +16,7 @@ export interface StepsToDraw {
 }
 
 export interface StepDrawingOptions {
-  /** Paper millimetres for one millimetre of card. */
+  /** Paper millimeters for one millimeter of card. */
   readonly scale: number;
   /** Type size of the numbers, mm on paper. */
   readonly textMm: number;
@@ -68,7 +68,7 @@ function drawState(
   const { across, up } = isFlat ? sizeAsItLies(piece.blank, step.lie) : piece.blank;
   const size = sizeWords(across, up, { unit: tool.unit, finest: tool.finestMark });
   const face = faceUpOf({ lie: step.lie, fence: tool.fence ?? 'left' });
-  const description = `The card ${size}, ${face} face up. ${step.headline}`;
+  const description = `The piece ${size}, ${face} face up. ${step.headline}`;
   const { origin: _, ...drawing } = frameMarks(marks, step.headline, description);
   return drawing;
 }

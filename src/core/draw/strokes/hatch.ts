@@ -5,7 +5,7 @@ export type Segment = readonly [from: At, to: At];
 
 /**
  * The lines of a hatch inside a ring and outside its holes, in mm. Lines are anchored to the page, not to the area, so that hatches
- * of neighbouring areas run on into one another. Even-odd rule.
+ * of neighboring areas run on into one another. Even-odd rule.
  */
 export const hatchLines = (
   ring: readonly At[],

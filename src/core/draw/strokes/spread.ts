@@ -6,7 +6,7 @@ export interface SpreadLabel {
 
 /**
  * Middles for labels along one axis so that none touches another (`gap` between them) and the sum of squared shifts is least.
- * `labels` in rising order of `at`. Neighbours that collide are pooled into blocks (pool adjacent violators).
+ * `labels` in rising order of `at`. Neighbors that collide are pooled into blocks (pool adjacent violators).
  */
 export function spreadLabels(labels: readonly SpreadLabel[], gap: number): number[] {
   // With o(i) = room taken up to label i, places p(i) = q(i) + o(i) keep their distance exactly when q never falls.

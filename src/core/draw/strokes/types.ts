@@ -1,8 +1,8 @@
 import type { At } from '../../plane';
 
 /**
- * One drawing source for screen, SVG and PDF: lines and words in millimetres, y up turned to y down by the renderers.
- * An ink is a meaning, never a colour; `src/core/draw/strokes/inks.ts` gives each its width and dash (ISO 128 line types, Yoshizawa-Randlett dashes).
+ * One drawing source for screen, SVG and PDF: lines and words in millimeters, y up turned to y down by the renderers.
+ * An ink is a meaning, never a color; `src/core/draw/strokes/inks.ts` gives each its width and dash (ISO 128 line types, Yoshizawa-Randlett dashes).
  */
 export type Ink =
   | 'edge'

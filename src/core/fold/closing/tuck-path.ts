@@ -43,7 +43,7 @@ export function tuckPath(
   return [];
 }
 
-/** A flap folds flat onto its neighbour and no farther. */
+/** A flap folds flat onto its neighbor and no farther. */
 const FLAT_OVER = 180; // degrees
 
 /** Angles to try, nearest the last one first. */

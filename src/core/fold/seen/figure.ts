@@ -11,7 +11,7 @@ import { paintOrder, type SeenFace } from './paint-order';
 import { placeOfSeen, type Seen, see, standingView, type View } from './view';
 import { type Cover, visiblePieces } from './visible-lines';
 
-/** A folded piece as it is seen, in millimetres of card, with the order its faces cover one another in, farthest first. */
+/** A folded piece as it is seen, in millimeters of card, with the order its faces cover one another in, farthest first. */
 export interface Figure {
   readonly piece: PieceNet;
   readonly angles: readonly number[];
@@ -111,7 +111,7 @@ export interface FigureOnPaper {
   readonly lines: () => readonly SeenLine[];
 }
 
-/** Puts a figure on paper, hidden lines taken out. `onPaper`: from the picture's millimetres of card. */
+/** Puts a figure on paper, hidden lines taken out. `onPaper`: from the picture's millimeters of card. */
 export function putOnPaper({ piece, view, faces, order }: Figure, onPaper: (point: At) => At): FigureOnPaper {
   const place = (face: number, { x, y }: NetEdge['a']) =>
     onPaper(placeOfSeen(see(view, placeOf(faces[face]!.pose, toMm(x), toMm(y)))));

@@ -33,7 +33,7 @@ export interface EventCost {
   readonly using: CostSplit;
   /** Discount, shipping, tax and what is handed over at the till. */
   readonly till: OrderSum;
-  /** What stays in the cupboard afterwards. */
+  /** What stays on hand afterwards. */
   readonly leftOverMinor: number;
   /** Rows whose price is not known and that are left out of all of it. */
   readonly unpriced: readonly string[];

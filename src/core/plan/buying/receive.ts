@@ -15,14 +15,14 @@ export const unitsOf = ({ packs, units }: Bought): number => units ?? packs;
 /** One row of the list and what was bought of it. */
 export interface BoughtRow {
   readonly row: ShoppingRow;
-  /** Ticked off and not yet in the cupboard. */
+  /** Ticked off and not yet on hand. */
   readonly underway: Bought | null;
   readonly received: readonly Bought[];
   /** Units still to be bought beside what is underway. */
   readonly stillShort: number;
 }
 
-/** The list with its ticks. What was put in the cupboard is on hand already, and no longer short. */
+/** The list with its ticks. What was put on hand is on hand already, and no longer short. */
 export const followShopping = (
   rows: readonly ShoppingRow[],
   bought: readonly Bought[] | undefined,

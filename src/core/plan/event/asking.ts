@@ -2,7 +2,7 @@ import type { Asking } from '../../rows';
 import { type Reason, reason } from '../../units/reason';
 import { perPiece, proportionUp } from '../buying/money';
 
-/** A price to ask: what is used up, her hours at her rate, and her margin on both. */
+/** A price to ask: what is used up, their hours at their rate, and their margin on both. */
 export interface AskingPrice {
   readonly materialsMinor: number;
   readonly workMinor: number;

@@ -26,7 +26,7 @@ export interface EventBox extends MakingCount {
   readonly net: BoxNet;
 }
 
-/** Saved millimetres by symbol as ticks. */
+/** Saved millimeters by symbol as ticks. */
 const sizesOf = (recipe: Recipe): Readonly<Record<string, Ticks>> =>
   Object.fromEntries(Object.entries(recipe.sizesMm).map(([symbol, mm]) => [symbol, ticksOfMm(mm)]));
 

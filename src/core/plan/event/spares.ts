@@ -6,7 +6,7 @@ export type SparesRule = Spares;
 export interface MakingCount {
   readonly ordered: number;
   readonly spares: number;
-  /** Pieces to practise on, beyond the spares. */
+  /** Pieces to practice on, beyond the spares. */
   readonly practice: number;
   readonly making: number;
   /** Boxes to one kit of a class; null when the order is for favors. */
@@ -26,7 +26,7 @@ export function addSpoilage(ordered: number, percents: readonly number[]): numbe
   return Number((BigInt(ordered) * hundreds + kept - 1n) / kept);
 }
 
-/** Spares for so many: the largest of the percentage rounded up, the least number, and what the acts spoil one upon the other. */
+/** Spares for so many: the largest of the percentage rounded up, the least number, and what the acts spoil one on the other. */
 function sparesFor(ordered: number, { percent, atLeast, byAct = [] }: SparesRule): number {
   const spoiled =
     addSpoilage(

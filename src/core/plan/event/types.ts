@@ -14,7 +14,7 @@ import type { AskingPrice } from './asking';
 import type { KitList } from './kit-list';
 import type { MakingCount } from './spares';
 
-/** Something a maker should know about her event; `about` names the row it concerns. Reads like any other finding. */
+/** Something a maker should know about their event; `about` names the row it concerns. Reads like any other finding. */
 export interface EventFinding extends Reason {
   readonly code: string;
   readonly severity: 'stop' | 'warn' | 'note';

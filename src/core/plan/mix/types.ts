@@ -10,7 +10,7 @@ export interface MixLot {
   readonly cards: readonly string[];
 }
 
-/** A size of sheet that a card comes in: whole sheets, or offcuts of it, which nobody sells. `sheet.onHand` of them lie in the cupboard. */
+/** A size of sheet that a card comes in: whole sheets, or offcuts of it, which nobody sells. `sheet.onHand` of them lie on hand. */
 export interface MixFormat {
   readonly card: string;
   readonly sheet: SheetPaper;

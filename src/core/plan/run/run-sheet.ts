@@ -42,7 +42,7 @@ export interface RunStep {
   readonly recipeId: string | null;
   /** The recipe, or the paper that is cut. */
   readonly name: string;
-  /** The line's paper: tells two colours of one recipe apart. */
+  /** The line's paper: tells two colors of one recipe apart. */
   readonly paper: string | null;
   readonly piece: string | null;
   readonly unit: 'sheet' | 'piece' | 'box';

@@ -25,7 +25,7 @@ export interface RunWords {
   readonly details: readonly string[];
 }
 
-/** A step as the maker reads it, in her units and language. */
+/** A step as the maker reads it, in their units and language. */
 export function sayRunStep({ of, name, work }: RunStep, wording: Wording): RunWords {
   const say = (says: string, facts: Parameters<typeof reason>[1] = {}) =>
     sayReason(reason(says, facts), wording);
@@ -39,8 +39,8 @@ export function sayRunStep({ of, name, work }: RunStep, wording: Wording): RunWo
         headline: cut,
         details: [
           work.layouts === 1
-            ? say('All are cut alike. The Sheets page shows every cut.')
-            : say('They are cut in {ways} ways. The Sheets page shows every cut.', { ways: work.layouts }),
+            ? say('All are cut alike. Sheets shows every cut.')
+            : say('They are cut in {ways} ways. Sheets shows every cut.', { ways: work.layouts }),
         ],
       };
     }
@@ -67,7 +67,7 @@ export function sayRunStep({ of, name, work }: RunStep, wording: Wording): RunWo
       return sayCard(work, wording);
     case 'place':
       return {
-        headline: say('{name}: {perBox} on each box.', { name: { text: work.name }, perBox: work.perBox }),
+        headline: say('{name}: {perBox} per box.', { name: { text: work.name }, perBox: work.perBox }),
         details: work.size
           ? [
               say('Each is {across} × {up}.', {
@@ -85,7 +85,7 @@ export function sayRunStep({ of, name, work }: RunStep, wording: Wording): RunWo
     case 'tie':
       return {
         headline: say(
-          work.perBox === 1 ? '{name}: {length} for each.' : '{name}: {length} for each, {perBox} to a box.',
+          work.perBox === 1 ? '{name}: {length} each.' : '{name}: {length} each, {perBox} per box.',
           { name: { text: work.name }, length: { length: work.length }, perBox: work.perBox },
         ),
         details: [say('Cut them all first, each from one end of the roll, then tie.')],
@@ -118,7 +118,7 @@ const spanOf = (span: null | { readonly from: Ticks; readonly to: Ticks }): Reas
 const TURNS: Readonly<Record<Exclude<CardLies['turned'], 'not'>, string>> = {
   'counter-clockwise': 'a quarter turn counterclockwise',
   clockwise: 'a quarter turn clockwise',
-  'half round': 'half round',
+  'half round': 'half a turn',
 };
 
 /** How to lay the card, said from how it lay when it was cut. */

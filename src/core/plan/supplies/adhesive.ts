@@ -52,7 +52,7 @@ export function planAdhesive(box: Pick<EventBox, 'net' | 'pieces'>, glue: GlueSu
   };
 }
 
-/** Milligrams on one joint, taken up: area × what is spread on a square metre. */
+/** Milligrams on one joint, taken up: area × what is spread on a square meter. */
 const glueMg = ({ length, depth }: TapeStrip, { gramsPerSquareMetre }: GlueSupply): number =>
   Math.ceil((length * depth * gramsPerSquareMetre) / (1000 * TICKS_PER_MM * TICKS_PER_MM));
 

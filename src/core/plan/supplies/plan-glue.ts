@@ -6,7 +6,7 @@ import type { EventBox } from '../event/event-boxes';
 import { ceilDiv } from '../event/spares';
 import type { PlannedGlue } from '../event/types';
 
-/** Square ticks in a square metre. */
+/** Square ticks in a square meter. */
 const PER_SQUARE_METRE = (1000n * BigInt(TICKS_PER_MM)) ** 2n;
 
 /** Liquid glue on every joint of every box, spread over the whole glued panel: grams, and bottles to the gram above. */

@@ -55,7 +55,7 @@ export const chosenPlace = (
   chosen: Chosen,
 ): AddOnPlace | undefined => places.find(({ id }) => id === chosen[option]);
 
-/** A linear form's value in millimetres, before any rounding. */
+/** A linear form's value in millimeters, before any rounding. */
 export function inMm(text: Len, values: Values): number {
   const { terms, constant, over } = formOf(text);
   return (

@@ -13,7 +13,7 @@ const tipAngle = ({ side = 0, slant = 0 }: Values): number => 2 * Math.atan(side
 const lean = ({ side = 0, slant = 0 }: Values, chosen: Chosen): number =>
   side / (2 * Math.tan(Math.PI / sidesOf(chosen))) / slant;
 
-/** Fold between two neighbours: the angle between the ways their outsides look. */
+/** Fold between two neighbors: the angle between the ways their outsides look. */
 const ridge = (values: Values, chosen: Chosen): number => {
   const leaning = lean(values, chosen) ** 2;
   return toDegrees(Math.acos((1 - leaning) * Math.cos((2 * Math.PI) / sidesOf(chosen)) + leaning));

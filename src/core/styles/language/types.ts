@@ -14,7 +14,7 @@ export type Len = string;
 /** Degrees, or the name of one of the style's `angles`. Valley (towards the viewer, the inside) is positive. */
 export type Angle = number | string;
 
-/** Values of every symbol, let and `t` in millimetres: what a non-linear quantity may read. */
+/** Values of every symbol, let and `t` in millimeters: what a non-linear quantity may read. */
 export type Values = Readonly<Record<string, number>>;
 
 export type Role =
@@ -49,8 +49,8 @@ export interface SymbolSpec {
 }
 
 /**
- * A length or angle that no linear form can give (slant heights, tapers): millimetres in, millimetres or degrees out, a length rounded to
- * ticks once. `onMark`: a length that hands have to measure is taken up to the maker's next mark, and what follows reckons with that.
+ * A length or angle that no linear form can give (slant heights, tapers): millimeters in, millimeters or degrees out, a length rounded to
+ * ticks once. `onMark`: a length that hands have to measure is taken up to the maker's next mark, and what follows counts with that.
  */
 export interface Quantity {
   readonly means: string;

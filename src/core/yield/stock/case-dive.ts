@@ -5,7 +5,7 @@ import type { Effort } from './effort';
 export type CaseUses = ReadonlyMap<number, number>;
 
 /**
- * A plan on at most `most` sheets out of mixtures: whole sheets are fixed, then one of a large fraction, then what is left is mixed anew, with
+ * A plan on at most `most` sheets out of mixtures: whole sheets are fixed, then one of a large fraction, then what is left is mixed again, with
  * copies beyond the need worth nothing. `sway` in 0..1 chooses among large fractions; `hold` is how often a sheet or two
  * of the first whole ones are left open. Null: this time it did not come out.
  */

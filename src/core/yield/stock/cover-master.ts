@@ -156,7 +156,7 @@ export class CoverMaster {
     if (++this.sinceFactored >= 60) this.refactor();
   }
 
-  /** Computes the inverse afresh from the basis, by Gauss-Jordan elimination, so that rounding does not build up. */
+  /** Computes the inverse again from the basis, by Gauss-Jordan elimination, so that rounding does not build up. */
   private refactor(): void {
     this.sinceFactored = 0;
     const rows = this.demands.length;

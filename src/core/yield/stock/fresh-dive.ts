@@ -10,7 +10,7 @@ const ROUNDS = 300; // Patterns asked for in one mixture, far more than were eve
 
 /**
  * Dives that ask for new patterns on the way down: whole sheets of a mixture are fixed, then one of a large fraction, and what is left is
- * mixed anew from patterns that take no more than is left. Patterns are kept from one dive to the next. A way to find plans, no proof.
+ * mixed again from patterns that take no more than is left. Patterns are kept from one dive to the next. A way to find plans, no proof.
  */
 export class FreshDives {
   private readonly pool: Pattern[] = [];

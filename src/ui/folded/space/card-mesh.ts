@@ -19,7 +19,7 @@ import type { Pose } from '../../../core/fold';
 import type { SolidFace, SolidFigure } from '../../../core/fold/solid-figure';
 import type { At } from '../../../core/plane';
 
-/** Colours of the card's two sides, of its cut edge, and of drawn lines. */
+/** Colors of the card's two sides, of its cut edge, and of drawn lines. */
 export interface CardColours {
   readonly outside: ColorRepresentation;
   readonly inside: ColorRepresentation;

@@ -228,7 +228,7 @@ export function makeScene(
     at.radius = (away.far * ROOM) / (away.times * Math.min(1, camera.aspect));
     const { x, y, z } = new Vector3().setFromSpherical(at);
     camera.position.set(x, -z, y);
-    // As near to the card as can be: layers of it lie a fraction of a millimetre apart.
+    // As near to the card as can be: layers of it lie a fraction of a millimeter apart.
     camera.near = at.radius / 10;
     camera.far = at.radius * 4;
     camera.updateProjectionMatrix();

@@ -9,7 +9,7 @@ export interface Ruled {
   readonly label: Vector;
 }
 
-/** Width along the front, depth along the right side, height at the right front corner; millimetres of the standing frame. */
+/** Width along the front, depth along the right side, height at the right front corner; millimeters of the standing frame. */
 export function rulerLines({ low, high }: Extent): readonly Ruled[] {
   const off = 0.11 * Math.max(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
   const stroke = off / 3;

@@ -1,0 +1,43 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { commandMessages } from '../../src/app/messages/commands';
+import { frontDoorMessages } from '../../src/app/messages/front-door';
+import { helpMessages } from '../../src/app/messages/help';
+import { keepingMessages } from '../../src/app/messages/keeping';
+import { keyMessages } from '../../src/app/messages/keys';
+import { pickingMessages } from '../../src/app/messages/picking';
+import { englishPages } from '../../src/app/page-messages';
+
+const CATALOGUES = {
+  pages: englishPages,
+  help: helpMessages,
+  commands: commandMessages,
+  frontDoor: frontDoorMessages,
+  keeping: keepingMessages,
+  keys: keyMessages,
+  picking: pickingMessages,
+};
+/** Where texts are said, and not declared. */
+const SAYS = /^(?!src\/(app\/messages|ui\/words)\/).*\.tsx?$/;
+const code = ['src', 'shared']
+  .flatMap((folder) => readdirSync(folder, { recursive: true, withFileTypes: true }))
+  .filter((entry) => entry.isFile())
+  .map((entry) => join(entry.parentPath, entry.name).replaceAll('\\', '/'))
+  .filter((path) => SAYS.test(path))
+  .map((path) => readFileSync(path, 'utf8'))
+  .join('\n');
+/** Every name that stands in the code, as a property, a key, or the text of one. */
+const names = new Set(code.match(/[\p{L}\d_-]+/gu));
+
+function keysOf(value: unknown, at: string): string[] {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return [at];
+  return Object.entries(value).flatMap(([key, each]) => keysOf(each, `${at}.${key}`));
+}
+
+test('every text of a catalogue is asked for by some page', () => {
+  const keys = Object.entries(CATALOGUES).flatMap(([name, texts]) => keysOf(texts, name));
+  expect(keys.length).toBeGreaterThan(900);
+  expect(keys.filter((key) => !names.has(key.split('.').at(-1) ?? '') && !/\.\d+$/.test(key))).toEqual([]);
+  expect(names.has('askedForByNobody')).toBe(false);
+});
