@@ -6,6 +6,8 @@ import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
 import { type Printer, PrinterProvider } from '../ui/frame/printer';
 import { WordsProvider } from '../ui/words';
+import { AppBroken } from './app-broken';
+import { Boundary } from './boundary';
 import { inLanguage } from './language';
 import { english } from './messages';
 import { AppRoutes } from './routes';
@@ -41,7 +43,9 @@ export function App({
               <MixerContext value={mixer}>
                 <SheetAskerContext value={asker}>
                   <PrinterProvider value={printer}>
-                    <AppRoutes />
+                    <Boundary instead={({ message }) => <AppBroken detail={message} />}>
+                      <AppRoutes />
+                    </Boundary>
                   </PrinterProvider>
                 </SheetAskerContext>
               </MixerContext>

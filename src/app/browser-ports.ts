@@ -1,5 +1,6 @@
 import type { WorkbookPorts } from '../state/ports';
 import { browserJournal } from '../storage/journal';
+import { randomId } from '../storage/random-id';
 import { settingsFor } from './first-settings';
 
 /** The browser as the workbook sees it. The database and its code are fetched while the frame is already drawn. */
@@ -14,7 +15,7 @@ export function browserPorts(): WorkbookPorts {
     journal: browserJournal(store),
     firstSettings: settingsFor(navigator.language),
     now: () => Date.now(),
-    newId: () => crypto.randomUUID(),
+    newId: randomId,
     askToPersist: async () => ('storage' in navigator ? navigator.storage.persist() : null),
     storageFacts: async () => (await import('./browser-facts')).storageFacts(),
     folderDoor: async () => (await import('./browser-folder')).browserFolder(),

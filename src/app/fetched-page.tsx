@@ -12,16 +12,23 @@ export function fetchedPage<Props extends object>(
 ): FetchedPage<Props> {
   let come: ComponentType<Props> | null = null;
   const fetch = async () => {
-    come = await load();
+    try {
+      come = await load();
+    } catch (why) {
+      // The next time it is turned to, it is asked for again.
+      waiting = lazyPage();
+      throw why;
+    }
     return { default: come };
   };
-  const Waiting = lazy(fetch) as unknown as ComponentType<Props>;
+  const lazyPage = () => lazy(fetch) as unknown as ComponentType<Props>;
+  let waiting = lazyPage();
   return {
     fetch,
     // biome-ignore lint/correctness/noComponentHookFactories: made once for each page as this app is loaded, never while it is drawn.
     Page: function Page(props: Props) {
       // One or the other for as long as it stands, or it would be built again.
-      const [Shown] = useState(() => come ?? Waiting);
+      const [Shown] = useState(() => come ?? waiting);
       return <Shown {...props} />;
     },
   };

@@ -20,9 +20,10 @@ import { SaveState } from '../ui/frame/save-state';
 import type { ShelfDoors } from '../ui/frame/shelf-doors';
 import { useWords } from '../ui/words';
 import { useAsked } from './asked';
+import { Boundary, Part } from './boundary';
 import { fetchDemo } from './demo';
 import { Notices } from './notices';
-import { PageBoundary } from './page-boundary';
+import { PageBroken } from './page-broken';
 import { usePageTitle } from './page-title';
 import { fetchWorkbookPage, workbookName } from './pages';
 import { PageOpening, PhaseGate } from './phase-gate';
@@ -64,9 +65,9 @@ export function Frame() {
           <Mark />
           <span>{pathname === SHELF ? words.product : shelf}</span>
         </Link>
-        <Suspense fallback={<span className="frame-space" />}>
+        <Part key={named?.id} fallback={<span className="frame-space" />}>
           {named ? <workbookName.Page kind={named.kind} id={named.id} /> : <span className="frame-space" />}
-        </Suspense>
+        </Part>
         <SaveStateOfWorkbook />
         <UndoRedo />
         <Button
@@ -80,20 +81,20 @@ export function Frame() {
         <Preferences onFind={() => ask('commands')} />
       </header>
       <PhaseGate>
-        <PageBoundary resetBy={pathname}>
+        <Boundary resetBy={pathname} instead={({ message }) => <PageBroken detail={message} />}>
           <Suspense fallback={<PageOpening />}>
             <Outlet context={doors} />
           </Suspense>
-        </PageBoundary>
+        </Boundary>
       </PhaseGate>
       <Notices />
-      <Suspense>
+      <Part>
         <Shortcuts ask={ask} />
-      </Suspense>
+      </Part>
       {asked && (
-        <Suspense>
-          <CommandList key={asked} asked={asked} ask={ask} onClose={close} leaveFor={leaveFor} />
-        </Suspense>
+        <Part key={asked}>
+          <CommandList asked={asked} ask={ask} onClose={close} leaveFor={leaveFor} />
+        </Part>
       )}
     </div>
   );
@@ -111,7 +112,10 @@ function BeginAtTop(): null {
 function SaveStateOfWorkbook() {
   const save = useWorkbook((state) => state.save);
   const keeps = useWorkbook((state) => state.keeps);
+  const phase = useWorkbook((state) => state.phase.phase);
   const faults = useWords().faults;
+  // Before anything was read, nothing is known of what is kept.
+  if (phase === 'opening' || phase === 'blocked') return null;
   if (save.state === 'not-saved') return <SaveState state="not-saved" detail={faults[save.why]} />;
   return <SaveState state={keeps === 'memory' ? 'memory-only' : save.state} />;
 }

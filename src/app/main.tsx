@@ -12,12 +12,14 @@ import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
 import { inLanguage, isBritish, speak } from './language';
 import { english } from './messages';
+import { tellOfMissingParts } from './missing-parts';
 import { mixInWorker } from './mix-in-worker';
 import { nestInWorker } from './nest-in-worker';
 import { planInWorker } from './plan-in-worker';
 import { trustOwnScripts } from './trusted-scripts';
 
 trustOwnScripts();
+tellOfMissingParts();
 const workbook = createWorkbookStore(browserPorts());
 void workbook.getState().boot();
 

@@ -27,8 +27,11 @@ export function NewerVersion() {
   if (!waiting) return null;
   const take = async () => {
     await keepNow();
-    waiting.addEventListener('controlling', () => location.reload());
-    waiting.messageSkipWaiting();
+    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload());
+    const registration = await navigator.serviceWorker.getRegistration();
+    // Another tab has taken it: it is in charge here too, and only this page is the older one.
+    if (registration?.waiting) waiting.messageSkipWaiting();
+    else location.reload();
   };
   return (
     <div className="notice">

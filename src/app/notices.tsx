@@ -1,11 +1,12 @@
 import { X } from 'lucide-react';
-import { lazy, Suspense, useEffect, useState } from 'react';
-import { useUnanswered } from '../state/results/unanswered';
+import { lazy, useEffect, useState } from 'react';
+import { useMissingParts, useUnanswered } from '../state/results/unanswered';
 import { whereUsed } from '../state/results/where-used';
 import { useWorkbook } from '../state/use-workbook';
 import type { Notice } from '../state/workbook-state';
 import { Button, IconButton } from '../ui/fields/button';
 import { useWords } from '../ui/words';
+import { Part } from './boundary';
 
 /** Keeping the app in the browser fetches all of it: not before the page they wait for. source: our own. */
 const LOOK_AFTER_MS = 3000;
@@ -26,23 +27,23 @@ export function Notices() {
       {notices.map((notice) => (
         <NoticeSlip key={notice.key} notice={notice} />
       ))}
-      <Unanswered />
-      <Suspense>
+      <Trouble count={useMissingParts()} says="partMissing" />
+      <Trouble count={useUnanswered()} says="unanswered" />
+      <Part>
         <NewerVersion />
-      </Suspense>
+      </Part>
     </div>
   );
 }
 
-/** A worker fell silent: pages that wait for it cannot know. */
-function Unanswered() {
+/** Something of the app itself is not there or fell silent: pages that wait for it cannot know. */
+function Trouble({ count, says }: { count: number; says: 'partMissing' | 'unanswered' }) {
   const words = useWords().frame;
-  const count = useUnanswered();
   const [seen, setSeen] = useState(0);
   if (count === seen) return null;
   return (
     <div className="notice">
-      <p>{words.unanswered}</p>
+      <p>{words[says]}</p>
       <Button tone="act" onClick={() => location.reload()}>
         {words.again}
       </Button>

@@ -10,7 +10,12 @@ const plain = (says: string): PageNeed => ({ says, flagged: false });
 const flagged = (says: string): PageNeed => ({ says, flagged: true });
 
 /** What each page of a workbook has come to, or needs next. */
-export function usePageNeeds({ recipe, event, plan }: OpenWorkbook): Readonly<Record<PageName, PageNeed>> {
+export function usePageNeeds({
+  recipe,
+  event,
+  plan,
+  failed,
+}: OpenWorkbook): Readonly<Record<PageName, PageNeed>> {
   const words = useWords().needs;
   const ruler = useRuler();
   const tool = useToolInHand();
@@ -45,13 +50,13 @@ export function usePageNeeds({ recipe, event, plan }: OpenWorkbook): Readonly<Re
   function sheetsNeed(): PageNeed {
     if (!event) return plain(words.oneSheet);
     if (!counted) return plain(words.needsCount);
-    if (!plan) return plain(words.counting);
+    if (!plan) return failed === null ? plain(words.counting) : flagged(words.unplanned);
     return lacksPaper(plan) ? flagged(words.needsPaper) : plain(words.sheets(sheets));
   }
 
   function shoppingNeed(): PageNeed {
     if (!counted) return plain(words.needsCount);
-    if (!plan) return plain(words.counting);
+    if (!plan) return failed === null ? plain(words.counting) : flagged(words.unplanned);
     if (lacksPaper(plan)) return flagged(words.needsPaper);
     return plain(bought > 0 ? words.buy(bought) : words.nothingToBuy);
   }

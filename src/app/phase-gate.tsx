@@ -30,6 +30,22 @@ export function PhaseGate({ children }: { children: ReactNode }) {
       </>
     );
   if (phase.phase !== 'stopped') return children;
+  if (phase.fault.kind === 'unfetched')
+    return (
+      <main id="page" className="page page-sheet">
+        <BlankState
+          title={words.frame.unread}
+          act={
+            <Button tone="act" onClick={() => location.reload()}>
+              {words.frame.again}
+            </Button>
+          }
+        >
+          <p role="alert">{words.faults.unfetched}</p>
+          <Button onClick={carryOn}>{words.frame.carryOn}</Button>
+        </BlankState>
+      </main>
+    );
   return (
     <>
       <div className="frame-alarm" role="alert">

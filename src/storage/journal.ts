@@ -1,5 +1,6 @@
 import { TABLES } from '../../shared/tables';
 import type { Change, Draft, Journal } from './port';
+import { randomId } from './random-id';
 
 type LocalStore = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 type Locks = Pick<LockManager, 'request'>;
@@ -23,7 +24,7 @@ const NO_JOURNAL: Journal = {
 export function browserJournal(
   store: LocalStore | null,
   locks: Locks | null = browserLocks(),
-  tab: string = crypto.randomUUID(),
+  tab: string = randomId(),
 ): Journal {
   if (!store) return NO_JOURNAL;
   const mine = PREFIX + tab;

@@ -7,9 +7,18 @@ export type { Quarantined };
  * - `full`: no room left. `slow`: no answer within five seconds; it may still have been kept.
  * - `stale`: a newer version of the app took the database over in another tab. `newer`: this app is older than the database.
  * - `blocked`: another tab holds an older version open; goes on by itself once that tab closes.
- * - `lost`: the connection broke and could not be made again. `broken`: the database does not open. `absent`: the browser has none.
+ * - `lost`: the connection broke and could not be made again. `unfetched`: its code did not come. `broken`: the database does not open. `absent`: the browser has none.
  */
-export type FaultKind = 'full' | 'slow' | 'stale' | 'newer' | 'blocked' | 'lost' | 'broken' | 'absent';
+export type FaultKind =
+  | 'full'
+  | 'slow'
+  | 'stale'
+  | 'newer'
+  | 'blocked'
+  | 'lost'
+  | 'unfetched'
+  | 'broken'
+  | 'absent';
 
 export interface StorageFault {
   readonly kind: FaultKind;

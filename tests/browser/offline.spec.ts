@@ -1,4 +1,5 @@
 import { expect, type Page } from '@playwright/test';
+import { recordFault } from './fault-record';
 import { test } from './maker';
 import { workbook } from './pages/workbook';
 import { serveApp } from './served-app';
@@ -71,6 +72,41 @@ test('a newer version waits until the maker takes it, and swaps nothing under he
     await expect(page.getByRole('textbox', { name: 'Width', exact: true })).toHaveValue('4');
     await expect(page.getByRole('textbox', { name: 'Name of this box' })).toHaveValue('Half done');
     await expect(take).toHaveCount(0);
+  } finally {
+    await context.close();
+    await app.close();
+  }
+});
+
+test('a second tab can take a newer version that the first has taken already', async ({ browser }, info) => {
+  const app = await serveApp();
+  const context = await browser.newContext({ serviceWorkers: 'allow' });
+  try {
+    const [first, second] = [await context.newPage(), await context.newPage()];
+    for (const page of [first, second]) {
+      await page.goto(`${app.origin}/#/help`);
+      await inControl(page);
+    }
+    app.publish();
+    await second.evaluate(async () => {
+      await (await navigator.serviceWorker.getRegistration())?.update();
+    });
+    const take = (page: Page) => page.getByRole('button', { name: 'Update now' });
+    await expect(take(second)).toBeEnabled();
+    await take(first).click();
+    await expect(take(first)).toHaveCount(0);
+    const loaded = second.waitForEvent('load', { timeout: 8000 }).then(
+      () => true,
+      () => false,
+    );
+    await take(second).click();
+    recordFault(info, {
+      fault: '“Update now” in a second tab does nothing',
+      tries: 1,
+      lost: (await loaded) ? 0 : 1,
+      goal: 0,
+    });
+    await expect(take(second)).toHaveCount(0);
   } finally {
     await context.close();
     await app.close();

@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { nextStep } from '../../src/state/keeping/history';
 import { openMemory } from '../../src/storage/memory';
 import type { StorageEvent, WorkbookStorage } from '../../src/storage/port';
+import { recordFault } from '../setup/fault-record';
 import { paperRow, recipeRow } from '../storage/sample-rows';
 import { letRun, newTab, openTab, World } from './open-tab';
 
@@ -308,4 +309,28 @@ test('everything can be forgotten, and is', async () => {
   const next = await openTab(world, 'next');
   expect(names(next)).toEqual([]);
   expect(next.getState().phase).toEqual({ phase: 'ready' });
+});
+
+test('where the code of the database does not come, that is said, and work in memory is offered', async (context) => {
+  const store = newTab(new World(), 'a', undefined, {
+    openStorage: () => Promise.reject(new TypeError('Failed to fetch dynamically imported module')),
+  });
+  const escaped = await store
+    .getState()
+    .boot()
+    .then(() => null, String);
+  const told = { phase: store.getState().phase, save: store.getState().save };
+  recordFault(context, {
+    fault: 'the database’s code is not fetched: “Saved” beside an empty page',
+    tries: 1,
+    lost: escaped === null && told.save.state === 'not-saved' ? 0 : 1,
+    goal: 0,
+  });
+  expect(told).toMatchObject({
+    phase: { phase: 'stopped', fault: { kind: 'unfetched' } },
+    save: { state: 'not-saved', why: 'unfetched' },
+  });
+  store.getState().carryOnInMemory();
+  await letRun(10);
+  expect(store.getState()).toMatchObject({ phase: { phase: 'ready' }, keeps: 'memory' });
 });

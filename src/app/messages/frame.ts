@@ -37,6 +37,12 @@ export const frameMessages: FrameWords = {
     unplanned: 'We couldn’t work out this event',
     unplannedWhy: 'Your work is safe. Other events and pages still work.',
     unanswered: 'Something went wrong. A page that says it is still working has stopped. Your work is safe.',
+    unread: 'Your work didn’t load',
+    partMissing:
+      'Part of the app didn’t load. What needs it won’t work until you try again. The rest still works.',
+    appBroken: 'The app didn’t load',
+    appBrokenRemedy: 'What was saved is still saved. Save everything to a file to be sure, then try again.',
+    saveFile: 'Save everything to a file',
     notFound: 'Nothing is at this address',
     notFoundWhy: 'It may have been deleted. The trash keeps items for 30 days.',
     boxesOfEvent: 'Boxes in this event',
@@ -88,6 +94,7 @@ export const frameMessages: FrameWords = {
     ready: 'steps are ready',
     oneSheet: 'from one sheet',
     counting: 'counting',
+    unplanned: 'not worked out',
     sheets: (count) => plural(count, 'sheet'),
     buy: (count) => `${plural(count, 'item')} to buy`,
     mends: (count) => `${count} to fix`,
@@ -100,6 +107,8 @@ export const frameMessages: FrameWords = {
     newer: 'A newer version saved your work. Reload the page to get that version.',
     blocked: 'Another tab has an older version open. Close it, and this one continues.',
     lost: 'The browser closed its storage. Reload this page; your unsaved work is safe.',
+    unfetched:
+      'The part of the app that saves your work didn’t load. Nothing is lost. Check your connection and try again.',
     broken:
       'The browser can’t open its storage. Reload the page, or continue without saving and save to a file. If this doesn’t help, clear this site’s data in the browser’s settings and restore your last backup.',
     absent: 'This window doesn’t save anything (a private window?). Save to a file before you close the tab.',

@@ -73,7 +73,7 @@ function SpaceStage({
       made = makeScene(target, thing, coloursOf(target, colour), onDrawn);
       watch.observe(target);
       setScene(made);
-    });
+    }, onLost);
     return () => {
       wanted = false;
       watch.disconnect();

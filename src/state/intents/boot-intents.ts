@@ -1,5 +1,5 @@
 import { readRow, sortRows, TABLES } from '../../../shared/tables';
-import type { Change, Draft, Journal, WorkbookStorage } from '../../storage/port';
+import type { Change, Draft, Journal, Result, WorkbookStorage } from '../../storage/port';
 import type { Keeping } from '../keeping/keeping';
 import { readHistory } from '../keeping/kept-history';
 import { readBackupNote, readSettings } from '../keeping/notes';
@@ -21,7 +21,9 @@ const DAY_MS = 86_400_000;
 /** From nothing to a shelf with everything on it, and back. */
 export function bootIntents(shop: Workshop): BootIntents {
   async function boot(): Promise<void> {
-    const opened = await shop.ports.openStorage(() => shop.set({ phase: { phase: 'blocked' } }));
+    const opened = await shop.ports
+      .openStorage(() => shop.set({ phase: { phase: 'blocked' } }))
+      .catch(unfetched);
     if (opened.ok) return loadFrom(opened.value);
     if (opened.fault.kind === 'absent') {
       carryOnInMemory();
@@ -62,7 +64,11 @@ export function bootIntents(shop: Workshop): BootIntents {
       phase: loss ? { phase: 'lossFound', loss } : { phase: 'ready' },
     });
     const taken = takeOverDrafts(left);
-    if (notes['folder']) void keeping().then(({ folder }) => folder.start(notes['folder']));
+    if (notes['folder'])
+      void keeping().then(
+        ({ folder }) => folder.start(notes['folder']),
+        () => undefined,
+      );
     await taken;
     if (shop.ports.exchange && !loss) {
       const [exchange, { joinExchange }] = await Promise.all([
@@ -89,7 +95,9 @@ export function bootIntents(shop: Workshop): BootIntents {
 
   function carryOnInMemory(): void {
     void (async () => {
-      const memory = await shop.ports.openMemory();
+      const memory = await Promise.resolve(shop.ports.openMemory()).catch(() => null);
+      // Said by the page that offered it, which stays.
+      if (!memory) return;
       const { salvaged, quarantined } = shop.state;
       if (!salvaged) return loadFrom(memory);
       // What could be read of the old database stays at hand; the database itself is left as it is.
@@ -100,7 +108,14 @@ export function bootIntents(shop: Workshop): BootIntents {
   }
 
   let kept: Promise<Keeping> | null = null;
-  const keeping = () => (kept ??= import('../keeping/keeping').then(({ keepingOf }) => keepingOf(shop)));
+  const keeping = () =>
+    (kept ??= import('../keeping/keeping').then(
+      ({ keepingOf }) => keepingOf(shop),
+      (why: unknown) => {
+        kept = null;
+        throw why;
+      },
+    ));
 
   return {
     boot,
@@ -126,6 +141,11 @@ export function bootIntents(shop: Workshop): BootIntents {
     },
   };
 }
+
+const unfetched = (why: unknown): Result<WorkbookStorage> => ({
+  ok: false,
+  fault: { kind: 'unfetched', detail: why instanceof Error ? why.message : 'no reason given' },
+});
 
 const salvagedChanges = (salvaged: Readonly<Record<string, readonly unknown[]>>): Change[] => {
   const { rows } = sortRows(salvaged);

@@ -2,7 +2,16 @@ import type { PageName, PlaceName } from '../frame/pages';
 import type { Count, Naming, Texts } from './texts';
 
 /** Why something could not be kept; the names are those of the storage port. */
-type FaultName = 'full' | 'slow' | 'stale' | 'newer' | 'blocked' | 'lost' | 'broken' | 'absent';
+type FaultName =
+  | 'full'
+  | 'slow'
+  | 'stale'
+  | 'newer'
+  | 'blocked'
+  | 'lost'
+  | 'unfetched'
+  | 'broken'
+  | 'absent';
 /** What happened by itself; the names are those of the workbook's notices. */
 type NoticeName =
   | 'deleted'
@@ -50,6 +59,11 @@ export interface FrameWords {
     | 'unplanned'
     | 'unplannedWhy'
     | 'unanswered'
+    | 'partMissing'
+    | 'unread'
+    | 'appBroken'
+    | 'appBrokenRemedy'
+    | 'saveFile'
     | 'broken'
     | 'brokenRemedy'
     | 'again'
@@ -84,6 +98,7 @@ export interface FrameWords {
     | 'ready'
     | 'oneSheet'
     | 'counting'
+    | 'unplanned'
     | 'whatInside'
     | 'easyMarks'
     | 'bare'
