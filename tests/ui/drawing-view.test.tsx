@@ -6,9 +6,11 @@ import { drawNetToFit } from '../../src/core/draw/net/net-drawing';
 import { tableOfLines } from '../../src/core/draw/net/net-table';
 import { layNet } from '../../src/core/net';
 import { STYLES, styleById } from '../../src/core/styles';
+import { HatchPatterns } from '../../src/ui/drawing/drawing-marks';
 import { DrawingView, type Space } from '../../src/ui/drawing/drawing-view';
 import { LineTable } from '../../src/ui/drawing/line-table';
 import { type Lit, litKeys, litMark } from '../../src/ui/drawing/lit';
+import { recordFault } from '../setup/fault-record';
 import { drawPart, INCHES } from './in-words';
 
 const net = (id: string) => {
@@ -89,5 +91,35 @@ describe('a drawing', () => {
     expect(screen.getByRole('button', { name: 'Zoom out' })).toBeDisabled();
     await user.keyboard('+');
     expect(screen.getByRole('button', { name: 'Zoom out' })).toBeEnabled();
+  });
+});
+
+/** Width and height of a path of straight lines: `M x y`, `H x`, `V y`. */
+function extentOf(path: string): readonly [number, number] {
+  const xs: number[] = [];
+  const ys: number[] = [];
+  for (const [, letter, first, second] of path.matchAll(/([MHV])([\d.]+)(?: ([\d.]+))?/g)) {
+    if (letter !== 'V') xs.push(Number(first));
+    if (letter !== 'H') ys.push(Number(letter === 'V' ? first : second));
+  }
+  return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+}
+
+// WebKit leaves out a pattern whose picture is a line without height. source: WebKitGTK 2.50, tried
+test('every hatch has a width and a height, or one family of browsers draws none', (context) => {
+  expect(extentOf('M0 1H2')).toEqual([2, 0]);
+  const { container } = drawPart(
+    <svg aria-hidden="true">
+      <HatchPatterns name="h" />
+    </svg>,
+  );
+  const paths = [...container.querySelectorAll('pattern path')].map((path) => path.getAttribute('d') ?? '');
+  const flat = paths.filter((path) => extentOf(path).includes(0));
+  expect(paths.length).toBeGreaterThan(2);
+  recordFault(context, {
+    fault: 'hatching that WebKit does not draw',
+    tries: paths.length,
+    lost: flat.length,
+    goal: 0,
   });
 });

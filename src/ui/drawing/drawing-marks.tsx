@@ -131,9 +131,10 @@ export function HatchPatterns({ name }: { name: string }) {
             patternUnits="userSpaceOnUse"
             patternTransform={`rotate(${-(anglesDeg[0] ?? 45)})`}
           >
+            {/* WebKit draws no pattern whose picture has no height, so a dot that nobody sees gives it one. source: tried there */}
             <path
               className="ink-hatch"
-              d={`M0 ${gapMm / 2}H${dashMm[0] ?? gapMm}${anglesDeg.length > 1 ? `M${gapMm / 2} 0V${gapMm}` : ''}`}
+              d={`M0 ${gapMm / 2}H${dashMm[0] ?? gapMm}M${anglesDeg.length > 1 ? `${gapMm / 2} 0V${gapMm}` : '0 0V0.01'}`}
             />
           </pattern>
         );

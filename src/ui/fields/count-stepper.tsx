@@ -13,11 +13,14 @@ interface CountStepperProps {
   readonly onChange: (count: number) => void;
 }
 
-/** A whole number with a step down and up on either side; typing it works as well. */
+/** A whole number with a step down and up on either side; typing it works as well. What is no such number stays as typed, with what to write. */
 export function CountStepper({ label, value, least = 0, most = 100_000, onChange }: CountStepperProps) {
   const words = useWords().field;
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
+  const read = (text: string) => (/^\s*\d+\s*$/.test(text) ? Number(text) : Number.NaN);
+  const fits = (count: number) => count >= least && count <= most;
+  const refused = typed !== null && typed !== '' && !fits(read(typed));
   const put = (count: number) => {
     setTyped(null);
     onChange(Math.min(most, Math.max(least, count)));
@@ -41,11 +44,13 @@ export function CountStepper({ label, value, least = 0, most = 100_000, onChange
         value={typed ?? value}
         onFocus={(event) => event.target.select()}
         onChange={(event) => {
-          const text = event.target.value.replace(/\D/g, '').slice(0, 6);
+          const text = event.target.value;
           setTyped(text);
-          if (text !== '' && Number(text) >= least && Number(text) <= most) onChange(Number(text));
+          if (fits(read(text))) onChange(read(text));
         }}
-        onBlur={() => setTyped(null)}
+        aria-invalid={refused}
+        aria-describedby={refused ? `${id}-refused` : undefined}
+        onBlur={() => refused || setTyped(null)}
         onKeyDown={(event) => {
           const [act, nth] = keyIn('count', event) ?? [];
           if (act === undefined) return;
@@ -59,6 +64,11 @@ export function CountStepper({ label, value, least = 0, most = 100_000, onChange
         disabled={value >= most}
         onClick={() => put(value + 1)}
       />
+      {refused && (
+        <p id={`${id}-refused`} className="field-refused" role="alert">
+          {words.numberBetween(`${least}`, `${most}`)}
+        </p>
+      )}
     </div>
   );
 }

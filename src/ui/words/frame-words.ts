@@ -2,16 +2,7 @@ import type { PageName, PlaceName } from '../frame/pages';
 import type { Count, Naming, Texts } from './texts';
 
 /** Why something could not be kept; the names are those of the storage port. */
-type FaultName =
-  | 'full'
-  | 'slow'
-  | 'stale'
-  | 'newer'
-  | 'blocked'
-  | 'lost'
-  | 'unfetched'
-  | 'broken'
-  | 'absent';
+type FaultName = 'full' | 'slow' | 'stale' | 'newer' | 'blocked' | 'lost' | 'unfetched' | 'broken' | 'absent';
 /** What happened by itself; the names are those of the workbook's notices. */
 type NoticeName =
   | 'deleted'
