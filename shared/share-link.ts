@@ -1,14 +1,16 @@
-import { deflateSync, inflateSync, strToU8 } from 'fflate';
+import { inflateSync, strToU8, unzlibSync, zlibSync } from 'fflate';
 import type { Refusal, RefusalCode } from '../src/core/rows/refusals';
 import { readWorkbook, type WorkbookReading } from './read-workbook';
-import type { WorkbookFile } from './workbook';
+import type { Supply, WorkbookFile } from './workbook';
 import { inOrder } from './write-workbook';
 
 /**
- * A recipe in an address: `#v1.` and the file, deflated (RFC 1951) and in base64url (RFC 4648, section 5, without padding). The fragment of
- * an address is not sent to any server (RFC 9110, from memory); it does stay in histories and messages, so a link carries no photos.
+ * A recipe in an address: `#v2.` and the file, deflated with its checksum (RFC 1950) and in base64url (RFC 4648, section 5, without padding).
+ * Links of the first kind, `#v1.`, have no checksum (RFC 1951) and are read as ever. The fragment of an address is not sent to any server
+ * (RFC 9110, from memory); it does stay in histories and messages, so a link carries no photos, notes, prices or stock.
  */
-const LINK_MARK = 'v1.';
+const LINK_MARK = 'v2.';
+const OLD_MARK = 'v1.';
 
 /** Most letters of a link, since messages cut long ones (source: our own); most bytes it may unpack to (source: our own). */
 export const LINK_LIMITS = { letters: 8000, unpackedBytes: 200_000 };
@@ -18,13 +20,29 @@ export type LinkWriting =
   /** Too long to be sent as a link; a file holds it. */
   | { readonly ok: false; readonly letters: number };
 
-/** The fragment (without `#`) that holds a file. The same file always gives the same fragment. */
+/** The fragment (without `#`) that holds a file, without what is the maker's own business. The same file always gives the same fragment. */
 export function writeLink(file: WorkbookFile): LinkWriting {
-  const bare = inOrder({ ...file, photos: [] });
-  const fragment = LINK_MARK + toBase64Url(deflateSync(strToU8(JSON.stringify(bare)), { level: 9 }));
+  const bare = inOrder(withoutPrivate(file));
+  const fragment = LINK_MARK + toBase64Url(zlibSync(strToU8(JSON.stringify(bare)), { level: 9 }));
   return fragment.length <= LINK_LIMITS.letters
     ? { ok: true, fragment }
     : { ok: false, letters: fragment.length };
+}
+
+/** What stays at home: photos, private notes, what is on hand, and what was paid. A price of nothing is one that is not known yet. */
+const withoutPrivate = (file: WorkbookFile): WorkbookFile => ({
+  ...file,
+  photos: [],
+  recipes: file.recipes.map((recipe) => ({ ...recipe, notes: '' })),
+  papers: file.papers.map((paper) => ({ ...paper, packs: [], onHandSheets: 0 })),
+  supplies: file.supplies.map(supplyAlone),
+});
+
+function supplyAlone(supply: Supply): Supply {
+  if (supply.kind === 'glue') return { ...supply, priceMinor: 0, onHandBottles: 0 };
+  if ('packs' in supply) return { ...supply, packs: [], onHandPieces: 0 };
+  const { offer: _, ...roll } = supply;
+  return { ...roll, priceMinor: 0, onHandRolls: 0 };
 }
 
 /** The file in a fragment (without `#`), through the gates of any file after the link's own. Nothing is kept; never throws. */
@@ -35,26 +53,47 @@ export function readLink(fragment: string): WorkbookReading {
     original: fragment,
   });
   const { letters, unpackedBytes } = LINK_LIMITS;
-  if (!fragment.startsWith(LINK_MARK))
+  const checked = fragment.startsWith(LINK_MARK);
+  if (!checked && !fragment.startsWith(OLD_MARK))
     return refuse('not-a-workbook', `"${fragment.slice(0, 20)}"`, `a link that begins with ${LINK_MARK}`);
   if (fragment.length > letters)
     return refuse('too-large', `${fragment.length} letters`, `at most ${letters} letters`);
-  const bytes = unpack(fragment.slice(LINK_MARK.length));
-  if (!bytes) return refuse('not-json', 'letters that do not unpack', 'the whole link, unchanged');
+  const bytes = unpack(fragment.slice(LINK_MARK.length), checked);
+  if (!bytes) return refuse('damaged', 'letters that do not unpack', 'the whole link, unchanged');
   if (bytes.length > unpackedBytes)
     return refuse('too-large', `${bytes.length} bytes`, `at most ${unpackedBytes} bytes`);
   const reading = readWorkbook(bytes);
-  return reading.ok ? reading : { ...reading, original: fragment };
+  if (!reading.ok) return { ...reading, original: fragment };
+  const { kind, recipes } = reading.file;
+  if (kind !== 'recipe' || recipes.length !== 1)
+    return refuse('too-many', `${recipes.length} recipes`, 'one recipe in a link');
+  return reading;
 }
 
 /** A link's limit on letters bounds what it can unpack to (deflate gains at most about a thousandfold), so this cannot run away. */
-function unpack(text: string): Uint8Array | null {
+function unpack(text: string, checked: boolean): Uint8Array | null {
   if (!/^[A-Za-z0-9_-]+$/.test(text)) return null;
+  const packed = fromBase64Url(text);
   try {
-    return inflateSync(fromBase64Url(text));
+    if (!checked) return inflateSync(packed);
+    const bytes = unzlibSync(packed);
+    return isWhole(packed, bytes) ? bytes : null;
   } catch {
     return null;
   }
+}
+
+/** Whether the last four bytes are the Adler-32 of what was unpacked. source: RFC 1950, section 2.2 */
+function isWhole(packed: Uint8Array, bytes: Uint8Array): boolean {
+  let [low, high] = [1, 0];
+  for (const byte of bytes) {
+    low = (low + byte) % 65_521;
+    high = (high + low) % 65_521;
+  }
+  const end = packed.length;
+  return (
+    end >= 4 && new DataView(packed.buffer, packed.byteOffset).getUint32(end - 4) === high * 65_536 + low
+  );
 }
 
 const LETTERS = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';

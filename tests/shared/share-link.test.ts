@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
-import { deflateRawSync, inflateRawSync } from 'node:zlib';
+import { deflateRawSync, inflateSync } from 'node:zlib';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LINK_LIMITS, readLink, writeLink } from '../../shared/share-link';
@@ -8,7 +8,7 @@ import { REFUSAL_CODES } from '../../src/core/rows/refusals';
 import { FUZZ_SEED, FUZZ_TRIES } from '../fuzz';
 import { SEED } from '../seed';
 import { recordFault } from '../setup/fault-record';
-import { photoRow, recipeRow } from '../storage/sample-rows';
+import { paperRow, photoRow, recipeRow, supplyRow } from '../storage/sample-rows';
 import { anyRecipe } from './any-workbook';
 
 const file = (recipe = recipeRow('a')) => workbookOf('recipe', { recipes: [recipe] });
@@ -27,7 +27,8 @@ describe('a recipe in a link', () => {
   // Node's own zlib and base64url stand beside ours: RFC 1951 and RFC 4648.
   test('is what another program unpacks, and what another program packed is read', () => {
     const bytes = Buffer.from(fragmentOf().slice(3), 'base64url');
-    expect(JSON.parse(inflateRawSync(bytes).toString())).toEqual(file());
+    expect(JSON.parse(inflateSync(bytes).toString())).toEqual(file());
+    // A link of the first kind, from before there were checksums.
     expect(readLink(packed(JSON.stringify(file())))).toEqual({ ok: true, file: file() });
   });
 
@@ -35,19 +36,43 @@ describe('a recipe in a link', () => {
     let links = 0;
     fc.assert(
       fc.property(anyRecipe, (recipe) => {
-        const given = inOrder(workbookOf('recipe', { recipes: [recipe] }));
+        const given = inOrder(workbookOf('recipe', { recipes: [{ ...recipe, notes: '' }] }));
         const link = writeLink(given);
         if (!link.ok) {
           expect(link.letters).toBeGreaterThan(LINK_LIMITS.letters);
           return;
         }
         links++;
-        expect(link.fragment).toMatch(/^v1\.[A-Za-z0-9_-]+$/);
+        expect(link.fragment).toMatch(/^v2\.[A-Za-z0-9_-]+$/);
         expect(readLink(link.fragment)).toEqual({ ok: true, file: given });
       }),
       { seed: SEED, numRuns: 1000 },
     );
     expect(links).toBeGreaterThan(500);
+  });
+
+  test('leaves notes, prices and stock at home, and asks for one recipe', (context) => {
+    const own = {
+      recipes: [recipeRow('a', { notes: 'Nan’s alarm code', paperId: 'p' })],
+      papers: [paperRow('p')],
+      supplies: [supplyRow('s', { offer: { buy: 2, free: 1 } })],
+    };
+    const told = inflateSync(
+      Buffer.from(fragmentOf(workbookOf('recipe', own)).slice(3), 'base64url'),
+    ).toString();
+    const leaks = ['alarm', '799', '499', '"onHandSheets":4', '"onHandRolls":1', 'offer'].filter((word) =>
+      told.includes(word),
+    );
+    recordFault(context, {
+      fault: 'a link that carries notes, prices or stock',
+      tries: 6,
+      lost: leaks.length,
+      goal: 0,
+    });
+    expect(readLink(fragmentOf(workbookOf('recipe', own)))).toMatchObject({ ok: true });
+    expect(
+      codesOf(fragmentOf(workbookOf('everything', { recipes: [recipeRow('a'), recipeRow('b')] }))),
+    ).toEqual(['too-many']);
   });
 
   test('leaves photos at home, and says when it is too long', () => {
@@ -67,9 +92,10 @@ describe('a recipe in a link', () => {
 
   test.each([
     ['', 'not-a-workbook'],
-    ['v2.abc', 'not-a-workbook'],
-    ['v1.', 'not-json'],
-    ['v1.a+b/', 'not-json'],
+    ['v3.abc', 'not-a-workbook'],
+    ['v1.', 'damaged'],
+    ['v1.a+b/', 'damaged'],
+    ['v2.abc', 'damaged'],
     [`v1.${'A'.repeat(LINK_LIMITS.letters)}`, 'too-large'],
     [packed('x'.repeat(LINK_LIMITS.unpackedBytes + 1)), 'too-large'],
     [packed('{}'), 'not-a-workbook'],
@@ -93,7 +119,9 @@ describe('a recipe in a link', () => {
       return Math.floor((state / 2 ** 32) * below);
     };
     const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_%=.# ';
+    const sent = new Set(whole);
     let lost = 0;
+    let changed = 0;
     let read = 0;
     for (let number = 0; number < FUZZ_TRIES; number++) {
       const from = whole[roll(whole.length)] ?? '';
@@ -114,6 +142,8 @@ describe('a recipe in a link', () => {
         const again = writeLink(reading.file);
         // Equal by value: a forged link may name its sizes in another order.
         if (!again.ok || !isDeepStrictEqual(readLink(again.fragment), reading)) lost++;
+        // Read without a word as something that nobody sent.
+        else if (!sent.has(again.fragment)) changed++;
       } else if (
         reading.refusals.length === 0 ||
         reading.refusals.some(({ code }) => !REFUSAL_CODES.includes(code))
@@ -122,6 +152,9 @@ describe('a recipe in a link', () => {
     }
     expect(read).toBeGreaterThan(FUZZ_TRIES / 10);
     expect(read).toBeLessThan(FUZZ_TRIES / 2);
-    recordFault({ task }, { fault: 'a damaged or forged link', tries: FUZZ_TRIES, lost, goal: 0 });
+    recordFault(
+      { task },
+      { fault: 'a damaged or forged link', tries: FUZZ_TRIES, lost: lost + changed, goal: 0 },
+    );
   });
 });

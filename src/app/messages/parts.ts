@@ -90,5 +90,6 @@ export const partMessages: PartWords = {
     'too-long': (_found, expected) => `A text is too long: ${expected}.`,
     'too-many': (found, expected) => `There are too many entries: ${found}, ${expected}.`,
     'same-id': (found) => `Two entries have the id ${found}.`,
+    damaged: () => 'This link was cut or changed on its way. Ask for it again, or for the file.',
   },
 };

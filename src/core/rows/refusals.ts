@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 
 /**
- * Every reason for which foreign data is refused. Each has a file in `tests/fixtures/refused/` that is refused for it,
+ * Every reason for which foreign data is refused. Each but `damaged`, which is said of links alone, has a file in `tests/fixtures/refused/` that is refused for it,
  * and a sentence for people in `src/app/messages.ts`.
  */
 export const REFUSAL_CODES = [
@@ -25,6 +25,7 @@ export const REFUSAL_CODES = [
   'too-long',
   'too-many',
   'same-id',
+  'damaged',
 ] as const;
 export type RefusalCode = (typeof REFUSAL_CODES)[number];
 
