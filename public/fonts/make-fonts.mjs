@@ -21,6 +21,17 @@ const LETTERS = [...new Set([
   '⁄″′×°≤≥≈−→←↑↓✓–—…•“”‘’€',
 ].join(''))].join('');
 
+/** What prints carry besides: Romanian commas below, capital sharp s, Greek, Cyrillic, Vietnamese. The screen has the system's own letters for these. */
+const PRINTED = LETTERS + [
+  range(0x218, 0x21b),
+  '\u1e9e',
+  range(0x386, 0x386), range(0x388, 0x38a), '\u038c', range(0x38e, 0x3a1), range(0x3a3, 0x3ce),
+  range(0x400, 0x45f),
+  '\u0490\u0491',
+  '\u01a0\u01a1\u01af\u01b0',
+  range(0x1ea0, 0x1ef9),
+].join('');
+
 const FACES = [
   { name: 'inter-regular', file: `${SOURCE}/400Regular/Inter_400Regular.ttf` },
   { name: 'inter-bold', file: `${SOURCE}/700Bold/Inter_700Bold.ttf` },
@@ -35,7 +46,7 @@ function readWidths(font) {
   const metrics = font.readUInt16BE(tables.get('hhea') + 34);
   const advance = (glyph) => font.readUInt16BE(tables.get('hmtx') + 4 * Math.min(glyph, metrics - 1));
   const glyphOf = readCharacterMap(font, tables.get('cmap'));
-  return Array.from(LETTERS, (letter) => {
+  return Array.from(PRINTED, (letter) => {
     const glyph = glyphOf(letter.codePointAt(0));
     if (!glyph) throw new Error(`the face has no ${letter}`);
     return Math.round((1000 * advance(glyph)) / unitsPerEm);
@@ -72,7 +83,7 @@ for (const face of FACES) {
   const whole = await readFile(face.file);
   // The screen keeps true fractions and tabular figures; the PDF writer shapes nothing, so its file needs no features.
   const screen = await subsetFont(whole, LETTERS, { targetFormat: 'woff2', keepFeatures: ['kern', 'frac', 'numr', 'dnom', 'tnum'] });
-  const print = await subsetFont(whole, LETTERS, { targetFormat: 'sfnt', keepFeatures: [], noHinting: true });
+  const print = await subsetFont(whole, PRINTED, { targetFormat: 'sfnt', keepFeatures: [], noHinting: true });
   await writeFile(`${HERE}/${face.name}.woff2`, screen);
   await writeFile(`${HERE}/${face.name}.ttf`, print);
   widths.push(readWidths(print));
@@ -83,7 +94,7 @@ await writeFile(
   WIDTHS,
   `// Written by public/fonts/make-fonts.mjs; do not edit.
 /** Every letter the embedded faces can write. */
-export const LETTERS = ${JSON.stringify(LETTERS)};
+export const LETTERS = ${JSON.stringify(PRINTED)};
 
 /** Advance widths in the order of LETTERS, in thousandths of the type size. source: the hmtx tables of public/fonts. */
 export const REGULAR_WIDTHS: readonly number[] = ${JSON.stringify(widths[0])};

@@ -68,7 +68,7 @@ function Finder({ onDone, ask, leaveFor }: FinderProps) {
   const { printing } = useWords();
   const [typed, setTyped] = useState('');
   const [at, setAt] = useState(0);
-  const [doing, setDoing] = useState<'making' | 'failed' | null>(null);
+  const [doing, setDoing] = useState<'making' | 'failed' | readonly string[] | null>(null);
   const all = findCommands(useCommands(instead(ask), instead(leaveFor)), typed, own.also);
   const found = all.slice(0, MOST);
   const current = found[Math.min(at, found.length - 1)]?.command;
@@ -86,8 +86,9 @@ function Finder({ onDone, ask, leaveFor }: FinderProps) {
     }
     setDoing('making');
     try {
-      await command.run();
-      onDone();
+      const lost = await command.run();
+      if (Array.isArray(lost) && lost.length > 0) setDoing(lost as string[]);
+      else onDone();
     } catch {
       setDoing('failed');
     }
@@ -101,7 +102,9 @@ function Finder({ onDone, ask, leaveFor }: FinderProps) {
     event.preventDefault();
   };
   const optionId = (command: Command) => `${id} ${command.id}`.replaceAll(' ', '-');
-  const state = doing && (doing === 'making' ? printing.making : printing.failed);
+  const said = doing === 'making' ? printing.making : printing.failed;
+  const state =
+    doing && (typeof doing === 'string' ? said : `${printing.lost(doing.join(' '))} ${printing.anyway}?`);
   return (
     <>
       <label htmlFor={id} className="soft">

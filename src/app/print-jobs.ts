@@ -8,6 +8,7 @@ import {
   calendarOf,
   type HandoutInput,
   handoutPage,
+  lettersLost,
   type PrintDocument,
   pdfOf,
   printBenchCard,
@@ -178,7 +179,7 @@ async function inPdf(document: PrintDocument): Promise<MadeFile> {
   const [regular, bold] = await Promise.all([fetchFace('inter-regular.ttf'), fetchFace('inter-bold.ttf')]);
   const bytes = await pdfOf(document, { regular, bold });
   const content = new Blob([bytes as Uint8Array<ArrayBuffer>], { type: 'application/pdf' });
-  return { name: document.name, ending: 'pdf', content };
+  return { name: document.name, ending: 'pdf', content, lost: lettersLost(document) };
 }
 
 async function fetchFace(file: string): Promise<Uint8Array> {

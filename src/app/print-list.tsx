@@ -4,7 +4,7 @@ import { Button } from '../ui/fields/button';
 import { ChoiceStrip } from '../ui/fields/choice-strip';
 import { useRuler } from '../ui/fields/measure';
 import { pageAddress, SHELF } from '../ui/frame/addresses';
-import { type PrinterPaper, usualPaper } from '../ui/frame/printer';
+import { type MadeFile, type PrinterPaper, usualPaper } from '../ui/frame/printer';
 import { handOver } from '../ui/frame/save-as';
 import { useWords } from '../ui/words';
 import { commandMessages as own, printMessages as words } from './messages/commands';
@@ -33,7 +33,7 @@ export function PrintList({ leaveFor }: PrintListProps) {
   const prints = usePrintables();
   const { unit } = useRuler();
   const [paper, setPaper] = useState<PrinterPaper>(usualPaper(unit));
-  const [doing, setDoing] = useState<'making' | 'failed' | null>(null);
+  const [doing, setDoing] = useState<'making' | 'failed' | MadeFile | null>(null);
   if (!open)
     return (
       <>
@@ -46,7 +46,12 @@ export function PrintList({ leaveFor }: PrintListProps) {
   const make = async (print: NonNullable<Printable['make']>) => {
     setDoing('making');
     try {
-      handOver(await print(paper));
+      const made = await print(paper);
+      if (made.lost?.length) {
+        setDoing(made);
+        return;
+      }
+      handOver(made);
       setDoing(null);
     } catch {
       setDoing('failed');
@@ -70,7 +75,17 @@ export function PrintList({ leaveFor }: PrintListProps) {
         />
       </div>
       <p role="status" className={doing ? '' : 'said-only'}>
-        {doing && printing[doing]}
+        {doing && (typeof doing === 'string' ? printing[doing] : printing.lost(doing.lost?.join(' ') ?? ''))}
+        {doing && typeof doing !== 'string' && (
+          <Button
+            onClick={() => {
+              handOver(doing);
+              setDoing(null);
+            }}
+          >
+            {printing.anyway}
+          </Button>
+        )}
       </p>
       {groups.map(({ recipe, rows }) => (
         <section key={recipe?.id ?? ''} className="print-group" aria-label={recipe?.name ?? words.event}>

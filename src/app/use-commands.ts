@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { useLocation } from 'react-router';
 import { useFirstStock } from '../screens/shelf/first-stock';
 import { useSaveFile } from '../screens/shelf/save-file';
@@ -16,6 +17,7 @@ import { useWorkbookInSight } from './workbook-in-sight';
 
 /** Everything that can be done from here. */
 export function useCommands(ask: (what: Asked) => void, go: (address: string) => void): readonly Command[] {
+  const [warned] = useState(() => new Set<string>());
   const state = useWorkbook((all) => all);
   const { pathname } = useLocation();
   const words = useWords();
@@ -26,7 +28,17 @@ export function useCommands(ask: (what: Asked) => void, go: (address: string) =>
     pathname,
     go,
     prints,
-    print: async (make) => handOver(await make(usualPaper(unit))),
+    print: async (make) => {
+      const made = await make(usualPaper(unit));
+      const lost = made.lost ?? [];
+      // Said once, in place of printing; pressed again, it prints.
+      if (lost.length > 0 && !warned.has(lost.join())) {
+        warned.add(lost.join());
+        return lost;
+      }
+      handOver(made);
+      return [];
+    },
     saveFile: useSaveFile(),
     newStock: useFirstStock(),
     ask,

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../core/units';
-import { type PaperName, type PdfFonts, type PrintDocument, pdfOf } from '../print';
+import { lettersLost, type PaperName, type PdfFonts, type PrintDocument, pdfOf } from '../print';
 import { suggestName } from './nearest-name';
 import { refuse } from './refuse';
 import type { Desk, DeskRefusal, Given } from './verb';
@@ -18,6 +18,9 @@ export function readPaper(given: Given, unit: LengthUnit): PaperName | DeskRefus
 
 /** A printed document as PDF, set in the app's own face. */
 export function printPdf(document: PrintDocument, desk: Desk): Promise<Uint8Array> {
+  const lost = lettersLost(document);
+  if (lost.length > 0)
+    desk.tell(`${document.name}: a PDF cannot show these letters and prints “?” for each: ${lost.join(' ')}`);
   const fonts: PdfFonts = { regular: desk.font('regular'), bold: desk.font('bold') };
   return pdfOf(document, fonts);
 }

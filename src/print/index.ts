@@ -1,3 +1,4 @@
+import { unwritable } from '../core/draw/strokes/letters';
 import type { EventPlan } from '../core/plan';
 import type { PdfFonts } from './pdf';
 import type { PrintDocument, PrintStamp } from './print-document';
@@ -21,6 +22,12 @@ export { printShoppingList, shoppingCsv } from './shopping-list';
 export { shoppingText } from './shopping-text';
 export { svgOf } from './svg';
 export { printTemplate } from './template';
+
+/** Letters that stand on these pages and that the embedded face cannot write: they come out as "?". */
+export const lettersLost = ({ pages }: PrintDocument): readonly string[] =>
+  unwritable(
+    pages.flatMap(({ marks }) => marks.map((mark) => (mark.kind === 'text' ? mark.text : ''))).join(' '),
+  );
 
 /** A document as the bytes of a PDF. The PDF writer is loaded when it is first asked for. */
 export async function pdfOf(document: PrintDocument, fonts: PdfFonts): Promise<Uint8Array> {

@@ -66,6 +66,8 @@ export const partMessages: PartWords = {
     making: 'Making the pages',
     failed: 'We couldn’t make the pages. Try again.',
     table: 'Save as a table (CSV)',
+    lost: (letters) => `This print can’t show these letters: ${letters}. Each prints as “?”.`,
+    anyway: 'Print anyway',
   },
   refusals: {
     'too-large': (found, expected) => `The file is too large (${found}; ${expected}).`,

@@ -17,7 +17,7 @@ export interface PrintAct {
   readonly icon?: ReactNode;
 }
 
-type Doing = { readonly act: string; readonly state: 'making' | 'failed' } | null;
+type Doing = { readonly act: string; readonly state: 'making' | 'failed' } | MadeFile | null;
 
 /** What can be printed from this page, on the paper in the printer; opens in a tab of its own, where it prints at true size. */
 export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
@@ -30,13 +30,20 @@ export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
   const run = async ({ label, make }: PrintAct) => {
     setDoing({ act: label, state: 'making' });
     try {
-      handOver(await make(paper));
+      const made = await make(paper);
+      if (made.lost?.length) {
+        setDoing(made);
+        return;
+      }
+      handOver(made);
       setDoing(null);
     } catch {
       setDoing({ act: label, state: 'failed' });
     }
   };
 
+  const making = doing !== null && 'state' in doing && doing.state === 'making';
+  const held = doing !== null && 'content' in doing ? doing : null;
   return (
     <div className="print-acts screen-only">
       {acts.map((act) => (
@@ -47,8 +54,8 @@ export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
             act.icon ??
             (act.label === words.table ? <Table aria-hidden="true" /> : <PrinterIcon aria-hidden="true" />)
           }
-          aria-disabled={doing?.state === 'making'}
-          onClick={() => doing?.state === 'making' || void run(act)}
+          aria-disabled={making}
+          onClick={() => making || void run(act)}
         >
           {act.label}
         </Button>
@@ -63,8 +70,24 @@ export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
         onChange={setChosen}
       />
       <p className="print-acts-state" role="status">
-        {doing === null ? '' : doing.state === 'making' ? words.making : words.failed}
+        {doing === null
+          ? ''
+          : making
+            ? words.making
+            : held
+              ? words.lost(held.lost?.join(' ') ?? '')
+              : words.failed}
       </p>
+      {held && (
+        <Button
+          onClick={() => {
+            handOver(held);
+            setDoing(null);
+          }}
+        >
+          {words.anyway}
+        </Button>
+      )}
     </div>
   );
 }

@@ -15,6 +15,8 @@ export interface MadeFile {
   readonly name: string;
   readonly ending: 'pdf' | 'csv' | 'ics' | 'html' | 'svg' | 'dxf' | 'fold';
   readonly content: Blob;
+  /** Letters that this file cannot show; said before it is printed. */
+  readonly lost?: readonly string[];
 }
 
 /** Everything that can be put on paper or into a file; each loads what it needs when it is first asked. */

@@ -38,6 +38,8 @@ export interface PartWords {
     readonly mend: (size: string, value: string) => string;
   };
   readonly saving: Readonly<Record<Saving, string>>;
-  readonly printing: Texts<'paper' | 'letter' | 'a4' | 'making' | 'failed' | 'table'>;
+  readonly printing: Texts<'paper' | 'letter' | 'a4' | 'making' | 'failed' | 'table' | 'anyway'> & {
+    readonly lost: Naming;
+  };
   readonly refusals: Readonly<Record<RefusalCode, (found: string, expected: string) => string>>;
 }

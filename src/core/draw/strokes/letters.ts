@@ -5,22 +5,35 @@ const PLACE = new Map(Array.from(LETTERS, (letter, place) => [letter, place]));
 /** Height of a capital letter over the type size. source: OS/2 sCapHeight of the faces in public/fonts (2048 units an em: 1490). */
 export const CAP_HEIGHT = 0.7275;
 
-/** The text with every letter that the embedded face lacks given without its accent, or as "?". */
-export const writable = (text: string): string =>
-  Array.from(text.normalize('NFC'), (letter) => {
-    if (PLACE.has(letter)) return letter;
-    const plain = letter.normalize('NFD')[0] ?? '?';
-    return PLACE.has(plain) ? plain : '?';
-  }).join('');
+/** The text as the embedded face writes it: a letter it lacks is given by its parts or without its accent, else as "?". */
+export const writable = (text: string): string => Array.from(text.normalize('NFC'), written).join('');
+
+/** Letters of a text that the embedded face cannot write in any way, each once, in order; marks go with the letter they stand on. */
+export const unwritable = (text: string): readonly string[] => [
+  ...new Set(
+    Array.from(new Intl.Segmenter().segment(text.normalize('NFC')), ({ segment }) => segment).filter(
+      (letter) => Array.from(letter).some((part) => part !== '?' && written(part) === '?'),
+    ),
+  ),
+];
+
+function written(letter: string): string {
+  if (PLACE.has(letter)) return letter;
+  // Letters that are never seen, marks that stood on the letter before, and breaks of a line.
+  if (/[\p{Default_Ignorable_Code_Point}\p{Cc}]/u.test(letter)) return '';
+  const parts = Array.from(letter.normalize('NFKC'));
+  if (parts.every((part) => PLACE.has(part))) return parts.join('');
+  const [plain = '?'] = letter.normalize('NFD');
+  return PLACE.has(plain) ? plain : '?';
+}
 
 /** How wide a line of text runs, in mm, for a type size in mm; letters side by side, no kerning, as the PDF sets them. */
 export function textWidthMm(text: string, sizeMm: number, bold = false): number {
   const widths = bold ? BOLD_WIDTHS : REGULAR_WIDTHS;
   let thousandths = 0;
-  for (const letter of text) {
-    const place = PLACE.get(letter) ?? PLACE.get(writable(letter)) ?? 0;
-    thousandths += widths[place] ?? 0;
-  }
+  for (const letter of text)
+    for (const set of PLACE.has(letter) ? letter : written(letter))
+      thousandths += widths[PLACE.get(set) ?? 0] ?? 0;
   return (thousandths * sizeMm) / 1000;
 }
 
