@@ -9,7 +9,6 @@ import {
   printMoney,
 } from '../../core/plan';
 import { useMixes } from '../../state/results/mix-result';
-import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { Swatch } from '../../ui/frame/swatch';
@@ -103,8 +102,11 @@ function MayComeFrom({
     return (
       <fieldset key={lineId} className="mix-papers">
         <legend>{words.mayComeFrom(name)}</legend>
-        {ownOf(papers, own)
-          .filter(({ offcutOfId }) => offcutOfId === undefined)
+        {[...papers.values()]
+          .filter(
+            ({ id, offcutOfId, example }) =>
+              offcutOfId === undefined && (id === own || example === event.example),
+          )
           .map((paper) => (
             <label key={paper.id}>
               <input
