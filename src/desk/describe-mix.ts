@@ -6,7 +6,7 @@ export const describeMix = ({ way, plan, mixOf }: EventMix) => ({
   way,
   possible: plan !== null,
   ...(plan && {
-    says: sentenceOf(plan),
+    says: sentenceOf(plan, way),
     priceMinor: plan.priceMinor,
     boundMinor: plan.boundMinor,
     proven: plan.proven,
@@ -25,5 +25,9 @@ export const describeMix = ({ way, plan, mixOf }: EventMix) => ({
   }),
 });
 
-const sentenceOf = ({ proven, priceMinor, boundMinor }: MixPlan): string =>
-  proven ? 'No mix of these papers costs less.' : `At most ${priceMinor - boundMinor} less could exist.`;
+const sentenceOf = ({ proven, priceMinor, boundMinor }: MixPlan, way: EventMix['way']): string =>
+  !proven
+    ? `At most ${priceMinor - boundMinor} less could exist.`
+    : way === 'any'
+      ? 'No mix of these papers costs less.'
+      : 'No other choice of so few papers costs less.';

@@ -133,6 +133,7 @@ export const sheetsMessages: SheetsWords = {
   mixBusy: 'Looking for cheaper mixes. What is shown can be cut, and may still get cheaper.',
   mixStale: 'Something has changed since. Look again before you use one of these.',
   mixProven: 'no mix costs less',
+  mixProvenKind: 'no other choice of so few papers costs less',
   mixOne: 'One paper',
   mixTwo: 'Two papers',
   mixAny: 'Any mix',

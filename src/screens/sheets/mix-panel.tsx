@@ -69,8 +69,13 @@ export function MixPanel({ event, plan }: { event: FavorEvent; plan: EventPlan }
 type SheetsWords = ReturnType<typeof usePageWords>['sheets'];
 type Money = (minor: number) => string;
 
-const proofOf = ({ proven, priceMinor, boundMinor }: MixPlan, words: SheetsWords, money: Money): string =>
-  proven ? words.mixProven : words.mixBounded(money(priceMinor - boundMinor));
+const proofOf = (
+  { proven, priceMinor, boundMinor }: MixPlan,
+  words: SheetsWords,
+  money: Money,
+  ofAll = true,
+): string =>
+  proven ? (ofAll ? words.mixProven : words.mixProvenKind) : words.mixBounded(money(priceMinor - boundMinor));
 
 /** The papers each line may come from: its own, and whichever else the maker allows. */
 function MayComeFrom({
@@ -164,7 +169,7 @@ function MixTable({ mixes, event, plan, money, use }: MixTableProps) {
                 <>
                   <td data-head={words.toBuy}>
                     <strong>{money(mix.plan.priceMinor)}</strong>{' '}
-                    <span className="caption">{proofOf(mix.plan, words, money)}</span>
+                    <span className="caption">{proofOf(mix.plan, words, money, mix.way === 'any')}</span>
                   </td>
                   <td data-head={words.sheetsHead}>
                     <ul className="mix-list">

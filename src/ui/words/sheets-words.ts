@@ -80,6 +80,7 @@ export type SheetsWords = Texts<
   | 'mixBusy'
   | 'mixStale'
   | 'mixProven'
+  | 'mixProvenKind'
   | 'mixOne'
   | 'mixTwo'
   | 'mixAny'
