@@ -13,16 +13,26 @@ export * from '../src/core/rows';
 export const FORMAT = 'crease-and-count';
 export const SCHEMA = 2;
 
+/** Most rows of each table in one file; a backup of more goes into several files. Source: our own. */
+export const FILE_ROWS = {
+  recipes: 5000,
+  events: 5000,
+  papers: 1000,
+  supplies: 1000,
+  tools: 100,
+  photos: 2000,
+};
+
 export const workbookFile = z.strictObject({
   format: z.literal(FORMAT),
   schema: z.literal(SCHEMA),
   kind: z.enum(['recipe', 'event', 'everything']),
-  recipes: z.array(recipe).max(5000),
-  events: z.array(favorEvent).max(5000),
-  papers: z.array(paper).max(1000),
-  supplies: z.array(supply).max(1000),
-  tools: z.array(tool).max(100),
-  photos: z.array(photo).max(2000),
+  recipes: z.array(recipe).max(FILE_ROWS.recipes),
+  events: z.array(favorEvent).max(FILE_ROWS.events),
+  papers: z.array(paper).max(FILE_ROWS.papers),
+  supplies: z.array(supply).max(FILE_ROWS.supplies),
+  tools: z.array(tool).max(FILE_ROWS.tools),
+  photos: z.array(photo).max(FILE_ROWS.photos),
 });
 
 export type WorkbookFile = z.infer<typeof workbookFile>;

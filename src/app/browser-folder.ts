@@ -40,6 +40,32 @@ export function browserFolder(): FolderDoor | null {
       }
     },
 
+    async list(handle) {
+      try {
+        const names: string[] = [];
+        for await (const name of asFolder(handle).keys()) names.push(name);
+        return names;
+      } catch {
+        return null;
+      }
+    },
+
+    async read(handle, name) {
+      try {
+        const file = await (await asFolder(handle).getFileHandle(name)).getFile();
+        return await file.text();
+      } catch {
+        return null;
+      }
+    },
+
+    async drop(handle, name) {
+      // It may be gone already, or held open by another program.
+      await asFolder(handle)
+        .removeEntry(name)
+        .catch(() => undefined);
+    },
+
     async write(handle, name, text) {
       try {
         const file = await asFolder(handle).getFileHandle(name, { create: true });

@@ -5,27 +5,35 @@ import { settingsFor } from './first-settings';
 
 /** The browser as the workbook sees it. The database and its code are fetched while the frame is already drawn. */
 export function browserPorts(): WorkbookPorts {
-  const store = localStorageOrNone();
+  const store = storageOrNone(() => window.localStorage);
   return {
     async openStorage(onBlocked) {
       const { openDexie } = await import('../storage/dexie');
       return openDexie({ outside: store, onBlocked });
     },
     openMemory: async () => (await import('../storage/memory')).openMemory(),
-    journal: browserJournal(store),
+    journal: browserJournal(
+      store,
+      undefined,
+      undefined,
+      storageOrNone(() => window.sessionStorage),
+    ),
     firstSettings: settingsFor(navigator.language),
     now: () => Date.now(),
     newId: randomId,
     askToPersist: async () => ('storage' in navigator ? navigator.storage.persist() : null),
     storageFacts: async () => (await import('./browser-facts')).storageFacts(),
+    // Not every browser has locks, whatever its types say.
+    alone: (name, work) =>
+      'locks' in navigator ? navigator.locks.request(`crease-and-count.${name}`, work) : work(),
     folderDoor: async () => (await import('./browser-folder')).browserFolder(),
   };
 }
 
-/** A browser may refuse even to look at local storage. */
-function localStorageOrNone(): Storage | null {
+/** A browser may refuse even to look at such storage. */
+function storageOrNone(look: () => Storage): Storage | null {
   try {
-    return window.localStorage;
+    return look();
   } catch {
     return null;
   }

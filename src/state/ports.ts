@@ -11,8 +11,11 @@ export interface StorageFacts {
   readonly roomBytes: number | null;
 }
 
-/** Why a folder did not take a file. `forbidden`: the maker must allow it once more; `gone`: moved or deleted; `full`: no room on the disk. */
-export type FolderTrouble = 'forbidden' | 'gone' | 'full' | 'failed';
+/**
+ * Why a folder did not take a file. `forbidden`: the maker must allow it once more; `gone`: moved or deleted; `full`: no room on the disk;
+ * `fewer`: the copy would hold far less than the last one, and she is asked first.
+ */
+export type FolderTrouble = 'forbidden' | 'gone' | 'full' | 'failed' | 'fewer';
 
 /** What the browser gives for a folder: kept in the database as it is, never looked into. */
 export type FolderHandle = object;
@@ -23,6 +26,12 @@ export interface FolderDoor {
   pick(): Promise<{ readonly handle: FolderHandle; readonly name: string } | null>;
   /** Whether files may be written there; asks them if `ask`, which must follow a press. */
   mayWrite(handle: FolderHandle, ask: boolean): Promise<boolean>;
+  /** The names of the files there; null if it cannot be looked into. */
+  list(handle: FolderHandle): Promise<readonly string[] | null>;
+  /** The text of a file there; null if it cannot be read. */
+  read(handle: FolderHandle, name: string): Promise<string | null>;
+  /** Takes a file away; one that is not there, or cannot be taken away, stays as it is. */
+  drop(handle: FolderHandle, name: string): Promise<void>;
   /** Puts a file there, in the place of one of that name, whole or not at all; null: done. */
   write(handle: FolderHandle, name: string, text: string): Promise<FolderTrouble | null>;
 }
@@ -65,6 +74,8 @@ export interface WorkbookPorts {
   readonly storageFacts?: () => Promise<StorageFacts>;
   /** Fetched when it is first wanted; null where the browser has no such door. */
   readonly folderDoor?: () => Promise<FolderDoor | null>;
+  /** Does this while no other tab does anything of the same name; absent: there are no other tabs. */
+  readonly alone?: (name: string, work: () => Promise<void>) => Promise<void>;
   /** Fetched after the start; absent: rows stay on this device. */
   readonly exchange?: () => Promise<Exchange>;
 }

@@ -37,6 +37,30 @@ export function withRow(shelf: Shelf, { table, id }: RowKey, row: AnyRow | null)
   return { ...shelf, [table]: rows };
 }
 
+/** A shelf in the making: many rows put in their places, each table copied once. */
+export class ShelfDraft {
+  readonly #shelf: Shelf;
+  readonly #changed = new Map<TableName, Map<string, AnyRow>>();
+
+  constructor(shelf: Shelf) {
+    this.#shelf = shelf;
+  }
+
+  get = ({ table, id }: RowKey): AnyRow | null =>
+    (this.#changed.get(table) ?? this.#shelf[table]).get(id) ?? null;
+
+  set({ table, id }: RowKey, row: AnyRow | null): void {
+    const rows = this.#changed.get(table) ?? new Map<string, AnyRow>(this.#shelf[table]);
+    this.#changed.set(table, rows);
+    if (row) rows.set(id, row);
+    else rows.delete(id);
+  }
+
+  done(): Shelf {
+    return this.#changed.size === 0 ? this.#shelf : { ...this.#shelf, ...Object.fromEntries(this.#changed) };
+  }
+}
+
 /** What is the maker’s of a table, and `kept`, which a row of the maker’s may still name: nothing of the example counts in anything of the maker’s. */
 export const ownOf = <Row extends { readonly id: string; readonly example?: true | undefined }>(
   rows: ReadonlyMap<string, Row>,

@@ -19,7 +19,8 @@ import type { RowKey, Shelf } from './shelf';
  * - `stopped`: nothing is written any more; `fault` says why. What is on the shelf can be looked at and exported.
  */
 type Phase =
-  | { readonly phase: 'opening' | 'blocked' | 'ready' }
+  | { readonly phase: 'opening'; readonly read?: number; readonly of?: number }
+  | { readonly phase: 'blocked' | 'ready' }
   | { readonly phase: 'lossFound'; readonly loss: Loss }
   | { readonly phase: 'stopped'; readonly fault: StorageFault };
 
@@ -36,7 +37,12 @@ export interface Notice {
     | 'backupDue'
     | 'exampleStays'
     | 'heldApart'
-    | 'exchangeStopped';
+    | 'exchangeStopped'
+    | 'changedSince'
+    | 'backupMade'
+    | 'backupOfRest'
+    | 'backupOfTab'
+    | 'fileNotWritten';
   /** The name of the row it is about, or a count. */
   readonly about: string;
   /** What it tells of, if that can be taken back from the notice. */
@@ -117,7 +123,7 @@ export interface WorkbookIntents {
   readonly createEvent: (given: Pick<Content<'events'>, 'name'> & Partial<Content<'events'>>) => Made;
   /** A copy under the name `name`. */
   readonly duplicate: (key: RowKey, name: string) => Made;
-  /** Into the bin, for thirty days; undo takes it out again. */
+  /** Into the bin, for thirty days on which the app is opened; undo takes it out again. */
   readonly remove: (key: RowKey) => void;
   readonly undo: () => void;
   readonly redo: () => void;
@@ -133,6 +139,8 @@ export interface WorkbookIntents {
   readonly importPlanned: (plan: ImportPlan, label: string) => void;
   /** Puts the example on the shelf: no step to undo, and its event and recipes stay as they are until `makeMine`. */
   readonly placeExample: (plan: ImportPlan) => void;
+  /** Whether nothing was made in this browser yet, in whatever tab. */
+  readonly isStillFresh: () => Promise<boolean>;
   /** What is there as an example becomes the maker's own, as one undo step. */
   readonly makeMine: () => void;
   /** A recipe or an event with all it needs, or everything; null if there is no such row. */
@@ -140,7 +148,7 @@ export interface WorkbookIntents {
     what: { readonly kind: 'recipe' | 'event'; readonly id: string } | { readonly kind: 'everything' },
   ) => WorkbookFile | null;
   /** A file with everything has been put outside the browser. */
-  readonly noteBackup: (where?: BackupPlace) => void;
+  readonly noteBackup: (where?: BackupPlace, holds?: { generation?: number; rows?: number }) => void;
 
   readonly listBin: () => Promise<Result<readonly Binned[]>>;
   readonly restoreFromBin: (binned: Binned) => Refusals;

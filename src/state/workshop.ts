@@ -1,17 +1,14 @@
 import type { StoreApi } from 'zustand/vanilla';
-import type { Change, WorkbookStorage } from '../storage/port';
+import type { Change, KeptNotes, WorkbookStorage } from '../storage/port';
 import { dropStep, moveStep, nextStep, recordStep, renameRow } from './keeping/history';
-import { type BackupPlace, backupIsDue } from './keeping/notes';
+import { type BackupPlace, backupIsDue, backupSince, type KeptBackup, readBackupNote } from './keeping/notes';
+import { NotesHere } from './keeping/notes-here';
 import { Saver } from './keeping/saver';
 import type { Settlement } from './keeping/settle-conflicts';
-import { changesBack, isSameStep, type RowChange, type Step, takeStep } from './keeping/steps';
+import { changedSince, changesBack, isSameStep, type RowChange, type Step, takeStep } from './keeping/steps';
 import { isoTime, type WorkbookPorts } from './ports';
 import { keyText, type RowKey } from './shelf';
 import type { Notice, WorkbookData, WorkbookState } from './workbook-state';
-
-/** How many steps outlive a reload, and the largest step that does. Source: our own. */
-const STEPS_KEPT = 50;
-const ROWS_IN_A_KEPT_STEP = 20;
 
 /** What the intents of the store share: the saver, the undo list, and the way from one to the other. */
 export class Workshop {
@@ -21,6 +18,9 @@ export class Workshop {
   storage: WorkbookStorage | null = null;
   /** Who hears of every save of rows. */
   readonly afterKept = new Set<(keys: readonly RowKey[]) => void>();
+  readonly #notes: NotesHere;
+  /** How often rows were kept in the database, as far as this tab has heard. */
+  #generation = 0;
   #noticeKey = 0;
   #madeSomething = false;
   #askedToPersist = false;
@@ -29,15 +29,16 @@ export class Workshop {
   constructor(ports: WorkbookPorts, store: Pick<StoreApi<WorkbookState>, 'getState' | 'setState'>) {
     this.ports = ports;
     this.#store = store;
+    this.#notes = new NotesHere(() => this.state);
     this.saver = new Saver({
       journal: ports.journal,
       now: () => ports.now(),
       newId: () => ports.newId(),
       shelf: () => this.state.rows,
-      setShelf: (rows) => this.set({ rows }),
+      setShelf: (rows) => this.set({ rows, fresh: false }),
       setSave: (save) => this.set({ save }),
-      notes: () => this.#notes(),
-      onKept: (changes) => this.#onKept(changes),
+      notes: () => this.#notes.departing(),
+      onKept: (changes, { generation }) => this.#onKept(changes, generation),
       onSettled: (change, settlement, copy) => this.#onSettled(change, settlement, copy),
       onTaken: (fault) => this.set({ phase: { phase: 'stopped', fault } }),
     });
@@ -81,6 +82,8 @@ export class Workshop {
       if (!step) return;
       const before = this.state.rows;
       const rows = takeStep(before, step, way, isoTime(this.ports.now()));
+      const [stays] = changedSince(before, step, way);
+      if (stays !== undefined) this.notify('changedSince', stays);
       if (rows) {
         const notices = this.state.notices.filter(({ step: told }) => !told || !isSameStep(told, step));
         this.set({ rows, history: moveStep(this.state.history, way), notices });
@@ -88,6 +91,7 @@ export class Workshop {
         return;
       }
       this.set({ history: dropStep(this.state.history, way) });
+      if (stays !== undefined) return;
     }
   }
 
@@ -102,10 +106,35 @@ export class Workshop {
     if (changes.length > 0) this.take(label, changes);
   }
 
-  /** Everything is in a file outside the browser now. */
-  noteBackup(where?: BackupPlace): void {
-    this.set({ backup: { at: isoTime(this.ports.now()), savesSince: 0, ...(where && { where }) } });
+  /** What was found beside the rows at the start, now that it is on the page. */
+  startNotes({ notes, generation }: KeptNotes): void {
+    this.#notes.start(readBackupNote(notes['backup']));
+    this.#heardOfSaves(generation, true);
+  }
+
+  /** Another tab kept something beside the rows, or only rows (`notes` is empty). */
+  async hearNotes(notes: readonly string[], generation: number): Promise<void> {
+    const kept = notes.length > 0 ? await this.storage?.readNotes() : null;
+    if (kept?.ok) this.set({ settings: this.#notes.hear(kept.value) });
+    this.#heardOfSaves(kept?.ok ? kept.value.generation : generation);
+  }
+
+  /** Everything is in a file outside the browser, as it was when rows had been kept `generation` times. */
+  noteBackup(where?: BackupPlace, { generation = this.#generation, rows = 0 } = {}): void {
+    const at = isoTime(this.ports.now());
+    if (generation < this.#notes.backup.generation) return;
+    this.#notes.backup = { at, generation, ...(where && { where }), ...(rows > 0 && { rows }) };
+    this.#heardOfSaves(this.#generation);
     this.saver.touchNotes();
+  }
+
+  get lastBackup(): KeptBackup {
+    return this.#notes.backup;
+  }
+
+  #heardOfSaves(generation: number, anew = false): void {
+    this.#generation = anew ? generation : Math.max(this.#generation, generation);
+    this.set({ backup: backupSince(this.#notes.backup, this.#generation) });
   }
 
   notify(code: Notice['code'], about: string, step?: Step): void {
@@ -115,25 +144,14 @@ export class Workshop {
     });
   }
 
-  #notes(): Readonly<Record<string, unknown>> {
-    const { settings, backup, history } = this.state;
-    const small = (steps: typeof history.done) => {
-      const kept = steps.slice(-STEPS_KEPT);
-      const tooLarge = kept.findLastIndex(({ changes }) => changes.length > ROWS_IN_A_KEPT_STEP);
-      return kept.slice(tooLarge + 1);
-    };
-    return { settings, backup, history: { done: small(history.done), undone: small(history.undone) } };
-  }
-
-  #onKept(changes: readonly Change[]): void {
+  #onKept(changes: readonly Change[], generation: number): void {
+    this.#heardOfSaves(generation);
     if (changes.length === 0) return;
     const { backup } = this.state;
-    const counted = { ...backup, savesSince: backup.savesSince + 1 };
-    this.set({ backup: counted });
     for (const hear of this.afterKept) hear(changes);
-    if (!this.#nudged && backupIsDue(counted, this.ports.now())) {
+    if (!this.#nudged && backupIsDue(backup, this.ports.now())) {
       this.#nudged = true;
-      this.notify('backupDue', `${counted.savesSince}`);
+      this.notify('backupDue', `${backup.savesSince}`);
     }
     // An example that was put there unasked is nothing to ask a promise for.
     if (this.#askedToPersist || !this.#madeSomething) return;

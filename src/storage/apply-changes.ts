@@ -1,17 +1,20 @@
 import { type AnyRow, readRow } from '../../shared/tables';
 import { NOTHING_COUNTED, readCensus } from './census';
 import { DatabaseReplaced } from './faults';
-import type { Binned, Census, Change, Conflict, Snapshot, Written } from './port';
-import type { Note, Transaction } from './transaction';
+import type { Binned, Census, Change, Conflict, NoteChange, Snapshot, Written } from './port';
+import type { Transaction } from './transaction';
 
 const MOST_SNAPSHOTS = 20;
 /** Typing keeps a row many times a minute; a snapshot so often would leave nothing older than the last sentence. */
 const SNAPSHOT_EVERY_MS = 5 * 60_000;
 
 export const CENSUS_NOTE = 'census';
+/** How many days the app was opened on, and the last of them. */
+export const DAYS_NOTE = 'days';
 
 interface Outcome {
   readonly written: Written;
+  /** Null: nothing was counted anew. */
   readonly census: Census | null;
 }
 
@@ -23,7 +26,7 @@ export async function applyChanges(
   tx: Transaction,
   changes: readonly Change[],
   at: string,
-  notes: readonly Note[],
+  notes: readonly NoteChange[],
   generationSeen: number,
 ): Promise<Outcome> {
   const noted = readCensus(noteValue(await tx.get('notes', CENSUS_NOTE))) ?? NOTHING_COUNTED;
@@ -35,18 +38,55 @@ export async function applyChanges(
 
   let { generation, rows, revSum } = noted;
   const revs: (number | null)[] = [];
+  const onDay = changes.some(({ deleted }) => deleted) ? (await readDays(tx)).count : 0;
   for (const [index, change] of changes.entries()) {
     const stored = found[index]?.stored ?? null;
-    const rev = await keep(tx, change, stored, at);
+    const rev = await keep(tx, change, stored, at, onDay);
     rows += (rev === null ? 0 : 1) - (stored ? 1 : 0);
     revSum += (rev ?? 0) - (stored?.rev ?? 0);
     revs.push(rev);
   }
+  const kept: [string, unknown][] = [];
+  for (const note of notes) kept.push([note.id, await keepNote(tx, note)]);
+  const written = { outcome: 'kept', revs, notes: Object.fromEntries(kept) } as const;
+  if (changes.length === 0) return { written: { ...written, generation }, census: null };
   generation++;
   // Rows that were never counted may go as well; a count below none would be no count at all.
   const census = { generation, rows: Math.max(0, rows), revSum: Math.max(0, revSum) };
-  for (const note of [...notes, { id: CENSUS_NOTE, value: census }]) await tx.put('notes', note);
-  return { written: { outcome: 'kept', revs }, census };
+  await keepNote(tx, { id: CENSUS_NOTE, value: census });
+  return { written: { ...written, generation }, census };
+}
+
+/** On how many days the app was opened, and which was the last. */
+export async function readDays(tx: Transaction): Promise<{ readonly count: number; readonly last: string }> {
+  const days = noteValue(await tx.get('notes', DAYS_NOTE));
+  const { count, last } = isFields(days) ? days : {};
+  return {
+    count: Number.isSafeInteger(count) ? (count as number) : 0,
+    last: typeof last === 'string' ? last : '',
+  };
+}
+
+/** Keeps a note over the one that is there, null takes it away; gives it as it is now. */
+export async function keepNote(tx: Transaction, { id, value, before }: NoteChange): Promise<unknown> {
+  if (value === null) {
+    await tx.drop('notes', id);
+    return null;
+  }
+  const stored = await tx.get('notes', id);
+  const now = laidOver(noteValue(stored), before, value);
+  await tx.put('notes', { id, value: now, rev: revOf(stored) + 1 });
+  return now;
+}
+
+type Fields = Readonly<Record<string, unknown>>;
+const isFields = (value: unknown): value is Fields => typeof value === 'object' && value !== null;
+
+/** The fields in which `value` differs from `before`, laid over what is stored; `value` itself where the three do not have fields. */
+function laidOver(stored: unknown, before: unknown, value: unknown): unknown {
+  if (!isFields(stored) || !isFields(before) || !isFields(value)) return value;
+  const changed = Object.entries(value).filter(([name, is]) => is !== before[name]);
+  return { ...stored, ...Object.fromEntries(changed) };
 }
 
 /** The revision a stored row says it has; 0 where it does not say. */
@@ -60,22 +100,29 @@ export const noteValue = (raw: unknown): unknown =>
 
 async function compare(tx: Transaction, { table, id, basedOn }: Change) {
   const raw = await tx.get(table, id);
-  const theirs = raw === undefined ? 'gone' : rowOr(readRow(table, raw));
+  const theirs = raw === undefined ? 'gone' : readRowOr(table, raw);
   const fits = typeof theirs === 'string' ? theirs === 'gone' && basedOn === null : theirs.rev === basedOn;
   const conflict: Conflict | null = fits ? null : { table, id, theirs };
   return { conflict, stored: typeof theirs === 'string' ? null : theirs };
 }
 
-const rowOr = (reading: ReturnType<typeof readRow>): AnyRow | 'unreadable' =>
-  reading.ok ? reading.row : 'unreadable';
+export function readRowOr(table: Change['table'], raw: unknown): AnyRow | 'unreadable' {
+  const reading = readRow(table, raw);
+  return reading.ok ? reading.row : 'unreadable';
+}
 
 async function keep(
   tx: Transaction,
-  { table, id, row, deleted }: Change,
+  { table, id, row, deleted, forGood }: Change,
   stored: AnyRow | null,
   at: string,
+  onDay: number,
 ): Promise<number | null> {
   const of = `${table}/${id}`;
+  if (deleted && forGood) {
+    await tx.drop(table, id);
+    return null;
+  }
   const binned = (await tx.get('bin', of)) as Binned | undefined;
   const replaced = binned?.row ?? (deleted ? null : stored);
   if (replaced) {
@@ -85,7 +132,7 @@ async function keep(
   }
   const rev = Math.max(stored?.rev ?? 0, revOf(binned?.row), row.rev) + 1;
   if (deleted) {
-    await tx.put('bin', { id: of, table, row: { ...row, rev }, deletedAt: at });
+    await tx.put('bin', { id: of, table, row: { ...row, rev }, deletedAt: at, onDay });
     await tx.drop(table, id);
     return null;
   }

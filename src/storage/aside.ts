@@ -1,5 +1,5 @@
 import { readRow } from '../../shared/tables';
-import { CENSUS_NOTE, noteValue, revOf } from './apply-changes';
+import { CENSUS_NOTE, keepNote, noteValue, readDays, revOf } from './apply-changes';
 import { NOTHING_COUNTED, readCensus } from './census';
 import type { Binned, BinnedAside, Census, WorkbookStorage } from './port';
 import type { Transaction } from './transaction';
@@ -42,7 +42,8 @@ export function asideKeeping(database: Database, counted: (census: Census) => vo
       move(async (tx) => {
         const raw = await tx.get(table, id);
         if (raw === undefined || readRow(table, raw).ok) return null;
-        await tx.put('bin', { id: `${table}/${id}`, table, row: raw as Binned['row'], deletedAt: at });
+        const { count: onDay } = await readDays(tx);
+        await tx.put('bin', { id: `${table}/${id}`, table, row: raw as Binned['row'], deletedAt: at, onDay });
         await tx.drop(table, id);
         return recount(tx, -1, -revOf(raw));
       }),
@@ -51,7 +52,7 @@ export function asideKeeping(database: Database, counted: (census: Census) => vo
       database.run('read', async (tx) =>
         ((await tx.all('bin')) as RawBinned[])
           .filter(({ table, row }) => !readRow(table, row).ok)
-          .map(({ row, ...binned }): BinnedAside => ({ ...binned, raw: row }))
+          .map(({ row, onDay: _, ...binned }): BinnedAside => ({ ...binned, raw: row }))
           .toSorted((a, b) => (a.deletedAt < b.deletedAt ? 1 : -1)),
       ),
 
@@ -74,6 +75,6 @@ async function recount(tx: Transaction, rows: number, revs: number): Promise<Cen
     rows: Math.max(0, noted.rows + rows),
     revSum: Math.max(0, noted.revSum + revs),
   };
-  await tx.put('notes', { id: CENSUS_NOTE, value: census });
+  await keepNote(tx, { id: CENSUS_NOTE, value: census });
   return census;
 }

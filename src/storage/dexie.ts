@@ -56,6 +56,7 @@ function databaseOn(db: Dexie, outside: DexieOptions['outside']): Database {
   const tell = (event: StorageEvent) => {
     for (const listener of listeners) listener(event);
   };
+  let closed = false;
   const channel = openChannel(db.name, tell);
   const censusKey = censusKeyOf(db.name);
 
@@ -70,9 +71,10 @@ function databaseOn(db: Dexie, outside: DexieOptions['outside']): Database {
 
   const taken = () => (stale ? ({ ok: false, fault: stale } as const) : null);
   // The function handed to Dexie must itself be async, or it takes the transaction for done at the first await.
-  const attempt = <Value>(mode: 'read' | 'write', work: (tx: Transaction) => Promise<Value>) =>
-    watchOver(() =>
-      db.transaction(mode === 'write' ? 'rw' : 'r', STORES, async () => work(transactionOn(db))),
+  const attempt = <Value>(mode: 'read' | 'read-all' | 'write', work: (tx: Transaction) => Promise<Value>) =>
+    watchOver(
+      () => db.transaction(mode === 'write' ? 'rw' : 'r', STORES, async () => work(transactionOn(db))),
+      mode === 'read-all' ? Infinity : undefined,
     );
 
   return {
@@ -90,7 +92,10 @@ function databaseOn(db: Dexie, outside: DexieOptions['outside']): Database {
       write: (census) => ignoreFull(() => outside?.setItem(censusKey, JSON.stringify(census))),
       clear: () => outside?.removeItem(censusKey),
     },
-    announce: (event) => channel?.postMessage(event),
+    // A write that was under way when this was closed is kept all the same, and told by nobody.
+    announce: (event) => {
+      if (!closed) channel?.postMessage(event);
+    },
     watch(listener) {
       listeners.add(listener);
       return () => {
@@ -98,6 +103,7 @@ function databaseOn(db: Dexie, outside: DexieOptions['outside']): Database {
       };
     },
     close() {
+      closed = true;
       listeners.clear();
       channel?.close();
       db.close();
@@ -108,6 +114,7 @@ function databaseOn(db: Dexie, outside: DexieOptions['outside']): Database {
 function transactionOn(db: Dexie): Transaction {
   return {
     get: (store, id) => db.table<unknown, string>(store).get(id),
+    getMany: (store, ids) => db.table<unknown, string>(store).bulkGet([...ids]),
     all: (store) => db.table<unknown, string>(store).toArray(),
     put: (store, value) => db.table<unknown, string>(store).put(value),
     drop: (store, id) => db.table<unknown, string>(store).delete(id),

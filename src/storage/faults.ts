@@ -41,13 +41,14 @@ interface WrappedError {
 const isError = (value: unknown): value is WrappedError =>
   typeof value === 'object' && value !== null && 'name' in value && typeof value.name === 'string';
 
-/** The answer of `work`, or a fault: its own, or `slow` once the watchdog wakes. Never rejects. */
+/** The answer of `work`, or a fault: its own, or `slow` once the watchdog wakes; it never does where patience is `Infinity`. Never rejects. */
 export async function watchOver<Value>(
   work: () => PromiseLike<Value>,
   patienceMs = WATCHDOG_MS,
 ): Promise<Result<Value>> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const tooSlow = new Promise<Result<Value>>((resolve) => {
+    if (patienceMs === Infinity) return;
     timer = setTimeout(
       () => resolve({ ok: false, fault: { kind: 'slow', detail: `no answer after ${patienceMs} ms` } }),
       patienceMs,

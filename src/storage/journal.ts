@@ -1,11 +1,12 @@
 import { TABLES } from '../../shared/tables';
-import type { Change, Draft, Journal } from './port';
+import type { Change, Draft, Journal, LeftBehind } from './port';
 import { randomId } from './random-id';
 
 type LocalStore = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 type Locks = Pick<LockManager, 'request'>;
 
 const PREFIX = 'crease-and-count.draft.';
+const TAB = 'crease-and-count.tab';
 
 /** Not every browser has locks, whatever its types say. */
 const browserLocks = (): Locks | null => ('locks' in navigator ? navigator.locks : null);
@@ -14,8 +15,13 @@ const browserLocks = (): Locks | null => ('locks' in navigator ? navigator.locks
 const NO_JOURNAL: Journal = {
   write: () => false,
   clear: () => undefined,
+  tab: '',
   leftBehind: () => Promise.resolve([]),
+  tabs: () => [],
 };
+
+/** How long a page that was loaded again waits for the one it was to let go of its draft. Source: our own. */
+const OLD_PAGE_MS = 1000;
 
 /**
  * The journal in the browser's local storage, which is written before the page can go away. One entry a tab; a tab holds a lock
@@ -25,9 +31,13 @@ export function browserJournal(
   store: LocalStore | null,
   locks: Locks | null = browserLocks(),
   tab: string = randomId(),
+  session: Pick<Storage, 'getItem' | 'setItem'> | null = null,
 ): Journal {
   if (!store) return NO_JOURNAL;
   const mine = PREFIX + tab;
+  // The page that stood in this tab before it was loaded again.
+  const before = session?.getItem(TAB) ?? null;
+  session?.setItem(TAB, tab);
   void locks?.request(mine, () => new Promise<never>(() => undefined));
 
   return {
@@ -42,22 +52,56 @@ export function browserJournal(
     },
     clear: () => store.removeItem(mine),
 
+    tab,
+    tabs: () => namesIn(store).map((name) => name.slice(PREFIX.length)),
+
     async leftBehind() {
-      const names = Array.from({ length: store.length }, (_, index) => store.key(index) ?? '');
-      const found = [];
-      for (const name of names) {
-        if (!name.startsWith(PREFIX) || name === mine || (await isHeld(locks, name))) continue;
+      const found: LeftBehind[] = [];
+      for (const name of namesIn(store)) {
+        if (name === mine) continue;
+        const letGo = await hold(locks, name, before !== null && name === PREFIX + before);
+        if (!letGo) continue;
+        // Another tab may have taken it and dropped it while this one asked.
         const draft = readDraft(store.getItem(name));
-        if (draft) found.push({ draft, drop: () => store.removeItem(name) });
+        if (!draft) {
+          letGo();
+          continue;
+        }
+        const drop = () => {
+          store.removeItem(name);
+          letGo();
+        };
+        found.push({ tab: name.slice(PREFIX.length), draft, drop, leave: letGo });
       }
       return found;
     },
   };
 }
 
-/** Whether the tab of this entry lives. Where the browser has no locks every other entry counts as left behind: taken twice, never lost. */
-const isHeld = async (locks: Locks | null, name: string): Promise<boolean> =>
-  locks ? locks.request(name, { ifAvailable: true }, (lock) => Promise.resolve(lock === null)) : false;
+const namesIn = (store: LocalStore): string[] =>
+  Array.from({ length: store.length }, (_, index) => store.key(index) ?? '').filter((name) =>
+    name.startsWith(PREFIX),
+  );
+
+/**
+ * Takes hold of a tab's entry, so that no other takes it too; null while that tab lives. Gives what lets go of it again. `waits`: for a
+ * moment, since the page that was here before this one may still be going. Where the browser has no locks every other entry counts as left
+ * behind: taken twice, never lost.
+ */
+function hold(locks: Locks | null, name: string, waits: boolean): Promise<(() => void) | null> {
+  if (!locks) return Promise.resolve(() => undefined);
+  return new Promise((resolve) => {
+    const take = (lock: Lock | null) => {
+      if (!lock) {
+        resolve(null);
+        return null;
+      }
+      return new Promise<void>((letGo) => resolve(letGo));
+    };
+    const how = waits ? { signal: AbortSignal.timeout(OLD_PAGE_MS) } : { ifAvailable: true };
+    void Promise.resolve(locks.request(name, how, take)).catch(() => resolve(null));
+  });
+}
 
 /** A draft from stored text; rows in it are read by their schemas when they are taken over. */
 function readDraft(text: string | null): Draft | null {
@@ -76,7 +120,8 @@ const isDraft = (value: unknown): value is Draft =>
   isObject(value) &&
   typeof value['at'] === 'string' &&
   areChanges(value['changes']) &&
-  areChanges(value['sent']);
+  areChanges(value['sent']) &&
+  (value['number'] === undefined || typeof value['number'] === 'number');
 
 const areChanges = (value: unknown): boolean => Array.isArray(value) && value.every(isChange);
 

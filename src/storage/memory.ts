@@ -67,6 +67,7 @@ function transactionOn(contents: Contents): Transaction {
   const done = (_: unknown): Promise<null> => answer(null);
   return {
     get: (store, id) => answer(contents[store].get(id)),
+    getMany: (store, ids) => answer(ids.map((id) => contents[store].get(id))),
     all: (store) => answer([...contents[store].values()]),
     put: (store, value) => done(contents[store].set(value.id, structuredClone(value))),
     drop: (store, id) => done(contents[store].delete(id)),

@@ -42,6 +42,24 @@ export interface Change<T extends TableName = TableName> {
   readonly row: Rows[T];
   readonly deleted: boolean;
   readonly basedOn: number | null;
+  /** Deleted past the bin, where there is no room to keep it. */
+  readonly forGood?: true | undefined;
+}
+
+/**
+ * Something kept beside the rows. With `before`, as it was last seen here, only the fields in which the two differ are kept, over whatever
+ * another tab kept in the others; without it, the value is kept whole.
+ */
+export interface NoteChange {
+  readonly id: string;
+  readonly value: unknown;
+  readonly before?: unknown;
+}
+
+/** Notes by id as they stand, and how often rows were kept in this database. */
+export interface KeptNotes {
+  readonly notes: Readonly<Record<string, unknown>>;
+  readonly generation: number;
 }
 
 /** The stored row is not the one a change was based on. `gone`: it was deleted; `unreadable`: it stands in quarantine. */
@@ -51,9 +69,12 @@ export interface Conflict {
   readonly theirs: AnyRow | 'gone' | 'unreadable';
 }
 
-/** A write is kept whole or not at all: `kept` gives each row's new revision (null: in the bin), `conflict` says that nothing was kept. */
+/**
+ * A write is kept whole or not at all: `kept` gives each row's new revision (null: in the bin) and the notes that were written as they are
+ * now, `conflict` says that nothing was kept.
+ */
 export type Written =
-  | { readonly outcome: 'kept'; readonly revs: readonly (number | null)[] }
+  | ({ readonly outcome: 'kept'; readonly revs: readonly (number | null)[] } & KeptNotes)
   | { readonly outcome: 'conflict'; readonly conflicts: readonly Conflict[] };
 
 /** A row in the bin. `id` is `table/row id`. */
@@ -62,6 +83,8 @@ export interface Binned {
   readonly table: TableName;
   readonly row: AnyRow;
   readonly deletedAt: string;
+  /** On how many days the app had been opened by then; left out by versions that did not count. */
+  readonly onDay?: number | undefined;
 }
 
 /** An earlier state of a row. `id` is `table/row id@rev`, `of` is `table/row id`. */
@@ -90,7 +113,7 @@ type ReadAgain = AnyRow | 'gone' | Quarantined;
 
 /** What was counted when something was last kept, noted in two places: a difference at the next start is loss. */
 export interface Census {
-  /** Grows by one with every write. */
+  /** Grows by one with every write of rows. */
   readonly generation: number;
   readonly rows: number;
   readonly revSum: number;
@@ -103,10 +126,9 @@ export interface Loss {
 }
 
 /** Everything there is at the start. */
-export interface Stored {
+export interface Stored extends KeptNotes {
   readonly rows: AllRows;
   readonly quarantined: readonly Quarantined[];
-  readonly notes: Readonly<Record<string, unknown>>;
   readonly loss: Loss | null;
 }
 
@@ -114,29 +136,36 @@ export type StorageEvent =
   | {
       readonly event: 'changed-elsewhere';
       readonly keys: readonly { readonly table: TableName; readonly id: string }[];
+      readonly notes: readonly string[];
+      readonly generation: number;
     }
   | { readonly event: 'fault'; readonly fault: StorageFault };
 
 /**
- * Where a workbook is kept. Everything answers with a value, also when it fails; nothing answers later than five seconds.
+ * Where a workbook is kept. Everything answers with a value, also when it fails; nothing but `load` answers later than five seconds.
  * Two of these may stand on one database (two tabs); revisions are compared and written inside one transaction.
  */
 export interface WorkbookStorage {
   /** `browser` outlives the tab; `memory` does not, and the maker is told. */
   readonly keeps: 'browser' | 'memory';
-  load(): Promise<Result<Stored>>;
+  /** However long it takes; `progress` hears how many rows of how many are read. */
+  load(progress?: (read: number, of: number) => void): Promise<Result<Stored>>;
   /** All or nothing. `at`: ISO 8601, for the bin and the snapshots. `notes` are kept in the same transaction. */
-  write(
-    changes: readonly Change[],
-    at: string,
-    notes?: Readonly<Record<string, unknown>>,
-  ): Promise<Result<Written>>;
-  /** One row as it stands now; `gone` if it is not there. */
-  readRow(table: TableName, id: string): Promise<Result<AnyRow | 'gone' | 'unreadable'>>;
+  write(changes: readonly Change[], at: string, notes?: readonly NoteChange[]): Promise<Result<Written>>;
+  readNotes(): Promise<Result<KeptNotes>>;
+  /** Rows as they stand now, all in one go, in the order asked for; `gone` where there is none. */
+  readRows(
+    keys: readonly { readonly table: TableName; readonly id: string }[],
+  ): Promise<Result<readonly (AnyRow | 'gone' | 'unreadable')[]>>;
   /** What lies in the bin and can be read, newest first. */
   listBin(): Promise<Result<readonly Binned[]>>;
-  /** Empties the bin of everything deleted before this moment; returns how many. */
-  purgeBin(before: string): Promise<Result<number>>;
+  /**
+   * The app was opened on this day (`YYYY-MM-DD`): empties the bin of what was deleted more than `keep` such days ago, whatever the clock
+   * says now; returns how many.
+   */
+  openDay(day: string, keep: number): Promise<Result<number>>;
+  /** Empties the bin; with `earlier`, forgets every earlier state as well. Needs no room. Returns how many things went. */
+  freeRoom(earlier: boolean): Promise<Result<number>>;
   /** Earlier states of a row, newest first; at most 20. */
   listSnapshots(table: TableName, id: string): Promise<Result<readonly Snapshot[]>>;
   /** Earlier states of every row there ever was, newest first. */
@@ -161,9 +190,21 @@ export interface WorkbookStorage {
 /** One piece of unsaved work, written at every keystroke where it survives the tab. */
 export interface Draft {
   readonly changes: readonly Change[];
+  /** Of each change, the fields in which its row differs from the stored one it was made from; null where there was none, or it is not known. */
+  readonly edits?: readonly (readonly unknown[] | null)[] | undefined;
   /** Earlier states of the same rows that were on their way, and may have been kept without the tab hearing of it. */
   readonly sent: readonly Change[];
   readonly at: string;
+  /** Which of this tab's drafts it is: rows are kept with the number of the draft that held them, since a draft may outlive its rows. */
+  readonly number?: number | undefined;
+}
+
+/** A draft of a tab now closed. Whoever takes it holds it until it is dropped, or left for another to take. */
+export interface LeftBehind {
+  readonly tab: string;
+  readonly draft: Draft;
+  readonly drop: () => void;
+  readonly leave: () => void;
 }
 
 /** The unsaved work of this tab, in a place that is written at once. */
@@ -171,6 +212,10 @@ export interface Journal {
   /** False if there was no room. */
   write(draft: Draft): boolean;
   clear(): void;
-  /** Drafts that tabs now closed left behind; each is handed over once to whoever takes it. */
-  leftBehind(): Promise<readonly { readonly draft: Draft; readonly drop: () => void }[]>;
+  /** Its name among the tabs. */
+  readonly tab: string;
+  /** Drafts that tabs now closed left behind; each is handed to one tab only. */
+  leftBehind(): Promise<readonly LeftBehind[]>;
+  /** Tabs that have a draft there, living or not. */
+  tabs(): readonly string[];
 }

@@ -2,9 +2,11 @@ import type { Rows } from '../../shared/tables';
 import type { Binned, Snapshot } from './port';
 
 /** A small thing kept by name: settings, the census, the undo list. */
-export interface Note {
+interface Note {
   readonly id: string;
   readonly value: unknown;
+  /** Grows by one with every change. */
+  readonly rev: number;
 }
 
 /** What each store of the database holds. Every store is keyed by `id`, a string, from its first version on. */
@@ -33,6 +35,8 @@ export const STORES = [
  */
 export interface Transaction {
   get(store: StoreName, id: string): Promise<unknown>;
+  /** In the order of `ids`; `undefined` where there is none. */
+  getMany(store: StoreName, ids: readonly string[]): Promise<readonly unknown[]>;
   all(store: StoreName): Promise<readonly unknown[]>;
   put<S extends StoreName>(store: S, value: Stores[S]): Promise<unknown>;
   drop(store: StoreName, id: string): Promise<unknown>;

@@ -1,8 +1,10 @@
 /** A page of the same address without the app, to lay or read a database beside it. */
 export const bare = (origin: string) => new URL('mark.svg', origin).href;
 
-/** Widths and names of all recipes kept, as the browser has them; run in a page. */
-export async function keptWidths(): Promise<{ name: string; width: number | undefined }[]> {
+/** Names and sizes of all recipes kept, as the browser has them; run in a page. */
+export async function keptWidths(): Promise<
+  { name: string; width: number | undefined; depth: number | undefined }[]
+> {
   const db = await new Promise<IDBDatabase>((resolve, reject) => {
     const asked = indexedDB.open('crease-and-count');
     asked.onsuccess = () => resolve(asked.result);
@@ -13,7 +15,7 @@ export async function keptWidths(): Promise<{ name: string; width: number | unde
     asked.onsuccess = () => resolve(asked.result as never);
   });
   db.close();
-  return rows.map(({ name, sizesMm }) => ({ name, width: sizesMm['width'] }));
+  return rows.map(({ name, sizesMm }) => ({ name, width: sizesMm['width'], depth: sizesMm['depth'] }));
 }
 
 /** Lays the database as the first version left it; run in a page. */

@@ -163,14 +163,40 @@ describe('what is found at the start', () => {
     expect(world.disk.contents.recipes.get(bad.id)).toEqual(bad);
   });
 
-  test('what has lain in the bin for more than thirty days is gone, what has not is not', async () => {
+  test('what has lain in the bin for more than thirty days of use is gone, what has not is not', async () => {
     const { world, store, ids } = await withRecipes('Snow', 'Rain');
+    const opened = async (days: number) => {
+      for (let day = 0; day < days; day++) {
+        await letRun(86_400_000);
+        await openTab(world, `day-${Date.now()}`);
+      }
+    };
     store.getState().remove({ table: 'recipes', id: ids[0] ?? '' });
-    await letRun(20 * 86_400_000);
+    await opened(20);
     store.getState().remove({ table: 'recipes', id: ids[1] ?? '' });
-    await letRun(10 * 86_400_000 + 1000);
+    await opened(11);
     const bin = await (await openTab(world, 'next')).getState().listBin();
     expect(bin.ok && bin.value.map(({ row }) => row.name)).toEqual(['Rain']);
+  });
+
+  test.each([
+    ['ahead while she deletes nothing', 0, 40],
+    ['in 2020 while she deletes', -2300, 0],
+    ['ahead for a year of starts', 0, 365],
+  ])('a clock that stood %s empties no bin', async (_name, wrongAtDelete, wrongAfter) => {
+    const { world, store, ids } = await withRecipes('Snow');
+    const now = Date.now();
+    const at = async (days: number, tab: string) => {
+      vi.setSystemTime(now + days * 86_400_000);
+      return openTab(world, tab);
+    };
+    await at(wrongAtDelete, 'wrong');
+    store.getState().remove({ table: 'recipes', id: ids[0] ?? '' });
+    await letRun(300);
+    await at(wrongAfter, 'far');
+    await at(wrongAfter + 1, 'farther');
+    const bin = await (await at(1, 'right')).getState().listBin();
+    expect(bin.ok && bin.value.map(({ row }) => row.name)).toEqual(['Snow']);
   });
 });
 

@@ -10,6 +10,8 @@ export class FolderDouble implements FolderDoor {
   answer = true;
   picks = true;
   asked = 0;
+  /** Files come out shorter than they went in. */
+  cuts = false;
   trouble: FolderTrouble | null = null;
 
   pick() {
@@ -24,9 +26,30 @@ export class FolderDouble implements FolderDoor {
     return Promise.resolve(this.allowed);
   }
 
+  list() {
+    return Promise.resolve([...this.files.keys()]);
+  }
+
+  read(_handle: object, name: string) {
+    return Promise.resolve(this.files.get(name) ?? null);
+  }
+
+  drop(_handle: object, name: string) {
+    this.files.delete(name);
+    return Promise.resolve();
+  }
+
+  /** What lies there under the newest name. */
+  get newest(): string | undefined {
+    const stamps = [...this.files.keys()]
+      .filter((name) => name.startsWith('crease'))
+      .map((name) => name.slice(0, -5));
+    return this.files.get(`${stamps.sort().at(-1)}.json`);
+  }
+
   write(_handle: object, name: string, text: string) {
     if (this.trouble) return Promise.resolve(this.trouble);
-    this.files.set(name, text);
+    this.files.set(name, this.cuts ? text.slice(0, -9) : text);
     this.written.push(name);
     return Promise.resolve(null);
   }

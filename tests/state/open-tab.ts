@@ -31,8 +31,15 @@ export class World {
         Promise.resolve(
           [...this.drafts]
             .filter(([name]) => !this.#living.has(name))
-            .map(([name, draft]) => ({ draft, drop: () => void this.drafts.delete(name) })),
+            .map(([name, draft]) => ({
+              tab: name,
+              draft,
+              drop: () => void this.drafts.delete(name),
+              leave: () => undefined,
+            })),
         ),
+      tab,
+      tabs: () => [...this.drafts.keys()],
     };
   }
 

@@ -4,6 +4,7 @@ import type { WorkbookStore } from '../../src/state/workbook-store';
 import type { WorkbookStorage } from '../../src/storage/port';
 import { SEED } from '../seed';
 import { recordFault } from '../setup/fault-record';
+import { readOne } from '../storage/read-one';
 import { letRun, openTab, World } from './open-tab';
 
 beforeEach(() => void vi.useFakeTimers({ now: Date.UTC(2026, 0, 17, 9) }));
@@ -170,8 +171,8 @@ const carelessStorage = (storage: WorkbookStorage): WorkbookStorage => ({
   async write(changes, ...rest) {
     const careless = [];
     for (const change of changes) {
-      const stored = await storage.readRow(change.table, change.id);
-      const rev = stored.ok && typeof stored.value !== 'string' ? stored.value.rev : null;
+      const stored = await readOne(storage, change.table, change.id);
+      const rev = typeof stored === 'string' ? null : stored.rev;
       careless.push({ ...change, basedOn: rev });
     }
     return storage.write(careless, ...rest);

@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { Change, StorageEvent, WorkbookStorage } from '../../src/storage/port';
+import { readOne } from './read-one';
 import { eventRow, paperRow, photoRow, recipeRow, supplyRow, toolRow } from './sample-rows';
 
 /** One place that several tabs stand on. */
@@ -62,6 +63,7 @@ export function describeStorage(name: string, newPlace: () => Place): void {
     test('starts empty, with nothing lost', async () => {
       const { storage } = await openNew();
       expect(await load(storage)).toEqual({
+        generation: 0,
         rows: { recipes: [], events: [], papers: [], supplies: [], tools: [], photos: [] },
         quarantined: [],
         notes: {},
@@ -82,7 +84,7 @@ export function describeStorage(name: string, newPlace: () => Place): void {
       const changes = Object.entries(rows).map(
         ([table, row]) => ({ table, id: row.id, row, deleted: false, basedOn: null }) as unknown as Change,
       );
-      expect(await write(storage, changes)).toEqual({ outcome: 'kept', revs: [1, 1, 1, 1, 1, 1] });
+      expect(await write(storage, changes)).toMatchObject({ outcome: 'kept', revs: [1, 1, 1, 1, 1, 1] });
       const found = (await load(await open(place))).rows;
       for (const [table, row] of Object.entries(rows))
         expect(found[table as 'recipes']).toEqual([{ ...row, rev: 1 }]);
@@ -133,12 +135,12 @@ export function describeStorage(name: string, newPlace: () => Place): void {
     test('moves a deleted row to the bin and takes it out again with a higher revision', async () => {
       const { storage } = await openNew();
       await write(storage, [put(recipeRow('a'), null)]);
-      expect(await write(storage, [bin(recipeRow('a'), 1)])).toEqual({ outcome: 'kept', revs: [null] });
+      expect(await write(storage, [bin(recipeRow('a'), 1)])).toMatchObject({ outcome: 'kept', revs: [null] });
       expect((await load(storage)).rows.recipes).toEqual([]);
-      expect(await value(storage.listBin())).toEqual([
+      expect(await value(storage.listBin())).toMatchObject([
         { id: 'recipes/a', table: 'recipes', row: recipeRow('a', { rev: 2 }), deletedAt: AT },
       ]);
-      expect(await write(storage, [put(recipeRow('a'), null)])).toEqual({ outcome: 'kept', revs: [3] });
+      expect(await write(storage, [put(recipeRow('a'), null)])).toMatchObject({ outcome: 'kept', revs: [3] });
       expect(await value(storage.listBin())).toEqual([]);
     });
 
@@ -164,15 +166,54 @@ export function describeStorage(name: string, newPlace: () => Place): void {
       expect((await load(storage)).loss).toBeNull();
     });
 
-    test('empties the bin of what was deleted before a day, and of its earlier states', async () => {
+    test('empties the bin of what was deleted more days of use ago than it keeps, and of its earlier states', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null), put(recipeRow('b'), null)]);
+      await value(storage.openDay('2026-01-17', 2));
+      await write(storage, [put(recipeRow('a'), 1)]);
+      await write(storage, [bin(recipeRow('a'), 2)]);
+      for (const day of ['2026-01-18', '2026-01-18', '2026-01-19'])
+        expect(await value(storage.openDay(day, 2))).toBe(0);
+      await write(storage, [bin(recipeRow('b'), 1)]);
+      expect(await value(storage.openDay('2026-03-01', 2))).toBe(1);
+      expect((await value(storage.listBin())).map(({ id }) => id)).toEqual(['recipes/b']);
+      expect(await value(storage.listSnapshots('recipes', 'a'))).toEqual([]);
+    });
+
+    test('counts what was deleted before days were counted from today on', async () => {
+      const { place, storage } = await openNew();
+      const old = {
+        id: 'recipes/a',
+        table: 'recipes',
+        row: recipeRow('a'),
+        deletedAt: '2020-01-01T09:00:00.000Z',
+      };
+      await place.plant('bin', old);
+      expect(await value(storage.openDay('2026-01-17', 1))).toBe(0);
+      expect(await value(storage.openDay('2026-01-18', 1))).toBe(0);
+      expect(await value(storage.openDay('2026-01-19', 1))).toBe(1);
+    });
+
+    test('frees the room of the bin when asked to, and of all earlier states', async () => {
       const { storage } = await openNew();
       await write(storage, [put(recipeRow('a'), null), put(recipeRow('b'), null)]);
       await write(storage, [put(recipeRow('a'), 1)]);
-      await write(storage, [bin(recipeRow('a'), 2)], later(-60));
-      await write(storage, [bin(recipeRow('b'), 1)], later(60));
-      expect(await value(storage.purgeBin(AT))).toBe(1);
-      expect((await value(storage.listBin())).map(({ id }) => id)).toEqual(['recipes/b']);
-      expect(await value(storage.listSnapshots('recipes', 'a'))).toEqual([]);
+      await write(storage, [put(recipeRow('b'), 1)]);
+      await write(storage, [bin(recipeRow('a'), 2)]);
+      expect(await value(storage.freeRoom(false))).toBe(1);
+      expect(await value(storage.listBin())).toEqual([]);
+      expect((await value(storage.listAllSnapshots())).map(({ of }) => of)).toEqual(['recipes/b']);
+      expect(await value(storage.freeRoom(true))).toBe(1);
+      expect(await value(storage.listAllSnapshots())).toEqual([]);
+      expect(await load(storage)).toMatchObject({ rows: { recipes: [{ id: 'b' }] }, loss: null });
+    });
+
+    test('deletes for good, past the bin, when asked to', async () => {
+      const { storage } = await openNew();
+      await write(storage, [put(recipeRow('a'), null)]);
+      await write(storage, [{ ...bin(recipeRow('a'), 1), forGood: true }]);
+      expect(await value(storage.listBin())).toEqual([]);
+      expect(await load(storage)).toMatchObject({ rows: { recipes: [] }, loss: null });
     });
 
     test('keeps the last twenty earlier states, some minutes apart, newest first', async () => {
@@ -194,19 +235,44 @@ export function describeStorage(name: string, newPlace: () => Place): void {
 
     test('keeps notes in the same transaction as rows: neither, when the rows meet a conflict', async () => {
       const { storage } = await openNew();
-      await storage.write([put(recipeRow('a'), null)], AT, { settings: { unit: 'mm' } });
+      await storage.write([put(recipeRow('a'), null)], AT, [{ id: 'settings', value: { unit: 'mm' } }]);
       expect((await load(storage)).notes).toMatchObject({ settings: { unit: 'mm' } });
-      await storage.write([put(recipeRow('a'), null)], AT, { settings: { unit: 'in' } });
+      await storage.write([put(recipeRow('a'), null)], AT, [{ id: 'settings', value: { unit: 'in' } }]);
       expect((await load(storage)).notes).toMatchObject({ settings: { unit: 'mm' } });
+    });
+
+    test('lays only the changed fields of a note over what another tab kept, and tells what is there now', async () => {
+      const { place, storage } = await openNew();
+      const other = await open(place);
+      const before = { unit: 'in', theme: 'light' };
+      await storage.write([], AT, [{ id: 'settings', value: before }]);
+      await other.write([], AT, [{ id: 'settings', before, value: { ...before, unit: 'mm' } }]);
+      const written = await value(
+        storage.write([], AT, [{ id: 'settings', before, value: { ...before, theme: 'dark' } }]),
+      );
+      expect(written).toMatchObject({ notes: { settings: { unit: 'mm', theme: 'dark' } }, generation: 0 });
+      expect((await value(other.readNotes())).notes).toMatchObject({
+        settings: { unit: 'mm', theme: 'dark' },
+      });
+    });
+
+    test('counts how often rows were kept, in whatever tab, and notes kept alone not at all', async () => {
+      const { place, storage } = await openNew();
+      const other = await open(place);
+      await write(storage, [put(recipeRow('a'), null)]);
+      await write(other, [put(recipeRow('b'), null)]);
+      await storage.write([], AT, [{ id: 'settings', value: 1 }]);
+      expect((await value(other.readNotes())).generation).toBe(2);
+      expect((await load(await open(place))).generation).toBe(2);
     });
 
     test('reads one row as it stands now', async () => {
       const { place, storage } = await openNew();
       await write(storage, [put(recipeRow('a'), null)]);
       await place.plant('recipes', { id: 'bad' });
-      expect(await value(storage.readRow('recipes', 'a'))).toEqual(recipeRow('a', { rev: 1 }));
-      expect(await value(storage.readRow('recipes', 'nowhere'))).toBe('gone');
-      expect(await value(storage.readRow('recipes', 'bad'))).toBe('unreadable');
+      expect(await readOne(storage, 'recipes', 'a')).toEqual(recipeRow('a', { rev: 1 }));
+      expect(await readOne(storage, 'recipes', 'nowhere')).toBe('gone');
+      expect(await readOne(storage, 'recipes', 'bad')).toBe('unreadable');
     });
 
     test('sets a row it cannot read aside, whole, and never writes over it', async () => {
@@ -265,7 +331,7 @@ export function describeStorage(name: string, newPlace: () => Place): void {
 
       await place.plant('papers', { id: 'old' });
       await value(storage.binAside('papers', 'old', AT));
-      expect(await value(storage.purgeBin(later(1)))).toBe(1);
+      expect(await value(storage.freeRoom(false))).toBe(1);
       expect(await value(storage.listBinAside())).toEqual([]);
     });
 
@@ -311,13 +377,16 @@ export function describeStorage(name: string, newPlace: () => Place): void {
       await write(storage, [put(recipeRow('a'), null)]);
       await arrived;
       expect(heard).toEqual([
-        ['other', { event: 'changed-elsewhere', keys: [{ table: 'recipes', id: 'a' }] }],
+        [
+          'other',
+          { event: 'changed-elsewhere', keys: [{ table: 'recipes', id: 'a' }], notes: [], generation: 1 },
+        ],
       ]);
     });
 
     test('forgets everything when asked to, without calling it a loss', async () => {
       const { place, storage } = await openNew();
-      await storage.write([put(recipeRow('a'), null)], AT, { settings: 1 });
+      await storage.write([put(recipeRow('a'), null)], AT, [{ id: 'settings', value: 1 }]);
       await write(storage, [bin(recipeRow('a'), 1)]);
       await storage.eraseAll();
       expect(await load(await open(place))).toMatchObject({ rows: { recipes: [] }, notes: {}, loss: null });

@@ -194,7 +194,9 @@ describe('a write that breaks off', () => {
       const storage = await open(name);
       await storage.write([put('a')], AT);
       const spy = failPut(step, 'DataError');
-      const result = await storage.write([put('a', 1), put('b'), put('c')], AT, { settings: 1 });
+      const result = await storage.write([put('a', 1), put('b'), put('c')], AT, [
+        { id: 'settings', value: 1 },
+      ]);
       spy.mockRestore();
       // Three rows, the state before, the settings and the count make six puts.
       expect(result.ok).toBe(false);

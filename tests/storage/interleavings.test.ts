@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import type { WorkbookStorage } from '../../src/storage/port';
 import { newDexiePlace } from './dexie-place';
+import { readOne } from './read-one';
 import { recipeRow } from './sample-rows';
 
 const WORDS = 100;
@@ -9,10 +10,10 @@ const WORDS = 100;
 async function jot(storage: WorkbookStorage, tab: string): Promise<number> {
   let met = 0;
   for (let word = 0; word < WORDS; ) {
-    const read = await storage.readRow('recipes', 'a');
-    if (!read.ok || typeof read.value === 'string' || !('notes' in read.value)) throw new Error('not read');
-    const row = recipeRow('a', { notes: `${read.value.notes} ${tab}${word};` });
-    const change = { table: 'recipes', id: 'a', row, deleted: false, basedOn: read.value.rev } as const;
+    const read = await readOne(storage, 'recipes', 'a');
+    if (typeof read === 'string' || !('notes' in read)) throw new Error('not read');
+    const row = recipeRow('a', { notes: `${read.notes} ${tab}${word};` });
+    const change = { table: 'recipes', id: 'a', row, deleted: false, basedOn: read.rev } as const;
     const written = await storage.write([change], '2026-01-17T09:00:00.000Z');
     if (!written.ok) throw new Error(written.fault.detail);
     if (written.value.outcome === 'kept') word++;
@@ -26,8 +27,8 @@ test('two tabs that write to one recipe as fast as they can lose no word in the 
   const [one, two] = [await place.open(), await place.open()];
   await one.write([{ table: 'recipes', id: 'a', row: recipeRow('a'), deleted: false, basedOn: null }], '');
   const [met, alsoMet] = await Promise.all([jot(one, 'x'), jot(two, 'y')]);
-  const read = await one.readRow('recipes', 'a');
-  const notes = read.ok && typeof read.value !== 'string' && 'notes' in read.value ? read.value.notes : '';
+  const read = await readOne(one, 'recipes', 'a');
+  const notes = typeof read !== 'string' && 'notes' in read ? read.notes : '';
   for (const tab of ['x', 'y'])
     for (let word = 0; word < WORDS; word++) expect(notes).toContain(` ${tab}${word};`);
   // They did get in each other's way, or this would have shown nothing.

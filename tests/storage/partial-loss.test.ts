@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { recordFault } from '../setup/fault-record';
 import { behindTheBack, newName, openOrThrow } from './dexie-place';
 import { LocalMap } from './local-map';
+import { readOne } from './read-one';
 import { recipeRow } from './sample-rows';
 
 const TRIES = 20;
@@ -34,8 +35,8 @@ async function isFound(lastKept: number): Promise<boolean> {
   for (let number = 0; number < WRITES; number++) {
     if (number === lastKept) kept = await readAll(name);
     const id = `r-${number % 7}`;
-    const read = await storage.readRow('recipes', id);
-    const basedOn = read.ok && typeof read.value !== 'string' ? read.value.rev : null;
+    const read = await readOne(storage, 'recipes', id);
+    const basedOn = typeof read === 'string' ? null : read.rev;
     const row = recipeRow(id, { notes: `${number}` });
     await storage.write([{ table: 'recipes', id, row, deleted: false, basedOn }], '2026-01-17T09:00:00.000Z');
   }

@@ -101,7 +101,7 @@ export const frameMessages: FrameWords = {
     favors: (asked, spares) => (spares === 0 ? `${asked}` : `${asked} + ${plural(spares, 'spare')}`),
   },
   faults: {
-    full: 'This browser’s storage is full. Save everything to a file, then delete what you no longer need.',
+    full: 'This browser’s storage is full. Save everything to a file, then delete the trash and earlier versions on the Backup page.',
     slow: 'The browser is slow to save. Your work is safe here, and we’ll try again.',
     stale: 'Another tab has a newer version open. Reload this page to continue.',
     newer: 'A newer version saved your work. Reload the page to get that version.',
@@ -127,6 +127,17 @@ export const frameMessages: FrameWords = {
       `${name} was changed on another device, and the two changes don’t fit together. Yours is kept here.`,
     exchangeStopped: (count) =>
       `Another device tried to delete ${plural(Number(count), 'item')} at once. Nothing was deleted, and syncing is paused.`,
+    changedSince: (name) => `Another tab changed ${name} after this step. That change stays.`,
+    backupMade: (files) =>
+      Number(files) === 1
+        ? 'The backup is in your downloads. It was read back and holds everything.'
+        : `The backup is in your downloads, in ${files} files. One file would be too large to restore. All were read back. Keep them together.`,
+    backupOfRest: (missing) =>
+      `This browser’s storage lost ${plural(Number(missing), 'item')}, so the file in your downloads holds only the rest. Keep your last full backup.`,
+    backupOfTab: (count) =>
+      `This browser’s storage doesn’t answer, so the file in your downloads holds what this tab shows: ${plural(Number(count), 'item')}. Keep your last full backup. Reload the page and make a new one.`,
+    fileNotWritten: (why) =>
+      `No file was made, because it could not be read again: ${why}. Split what is too large, or remove photos or drawings.`,
     backupDue: () => 'Time for a backup: choose “Save everything to a file” under Backup on the shelf.',
   },
 };

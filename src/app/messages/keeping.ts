@@ -107,15 +107,12 @@ export const keepingMessages: KeepingWords = {
     'One file holds everything: boxes, events, supplies, tools and photos. Trash and earlier versions stay in this browser. Keep the file in a safe place, or send it to yourself.',
   noCopyYet: 'No backup yet.',
   makeCopy: 'Back up everything',
+  making: 'Making the backup and reading it back …',
   lastCopy: (at, how, name) => {
     const where = { download: `, file “${name}”`, folder: `, folder “${name}”` };
     return `Last backup: ${at}${how === null ? '' : where[how]}.`;
   },
   savesSince: (count) => (count === 0 ? 'No changes since.' : `Saved ${plural(count, 'time')} since.`),
-  made: (files) =>
-    files === 1
-      ? 'The backup is in your downloads.'
-      : `The backup is in your downloads. It is in ${files} files, because one would be too large to import. Keep them together.`,
   notAside: (count) =>
     `It leaves out what is set aside (${plural(count, 'item')}). Save that separately, above.`,
   inParts: 'If a backup has several files, choose them all.',
@@ -140,13 +137,15 @@ export const keepingMessages: KeepingWords = {
     `different ${list.format([...new Set(fields.map((field) => FIELDS[field] ?? 'other details'))])}`,
 
   folder: 'Automatic backup',
-  folderWhy: 'Pick a folder. We save a backup there a few seconds after each change, in one file per day.',
+  folderWhy:
+    'Pick a folder. We save a backup there a few seconds after each change and read it back. The last five stay, and the last one of each of ten days.',
   noFolders:
     'This browser can’t save into a folder, so there is no automatic backup. Back up by hand now and then.',
   pickFolder: 'Pick a folder',
   otherFolder: 'Pick another folder',
   allowFolder: 'Allow it again',
   writeNow: 'Back up now',
+  writeAnyway: 'Save the smaller backup',
   stopFolder: 'Stop automatic backup',
   folderNothingYet: 'No backup there yet.',
   goesInto: (name) => `Backups go to the folder “${name}”.`,
@@ -158,6 +157,8 @@ export const keepingMessages: KeepingWords = {
     full: (name) => `The disk with “${name}” is full. Free some space, or pick another folder.`,
     failed: (name) =>
       `We couldn’t save into “${name}”. We’ll try again in a few minutes. If it keeps failing, pick another folder.`,
+    fewer: (name) =>
+      `A backup made now would hold far fewer items than the last one in “${name}”, so we made none. Look at the shelf first. If it is right, save the backup.`,
   },
 
   aside: 'Set aside',
@@ -195,10 +196,15 @@ export const keepingMessages: KeepingWords = {
   showAll: (count) => `Show all ${count}`,
 
   bin: 'Trash',
-  binWhy: 'Deleted items stay here for 30 days.',
+  binWhy: 'Deleted items stay here for 30 days on which you use the app.',
   binEmpty: 'The trash is empty.',
   takeOut: 'Restore',
-  leavesBin: (deleted, leaves) => `deleted ${deleted}; kept until ${leaves}`,
+  deletedAt: (deleted) => `deleted ${deleted}`,
+  emptyBin: 'Empty the trash',
+  emptyBinSure: (count) => `Delete ${plural(count, 'item')} for good`,
+  forgetEarlier: 'Delete the trash and all earlier versions',
+  forgetEarlierSure: 'Delete all of them for good',
+  earlierForgotten: 'The trash and the earlier versions are deleted. Their room is free.',
 
   erase: 'Erase everything',
   eraseWhy:

@@ -51,7 +51,7 @@ export const shelfMessages: ShelfWords = {
     saveEverything: 'Save everything to a file',
     openFile: 'Import a file',
     bin: 'Trash',
-    binEmpty: 'The trash is empty. Deleted items stay here for 30 days.',
+    binEmpty: 'The trash is empty. Deleted items stay here for 30 days on which you use the app.',
     takeOut: 'Restore',
     fileRefused: 'We couldn’t open this file. Nothing was changed.',
     leaveIt: 'Cancel',

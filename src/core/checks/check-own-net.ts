@@ -13,14 +13,9 @@ const FLAT_FAULTS: ReadonlySet<string> = new Set(['panels-overlap-flat', 'panel-
 const MOST_CLOSED = 80;
 
 /**
-<<<<<<< HEAD
  * Everything a maker should know about a net of their own. Its file rarely says how far each line folds or which panel ends up on top, so what
  * goes wrong when it is closed warns them and does not stop the work; what cannot lie flat does. `told` is what the file names: only a room it
  * names is tried with an item, only an order of closing it names is followed. `keep` may hold the slow part while the net stays the same.
-=======
- * Everything a maker should know about a net of their own. Its file rarely says how far each line folds or which panel ends up on top, so what
- * goes wrong when it is closed warns them and does not stop the work; what cannot lie flat does. `roomMeasured`: the file names no room.
->>>>>>> 2a6ddd1 (Test plain words and short sentences; rewrite README)
  */
 export function checkOwnNet(
   box: BoxNet,

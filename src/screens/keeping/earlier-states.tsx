@@ -7,6 +7,7 @@ import { Button } from '../../ui/fields/button';
 import { Opening } from '../../ui/frame/opening';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { EarlierLook } from './earlier-look';
+import { FreeRoom } from './free-room';
 import { useAnswer } from './use-keeping';
 
 /** Rows listed before the maker asks for more. source: our own, two screens of them */
@@ -16,7 +17,11 @@ const AT_FIRST = 20;
 export function EarlierStates({ keeping }: { keeping: Keeping }) {
   const words = useKeepingWords();
   const shelf = useWorkbook((state) => state.rows);
-  const listed = useAnswer(useCallback(() => keeping.listEarlier(), [keeping]));
+  const [freed, setFreed] = useState(0);
+  const listed = useAnswer(
+    useCallback(() => keeping.listEarlier(), [keeping]),
+    freed,
+  );
   const rows = useMemo(() => (listed?.ok ? earlierRows(listed.value, shelf) : []), [listed, shelf]);
   const [all, setAll] = useState(false);
   const [said, setSaid] = useState('');
@@ -33,6 +38,18 @@ export function EarlierStates({ keeping }: { keeping: Keeping }) {
       </ul>
       {!all && rows.length > AT_FIRST && (
         <Button onClick={() => setAll(true)}>{words.showAll(rows.length)}</Button>
+      )}
+      {rows.length > 0 && (
+        <FreeRoom
+          ask={words.forgetEarlier}
+          sure={words.forgetEarlierSure}
+          onSure={() =>
+            void keeping.freeRoom(true).then((freed) => {
+              setSaid(freed === null ? words.notListed : words.earlierForgotten);
+              setFreed((count) => count + 1);
+            })
+          }
+        />
       )}
       <p role="status">{said}</p>
     </section>

@@ -43,7 +43,9 @@ export function FolderCopies({ keeping }: { keeping: Keeping }) {
                 {words.allowFolder}
               </Button>
             ) : (
-              <Button onClick={() => void folder.writeNow()}>{words.writeNow}</Button>
+              <Button onClick={() => void folder.writeNow(picked.trouble === 'fewer')}>
+                {picked.trouble === 'fewer' ? words.writeAnyway : words.writeNow}
+              </Button>
             )}
             <Button onClick={() => void folder.pick()}>{words.otherFolder}</Button>
             <Button tone="quiet" onClick={() => void folder.forget()}>

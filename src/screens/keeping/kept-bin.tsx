@@ -4,12 +4,11 @@ import type { Keeping } from '../../state/keeping/keeping';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { useKeepingWords } from '../../ui/words/keeping-words';
+import { FreeRoom } from './free-room';
 import { saveText } from './save-text';
 import { useAnswer } from './use-keeping';
 
-const STAYS_MS = 30 * 86_400_000;
-
-/** What was deleted in the last thirty days: what can be read goes back to the shelf, what cannot goes back to where it was set aside. */
+/** What was deleted on the last thirty days of use: what can be read goes back to the shelf, what cannot goes back to where it was set aside. */
 export function KeptBin({ keeping }: { keeping: Keeping }) {
   const words = useKeepingWords();
   const listBin = useWorkbook((state) => state.listBin);
@@ -17,18 +16,14 @@ export function KeptBin({ keeping }: { keeping: Keeping }) {
   const shelf = useWorkbook((state) => state.rows);
   const quarantined = useWorkbook((state) => state.quarantined);
   const [moved, setMoved] = useState(0);
-  const bin = useAnswer(listBin);
+  const bin = useAnswer(listBin, moved);
   const unread = useAnswer(
     useCallback(() => keeping.listBinAside(), [keeping]),
     `${moved} ${quarantined.length}`,
   );
   const lying = bin?.ok ? bin.value.filter(({ table, row }) => !shelf[table].has(row.id)) : [];
   const asideLying = unread?.ok ? unread.value : [];
-  const stays = (deletedAt: string) =>
-    words.leavesBin(
-      words.when(deletedAt, keeping.now()),
-      words.day(new Date(Date.parse(deletedAt) + STAYS_MS).toISOString()),
-    );
+  const stays = (deletedAt: string) => words.deletedAt(words.when(deletedAt, keeping.now()));
   return (
     <section aria-labelledby="keeping-bin">
       <h2 id="keeping-bin">{words.bin}</h2>
@@ -58,6 +53,13 @@ export function KeptBin({ keeping }: { keeping: Keeping }) {
           );
         })}
       </ul>
+      {lying.length + asideLying.length > 0 && (
+        <FreeRoom
+          ask={words.emptyBin}
+          sure={words.emptyBinSure(lying.length + asideLying.length)}
+          onSure={() => void keeping.freeRoom(false).then(() => setMoved((count) => count + 1))}
+        />
+      )}
     </section>
   );
 }

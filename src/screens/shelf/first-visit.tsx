@@ -6,18 +6,21 @@ import { useOpenExample } from './open-example';
 export function FirstVisit({ shelf }: { readonly shelf: (exampleFailed: boolean) => ReactNode }) {
   const openExample = useOpenExample();
   const fresh = useWorkbook((state) => state.fresh);
+  const isStillFresh = useWorkbook((state) => state.isStillFresh);
   const [opening, setOpening] = useState(fresh);
 
   useEffect(() => {
     if (!opening) return;
     let here = true;
-    void openExample().then((opened) => {
+    const open = async () => {
+      const opened = (await isStillFresh()) && (await openExample());
       if (here && !opened) setOpening(false);
-    });
+    };
+    void open();
     return () => {
       here = false;
     };
-  }, [opening, openExample]);
+  }, [opening, openExample, isStillFresh]);
 
   if (opening) return <main id="page" className="page page-opening" aria-busy="true" tabIndex={-1} />;
   return shelf(fresh);

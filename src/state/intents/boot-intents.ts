@@ -1,8 +1,10 @@
 import { readRow, sortRows, TABLES } from '../../../shared/tables';
 import type { Change, Draft, Journal, Result, WorkbookStorage } from '../../storage/port';
+import { dayOf } from '../keeping/day-of';
 import type { Keeping } from '../keeping/keeping';
 import { readHistory } from '../keeping/kept-history';
-import { readBackupNote, readSettings } from '../keeping/notes';
+import { readSettings } from '../keeping/notes';
+import { draftNote } from '../keeping/saver';
 import { isoTime } from '../ports';
 import { shelfOf } from '../shelf';
 import type { WorkbookIntents } from '../workbook-state';
@@ -15,8 +17,12 @@ type BootIntents = Pick<
 
 type LeftBehind = Awaited<ReturnType<Journal['leftBehind']>>;
 
+/** Things lie in the bin for so many days on which the app was opened. Source: our own. */
 const BIN_DAYS = 30;
-const DAY_MS = 86_400_000;
+/** Notes of tabs that are gone, beyond which they are cleared away. Source: our own. */
+const MOST_DRAFT_NOTES = 20;
+/** After a database that did not answer. Source: our own. */
+const TRY_AGAIN_MS = 1000;
 
 /** From nothing to a shelf with everything on it, and back. */
 export function bootIntents(shop: Workshop): BootIntents {
@@ -25,6 +31,11 @@ export function bootIntents(shop: Workshop): BootIntents {
       .openStorage(() => shop.set({ phase: { phase: 'blocked' } }))
       .catch(unfetched);
     if (opened.ok) return loadFrom(opened.value);
+    if (opened.fault.kind === 'slow') {
+      // Busy, as a rule with the work of another tab: what is there is waited for, and nothing is shown in its place.
+      await new Promise((resolve) => setTimeout(resolve, TRY_AGAIN_MS));
+      return boot();
+    }
     if (opened.fault.kind === 'absent') {
       carryOnInMemory();
       return;
@@ -35,7 +46,9 @@ export function bootIntents(shop: Workshop): BootIntents {
   }
 
   async function loadFrom(storage: WorkbookStorage): Promise<void> {
-    const loaded = await storage.load();
+    const loaded = await storage.load((read, of) => {
+      if (shop.state.phase.phase === 'opening') shop.set({ phase: { phase: 'opening', read, of } });
+    });
     if (!loaded.ok) {
       shop.saver.stop(loaded.fault);
       return;
@@ -45,11 +58,14 @@ export function bootIntents(shop: Workshop): BootIntents {
     const shelf = shelfOf(rows);
     shop.saver.start(storage, shelf);
     storage.watch((event) => {
-      if (event.event === 'changed-elsewhere') void shop.saver.refresh(event.keys);
-      else shop.saver.stop(event.fault);
+      if (event.event !== 'changed-elsewhere') shop.saver.stop(event.fault);
+      else {
+        void shop.saver.refresh(event.keys);
+        void shop.hearNotes(event.notes, event.generation);
+      }
     });
     // Asked for before anything is shown, so that a field never shows for a moment what was there before the last keys.
-    const left = await shop.ports.journal.leftBehind();
+    const left = await notKept(storage, notes);
     const bare = Object.keys(notes).length === 0 && isBare(rows) && quarantined.length === 0;
     const fresh = bare && !loss && left.length === 0;
     shop.set({
@@ -57,12 +73,12 @@ export function bootIntents(shop: Workshop): BootIntents {
       rows: shelf,
       quarantined,
       settings: readSettings(notes['settings'], shop.ports.firstSettings),
-      backup: readBackupNote(notes['backup']),
       history: readHistory(notes['history'], shelf),
       keeps: storage.keeps,
       save: { state: 'saved' },
       phase: loss ? { phase: 'lossFound', loss } : { phase: 'ready' },
     });
+    shop.startNotes(loaded.value);
     const taken = takeOverDrafts(left);
     if (notes['folder'])
       void keeping().then(
@@ -78,19 +94,41 @@ export function bootIntents(shop: Workshop): BootIntents {
       joinExchange(shop, exchange);
     }
     // Where nothing was ever kept, nothing was thrown away.
-    if (!loss && !fresh) await storage.purgeBin(isoTime(shop.ports.now() - BIN_DAYS * DAY_MS));
+    if (!loss && !fresh) await storage.openDay(dayOf(shop.ports.now()), BIN_DAYS);
   }
 
   /** Work that tabs now closed had not kept yet. One after the other, so that two drafts of one row meet like two tabs do. */
   async function takeOverDrafts(leftBehind: LeftBehind): Promise<void> {
-    for (const { draft, drop } of leftBehind) {
-      if (!isReadable(draft)) continue;
-      shop.saver.takeOver(draft);
-      await shop.saver.keepNow();
-      if (shop.state.save.state !== 'saved') return;
+    for (const { draft, drop, leave } of leftBehind) {
+      const took = isReadable(draft) && shop.saver.takeOver(draft);
+      if (took) await shop.saver.keepNow();
+      if (!isReadable(draft) || shop.state.save.state !== 'saved') {
+        leave();
+        continue;
+      }
       drop();
-      shop.notify('draftRestored', draft.changes[0]?.row.name ?? '');
+      if (took) shop.notify('draftRestored', draft.changes[0]?.row.name ?? '');
     }
+  }
+
+  /** Drafts whose rows were not kept: a browser that was killed may hold one that is older than its rows. Forgets which were, of tabs long gone. */
+  async function notKept(storage: WorkbookStorage, notes: Readonly<Record<string, unknown>>) {
+    const { journal } = shop.ports;
+    const left = (await journal.leftBehind()).filter(({ tab, draft: { number = Infinity }, drop }) => {
+      const kept = notes[draftNote(tab)];
+      if (typeof kept !== 'number' || number > kept) return true;
+      drop();
+      return false;
+    });
+    const there = new Set(journal.tabs().map(draftNote));
+    const gone = Object.keys(notes).filter((id) => id.startsWith(draftNote('')) && !there.has(id));
+    if (gone.length > MOST_DRAFT_NOTES)
+      await storage.write(
+        [],
+        isoTime(shop.ports.now()),
+        gone.map((id) => ({ id, value: null })),
+      );
+    return left;
   }
 
   function carryOnInMemory(): void {

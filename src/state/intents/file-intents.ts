@@ -12,6 +12,7 @@ type FileIntents = Pick<
   | 'planImport'
   | 'importPlanned'
   | 'placeExample'
+  | 'isStillFresh'
   | 'exportFile'
   | 'noteBackup'
   | 'listBin'
@@ -53,6 +54,13 @@ export function fileIntents(shop: Workshop): FileIntents {
       void shop.saver.keepNow();
     },
 
+    async isStillFresh() {
+      // Another tab may have made something a moment ago, and this one not heard of it.
+      const kept = await shop.storage?.readNotes();
+      if (kept?.ok && kept.value.generation > 0) shop.set({ fresh: false });
+      return shop.state.fresh;
+    },
+
     placeExample(plan) {
       const looked = (row: AnyRow, table: TableName): AnyRow =>
         table === 'photos' ? row : { ...row, example: true };
@@ -64,7 +72,7 @@ export function fileIntents(shop: Workshop): FileIntents {
 
     exportFile: (what) => fileOf(shop.state.rows, what),
 
-    noteBackup: (where) => shop.noteBackup(where),
+    noteBackup: (where, holds) => shop.noteBackup(where, holds),
 
     listBin: async () => shop.storage?.listBin() ?? OPENING,
     restoreFromBin: ({ table, row }) => putBack({ table, id: row.id }, row, 'Restore'),

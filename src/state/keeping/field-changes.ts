@@ -3,7 +3,7 @@ import { sameValue } from './same-value';
 
 /**
  * One field of a row, before and after; `undefined` where it is not there. Named sizes and options are fields of their own
- * (`['sizesMm', 'width']`), lists are changed whole. This is also the grain at which two devices could be brought together.
+ * (`['sizesMm', 'width']`); a list is one field, whose entries are told apart by `mergeValues`. This is also the grain at which two devices could be brought together.
  */
 export interface FieldChange {
   readonly at: readonly [field: string] | readonly [field: string, name: string];
@@ -47,9 +47,23 @@ export function setFields(row: AnyRow, changes: readonly FieldChange[], to: 'bef
   }, fieldsOf(row));
 }
 
+/** What stands in a field now. */
+export function fieldAt(fields: Fields, [field, name]: FieldChange['at']): unknown {
+  const value = fields[field];
+  if (name === undefined) return value;
+  return isFields(value) ? value[name] : undefined;
+}
+
 function setField(fields: Fields, name: string, value: unknown): Fields {
   const { [name]: _, ...rest } = fields;
   return value === undefined ? rest : { ...fields, [name]: value };
 }
 
 export const contentIsSame = (a: AnyRow, b: AnyRow): boolean => compareRows(a, b).length === 0;
+
+/** Whether foreign data is a change of a field; what it holds is not looked at. */
+export const isFieldChange = (raw: unknown): raw is FieldChange =>
+  isFields(raw) &&
+  Array.isArray(raw['at']) &&
+  (raw['at'].length === 1 || raw['at'].length === 2) &&
+  raw['at'].every((name) => typeof name === 'string');

@@ -1,11 +1,13 @@
 import { readRow } from '../../../shared/tables';
+import { writeReadable } from '../../../shared/write-workbook';
 import type { BinnedAside, Quarantined, Result, Snapshot } from '../../storage/port';
 import { isoTime, type StorageFacts } from '../ports';
 import { keyText, type RowKey, withRow } from '../shelf';
 import type { Refusals } from '../workbook-state';
 import type { Workshop } from '../workshop';
-import { type BackupPart, backupParts } from './backup-parts';
+import { type ExportWhat, fileOf } from './export-file';
 import { FolderBackup } from './folder-backup';
+import { type HandOver, handBackup, placeOf, type Told } from './whole-backup';
 
 /** What became of a row that was set aside when it was read once more. */
 type TriedAgain = 'read' | 'still-not' | 'gone' | 'not-now';
@@ -15,8 +17,10 @@ export interface Keeping {
   readonly facts: () => Promise<StorageFacts>;
   /** Asks the browser to promise; null where it cannot be asked. */
   readonly askToPersist: () => Promise<boolean | null>;
-  /** Everything as one file, or as several where one would be too large to read in again. */
-  readonly backup: () => readonly BackupPart[];
+  /** Hands everything over as one file, or as several where one would be too large to read in again; says what became of it. */
+  readonly backup: (hand: HandOver) => Promise<Told>;
+  /** Hands a recipe or an event over as a file called `name`, or everything; a notice tells what the maker could not see. */
+  readonly saveFile: (what: ExportWhat, name: string, hand: HandOver) => Promise<void>;
   /** Today where the maker is, in milliseconds. */
   readonly now: () => number;
 
@@ -28,6 +32,11 @@ export interface Keeping {
   readonly listBinAside: () => Promise<Result<readonly BinnedAside[]>>;
   readonly unbinAside: (binned: BinnedAside) => Promise<boolean>;
 
+  /**
+   * Empties the bin, and forgets the earlier states too where `earlier`; on a full disk, also deletes for good what found no room in the bin.
+   * How many things went; null if they could not be moved.
+   */
+  readonly freeRoom: (earlier: boolean) => Promise<number | null>;
   readonly listEarlier: () => Promise<Result<readonly Snapshot[]>>;
   /** Puts an earlier state beside what is there now, under a name and an id of its own. */
   readonly bringBeside: (snapshot: Snapshot, name: string) => Refusals;
@@ -61,7 +70,7 @@ export function keepingOf(shop: Workshop): Keeping {
     }
     letGo(row);
     shop.set({ rows: withRow(shop.state.rows, row, read.value) });
-    shop.saver.found(row, read.value.rev);
+    shop.saver.found(row, read.value);
     return 'read';
   }
 
@@ -76,7 +85,19 @@ export function keepingOf(shop: Workshop): Keeping {
       return persisted;
     },
 
-    backup: () => backupParts(shop.state.rows),
+    backup: (hand) => handBackup(shop, hand),
+
+    async saveFile(what, name, hand) {
+      if (what.kind === 'everything') {
+        const { code, about } = await handBackup(shop, hand);
+        shop.notify(code, about);
+        return;
+      }
+      const file = fileOf(shop.state.rows, what);
+      const written = file && writeReadable(file);
+      if (written?.ok) hand(name, written.text);
+      else if (written) shop.notify('fileNotWritten', placeOf(written.refusals));
+    },
 
     canMoveAside: () => open() !== null,
     tryAgain,
@@ -96,6 +117,15 @@ export function keepingOf(shop: Workshop): Keeping {
       if (!moved?.ok || !moved.value) return false;
       await tryAgain({ table, id, raw: null, refusals: [] });
       return true;
+    },
+
+    async freeRoom(earlier) {
+      const freed = await open()?.freeRoom(earlier);
+      if (!freed?.ok) return null;
+      const isFull = () => shop.state.save.state === 'not-saved' && shop.state.save.why === 'full';
+      if (isFull()) await shop.saver.keepNow();
+      if (isFull()) await shop.saver.forGood();
+      return freed.value;
     },
 
     listEarlier: async () => (await shop.storage?.listAllSnapshots()) ?? NOT_OPEN,

@@ -5,23 +5,23 @@ import { keyText, type RowKey, rowAt, type Shelf } from '../shelf';
 const MOST_SENT = 100;
 
 /**
- * Which rows are not kept yet, which are on their way, and the revision each stored row had when it was last seen.
+ * Which rows are not kept yet, which are on their way, and each stored row as it was when it was last seen.
  * The rows themselves are on the shelf; of rows taken off it, the ledger keeps the last state until storage has it in the bin.
  */
 export class Ledger {
   readonly #unsaved = new Map<string, RowKey>();
   readonly #inFlight = new Map<string, RowKey>();
-  readonly #storedRev = new Map<string, number>();
+  readonly #stored = new Map<string, AnyRow>();
   readonly #takenOff = new Map<string, AnyRow>();
   /** What was sent and not answered for: it may have been kept all the same. */
   #sent: readonly Change[] = [];
 
   /** Starts over from what storage holds. */
   reset(stored: Shelf): void {
-    for (const map of [this.#unsaved, this.#inFlight, this.#storedRev, this.#takenOff]) map.clear();
+    for (const map of [this.#unsaved, this.#inFlight, this.#stored, this.#takenOff]) map.clear();
     this.#sent = [];
     for (const [table, rows] of Object.entries(stored) as [RowKey['table'], ReadonlyMap<string, AnyRow>][])
-      for (const { id, rev } of rows.values()) this.setRev({ table, id }, rev);
+      for (const row of rows.values()) this.setStored({ table, id: row.id }, row);
   }
 
   /** The row is not kept; `before`: as it stood before it was changed or taken off. */
@@ -35,13 +35,14 @@ export class Ledger {
     this.#takenOff.delete(keyText(key));
   }
 
-  /** Null: the row is not stored, or not any more. */
-  setRev(key: RowKey, rev: number | null): void {
-    if (rev === null) this.#storedRev.delete(keyText(key));
-    else this.#storedRev.set(keyText(key), rev);
+  /** Null: the row is not stored, or not any more. Its `rev` is the one it has in storage. */
+  setStored(key: RowKey, row: AnyRow | null): void {
+    if (row === null) this.#stored.delete(keyText(key));
+    else this.#stored.set(keyText(key), row);
   }
 
-  revOf = (key: RowKey): number | null => this.#storedRev.get(keyText(key)) ?? null;
+  /** The row as it was stored when it was last seen. */
+  storedOf = (key: RowKey): AnyRow | null => this.#stored.get(keyText(key)) ?? null;
 
   isUnsaved = (key: RowKey): boolean => this.#unsaved.has(keyText(key)) || this.#inFlight.has(keyText(key));
 
@@ -57,7 +58,9 @@ export class Ledger {
   changeOf({ table, id }: RowKey, shelf: Shelf): Change | null {
     const here = rowAt(shelf, { table, id });
     const row = here ?? this.#takenOff.get(keyText({ table, id }));
-    return row ? { table, id, row, deleted: !here, basedOn: this.revOf({ table, id }) } : null;
+    return row
+      ? { table, id, row, deleted: !here, basedOn: this.storedOf({ table, id })?.rev ?? null }
+      : null;
   }
 
   /** Everything that is not kept: what the journal holds. */

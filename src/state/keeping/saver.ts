@@ -1,15 +1,18 @@
-import type { AnyRow } from '../../../shared/tables';
+import { type AnyRow, readRow } from '../../../shared/tables';
 import type {
   Change,
   Conflict,
   Draft,
   FaultKind,
   Journal,
+  KeptNotes,
+  NoteChange,
   StorageFault,
   WorkbookStorage,
 } from '../../storage/port';
 import { isoTime } from '../ports';
-import { type RowKey, rowAt, type Shelf, withRow } from '../shelf';
+import { keyText, type RowKey, rowAt, type Shelf, ShelfDraft, withRow } from '../shelf';
+import { compareRows, contentIsSame, isFieldChange, setFields } from './field-changes';
 import { Ledger } from './ledger';
 import { type Settlement, settleConflict } from './settle-conflicts';
 
@@ -32,9 +35,9 @@ export interface SaverHost {
   shelf(): Shelf;
   setShelf(shelf: Shelf): void;
   setSave(save: SaveState): void;
-  /** What is kept beside the rows in the same transaction. */
-  notes(): Readonly<Record<string, unknown>>;
-  onKept(changes: readonly Change[]): void;
+  /** What is kept beside the rows in the same transaction; `kept` hears when it is. */
+  notes(): { readonly changes: readonly NoteChange[]; readonly kept: () => void };
+  onKept(changes: readonly Change[], notes: KeptNotes): void;
   /** A conflict was settled; `copy`: where ours lives on, if it does so under another id. */
   onSettled(change: Change, settlement: Settlement, copy: RowKey | null): void;
   /** The storage is taken by somebody else, and no save will work any more. */
@@ -51,6 +54,11 @@ export class Saver {
   #running: Promise<void> | null = null;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #waitingSince: number | null = null;
+  /** Rows that another tab kept, not read yet. */
+  readonly #heardOf = new Map<string, RowKey>();
+  #refreshing = false;
+  /** Of the drafts of this tab. */
+  #number = 0;
 
   constructor(host: SaverHost) {
     this.#host = host;
@@ -85,36 +93,79 @@ export class Saver {
     return this.#running;
   }
 
+  /** What is not kept, as it would be kept. */
+  unsaved(): readonly Change[] {
+    return this.#ledger.pending(this.#host.shelf());
+  }
+
   /** A stored row that could not be read before can be read now, and stands on the shelf. */
-  found(key: RowKey, rev: number): void {
-    this.#ledger.setRev(key, rev);
+  found(key: RowKey, row: AnyRow): void {
+    this.#ledger.setStored(key, row);
   }
 
-  /** Another tab kept these rows: shows what it kept, unless there is unsaved work in them here (which then meets it when kept). */
+  /**
+   * Another tab kept these rows: shows what it kept, unless there is unsaved work in them here (which then meets it when kept). However many
+   * there are and however often it is called, they are read in one go and shown in one.
+   */
   async refresh(keys: readonly RowKey[]): Promise<void> {
-    for (const key of keys) {
-      const result = await this.#storage?.readRow(key.table, key.id);
-      if (!result?.ok || result.value === 'unreadable' || this.#ledger.isUnsaved(key)) continue;
-      const row = result.value === 'gone' ? null : result.value;
-      if (row && row.rev <= (this.#ledger.revOf(key) ?? -1)) continue;
-      this.#ledger.setRev(key, row?.rev ?? null);
-      this.#host.setShelf(withRow(this.#host.shelf(), key, row));
+    for (const key of keys) this.#heardOf.set(keyText(key), key);
+    if (this.#refreshing) return;
+    this.#refreshing = true;
+    while (this.#storage && this.#heardOf.size > 0) {
+      const asked = [...this.#heardOf.values()];
+      this.#heardOf.clear();
+      const read = await this.#storage.readRows(asked);
+      if (!read.ok) {
+        for (const key of asked) this.#heardOf.set(keyText(key), key);
+        break;
+      }
+      const shelf = new ShelfDraft(this.#host.shelf());
+      for (const [at, key] of asked.entries()) {
+        const found = read.value[at];
+        if (found === undefined || found === 'unreadable' || this.#ledger.isUnsaved(key)) continue;
+        const row = found === 'gone' ? null : found;
+        if (row && row.rev <= (this.#ledger.storedOf(key)?.rev ?? -1)) continue;
+        this.#ledger.setStored(key, row);
+        shelf.set(key, row);
+      }
+      this.#host.setShelf(shelf.done());
     }
+    this.#refreshing = false;
   }
 
-  /** Work that another tab left behind: comes onto the shelf as unsaved work, beside what was kept since where they differ. */
-  takeOver({ changes, sent }: Pick<Draft, 'changes' | 'sent'>): void {
-    for (const change of changes) {
-      const rev = this.#ledger.revOf(change);
-      const stored = rev === null ? null : rowAt(this.#host.shelf(), change);
+  /**
+   * Work that another tab left behind: comes onto the shelf as unsaved work, beside what was kept since where the two clash. False if all of
+   * it is there already.
+   */
+  takeOver({ changes, sent, edits }: Draft): boolean {
+    let took = false;
+    for (const [at, change] of changes.entries()) {
+      const stored = this.#ledger.storedOf(change);
+      if (change.deleted ? !stored : stored && contentIsSame(stored, change.row)) continue;
+      took = true;
       this.#host.setShelf(withRow(this.#host.shelf(), change, change.deleted ? null : change.row));
       this.#ledger.mark(change, change.row);
-      if (rev === change.basedOn) continue;
-      const theirs = stored && rev !== null ? { ...stored, rev } : 'gone';
-      this.#settle([{ table: change.table, id: change.id, theirs }], sent);
+      if ((stored?.rev ?? null) === change.basedOn) continue;
+      const base = baseOf(change, edits?.[at] ?? null);
+      this.#settle([{ table: change.table, id: change.id, theirs: stored ?? 'gone' }], sent, base);
     }
     this.#writeJournal();
     this.#keepSoon();
+    return took;
+  }
+
+  /** Deletes for good what was deleted here and found no room in the bin; then keeps the rest. */
+  async forGood(): Promise<void> {
+    const gone = this.unsaved().flatMap((change): Change[] =>
+      change.deleted ? [{ ...change, forGood: true }] : [],
+    );
+    const written = await this.#storage?.write(gone, isoTime(this.#host.now()));
+    if (written?.ok && written.value.outcome === 'kept')
+      for (const change of gone) {
+        this.#ledger.setStored(change, null);
+        this.#ledger.unmark(change);
+      }
+    await this.keepNow();
   }
 
   /** No more saves: the storage is taken by somebody else. What is unsaved stays in the journal. */
@@ -131,9 +182,17 @@ export class Saver {
       const notesWaiting = this.#notesChanged;
       this.#notesChanged = false;
       const changes = this.#ledger.depart(this.#host.shelf());
-      const result = await this.#storage.write(changes, isoTime(this.#host.now()), this.#host.notes());
-      if (result.ok && result.value.outcome === 'kept') this.#arrive(changes, result.value.revs);
-      else {
+      const notes = this.#host.notes();
+      // Which draft these rows are: should it outlive them, it is known for what it is.
+      const draft = changes.length > 0 && { id: draftNote(this.#host.journal.tab), value: this.#number };
+      const result = await this.#storage.write(changes, isoTime(this.#host.now()), [
+        ...notes.changes,
+        ...(draft ? [draft] : []),
+      ]);
+      if (result.ok && result.value.outcome === 'kept') {
+        notes.kept();
+        this.#arrive(changes, result.value.revs, result.value);
+      } else {
         this.#ledger.comeBack();
         this.#notesChanged ||= notesWaiting;
         if (!result.ok) {
@@ -151,20 +210,27 @@ export class Saver {
   }
 
   /** The rows on the shelf stay the objects they are, so that nothing made from them is made again; the ledger knows their revisions. */
-  #arrive(changes: readonly Change[], revs: readonly (number | null)[]): void {
-    for (const [index, change] of changes.entries()) this.#ledger.setRev(change, revs[index] ?? null);
+  #arrive(changes: readonly Change[], revs: readonly (number | null)[], notes: KeptNotes): void {
+    for (const [index, change] of changes.entries()) {
+      const rev = revs[index] ?? null;
+      this.#ledger.setStored(change, rev === null ? null : { ...change.row, rev });
+    }
     this.#ledger.arrive();
-    this.#host.onKept(changes);
+    this.#host.onKept(changes, notes);
   }
 
-  #settle(conflicts: readonly Conflict[], sent: readonly Change[]): void {
+  /** `base`: what both sides began from, where it is not what this tab last saw stored. */
+  #settle(conflicts: readonly Conflict[], sent: readonly Change[], base?: AnyRow | null): void {
     for (const conflict of conflicts) {
       const change = this.#ledger.changeOf(conflict, this.#host.shelf());
       if (!change) continue;
-      const settlement = settleConflict(change, conflict, sent);
-      this.#ledger.setRev(change, settlement.rev);
-      if (settlement.way !== 'goOn') this.#ledger.unmark(change);
-      const copy = settlement.way === 'copy' ? this.#copyAside(change, settlement.theirs) : null;
+      const from = base === undefined ? this.#ledger.storedOf(change) : base;
+      const settlement = settleConflict(change, conflict, from, sent);
+      const { way, theirs, merged } = settlement;
+      this.#ledger.setStored(change, theirs);
+      if (merged) this.#host.setShelf(withRow(this.#host.shelf(), change, merged));
+      if (way === 'drop' || way === 'copy') this.#ledger.unmark(change);
+      const copy = way === 'copy' ? this.#copyAside(change, theirs) : null;
       this.#host.onSettled(change, settlement, copy);
     }
   }
@@ -201,7 +267,26 @@ export class Saver {
 
   #writeJournal(): void {
     const changes = this.#ledger.pending(this.#host.shelf());
-    if (changes.length === 0) this.#host.journal.clear();
-    else this.#host.journal.write({ changes, sent: this.#ledger.sent, at: isoTime(this.#host.now()) });
+    if (changes.length === 0) {
+      this.#host.journal.clear();
+      return;
+    }
+    const edits = changes.map((change) => {
+      const stored = change.deleted ? null : this.#ledger.storedOf(change);
+      return stored && compareRows(stored, change.row);
+    });
+    const at = isoTime(this.#host.now());
+    this.#host.journal.write({ changes, edits, sent: this.#ledger.sent, at, number: ++this.#number });
   }
+}
+
+/** The note that says which draft of a tab was kept last. */
+export const draftNote = (tab: string): string => `draft ${tab}`;
+
+/** The stored row that a draft's row was made from; null where its fields do not give one. */
+function baseOf({ table, row }: Change, edits: readonly unknown[] | null): AnyRow | null {
+  const fields = edits?.filter(isFieldChange);
+  if (!fields || fields.length !== edits?.length) return null;
+  const reading = readRow(table, setFields(row, fields, 'before'));
+  return reading.ok ? reading.row : null;
 }

@@ -14,7 +14,12 @@ type NoticeName =
   | 'backupDue'
   | 'exampleStays'
   | 'heldApart'
-  | 'exchangeStopped';
+  | 'exchangeStopped'
+  | 'changedSince'
+  | 'backupMade'
+  | 'backupOfRest'
+  | 'backupOfTab'
+  | 'fileNotWritten';
 
 /** Texts round every page. */
 export interface FrameWords {

@@ -27,6 +27,7 @@ export interface KeepingWords
     | 'copiesWhy'
     | 'noCopyYet'
     | 'makeCopy'
+    | 'making'
     | 'restore'
     | 'restoreWhy'
     | 'takeIn'
@@ -40,6 +41,7 @@ export interface KeepingWords
     | 'otherFolder'
     | 'allowFolder'
     | 'writeNow'
+    | 'writeAnyway'
     | 'stopFolder'
     | 'folderNothingYet'
     | 'aside'
@@ -69,6 +71,10 @@ export interface KeepingWords
     | 'eraseWord'
     | 'eraseNow'
     | 'eraseLeave'
+    | 'emptyBin'
+    | 'forgetEarlier'
+    | 'forgetEarlierSure'
+    | 'earlierForgotten'
     | 'erased'
     | 'notErased'
     | 'notListed'
@@ -78,7 +84,6 @@ export interface KeepingWords
   readonly statesOf: (states: number, rows: number) => string;
   readonly lastCopy: (when: string, how: 'download' | 'folder' | null, name: string) => string;
   readonly savesSince: Count;
-  readonly made: Count;
   readonly notAside: Count;
   readonly when: Moment;
   readonly day: Naming;
@@ -89,7 +94,7 @@ export interface KeepingWords
   readonly differsIn: (fields: readonly string[]) => string;
   readonly goesInto: Naming;
   readonly lastWritten: (when: string, file: string) => string;
-  readonly troubles: Readonly<Record<'forbidden' | 'gone' | 'full' | 'failed', Naming>>;
+  readonly troubles: Readonly<Record<'forbidden' | 'gone' | 'full' | 'failed' | 'fewer', Naming>>;
   readonly asideCount: Count;
   readonly tried: Readonly<
     Record<'read' | 'still-not' | 'gone' | 'not-now' | 'binned' | 'not-binned', Naming>
@@ -98,7 +103,8 @@ export interface KeepingWords
   readonly besideName: (name: string, day: string) => string;
   readonly broughtBack: Naming;
   readonly showAll: Count;
-  readonly leavesBin: (deleted: string, leaves: string) => string;
+  readonly deletedAt: Naming;
+  readonly emptyBinSure: Count;
   readonly eraseConfirm: Naming;
 }
 

@@ -4,8 +4,10 @@ import { expect, type Page } from '@playwright/test';
 export const keptRecipe = (page: Page) => {
   const width = page.getByRole('textbox', { name: 'Width', exact: true });
   const status = page.getByRole('banner').locator('.save-state');
+  const depth = page.getByRole('textbox', { name: 'Depth', exact: true });
   return {
     width,
+    depth,
     status,
     async make(origin: string): Promise<void> {
       await page.goto(new URL('#/new', origin).href);
