@@ -56,7 +56,7 @@ test.describe('from four answers to paper', () => {
     await fill('Your paper', '12x12, 65 lb, white, $12.99 for 25');
     await page
       .getByRole('status')
-      .filter({ hasText: /all 22 styles/i })
+      .filter({ hasText: /all \d+ styles/i })
       .waitFor({ timeout: 40_000 });
     expect(await page.locator('.answer').count()).toBeGreaterThanOrEqual(5);
     await press(page.locator('.answer').first().getByRole('button'));
@@ -109,7 +109,7 @@ test('the first boxes are there within half a second, all styles within two, and
     const first = Date.now() - from;
     await page
       .getByRole('status')
-      .filter({ hasText: /all 22 styles/i })
+      .filter({ hasText: /all \d+ styles/i })
       .waitFor();
     return { first, all: Date.now() - from };
   };

@@ -15,6 +15,7 @@ import { snapLock } from './boxes/snap-lock';
 import { squarePyramid } from './boxes/square-pyramid';
 import { starBox } from './boxes/star-box';
 import { straightTuck } from './boxes/straight-tuck';
+import { threeSidedBar } from './boxes/three-sided-bar';
 import { tray } from './boxes/tray';
 import { trayLid } from './boxes/tray-lid';
 import { twoPartBox } from './boxes/two-part-box';
@@ -44,6 +45,7 @@ export const STYLES: readonly BoxStyle[] = [
   cornet,
   flaredBowl,
   wedge,
+  threeSidedBar,
   envelopeBox,
   wallet,
 ];
