@@ -30,7 +30,7 @@ describe('the trade’s own card (common practice, no source)', () => {
       'Score at 3 1/2, 5, 8 1/2 and 10 in.',
       'Quarter turn counterclockwise. Score at 3 in.',
       'Back again: quarter turn clockwise. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
-      'Cut away the near right corner: 1 in across, 1 9/16 in up. Snip from 10 in across, 1 9/16 in up to 11 in across, 1 7/8 in up; the card on the left stays. Snip from 11 in across, 4 3/16 in up to 10 in across, 4 1/2 in up; the card on the left stays.',
+      'Cut away the near right corner: 1 in across, 1 9/16 in up. Snip off from 10 × 1 9/16 to 11 × 1 7/8. Snip off from 11 × 4 3/16 to 10 × 4 1/2.',
     ]);
   });
 
