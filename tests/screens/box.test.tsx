@@ -13,7 +13,7 @@ test('a size typed is a size drawn, and kept with the recipe', async () => {
   await user.clear(width);
   await user.type(width, '4');
   // 2 × 4 + 2 × 1 1/2 + 1 in tab is 12 in; 3 + 1 1/2 is 4 1/2 in.
-  expect(screen.getByRole('img', { name: /a card 12 × 4½ in/ })).toBeVisible();
+  expect(screen.getByRole('img', { name: /a piece 12 × 4½ in/ })).toBeVisible();
   expect(workbook.getState().rows.recipes.get('seed-box')?.sizesMm['width']).toBe(101.6);
 });
 

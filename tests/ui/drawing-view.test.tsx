@@ -48,7 +48,7 @@ describe('a drawing', () => {
   test('has a name and a sentence for those who cannot see it', () => {
     drawPart(<Both />);
     const drawing = screen.getByRole('img', { name: /^Net of Box/ });
-    expect(drawing).toHaveAccessibleName(/a card 11 × 4½ in/);
+    expect(drawing).toHaveAccessibleName(/a piece 11 × 4¼ in/);
   });
 
   test('lights the row of a line that is pointed at, and the line of a row', async () => {
