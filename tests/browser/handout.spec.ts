@@ -31,7 +31,7 @@ test('a maker adds a tip and a photo, saves the page for a telephone, and a frie
   expect(text).toContain('data:image/jpeg;base64,');
 
   const link = await page.getByRole('textbox', { name: 'Send the box' }).inputValue();
-  expect(link).toContain('#v1.');
+  expect(link).toContain('#v2.');
   const friend = await browser.newContext({ serviceWorkers: 'block' });
   try {
     const there = await friend.newPage();

@@ -4,6 +4,7 @@ export const partMessages: PartWords = {
   field: {
     fractions: 'Fractions of an inch',
     notYet: 'not a length yet',
+    full: (most) => `This text is full at ${most} characters. Anything longer was cut off.`,
     use: (value) => `Use ${value}`,
     tooShort: (said, limit) => `${said} is too short. Use ${limit} or more.`,
     tooLong: (said, limit) => `${said} is too long. Use ${limit} or less.`,

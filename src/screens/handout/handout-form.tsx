@@ -5,7 +5,7 @@ import type { CardStep } from '../../core/bench';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button, IconButton } from '../../ui/fields/button';
 import { SelectField, TextField } from '../../ui/fields/text-field';
-import { usePageWords } from '../../ui/words';
+import { usePageWords, useWords } from '../../ui/words';
 
 const NOTHING: Handout = { tips: [], credits: '' };
 const WHOLE = 'whole';
@@ -101,8 +101,14 @@ interface NoteFieldProps {
   readonly onChange: (text: string) => void;
 }
 
+/** Most letters of a note. source: `note` of the file format */
+const MOST_LETTERS = 4000;
+
 function NoteField({ label, value, onChange }: NoteFieldProps) {
+  const { field: words, locale } = useWords();
   const id = useId();
+  // A browser cuts a paste that is too long without a word.
+  const full = value.length >= MOST_LETTERS;
   return (
     <div className="field">
       <div className="field-head">
@@ -112,10 +118,16 @@ function NoteField({ label, value, onChange }: NoteFieldProps) {
         id={id}
         className="handout-note"
         rows={3}
-        maxLength={4000}
+        maxLength={MOST_LETTERS}
         value={value}
+        aria-describedby={full ? `${id}-full` : undefined}
         onChange={(event) => onChange(event.target.value)}
       />
+      {full && (
+        <p id={`${id}-full`} className="field-refused" role="status">
+          {words.full(MOST_LETTERS.toLocaleString(locale))}
+        </p>
+      )}
     </div>
   );
 }

@@ -9,6 +9,8 @@ import type { Naming, Texts } from './texts';
 export interface PartWords {
   readonly field: Texts<'fractions' | 'notYet'> & {
     readonly use: Naming;
+    /** No more letters fit. */
+    readonly full: Naming;
     readonly tooShort: (said: string, limit: string) => string;
     readonly tooLong: (said: string, limit: string) => string;
     readonly between: (off: string, markIsLonger: boolean) => string;
