@@ -13,7 +13,7 @@ export interface StorageFacts {
 
 /**
  * Why a folder did not take a file. `forbidden`: the maker must allow it once more; `gone`: moved or deleted; `full`: no room on the disk;
- * `fewer`: the copy would hold far less than the last one, and she is asked first.
+ * `fewer`: the copy would hold far less than the last one, and the maker is asked first.
  */
 export type FolderTrouble = 'forbidden' | 'gone' | 'full' | 'failed' | 'fewer';
 

@@ -14,7 +14,7 @@ export const DAYS_NOTE = 'days';
 
 interface Outcome {
   readonly written: Written;
-  /** Null: nothing was counted anew. */
+  /** Null: nothing was counted. */
   readonly census: Census | null;
 }
 

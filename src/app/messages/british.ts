@@ -24,6 +24,9 @@ export const british: SecondLanguage = {
       millimetres: 'Millimetres',
       notFoundWhy: 'It may have been deleted. The bin keeps items for 30 days.',
     },
+    faults: {
+      full: 'This browser’s storage is full. Save everything to a file, then delete the bin and earlier versions on the Backup page.',
+    },
     notices: { deleted: (name) => `${name} is in the bin.` },
     field: {
       heard: {
@@ -34,7 +37,7 @@ export const british: SecondLanguage = {
     drawing: { allIn: (unit) => (unit === 'in' ? 'in inches' : 'in millimetres') },
     shelf: {
       bin: 'Bin',
-      binEmpty: 'The bin is empty. Deleted items stay here for 30 days.',
+      binEmpty: 'The bin is empty. Deleted items stay here for 30 days on which you use the app.',
       doorsHold: { backup: 'files, bin, recovery' },
       onDate: (date) => day.format(new Date(`${date}T00:00:00Z`)),
     },
@@ -81,6 +84,9 @@ export const british: SecondLanguage = {
     bin: 'Bin',
     binEmpty: 'The bin is empty.',
     intoBin: 'Move to bin',
+    emptyBin: 'Empty the bin',
+    forgetEarlier: 'Delete the bin and all earlier versions',
+    earlierForgotten: 'The bin and the earlier versions are deleted. Their room is free.',
     copiesWhy:
       'One file holds everything: boxes, events, supplies, tools and photos. The bin and earlier versions stay in this browser. Keep the file in a safe place, or send it to yourself.',
     tried: { binned: (name) => `${name} is in the bin, unchanged, for 30 days.` },

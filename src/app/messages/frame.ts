@@ -130,8 +130,8 @@ export const frameMessages: FrameWords = {
     changedSince: (name) => `Another tab changed ${name} after this step. That change stays.`,
     backupMade: (files) =>
       Number(files) === 1
-        ? 'The backup is in your downloads. It was read back and holds everything.'
-        : `The backup is in your downloads, in ${files} files. One file would be too large to restore. All were read back. Keep them together.`,
+        ? 'The backup is in your downloads. We read it back, and it holds everything.'
+        : `The backup is in your downloads, in ${files} files. One file would be too large to restore. We read them all back. Keep them together.`,
     backupOfRest: (missing) =>
       `This browser’s storage lost ${plural(Number(missing), 'item')}, so the file in your downloads holds only the rest. Keep your last full backup.`,
     backupOfTab: (count) =>

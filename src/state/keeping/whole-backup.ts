@@ -5,10 +5,10 @@ import type { Workshop } from '../workshop';
 import { type BackupPart, backupParts, partName } from './backup-parts';
 import { dayOf } from './day-of';
 
-/** Puts one file where the maker keeps hers. */
+/** Puts one file where the maker keeps files. */
 export type HandOver = (name: string, text: string) => void;
 
-/** What became of a file she asked for: what to tell her, and what about. */
+/** What became of a file the maker asked for: what to tell, and what about. */
 export type Told = Pick<Notice, 'code' | 'about'>;
 
 /**
