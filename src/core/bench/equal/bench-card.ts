@@ -5,7 +5,7 @@ import type { Lie } from './card-lie';
 import type { LaidSegment, Segment } from './line-stretches';
 
 /** A score as it was pressed: on which face the groove lies. */
-export interface PressedScore extends LaidSegment {
+interface PressedScore extends LaidSegment {
   readonly groove: CardFace;
 }
 

@@ -5,9 +5,9 @@ import type { BenchPoint } from '../types';
 /** How one run of points comes from another on a card of this size. */
 export type Mirror = 'left to right' | 'near to far' | 'half round';
 
-export const MIRRORS: readonly Mirror[] = ['left to right', 'near to far', 'half round'];
+const MIRRORS: readonly Mirror[] = ['left to right', 'near to far', 'half round'];
 
-export const mirrorPoint = ({ x, y }: BenchPoint, mirror: Mirror, { across, up }: Blank): BenchPoint => ({
+const mirrorPoint = ({ x, y }: BenchPoint, mirror: Mirror, { across, up }: Blank): BenchPoint => ({
   x: mirror === 'near to far' ? x : ticks(across - x),
   y: mirror === 'left to right' ? y : ticks(up - y),
 });

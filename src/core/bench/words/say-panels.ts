@@ -19,8 +19,7 @@ export function sayPanels(panels: readonly string[], labels: Labels): string {
 const isNumber = (word: string): boolean => /^\d+$/.test(word);
 
 /** The last word that is no number. */
-export const nounOf = (label: string): string =>
-  label.split(' ').findLast((word) => !isNumber(word)) ?? label;
+const nounOf = (label: string): string => label.split(' ').findLast((word) => !isNumber(word)) ?? label;
 
 function sayKind(those: readonly string[], noun: string, labels: Labels): string {
   const [first = ''] = those;
