@@ -60,6 +60,8 @@ describe('the shelf', () => {
     vi.stubGlobal('URL', Object.assign(URL, { createObjectURL: create, revokeObjectURL: vi.fn() }));
     await openApp('/?door=backup');
     await userEvent.setup().click(await screen.findByRole('button', { name: 'Save everything to a file' }));
+    // The backup is read from the database and read back first.
+    await vi.waitFor(() => expect(create).toHaveBeenCalled());
     expect(await create.mock.calls[0]![0].text()).toContain('"kind": "everything"');
   });
 });
