@@ -52,7 +52,7 @@ test('the net goes to other programs whole and piece by piece, as the desk write
     svg,
   );
   expect(groups).toEqual(
-    ['cut', 'score', 'slit', 'glue'].flatMap((layer) => [
+    ['cut', 'score', 'slit', 'pare', 'glue'].flatMap((layer) => [
       layer,
       `${layer} ${layer}-tray`,
       `${layer} ${layer}-lid`,
@@ -95,7 +95,7 @@ const DOCUMENTS = [
   'Print the pick list and labels',
   'Print the cutting plan',
   'Print the list',
-  'Print the step card',
+  'Print it large, with big pictures',
   'Print the batch sheet',
   'Print the handout',
 ];

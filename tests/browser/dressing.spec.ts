@@ -58,7 +58,7 @@ test('a class of twelve kits knows what one kit holds, and prints a label for ea
   await shelf(page).openDemo();
   await workbook(page).turnTo('event');
   await page.getByRole('textbox', { name: 'How many of Seed box' }).fill('2');
-  await page.getByText('Kits for a class').click();
+  await page.getByText('Kits for a class', { exact: true }).click();
   await page.getByRole('radio', { name: 'kits for a class' }).click();
   await expect(page.getByRole('textbox', { name: 'Kits', exact: true })).toHaveValue('12');
   const table = page.getByRole('table', { name: /^In one kit/ });
