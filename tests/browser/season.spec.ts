@@ -86,7 +86,7 @@ test('undo goes on where it was after the page is loaded again; a file read in r
   await page
     .locator('input[type=file]')
     .setInputFiles({ name: 'kept.json', mimeType: 'application/json', buffer: file });
-  await expect(page.getByText(/1 that differ/)).toBeVisible();
+  await expect(page.getByText(/1 differs/)).toBeVisible();
   await page.getByRole('button', { name: 'Import', exact: true }).click();
   await door(page, /^Boxes/);
   await expect(page.getByRole('link', { name: /^My open-top box/ })).toHaveCount(2);

@@ -114,7 +114,7 @@ test('while another tab holds an older version open the page says so, and goes o
   await expect(waiting.getByText('Another tab has an older version open')).toBeVisible();
   await page.close();
   await expect(waiting.getByRole('link', { name: /^Kept 2/ })).toBeVisible();
-  const kept = await waiting.getByRole('link', { name: /^Only / }).count();
+  const kept = await waiting.getByRole('link', { name: /^Kept / }).count();
   recordFault(info, { fault: 'an upgrade held up by another tab', tries: 3, lost: 3 - kept, goal: 0 });
 });
 
