@@ -90,7 +90,7 @@ test('the box is folded by touch', { tag: ['@phone'] }, async ({ page, isMobile 
   await openFold(page);
   const closed = await picture(page);
   await page.getByRole('button', { name: 'Previous step' }).tap();
-  await expect(page.getByText('Step 5 of 6 done.').first()).toBeVisible();
+  await expect(page.getByText('Step 6 of 6, 50%.').first()).toBeVisible();
   await expect.poll(() => picture(page)).not.toBe(closed);
 });
 
