@@ -8,7 +8,9 @@ test('the box of a recipe is made for a family of sizes, as recipes of their own
   await shelf(page).openDemo();
   await workbook(page).turnTo('marks');
   await page.getByText('Compare with another box or style').click();
-  await page.getByRole('combobox', { name: 'Compare with', exact: true }).selectOption('Tray, same inside size');
+  await page
+    .getByRole('combobox', { name: 'Compare with', exact: true })
+    .selectOption('Tray, same inside size');
   await expect(page.getByRole('row', { name: /^Time to fold one/ })).toContainText('minutes');
   await expect(page.getByRole('button', { name: 'Save as a box in this style' })).toBeVisible();
   await page.getByText('Other contents, or a nesting set').click();
