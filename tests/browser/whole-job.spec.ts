@@ -30,11 +30,10 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await page.keyboard.press('Enter');
   await page.getByRole('combobox', { name: 'Paper', exact: true }).selectOption('Cream card, letter');
 
-  // Common practice, no source: this box from a 4 1/2 × 11 in blank, scores at 3 1/2, 5, 8 1/2, 10 and 3.
+  // Common practice, no source: this box with flaps 1/4 in shorter, from an 11 × 4 1/4 in piece; good side up its scores lie at 1, 2 1/2, 6, 7 1/2 and 3.
   const net = page.getByRole('img', { name: /^Net of Box/ });
-  await expect(net).toContainText('11 × 4½ in');
-  for (const mark of ['3½', '5', '8½', '10'])
-    await expect(net.getByText(mark, { exact: true })).toBeVisible();
+  await expect(net).toContainText('11 × 4¼ in');
+  for (const mark of ['1', '2½', '6', '7½']) await expect(net.getByText(mark, { exact: true })).toBeVisible();
 
   await workbook(page).turnTo('bench');
   const card = await madeFile(page, () => page.getByRole('button', { name: 'Print the step card' }).click());
@@ -47,20 +46,21 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await expect(page.getByRole('definition').filter({ hasText: '40 needed + 4 spares' })).toContainText('44');
 
   await workbook(page).turnTo('sheets');
-  await expect(page.getByRole('heading', { name: '44 sheets of Cream card, letter' })).toBeVisible();
+  // 8 1/2 in of the sheet are twice 4 1/4: 44 pieces from 22 sheets.
+  await expect(page.getByRole('heading', { name: '22 sheets of Cream card, letter' })).toBeVisible();
   await expect(page.getByText('This is the fewest sheets possible.')).toBeVisible();
 
   await workbook(page).turnTo('shopping');
   const row = page.getByRole('row', { name: /Cream card, letter/ });
-  await expect(row).toContainText('2 packs of 25');
-  await expect(row).toContainText('$15.00');
+  await expect(row).toContainText('1 × pack of 25');
+  await expect(row).toContainText('$7.50');
   const table = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a table (CSV)' }).click();
   expect(await readFile(await (await table).path(), 'utf8')).toContain('Cream card');
 
   await workbook(page).saved();
   await page.reload();
-  await expect(page.getByRole('row', { name: /Cream card, letter/ })).toContainText('$15.00');
+  await expect(page.getByRole('row', { name: /Cream card, letter/ })).toContainText('$7.50');
   await page.goto('./#/');
   await expect(page.getByRole('link', { name: /^Soap box Open-top box/ })).toBeVisible();
   await expect(page.getByRole('link', { name: /^Soap box batch.*40 \+ 4 spares/ })).toBeVisible();
