@@ -47,8 +47,6 @@ export interface BenchCardInput {
   readonly link?: string | null;
   /** What the box is made of, by name. */
   readonly paperName?: string | null;
-  /** The marks that matter most, in a sentence. */
-  readonly truest?: string | null;
   /** Compact: the fewest pages. Roomy: a step to a block, large pictures and numbers. Compact if left out. */
   readonly edition?: 'compact' | 'roomy';
   readonly stamp: PrintStamp;

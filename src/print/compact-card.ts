@@ -3,6 +3,7 @@ import { drawFolded } from '../core/draw/folded-drawing';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { pictureOfStep } from '../core/draw/step/step-picture';
 import { drawLegend, inksIn } from '../core/draw/strokes/legend';
+import { wrapText } from '../core/draw/strokes/letters';
 import { centredText, lineMark, moveMarks } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import type { Drawing, Mark } from '../core/draw/strokes/types';
@@ -25,6 +26,8 @@ const LEAST_SHARE = 0.45; // a net smaller than this beside its numbers cannot b
 const CLOSED_MM = { widthMm: 40, heightMm: 26 };
 const PICTURE_MM = { widthMm: 27, heightMm: 15 };
 const BESIDE_MM = 3;
+const LEAST_ROW_MM = 12; // room for a row under its heading
+const FIRST_LINES = 10; // of a step, beside its picture; the rest may run on into the next column
 const LEAST_STEPS_MM = 45; // room for steps under a net; else both go to the next page
 
 /** The steps on the fewest pages: for each piece its net with its numbers, then the acts in two columns, each with a small picture. */
@@ -34,14 +37,14 @@ export function compactColumns(input: BenchCardInput): PageColumn[] {
   for (const card of input.cards) {
     const isLast = card === input.cards.at(-1);
     const steps = [
-      ...card.steps.map((step, i) => compactStep({ card, step, number: i + 1, said }, pages.columnMm)),
+      ...card.steps.flatMap((step, i) => compactStep({ card, step, number: i + 1, said }, pages.columnMm)),
       ...(isLast ? careOf(input, pages.columnMm) : []),
     ];
     pages.acrossWith(headOf(card, input), Math.min(LEAST_STEPS_MM, heightOf(steps) / 2));
     pages.inColumns(steps);
   }
-  if (input.dressed)
-    pages.acrossWith(stackBlocks(dressingBlocks(input.dressed, input.ruler, pages.widthMm)), 0);
+  const dressing = input.dressed ? dressingBlocks(input.dressed, input.ruler, pages.widthMm) : [];
+  for (const block of dressing) pages.acrossWith(block, block.keepsNext ? LEAST_ROW_MM : 0);
   if (input.link !== undefined) pages.ifRoom(stackBlocks([space(3), linkBlock(input.link, pages.widthMm)]));
   return pages.pages();
 }
@@ -78,12 +81,12 @@ class TwoColumns {
     while (rest.length > 0) {
       const room = this.#heightMm - this.#top;
       const [left, right] = balanced(rest, room);
-      if (left === 0) {
-        if (this.#top === 0) throw new Error('A step is taller than a page');
+      if (left === 0 && this.#top > 0) {
         this.#turn();
         continue;
       }
-      const columns = [rest.slice(0, left), rest.slice(left, left + right)];
+      const first = Math.max(1, left);
+      const columns = [rest.slice(0, first), rest.slice(first, first + right)];
       columns.forEach((column, i) => {
         let top = this.#top;
         for (const block of column) {
@@ -92,7 +95,7 @@ class TwoColumns {
         }
       });
       this.#top += Math.max(...columns.map(heightOf));
-      rest = rest.slice(left + right);
+      rest = rest.slice(first + right);
       if (rest.length > 0) this.#turn();
     }
   }
@@ -199,23 +202,28 @@ interface PrintedStep {
   readonly said: Set<string>;
 }
 
-/** The step's number and words, and its picture on the right. */
-function compactStep({ card, step, number, said }: PrintedStep, columnMm: number): Block {
+/** The step's number and words, its picture on the right; the lines of a long one after the first few as blocks of their own. */
+function compactStep({ card, step, number, said }: PrintedStep, columnMm: number): Block[] {
   const picture = pictureOf(card, step);
   const wordsMm = columnMm - NUMBER_MM - (picture ? PICTURE_MM.widthMm + BESIDE_MM : 0);
   const tips = step.tips.filter((tip) => !said.has(tip));
   for (const tip of tips) said.add(tip);
-  const words = [step.headline, ...step.details, ...tips.map((tip) => `Tip: ${tip}`)];
-  return stackBlocks([
-    besideBlocks(
-      [0, textBlock(`${number}`, { widthMm: NUMBER_MM, sizeMm: TYPE.step, bold: true })],
-      [NUMBER_MM, stackBlocks(words.flatMap((text, i) => [space(i > 0 ? 0.8 : 0), bodyText(text, wordsMm)]))],
-      ...(picture
-        ? [[columnMm - PICTURE_MM.widthMm, drawingBlock(picture, PICTURE_MM.widthMm)] as const]
-        : []),
-    ),
-    space(1.9),
-  ]);
+  const lines = [step.headline, ...step.details, ...tips.map((tip) => `Tip: ${tip}`)].flatMap((text) =>
+    wrapText(setFractions(text), wordsMm, TYPE.body),
+  );
+  const lineBlocks = lines.map((line): Block => {
+    const { marks } = bodyText(line, wordsMm);
+    return { heightMm: LEADING * TYPE.body, marks: moveMarks(marks, NUMBER_MM, 0) };
+  });
+  const head = besideBlocks(
+    [0, textBlock(`${number}`, { widthMm: NUMBER_MM, sizeMm: TYPE.step, bold: true })],
+    [0, stackBlocks(lineBlocks.slice(0, FIRST_LINES))],
+    ...(picture ? [[columnMm - PICTURE_MM.widthMm, drawingBlock(picture, PICTURE_MM.widthMm)] as const] : []),
+  );
+  const rest = lineBlocks.slice(FIRST_LINES);
+  const last = rest.pop();
+  const after = (block: Block): Block => stackBlocks([block, space(1)]);
+  return last ? [head, ...rest, after(last)] : [after(head)];
 }
 
 const bodyText = (text: string, widthMm: number): Block =>
@@ -225,9 +233,7 @@ const bodyText = (text: string, widthMm: number): Block =>
 function pictureOf(card: BoxCard, step: CardStep): Drawing | null {
   const acts = card.program.ops.slice(step.ops.from, step.ops.to);
   const isShown =
-    step.kind === 'score'
-      ? !step.headline.endsWith('the same again.')
-      : acts.some(({ op }) => op === 'close');
+    step.kind === 'score' ? step.headline.endsWith(step.alone) : acts.some(({ op }) => op === 'close');
   return isShown ? pictureOfStep(card, step, PICTURE_MM, { textMm: TYPE.body, plain: true }) : null;
 }
 

@@ -74,6 +74,7 @@ test('a whole job is done by keyboard alone, and the focus is always seen', asyn
   await page.keyboard.press('Escape');
   await expect(page.getByRole('dialog')).toHaveCount(0);
   await page.keyboard.press('/');
+  await expect(find).toBeFocused();
   await page.keyboard.type('seed');
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');

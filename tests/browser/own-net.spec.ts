@@ -41,7 +41,7 @@ test('a net of her own is asked about its open lines, carded, laid out and count
     await expect(page.getByText('This page didn’t load')).toHaveCount(0);
   }
   await workbook(page).turnTo('bench');
-  await expect(page.getByText(/^Cut the card 3 × /).first()).toBeVisible();
+  await expect(page.getByText(/^Cut a piece 3 × /).first()).toBeVisible();
   await workbook(page).turnTo('event');
   await page.getByRole('textbox', { name: 'How many favors' }).fill('12');
   await page.getByRole('button', { name: 'Plan the batch' }).click();

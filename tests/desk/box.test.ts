@@ -46,7 +46,7 @@ describe('desk card', () => {
 
   test('as text it is numbered for reading', async () => {
     const { printed } = await callDesk(['card', ...trade, '--format', 'text']);
-    expect(printed).toContain('1. Cut the card 11 × 4 1/2 in.');
+    expect(printed).toContain('1. Cut a piece 11 × 4 1/2 in.');
     expect(printed).toContain('2. Lay it good side up. Score at 1, 2 1/2, 6 and 7 1/2 in.');
   });
 
@@ -67,7 +67,7 @@ describe('desk card', () => {
       '--set',
       'height=75mm',
     ];
-    expect((await readCard(metric)).pieces[0]?.words[0]?.headline).toMatch(/^Cut the card 285 mm/);
+    expect((await readCard(metric)).pieces[0]?.words[0]?.headline).toMatch(/^Cut a piece 285 mm/);
     expect((await readCard([...metric, '--unit', 'in'])).unit).toBe('in');
   });
 });

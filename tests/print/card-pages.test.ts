@@ -57,8 +57,9 @@ const rows: Row[] = STYLES.map((style) => {
 
 afterAll(() => {
   const lines = rows.map(({ style, words, letter, a4 }) => {
-    const [had = 0, hadLetter = 0, hadA4 = 0] = BEFORE[style] ?? [];
-    return `${style.padEnd(16)} words ${had} to ${words}, letter ${hadLetter} to ${letter}, A4 ${hadA4} to ${a4}`;
+    const [had, hadLetter, hadA4] = BEFORE[style] ?? [];
+    const from = (before: number | undefined) => (before === undefined ? '' : `${before} to `);
+    return `${style.padEnd(16)} words ${from(had)}${words}, letter ${from(hadLetter)}${letter}, A4 ${from(hadA4)}${a4}`;
   });
   console.info(['Step cards, words and pages before and now', ...lines].join('\n'));
 });

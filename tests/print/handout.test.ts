@@ -35,7 +35,7 @@ describe('the handout on paper', () => {
     for (const words of [
       'Seed <box>',
       'You need',
-      'Cut the card 11 × 4½ in.',
+      'Cut a piece 11 × 4½ in.',
       '279.4 mm',
       TIP,
       'Score twice, lightly.',

@@ -57,13 +57,12 @@ export type BenchOp =
    * groove, towards that face.
    */
   | { readonly op: 'crease'; readonly over: 'bead' | 'groove' }
-  /** Put adhesive on one face of a panel, `strips` of this length. */
+  /** Put adhesive on one face of a panel: `strips` of tape of this length, or liquid glue. */
   | {
       readonly op: 'stick';
       readonly panel: string;
       readonly face: CardFace;
-      readonly strips: number;
-      readonly length: Ticks;
+      readonly tape: { readonly strips: number; readonly length: Ticks } | 'glue';
     }
   /** Press a panel that has its adhesive onto another. */
   | {
@@ -79,8 +78,6 @@ export type BenchOp =
       readonly panels: readonly string[];
       readonly by: 'fold' | 'tuck';
       readonly way: CloseWay;
-      /** True where card must bend and not only turn: a pack that bulges, a lock pushed in. */
-      readonly bends: boolean;
       readonly tip: string | null;
     };
 

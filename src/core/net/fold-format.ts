@@ -60,7 +60,12 @@ function frameOf(piece: PieceNet): FoldFrame {
     'cc:piece': piece.id,
     ...(piece.lid ? { 'cc:lid': true as const } : {}),
     'cc:glue': piece.joints.map(({ tab, target }): [number, number] => [tab, target]),
-    'cc:laps': piece.joints.map(({ lap, carries, gap }) => ({ lap, carries, gap: toMm(gap) })),
+    'cc:laps': piece.joints.map(({ lap, carries, glueOnly, gap }) => ({
+      lap,
+      carries,
+      ...(glueOnly && { glueOnly }),
+      gap: toMm(gap),
+    })),
     'cc:seams': piece.seams.map(({ a, b }): [number, number] => [a, b]),
     'cc:seamSides': piece.seams.map(({ faces: [p, q], gap }) => ({
       faces: [p, q] as [number, number],

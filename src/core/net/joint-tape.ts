@@ -8,6 +8,8 @@ export interface JointTape {
   readonly length: Ticks;
   readonly strips: number;
   readonly depth: Ticks;
+  /** Tape does not fit there. */
+  readonly glueOnly: boolean;
 }
 
 /** Strips on a joint under load; one on any other. source: common practice, no source */
@@ -58,6 +60,7 @@ function tapeJoint(piece: PieceNet, joint: Joint, underLoad: number): JointTape 
     onto: target.panel,
     length: ticks(length),
     strips: joint.carries ? underLoad : 1,
+    glueOnly: joint.glueOnly ?? false,
     depth: depthBeyond(tab, base),
   };
 }

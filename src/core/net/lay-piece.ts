@@ -188,7 +188,16 @@ function layJoint(joint: JointSpec, bench: Bench, values: NamedValues): Joint[] 
     const target = targets[Math.min(strip, targets.length - 1)];
     return target === undefined
       ? []
-      : [{ tab, target, lap: joint.lap, carries: joint.carries ?? false, gap }];
+      : [
+          {
+            tab,
+            target,
+            lap: joint.lap,
+            carries: joint.carries ?? false,
+            ...(joint.glueOnly && { glueOnly: true as const }),
+            gap,
+          },
+        ];
   });
 }
 

@@ -105,6 +105,7 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
         target,
         lap: lap?.lap ?? 'inside',
         carries: lap?.carries ?? false,
+        ...(lap?.glueOnly && { glueOnly: lap.glueOnly }),
         gap: length(lap?.gap ?? 0),
       };
     }),

@@ -71,6 +71,8 @@ export interface Joint {
   readonly target: number;
   readonly lap: 'inside' | 'outside';
   readonly carries: boolean;
+  /** Tape does not fit: only liquid glue holds it. */
+  readonly glueOnly?: true;
   /** Distance between the two planes when closed, thin paper: 0 unless a panel is drawn short on purpose. */
   readonly gap: Ticks;
 }

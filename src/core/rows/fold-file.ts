@@ -55,7 +55,14 @@ const foldFrame = z.looseObject({
   'cc:lid': z.literal(true).optional(),
   'cc:glue': z.array(z.tuple([index, index])).optional(),
   'cc:laps': z
-    .array(z.strictObject({ lap: z.enum(['inside', 'outside']), carries: z.boolean(), gap: z.number() }))
+    .array(
+      z.strictObject({
+        lap: z.enum(['inside', 'outside']),
+        carries: z.boolean(),
+        glueOnly: z.literal(true).optional(),
+        gap: z.number(),
+      }),
+    )
     .optional(),
   'cc:seams': z.array(z.tuple([index, index])).optional(),
   'cc:seamSides': z.array(z.strictObject({ faces: z.tuple([index, index]), gap: z.number() })).optional(),

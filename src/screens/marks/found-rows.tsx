@@ -18,7 +18,7 @@ import { WhyRow } from './why-row';
 
 interface FoundRowsProps {
   readonly hand: BoxInHand;
-  /** Where they goes on with the sizes they took. */
+  /** Where the maker goes on with the sizes that were taken. */
   readonly next: string;
   readonly recipe: Recipe;
   readonly edits: MarksEdits;

@@ -98,11 +98,11 @@ function MayComeFrom({
       const anyOf = (allowed.includes(paperId) ? others : [...others, paperId]).map((id) => ({
         paperId: id,
       }));
-      change(words.mayComeFrom(name), ({ anyOf: _, ...each }) =>
-        each.id === lineId
-          ? { ...each, ...(anyOf.length > 0 && { anyOf }) }
-          : { ...each, ...(_ && { anyOf: _ }) },
-      );
+      change(words.mayComeFrom(name), (each) => {
+        if (each.id !== lineId) return each;
+        const { anyOf: _, ...alone } = each;
+        return anyOf.length > 0 ? { ...alone, anyOf } : alone;
+      });
     };
     return (
       <fieldset key={lineId} className="mix-papers">

@@ -173,7 +173,7 @@ export function bootIntents(shop: Workshop): BootIntents {
       if (!erased.ok) return erased;
       shop.ports.journal.clear();
       await loadFrom(shop.storage);
-      // They has just cleared the table herself; no example is put on it unasked.
+      // The maker has just cleared the table; no example is put on it unasked.
       shop.set({ fresh: false });
       return erased;
     },

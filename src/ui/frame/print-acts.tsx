@@ -1,11 +1,9 @@
 import { Printer as PrinterIcon, Table } from 'lucide-react';
-import { type ReactNode, useState } from 'react';
+import type { ReactNode } from 'react';
 import { Button } from '../fields/button';
-import { ChoiceStrip } from '../fields/choice-strip';
-import { useRuler } from '../fields/measure';
 import { useWords } from '../words';
-import { type MadeFile, type PrinterPaper, usualPaper } from './printer';
-import { handOver } from './save-as';
+import { MakingState, PaperChoice, useMaking } from './making';
+import type { MadeFile, PrinterPaper } from './printer';
 import './print-acts.css';
 
 export interface PrintAct {
@@ -17,33 +15,10 @@ export interface PrintAct {
   readonly icon?: ReactNode;
 }
 
-type Doing = { readonly act: string; readonly state: 'making' | 'failed' } | MadeFile | null;
-
 /** What can be printed from this page, on the paper in the printer; opens in a tab of its own, where it prints at true size. */
 export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
   const words = useWords().printing;
-  const { unit } = useRuler();
-  const [chosen, setChosen] = useState<PrinterPaper | null>(null);
-  const [doing, setDoing] = useState<Doing>(null);
-  const paper = chosen ?? usualPaper(unit);
-
-  const run = async ({ label, make }: PrintAct) => {
-    setDoing({ act: label, state: 'making' });
-    try {
-      const made = await make(paper);
-      if (made.lost?.length) {
-        setDoing(made);
-        return;
-      }
-      handOver(made);
-      setDoing(null);
-    } catch {
-      setDoing({ act: label, state: 'failed' });
-    }
-  };
-
-  const making = doing !== null && 'state' in doing && doing.state === 'making';
-  const held = doing !== null && 'content' in doing ? doing : null;
+  const { paper, setPaper, doing, setDoing, make, making } = useMaking();
   return (
     <div className="print-acts screen-only">
       {acts.map((act) => (
@@ -55,39 +30,13 @@ export function PrintActs({ acts }: { acts: readonly PrintAct[] }) {
             (act.label === words.table ? <Table aria-hidden="true" /> : <PrinterIcon aria-hidden="true" />)
           }
           aria-disabled={making}
-          onClick={() => making || void run(act)}
+          onClick={() => making || void make(act.make)}
         >
           {act.label}
         </Button>
       ))}
-      <ChoiceStrip
-        label={words.paper}
-        value={paper}
-        choices={[
-          { id: 'letter', label: words.letter },
-          { id: 'a4', label: words.a4 },
-        ]}
-        onChange={setChosen}
-      />
-      <p className="print-acts-state" role="status">
-        {doing === null
-          ? ''
-          : making
-            ? words.making
-            : held
-              ? words.lost(held.lost?.join(' ') ?? '')
-              : words.failed}
-      </p>
-      {held && (
-        <Button
-          onClick={() => {
-            handOver(held);
-            setDoing(null);
-          }}
-        >
-          {words.anyway}
-        </Button>
-      )}
+      <PaperChoice paper={paper} setPaper={setPaper} />
+      <MakingState doing={doing} setDoing={setDoing} />
     </div>
   );
 }

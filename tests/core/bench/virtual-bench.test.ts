@@ -21,7 +21,7 @@ const slit = (place: number, from: number, to: number): BenchOp => ({
 });
 const corner: BenchOp = { op: 'corner', corner: 'near-left', across: inch(1), up: inch(1) };
 const crease: BenchOp = { op: 'crease', over: 'bead' };
-const close: BenchOp = { op: 'close', panels: ['wing'], by: 'fold', way: 'in', bends: false, tip: null };
+const close: BenchOp = { op: 'close', panels: ['wing'], by: 'fold', way: 'in', tip: null };
 
 /** Every guard with an act that trips it. */
 const STOPPED: Readonly<

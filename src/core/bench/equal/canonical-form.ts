@@ -19,13 +19,16 @@ export type LineWork = 'outline' | 'slit' | 'score in' | 'score out' | 'score bo
 export function spellAct(act: Extract<BenchOp, { op: 'stick' | 'glue' | 'close' }>): string {
   switch (act.op) {
     case 'stick':
-      return `stick ${act.panel}, ${act.face}: ${act.strips} of ${act.length}`;
+      return `stick ${act.panel}, ${act.face}: ${spellTape(act.tape)}`;
     case 'glue':
       return `glue ${act.panel} onto ${act.onto}, ${act.lap}`;
     case 'close':
       return `${act.by}${act.by === 'fold' ? ` ${act.way}` : ''}${act.way === 'open' ? '' : `: ${[...act.panels].sort().join(', ')}`}`;
   }
 }
+
+const spellTape = (tape: Extract<BenchOp, { op: 'stick' }>['tape']): string =>
+  tape === 'glue' ? tape : `${tape.strips} of ${tape.length}`;
 
 /** Joints stuck or pressed in one go have no order among them. */
 function inOneGo(acts: readonly string[]): readonly string[] {

@@ -37,7 +37,7 @@ function whereFacesMeet({ joints, hinges, closing }: PieceNet, joint: number, gl
   return last < 0 ? glue : last;
 }
 
-/** Tape is said; what is glued instead goes on the same face. Facets of one bent tab are one joint. */
+/** Tape is said, where it fits; what is glued instead goes on the same face. Facets of one bent tab are one joint. */
 function stickAct(piece: PieceNet, joint: number): readonly Op<'stick'>[] {
   const glued = piece.joints[joint];
   const panelOf = (face: number | undefined): string => piece.faces[face ?? -1]?.panel ?? '';
@@ -45,17 +45,22 @@ function stickAct(piece: PieceNet, joint: number): readonly Op<'stick'>[] {
   const tape = tapeJoints(piece).find((strip) => strip.panel === panel && strip.onto === onto);
   if (!glued || !tape) return [];
   const face = glued.lap === 'inside' ? 'outside' : 'inside';
-  return [{ op: 'stick', panel, face, strips: tape.strips, length: tape.length }];
+  const { strips, length, glueOnly } = tape;
+  return [{ op: 'stick', panel, face, tape: glueOnly ? 'glue' : { strips, length } }];
 }
 
 /** A panel that is stuck to two others takes all its strips in one go. */
 function withStrips(sticks: readonly Op<'stick'>[], more: readonly Op<'stick'>[]): Op<'stick'>[] {
   const merged = [...sticks];
   for (const stick of more) {
-    const { panel, face, length, strips } = stick;
-    const at = merged.findIndex((one) => one.panel === panel && one.face === face && one.length === length);
-    const known = merged[at];
-    if (known) merged[at] = { ...known, strips: known.strips + strips };
+    const { panel, face, tape } = stick;
+    const length = tape === 'glue' ? null : tape.length;
+    const at = merged.findIndex(
+      (one) => one.panel === panel && one.face === face && one.tape !== 'glue' && one.tape.length === length,
+    );
+    const known = merged[at]?.tape;
+    if (known && known !== 'glue' && tape !== 'glue')
+      merged[at] = { ...stick, tape: { ...tape, strips: known.strips + tape.strips } };
     else merged.push(stick);
   }
   return merged;
@@ -91,7 +96,6 @@ function closeAct(piece: PieceNet, act: Turning, folded: Map<number, number>): O
     panels: way === 'flat' ? panels.map((panel) => lighterSide(piece, panel)) : panels,
     by: act.do,
     way,
-    bends: act.bends,
     tip: act.tip,
   };
 }

@@ -2,16 +2,21 @@ import { every, splitList } from './read-length-words';
 
 /** The panels that words mean, by the labels of the piece; null if they mean none. Written apart from what says them. */
 export function readPanels(words: string, labels: ReadonlyMap<string, string>): readonly string[] | null {
-  const parts = words.split(/(?:, | and )(?=the |all )/);
+  const parts = words.split(/(?:, | and )(?=the |all |both |(?:[a-z]+ )+\d)/);
   return every(parts, (part) => readPart(part, labels))?.flat() ?? null;
 }
 
 function readPart(part: string, labels: ReadonlyMap<string, string>): readonly string[] | null {
-  const [, phrase] = /^(?:the|all \w+) (.+)$/.exec(part) ?? [];
+  const [, phrase] = /^(?:the |all \w+ |both |(?=.*\d$))(.+)$/.exec(part) ?? [];
   if (phrase === undefined) return null;
   const called = (name: string): string | undefined => [...labels].find(([, label]) => label === name)?.[0];
   const exact = called(phrase);
   if (exact !== undefined) return [exact];
+  const [, row = '', from, to] = /^(.+) (\d+) to (\d+)$/.exec(phrase) ?? [];
+  if (from !== undefined) {
+    const numbers = Array.from({ length: Number(to) - Number(from) + 1 }, (_, i) => Number(from) + i);
+    return every(numbers, (number) => called(`${singular(row)} ${number}`) ?? null);
+  }
   const names = splitList(phrase);
   const [, last, noun] = /^(?:(.+) )?(\S+)$/.exec(names.at(-1) ?? '') ?? [];
   if (noun === undefined) return null;

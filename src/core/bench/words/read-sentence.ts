@@ -30,11 +30,11 @@ type Reader = (words: readonly string[], heard: HeardSoFar) => readonly BenchOp[
 
 /** Each kind of sentence and what it says. The words are the card's own; nothing is shared with what writes them. */
 const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
-  [/^Cut the card (.+) × (.+?)( in| mm)?\.$/, readBlank],
+  [/^Cut a piece (.+) × (.+?)( in| mm)?\.$/, readBlank],
   [/^(?:Back again: )?(half turn|quarter turn clockwise|quarter turn counterclockwise)\.$/i, readTurn],
   [/^(half turn|quarter turn clockwise|quarter turn counterclockwise); the same again\.$/i, readAgain],
   [/^Do the same at the (top)\.$/, readAtTop],
-  [/^Turn over: (?:good side|inside) up\.$/, () => [{ op: 'flip' }]],
+  [/^Turn over(?:, left to right)?: (?:good side|inside) up\.$/, () => [{ op: 'flip' }]],
   [/^Lay it (good side|inside) up(?:, (.+) from the drawing)?\.$/, readFirstLie],
   [/^(Score|Slit) at (.+), from (the near edge|.+) up to (.+)\.$/, readStopped],
   [
@@ -51,7 +51,17 @@ const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
     ([way]) => [{ op: 'crease', over: way === 'away from' ? 'bead' : 'groove' }],
   ],
   [/^Tape the (inside|outside) of (.+): (\d+) strips?(?: each)?, (.+?)\.$/, readStick],
-  [/^Press (.+) each to the (inside|outside) of the next (.+)\.$/, readRing],
+  [
+    /^Dab liquid glue on the (inside|outside) of (.+)\.$/,
+    ([face, panels = ''], heard) =>
+      readThose(panels, heard)?.map((panel) => ({
+        op: 'stick',
+        panel,
+        face: face === 'inside' ? 'inside' : 'outside',
+        tape: 'glue',
+      })) ?? null,
+  ],
+  [/^Press (.+), each to the (inside|outside) of the next (.+)\.$/, readRing],
   [/^Press (.+) to the (inside|outside) of (.+)\.$/, readGlue],
   ...readsOfClose(),
   [/^(?:Score|Cut) along the template\.$|^Cut out the holes\.$/, () => []],
@@ -280,8 +290,7 @@ function readStick(
       op: 'stick',
       panel,
       face: face === 'inside' ? 'inside' : 'outside',
-      strips: Number(strips),
-      length,
+      tape: { strips: Number(strips), length },
     })) ?? null
   );
 }
@@ -321,7 +330,7 @@ function readRing([tabs = '', lap, target = '']: readonly string[], heard: Heard
 /** Sentences that turn panels, each with how and which way. */
 function readsOfClose(): readonly (readonly [RegExp, Reader])[] {
   const turn = (by: 'fold' | 'tuck', way: CloseWay, panels: readonly string[] | null): BenchOp[] | null =>
-    panels && [{ op: 'close', panels, by, way, bends: false, tip: null }];
+    panels && [{ op: 'close', panels, by, way, tip: null }];
   const ways: readonly (readonly [RegExp, CloseWay])[] = [
     [/^Fold (.+) over flat\.$/, 'flat'],
     [/^Fold (.+) back flat, outward\.$/, 'back'],

@@ -24,7 +24,7 @@ const side = (measured: 'left' | 'right', { fence }: Speech): 'left' | 'right' =
   fence === 'left' ? measured : measured === 'left' ? 'right' : 'left';
 
 export const sayBlank = ({ across, up }: Op<'blank'>, { ruler }: Speech): string =>
-  `Cut the card ${sayLengths([across, up], ruler).replace(' and ', ' × ')}.`;
+  `Cut a piece ${sayLengths([across, up], ruler).replace(' and ', ' × ')}.`;
 
 /** `back`: the card lies as it lay at first. */
 export function sayTurn(turn: Op<'turn'>, back: boolean, { fence }: Speech): string {
@@ -38,8 +38,9 @@ export function turnWords({ quarters }: Op<'turn'>, fence: Speech['fence']): str
   return `quarter turn ${(quarters === 1) === (fence === 'left') ? 'counterclockwise' : 'clockwise'}`;
 }
 
-export const sayFlip = (outsideUp: boolean): string =>
-  `Turn over: ${outsideUp ? 'good side up' : 'inside up'}.`;
+/** Which way it is turned over matters only while something is still measured. */
+export const sayFlip = (outsideUp: boolean, measured: boolean): string =>
+  `Turn over${measured ? ', left to right' : ''}: ${outsideUp ? 'good side up' : 'inside up'}.`;
 
 /** Scores with the same stops, in one breath. */
 export function sayScores(scores: readonly Op<'score'>[], { ruler }: Speech): string {
@@ -152,10 +153,12 @@ const millimetre = (length: Ticks): string => spellLength(length, 'mm').replace(
 export function sayStick(sticks: readonly Op<'stick'>[], { ruler, labels }: Speech): string {
   const [first] = sticks;
   if (!first) return '';
-  const strips = first.strips === 1 ? '1 strip' : `${first.strips} strips`;
-  const each = sticks.length > 1 ? ' each' : '';
+  const { face, tape } = first;
   const panels = sayPanels([...new Set(sticks.map(({ panel }) => panel))], labels);
-  return `Tape the ${first.face} of ${panels}: ${strips}${each}, ${sayLength(first.length, ruler)}.`;
+  if (tape === 'glue') return `Dab liquid glue on the ${face} of ${panels}.`;
+  const strips = tape.strips === 1 ? '1 strip' : `${tape.strips} strips`;
+  const each = sticks.length > 1 ? ' each' : '';
+  return `Tape the ${face} of ${panels}: ${strips}${each}, ${sayLength(tape.length, ruler)}.`;
 }
 
 /** Panels pressed onto one, or one onto several. */
@@ -165,7 +168,7 @@ export function sayGlue(glued: readonly Op<'glue'>[], { labels }: Speech): strin
   const lap = glued[0]?.lap;
   if (isRing(glued)) {
     const next = nounPhrase(labels.get(glued[0]?.onto ?? '') ?? '');
-    return `Press ${panels} each to the ${lap} of the next ${next}.`;
+    return `Press ${panels}, each to the ${lap} of the next ${next}.`;
   }
   return `Press ${panels} to the ${lap} of ${said(glued.map(({ onto }) => onto))}.`;
 }

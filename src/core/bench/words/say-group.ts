@@ -47,16 +47,17 @@ type Numbered = (thing: 'curve' | 'cut' | 'hole') => string;
 export function sayGroups(groups: readonly ActGroup[], blank: Blank, speech: Speech): readonly SaidStep[] {
   const counts = { curve: 0, cut: 0, hole: 0 };
   const next: Numbered = (thing) => `${thing} ${++counts[thing]}`;
+  const first = groups.find(({ family }) => family !== 'blank')?.lie;
   return groups.map((group, i) => {
-    const fresh = groups[i - 1]?.family === 'blank';
     const before = groups[i - 1];
+    const fresh = before?.family === 'blank';
     const said = sayActs(group, sizeAsItLies(blank, group.lie), speech, next);
     const alone = said.headline.join(' ');
     const again = before && sayTheSame(group, before, speech);
     if (again) return { headline: [again], details: [], template: [], alone };
     const moves = fresh
       ? [sayFirstLie(group, speech)]
-      : group.before.map((op) => sayMove(op, group.lie, speech));
+      : group.before.map((op) => sayMove(op, group, first, speech));
     return { ...said, alone, headline: [...moves.filter((move) => move !== ''), ...said.headline] };
   });
 }
@@ -86,8 +87,17 @@ function atOtherEnd(panel: string, { labels }: Speech): string {
   return [...labels].find(([, label]) => label === wanted)?.[0] ?? panel;
 }
 
-const sayMove = (op: ActGroup['before'][number], { quarters, mirrored }: Lie, speech: Speech): string =>
-  op.op === 'turn' ? sayTurn(op, quarters === 0, speech) : sayFlip(mirrored === (speech.fence === 'left'));
+/** `first`: how the piece lay when the first line was measured. */
+function sayMove(
+  op: ActGroup['before'][number],
+  { lie, family }: ActGroup,
+  first: Lie | undefined,
+  speech: Speech,
+): string {
+  if (op.op === 'flip') return sayFlip(lie.mirrored === (speech.fence === 'left'), family !== 'crease');
+  const back = lie.quarters === first?.quarters && lie.mirrored === first.mirrored;
+  return sayTurn(op, back, speech);
+}
 
 /** Card that has only been cut lies any way up; said is which side, and how it lies to its drawing. */
 function sayFirstLie({ before, lie }: ActGroup, { fence }: Speech): string {
@@ -163,7 +173,7 @@ function sayJoining(acts: readonly BenchOp[], speech: Speech): readonly string[]
   };
   const named = (panels: readonly string[]): string => sayPanels([...new Set(panels)], speech.labels);
   for (const run of runs) {
-    for (const those of alike(only(run, 'stick'), (op) => `${op.face} ${op.strips} ${op.length}`))
+    for (const those of alike(only(run, 'stick'), (op) => `${op.face} ${JSON.stringify(op.tape)}`))
       say(named(those.map(({ panel }) => panel)), sayStick(those, speech));
     const closes = only(run, 'close');
     if (closes.length === 1 && closes[0]) say(named(closes[0].panels), sayClose(closes[0], speech));

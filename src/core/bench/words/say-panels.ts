@@ -4,13 +4,14 @@ import { sayList } from './say-length';
 export type Labels = ReadonlyMap<string, string>;
 
 /**
- * Panels in the fewest words that mean these and no others: `the tab`, `all four tabs`, `the top dust flaps`, `the front and back walls`.
+ * Panels in the fewest words that mean these and no others: `the tab`, `all four tabs`, `the top dust flaps`,
+ * `the front and back walls`, `walls 2 to 6`.
  * A plural names every panel of the piece whose label has all of its words.
  */
 export function sayPanels(panels: readonly string[], labels: Labels): string {
   const named = panels.map((panel) => labels.get(panel) ?? panel);
   const [only] = named;
-  if (named.length === 1 && only !== undefined) return `the ${only}`;
+  if (named.length === 1 && only !== undefined) return withArticle(only);
   const kinds = new Map<string, string[]>();
   for (const label of named) kinds.set(nounOf(label), [...(kinds.get(nounOf(label)) ?? []), label]);
   return sayList([...kinds].map(([noun, those]) => sayKind(those, noun, labels)));
@@ -23,21 +24,23 @@ const nounOf = (label: string): string => label.split(' ').findLast((word) => !i
 
 function sayKind(those: readonly string[], noun: string, labels: Labels): string {
   const [first = ''] = those;
-  if (those.length === 1) return `the ${first}`;
+  if (those.length === 1) return withArticle(first);
   const shared = first
     .split(' ')
     .filter((word) => !isNumber(word) && those.every((label) => label.split(' ').includes(word)));
   const meant = [...labels.values()].filter((label) => hasAll(label, shared));
   if (meant.length === those.length) {
     const whole = [...labels.values()].filter((label) => nounOf(label) === noun).length === those.length;
-    return `${whole ? `all ${COUNTS[those.length] ?? those.length}` : 'the'} ${plural(shared.join(' '))}`;
+    return `${whole ? allOf(those.length) : 'the'} ${plural(shared.join(' '))}`;
   }
-  if (those.some((label) => isNumber(label.split(' ').at(-1) ?? '')))
-    return sayList(those.map((label) => `the ${label}`));
+  const numbers = those.map((label) => Number(label.split(' ').at(-1)));
+  if (numbers.every((number, i) => number === (numbers[0] ?? 0) + i))
+    return `${plural(shared.join(' '))} ${numbers[0]} to ${numbers.at(-1)}`;
+  if (numbers.some((number) => !Number.isNaN(number))) return sayList(those.map(withArticle));
   const tail = sharedTail(those.map((label) => label.split(' ')));
   const before = those.map((label) => label.split(' ').slice(0, -tail.length).join(' '));
   return before.includes('')
-    ? sayList(those.map((label) => `the ${label}`))
+    ? sayList(those.map(withArticle))
     : `the ${sayList(before)} ${plural(tail.join(' '))}`;
 }
 
@@ -54,11 +57,15 @@ function sharedTail(labels: readonly (readonly string[])[]): readonly string[] {
   return first.slice(first.length - length);
 }
 
+/** What has a number needs no article: `wall 2`, but `the tab`. */
+const withArticle = (label: string): string => (/\d$/.test(label) ? label : `the ${label}`);
+
+const allOf = (count: number): string => (count === 2 ? 'both' : `all ${COUNTS[count] ?? count}`);
+
 const hasAll = (label: string, words: readonly string[]): boolean =>
   words.every((word) => label.split(' ').includes(word));
 
 const COUNTS: Readonly<Record<number, string>> = {
-  2: 'two',
   3: 'three',
   4: 'four',
   5: 'five',

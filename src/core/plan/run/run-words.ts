@@ -126,12 +126,12 @@ function liesOf({ flipped, turned }: CardLies): Reason {
   const turn = turned === 'not' ? null : TURNS[turned];
   if (!flipped)
     return turn === null
-      ? { says: 'Lay the card inside up, as it was cut.', facts: {} }
-      : { says: 'Lay the card inside up, turned {turn}.', facts: { turn } };
+      ? { says: 'Lay the piece inside up, as it was cut.', facts: {} }
+      : { says: 'Lay the piece inside up, turned {turn}.', facts: { turn } };
   return turn === null
-    ? { says: 'Lay the card good side up.', facts: {} }
+    ? { says: 'Lay the piece good side up.', facts: {} }
     : {
-        says: 'Lay the card good side up, turned {turn}.',
+        says: 'Lay the piece good side up, turned {turn}.',
         facts: { turn },
       };
 }

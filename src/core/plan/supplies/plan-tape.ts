@@ -17,12 +17,14 @@ const USUAL_STRIPS = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const
   number
 >;
 
-/** Tape for one box of a line: the joints of its pieces unless they are glued, then every dressing piece. */
+/** Tape for one box of a line: the joints of its pieces that tape fits, unless they are glued, then every dressing piece. */
 export function tapeOfBox(
   { net, pieces }: Pick<EventBox, 'net' | 'pieces'>,
   glued: boolean,
 ): readonly TapeStrip[] {
-  const joints = glued ? [] : asItStands(net).flatMap((piece) => tapeJoints(piece));
+  const joints = glued
+    ? []
+    : asItStands(net).flatMap((piece) => tapeJoints(piece).filter(({ glueOnly }) => !glueOnly));
   const dressed = pieces.map(({ piece, size }): TapeStrip => {
     const strips = (piece.strips ?? USUAL_STRIPS[piece.kind]) * piece.perBox;
     const length = piece.kind === 'band' ? size.up : size.across;

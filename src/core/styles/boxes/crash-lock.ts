@@ -86,10 +86,10 @@ const closing: readonly ClosingStep[] = [
     do: 'fold',
     panels: ['right'],
     to: 180,
-    tip: 'Put glue on its corner, not on its flap, before the wall comes over.',
+    tip: 'No glue past the slanted fold, or the box won’t open.',
   },
   { do: 'glue', panel: 'rightCorner', onto: 'frontFlap' },
-  { do: 'fold', panels: ['left'], to: 180, tip: 'Put glue on the other corner and on the tab first.' },
+  { do: 'fold', panels: ['left'], to: 180 },
   { do: 'glue', panel: 'leftCorner', onto: 'backFlap' },
   { do: 'glue', panel: 'tab', onto: 'back', tip: 'The box lies flat now: let the glue set under a book.' },
   {
@@ -151,8 +151,8 @@ export const crashLock = defineStyle({
         },
         joints: [
           tube.joint,
-          { panel: 'leftCorner', onto: 'backFlap', lap: 'outside', carries: true },
-          { panel: 'rightCorner', onto: 'frontFlap', lap: 'outside', carries: true },
+          { panel: 'leftCorner', onto: 'backFlap', lap: 'outside', carries: true, glueOnly: true },
+          { panel: 'rightCorner', onto: 'frontFlap', lap: 'outside', carries: true, glueOnly: true },
         ],
         seams: [tube.seam],
         overlaps: [['backFlap', 'frontFlap', 'leftFlap', 'rightFlap'], ...top.overlaps],

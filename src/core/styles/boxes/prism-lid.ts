@@ -44,7 +44,11 @@ function bodyOf(sides: number): PieceSpec {
         onto: 'wall1',
         tip: 'Crease every score well first, so the last wall meets the first.',
       },
-      { do: 'fold', panels: count(sides).map((at) => `flap${at + 1}`) },
+      {
+        do: 'fold',
+        panels: count(sides).map((at) => `flap${at + 1}`),
+        tip: 'Cut the floor, spread glue on the flaps, and lower it onto them from above.',
+      },
     ],
     shell: walls,
     roomMm3: ({ side = 0, height = 0 }) => areaOf(side, sides) * height,

@@ -129,6 +129,8 @@ export interface JointSpec {
   readonly onto: string;
   readonly lap: 'inside' | 'outside';
   readonly carries?: boolean;
+  /** True where tape does not fit and only liquid glue holds. */
+  readonly glueOnly?: boolean;
   /** How far off the target it ends up by design, in the thin-paper model (a last panel drawn one caliper short); default 0. */
   readonly gap?: Len;
   /** Only there while this length is more than nothing, or while it is not: flaps that just meet have no lap to glue. */

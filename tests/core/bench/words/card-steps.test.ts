@@ -26,7 +26,7 @@ const tips = (steps: ReturnType<typeof cardOf>[number] = []) => steps.flatMap((s
 describe('the trade’s own card (common practice, no source)', () => {
   test('3 1/2 × 1 1/2 × 3 in words', () => {
     expect(said(cardOf('open-top')[0]).slice(0, 5)).toEqual([
-      'Cut the card 11 × 4 1/2 in.',
+      'Cut a piece 11 × 4 1/2 in.',
       'Score at 3 1/2, 5, 8 1/2 and 10 in.',
       'Quarter turn counterclockwise. Score at 3 in.',
       'Back again: quarter turn clockwise. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
@@ -115,7 +115,7 @@ describe('inch and metric, either face, either hand', () => {
       metricTrimmer,
     );
     expect(said(steps).slice(0, 3)).toEqual([
-      'Cut the card 285 × 115 mm.',
+      'Cut a piece 285 × 115 mm.',
       'Score at 90, 130, 220 and 260 mm.',
       'Quarter turn clockwise. Score at 40 mm.',
     ]);

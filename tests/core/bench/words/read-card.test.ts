@@ -70,7 +70,7 @@ describe('the printed words alone make the box', () => {
     const key = { unit: 'in', fence: 'left', labels: new Map() } as const;
     const card = (headline: string, details: string[] = [], template: string[] = []) =>
       readCard([{ headline, details, template }], key);
-    expect(card('Cut the card 11 × 4 1/2 in. Wish it luck.')).toEqual({
+    expect(card('Cut a piece 11 × 4 1/2 in. Wish it luck.')).toEqual({
       ok: false,
       sentence: 'Wish it luck.',
     });
@@ -78,7 +78,7 @@ describe('the printed words alone make the box', () => {
     expect(card('', ['Cut 3, from here to there.'])).toMatchObject({ ok: false });
     expect(card('Press the tab to the inside of the moon.')).toMatchObject({ ok: false });
     expect(
-      card('Cut the card 11 × 4 1/2 in. Snip off from 1 × 0 to 0 × 1; the same on the moon.'),
+      card('Cut a piece 11 × 4 1/2 in. Snip off from 1 × 0 to 0 × 1; the same on the moon.'),
     ).toMatchObject({ ok: false });
     expect(card('', [], ['Curve 1 runs through 3 by 4 mm.'])).toMatchObject({ ok: false });
   });
