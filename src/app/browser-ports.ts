@@ -12,12 +12,10 @@ export function browserPorts(): WorkbookPorts {
       return openDexie({ outside: store, onBlocked });
     },
     openMemory: async () => (await import('../storage/memory')).openMemory(),
-    journal: browserJournal(
-      store,
-      undefined,
-      undefined,
-      storageOrNone(() => window.sessionStorage),
-    ),
+    journal: browserJournal(store, {
+      session: storageOrNone(() => window.sessionStorage),
+      loadedAgain: wasLoadedAgain(),
+    }),
     firstSettings: settingsFor(navigator.language),
     now: () => Date.now(),
     newId: randomId,
@@ -38,3 +36,8 @@ function storageOrNone(look: () => Storage): Storage | null {
     return null;
   }
 }
+
+const wasLoadedAgain = (): boolean =>
+  performance
+    .getEntriesByType('navigation')
+    .some((entry) => entry instanceof PerformanceNavigationTiming && entry.type === 'reload');

@@ -5,6 +5,15 @@ import { randomId } from './random-id';
 type LocalStore = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 type Locks = Pick<LockManager, 'request'>;
 
+export interface JournalPlace {
+  readonly locks?: Locks | null;
+  readonly tab?: string;
+  /** What stays with a tab when its page is loaded again. */
+  readonly session?: Pick<Storage, 'getItem' | 'setItem'> | null;
+  /** Whether this page was loaded again in its tab. */
+  readonly loadedAgain?: boolean;
+}
+
 const PREFIX = 'crease-and-count.draft.';
 const TAB = 'crease-and-count.tab';
 
@@ -20,8 +29,10 @@ const NO_JOURNAL: Journal = {
   tabs: () => [],
 };
 
-/** How long a page that was loaded again waits for the one it was to let go of its draft. Source: our own. */
+/** How long a page waits for the one that stood in its tab before to let go of its draft. Source: our own. */
 const OLD_PAGE_MS = 1000;
+/** The same, where the page was loaded again: the old one is surely going, however busy the machine is. Source: our own. */
+const RELOADED_MS = 15_000;
 
 /**
  * The journal in the browser's local storage, which is written before the page can go away. One entry a tab; a tab holds a lock
@@ -29,9 +40,7 @@ const OLD_PAGE_MS = 1000;
  */
 export function browserJournal(
   store: LocalStore | null,
-  locks: Locks | null = browserLocks(),
-  tab: string = randomId(),
-  session: Pick<Storage, 'getItem' | 'setItem'> | null = null,
+  { locks = browserLocks(), tab = randomId(), session = null, loadedAgain = false }: JournalPlace = {},
 ): Journal {
   if (!store) return NO_JOURNAL;
   const mine = PREFIX + tab;
@@ -59,7 +68,8 @@ export function browserJournal(
       const found: LeftBehind[] = [];
       for (const name of namesIn(store)) {
         if (name === mine) continue;
-        const letGo = await hold(locks, name, before !== null && name === PREFIX + before);
+        const isBefore = before !== null && name === PREFIX + before;
+        const letGo = await hold(locks, name, isBefore ? (loadedAgain ? RELOADED_MS : OLD_PAGE_MS) : 0);
         if (!letGo) continue;
         // Another tab may have taken it and dropped it while this one asked.
         const draft = readDraft(store.getItem(name));
@@ -84,11 +94,11 @@ const namesIn = (store: LocalStore): string[] =>
   );
 
 /**
- * Takes hold of a tab's entry, so that no other takes it too; null while that tab lives. Gives what lets go of it again. `waits`: for a
- * moment, since the page that was here before this one may still be going. Where the browser has no locks every other entry counts as left
+ * Takes hold of a tab's entry, so that no other takes it too; null while that tab lives. Gives what lets go of it again. Waits
+ * up to `waitMs`, since the page that was here before this one may still be going. Where the browser has no locks every other entry counts as left
  * behind: taken twice, never lost.
  */
-function hold(locks: Locks | null, name: string, waits: boolean): Promise<(() => void) | null> {
+function hold(locks: Locks | null, name: string, waitMs: number): Promise<(() => void) | null> {
   if (!locks) return Promise.resolve(() => undefined);
   return new Promise((resolve) => {
     const take = (lock: Lock | null) => {
@@ -98,7 +108,7 @@ function hold(locks: Locks | null, name: string, waits: boolean): Promise<(() =>
       }
       return new Promise<void>((letGo) => resolve(letGo));
     };
-    const how = waits ? { signal: AbortSignal.timeout(OLD_PAGE_MS) } : { ifAvailable: true };
+    const how = waitMs > 0 ? { signal: AbortSignal.timeout(waitMs) } : { ifAvailable: true };
     void Promise.resolve(locks.request(name, how, take)).catch(() => resolve(null));
   });
 }

@@ -184,3 +184,30 @@ test('a database that is busy at the start is waited for, with the count of what
     goal: 0,
   });
 });
+
+test('rows that a page keeps while it goes are there on the page that comes', async (context) => {
+  const TRIES = 20;
+  let lost = 0;
+  for (let round = 0; round < TRIES; round++) {
+    const world = new World();
+    const going = await openTab(world, 'going');
+    const made = going.getState().createRecipe({ name: 'Snow', styleId: 'open-top' });
+    const id = made.ok ? made.id : '';
+    await letRun(600);
+    width(going, id, 60 + round);
+    // The going page lives until its save has arrived and its draft is cleared; only then does it let go of its draft.
+    const journal = world.journalOf('coming');
+    const leftBehind = async () => {
+      await going.getState().keepNow();
+      world.kill('going');
+      return journal.leftBehind();
+    };
+    const told = round % 2 === 0;
+    const deaf = (storage: WorkbookStorage) => ({ ...storage, watch: () => () => undefined });
+    const wrap = told ? undefined : deaf;
+    const coming = await openTab(world, 'coming', wrap, { journal: { ...journal, leftBehind } });
+    await letRun(100);
+    if (coming.getState().rows.recipes.get(id)?.sizesMm['width'] !== 60 + round) lost++;
+  }
+  recordFault(context, { fault: 'kept by a page while it goes', tries: TRIES, lost, goal: 0 });
+});

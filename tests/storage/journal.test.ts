@@ -24,13 +24,15 @@ class Locks {
 const asLocks = (locks: Locks) => locks as unknown as LockManager;
 
 const leftTo = async (store: LocalMap, locks: Locks | null, tab = 'new') =>
-  (await browserJournal(store, locks && asLocks(locks), tab).leftBehind()).map(({ draft: found }) => found);
+  (await browserJournal(store, { locks: locks && asLocks(locks), tab }).leftBehind()).map(
+    ({ draft: found }) => found,
+  );
 
 describe('the journal of a tab', () => {
   test('is left to the next one when the tab is gone, and not before', async () => {
     const store = new LocalMap();
     const locks = new Locks();
-    const journal = browserJournal(store, asLocks(locks), 'old');
+    const journal = browserJournal(store, { locks: asLocks(locks), tab: 'old' });
     journal.write(draft('Snow'));
     journal.write(draft('Snow tray'));
     expect(await leftTo(store, locks)).toEqual([]);
@@ -40,7 +42,7 @@ describe('the journal of a tab', () => {
 
   test('is empty once everything is kept', async () => {
     const store = new LocalMap();
-    const journal = browserJournal(store, null, 'old');
+    const journal = browserJournal(store, { locks: null, tab: 'old' });
     journal.write(draft('Snow'));
     journal.clear();
     expect(await leftTo(store, null)).toEqual([]);
@@ -49,16 +51,16 @@ describe('the journal of a tab', () => {
 
   test('is handed over until it is dropped', async () => {
     const store = new LocalMap();
-    browserJournal(store, null, 'old').write(draft('Snow'));
+    browserJournal(store, { locks: null, tab: 'old' }).write(draft('Snow'));
     expect(await leftTo(store, null, 'one')).toHaveLength(1);
-    const [entry] = await browserJournal(store, null, 'two').leftBehind();
+    const [entry] = await browserJournal(store, { locks: null, tab: 'two' }).leftBehind();
     entry?.drop();
     expect(await leftTo(store, null, 'three')).toEqual([]);
   });
 
   test('with no room says so, and keeps the keystroke before', async () => {
     const store = new LocalMap();
-    const journal = browserJournal(store, null, 'old');
+    const journal = browserJournal(store, { locks: null, tab: 'old' });
     expect(journal.write(draft('Snow'))).toBe(true);
     store.isFull = true;
     expect(journal.write(draft('Snow tray'))).toBe(false);
@@ -86,7 +88,7 @@ describe('the journal of a tab', () => {
   });
 
   test('keeps nothing where the browser lets us write nowhere', async () => {
-    const journal = browserJournal(null, null, 'old');
+    const journal = browserJournal(null);
     expect(journal.write(draft('Snow'))).toBe(false);
     journal.clear();
     expect(await journal.leftBehind()).toEqual([]);

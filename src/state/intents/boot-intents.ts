@@ -1,5 +1,5 @@
 import { readRow, sortRows, TABLES } from '../../../shared/tables';
-import type { Change, Draft, Journal, Result, WorkbookStorage } from '../../storage/port';
+import type { Change, Draft, Journal, Result, StorageEvent, WorkbookStorage } from '../../storage/port';
 import { dayOf } from '../keeping/day-of';
 import type { Keeping } from '../keeping/keeping';
 import { readHistory } from '../keeping/kept-history';
@@ -45,11 +45,22 @@ export function bootIntents(shop: Workshop): BootIntents {
     shop.saver.stop(opened.fault);
   }
 
+  let unwatch = (): void => undefined;
+
   async function loadFrom(storage: WorkbookStorage): Promise<void> {
+    // Drafts first: a page that is just going keeps its last rows and clears its draft in one breath, so rows read before
+    // that breath would stand here without either.
+    const drafts = await shop.ports.journal.leftBehind();
+    // What other tabs keep from here on is newer than what is read below.
+    const early: StorageEvent[] = [];
+    let hear = (event: StorageEvent): void => void early.push(event);
+    unwatch();
+    unwatch = storage.watch((event) => hear(event));
     const loaded = await storage.load((read, of) => {
       if (shop.state.phase.phase === 'opening') shop.set({ phase: { phase: 'opening', read, of } });
     });
     if (!loaded.ok) {
+      for (const { leave } of drafts) leave();
       shop.saver.stop(loaded.fault);
       return;
     }
@@ -57,15 +68,7 @@ export function bootIntents(shop: Workshop): BootIntents {
     shop.storage = storage;
     const shelf = shelfOf(rows);
     shop.saver.start(storage, shelf);
-    storage.watch((event) => {
-      if (event.event !== 'changed-elsewhere') shop.saver.stop(event.fault);
-      else {
-        void shop.saver.refresh(event.keys);
-        void shop.hearNotes(event.notes, event.generation);
-      }
-    });
-    // Asked for before anything is shown, so that a field never shows for a moment what was there before the last keys.
-    const left = await notKept(storage, notes);
+    const left = notKept(drafts, notes);
     const bare = Object.keys(notes).length === 0 && isBare(rows) && quarantined.length === 0;
     const fresh = bare && !loss && left.length === 0;
     shop.set({
@@ -79,13 +82,17 @@ export function bootIntents(shop: Workshop): BootIntents {
       phase: loss ? { phase: 'lossFound', loss } : { phase: 'ready' },
     });
     shop.startNotes(loaded.value);
+    hear = hearStorage;
+    // In the same breath as the rows, so that a field never shows for a moment what was there before the last keys.
     const taken = takeOverDrafts(left);
+    for (const event of early) hear(event);
     if (notes['folder'])
       void keeping().then(
         ({ folder }) => folder.start(notes['folder']),
         () => undefined,
       );
     await taken;
+    await forgetOldTabs(storage, notes);
     if (shop.ports.exchange && !loss) {
       const [exchange, { joinExchange }] = await Promise.all([
         shop.ports.exchange(),
@@ -95,6 +102,13 @@ export function bootIntents(shop: Workshop): BootIntents {
     }
     // Where nothing was ever kept, nothing was thrown away.
     if (!loss && !fresh) await storage.openDay(dayOf(shop.ports.now()), BIN_DAYS);
+  }
+
+  function hearStorage(event: StorageEvent): void {
+    if (event.event === 'changed-elsewhere') {
+      void shop.saver.refresh(event.keys);
+      void shop.hearNotes(event.notes, event.generation);
+    } else shop.saver.stop(event.fault);
   }
 
   /** Work that tabs now closed had not kept yet. One after the other, so that two drafts of one row meet like two tabs do. */
@@ -111,24 +125,23 @@ export function bootIntents(shop: Workshop): BootIntents {
     }
   }
 
-  /** Drafts whose rows were not kept: a browser that was killed may hold one that is older than its rows. Forgets which were, of tabs long gone. */
-  async function notKept(storage: WorkbookStorage, notes: Readonly<Record<string, unknown>>) {
-    const { journal } = shop.ports;
-    const left = (await journal.leftBehind()).filter(({ tab, draft: { number = Infinity }, drop }) => {
+  /** Drafts whose rows were not kept: a browser that was killed may hold one that is older than its rows. */
+  function notKept(drafts: LeftBehind, notes: Readonly<Record<string, unknown>>): LeftBehind {
+    return drafts.filter(({ tab, draft: { number = Infinity }, drop }) => {
       const kept = notes[draftNote(tab)];
       if (typeof kept !== 'number' || number > kept) return true;
       drop();
       return false;
     });
-    const there = new Set(journal.tabs().map(draftNote));
+  }
+
+  /** Forgets which drafts were kept, of tabs long gone. */
+  async function forgetOldTabs(storage: WorkbookStorage, notes: Readonly<Record<string, unknown>>) {
+    const there = new Set(shop.ports.journal.tabs().map(draftNote));
     const gone = Object.keys(notes).filter((id) => id.startsWith(draftNote('')) && !there.has(id));
-    if (gone.length > MOST_DRAFT_NOTES)
-      await storage.write(
-        [],
-        isoTime(shop.ports.now()),
-        gone.map((id) => ({ id, value: null })),
-      );
-    return left;
+    if (gone.length <= MOST_DRAFT_NOTES) return;
+    const none = gone.map((id) => ({ id, value: null }));
+    await storage.write([], isoTime(shop.ports.now()), none);
   }
 
   function carryOnInMemory(): void {
