@@ -5,6 +5,7 @@ import { envelopeBox } from './boxes/envelope-box';
 import { finTop } from './boxes/fin-top';
 import { flaredBowl } from './boxes/flared-bowl';
 import { gableTop } from './boxes/gable-top';
+import { hingedLid } from './boxes/hinged-lid';
 import { lidFlap } from './boxes/lid-flap';
 import { openTop } from './boxes/open-top';
 import { pillowPack } from './boxes/pillow-pack';
@@ -34,6 +35,7 @@ export const STYLES: readonly BoxStyle[] = [
   reverseTuck,
   gableTop,
   finTop,
+  hingedLid,
   tray,
   trayLid,
   doubleWall,
