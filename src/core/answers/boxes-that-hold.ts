@@ -125,11 +125,18 @@ function holds(
 ): boolean {
   if (!passesOpening(arrangement, openingOf(style, net))) return false;
   if (protrusionsOf(contents, style, net).length > 0) return false;
+  if (style.pocket) return liesWithin(arrangement.size, net);
   const piece = asItStands(net).find(({ shell }) => shell.length > 0);
   if (piece === undefined) return false;
   const bent = piece.hinges.some(({ kind }) => kind === 'join') ? CHORD_TOLERANCE_MM : 0;
   return leastCrossing(piece, net.caliperUm / 1000, arrangement.size) <= SLACK + bent;
 }
+
+const AXES = ['width', 'depth', 'height'] as const;
+
+/** Whether it is no larger than the room that a flat pocket says it has, as it lies. */
+const liesWithin = (sizeMm: readonly [number, number, number], { inside }: BoxNet): boolean =>
+  AXES.every((axis, at) => ticksOfMm(sizeMm[at] ?? 0) <= inside[axis]);
 
 /** How hard the marks of a row are: their fineness, every setting and edge of the fence, and what no ruler sets; then paper, then room to spare. */
 export const easeOf = (row: EasyRow): readonly number[] => [

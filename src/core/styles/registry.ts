@@ -1,3 +1,4 @@
+import { bagTopper } from './boxes/bag-topper';
 import { cornet } from './boxes/cornet';
 import { crashLock } from './boxes/crash-lock';
 import { doubleWall } from './boxes/double-wall';
@@ -9,6 +10,7 @@ import { hingedLid } from './boxes/hinged-lid';
 import { lidFlap } from './boxes/lid-flap';
 import { openTop } from './boxes/open-top';
 import { pillowPack } from './boxes/pillow-pack';
+import { pocketEnvelope } from './boxes/pocket-envelope';
 import { prismLid } from './boxes/prism-lid';
 import { reverseTuck } from './boxes/reverse-tuck';
 import { sleeveDrawer } from './boxes/sleeve-drawer';
@@ -49,7 +51,9 @@ export const STYLES: readonly BoxStyle[] = [
   wedge,
   threeSidedBar,
   envelopeBox,
+  pocketEnvelope,
   wallet,
+  bagTopper,
 ];
 
 export const styleById = (id: string): BoxStyle | undefined => STYLES.find((style) => style.id === id);

@@ -281,6 +281,8 @@ export interface BoxStyle {
   readonly inside: readonly [Len, Len, Len];
   /** The two inside sides of the end that things slide in through; without it they go in from above. */
   readonly slidesInBy?: readonly [InsideSide, InsideSide];
+  /** A flat pocket that bulges over what is in it: its room is what `inside` says, and no solid is built of it. */
+  readonly pocket?: true;
   /** `open`: its roof stands open round what rises above the rim, though it closes over the rest. */
   readonly roof?: 'open';
   /** Sums with the caliper in them (`'2t + ease'`), rounded up to the maker's marks once. */
