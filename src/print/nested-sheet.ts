@@ -1,3 +1,4 @@
+import { UPRIGHT } from '../core/draw/net/lying-piece';
 import { linesOfNet } from '../core/draw/net/net-lines';
 import { type NestedSheet, netOfNest } from '../core/draw/sheet/nested-net';
 import { centredText, lineMark } from '../core/draw/strokes/marks';
@@ -24,7 +25,7 @@ const NUMBER_MM = 4;
 export function printNestedSheet(input: NestedSheet & { readonly stamp: PrintStamp }): PrintDocument {
   const { title, piece, nest, sheet, stamp } = input;
   const at = ({ x, y }: { readonly x: number; readonly y: number }) => [toMm(x), toMm(y)] as const;
-  const lines = linesOfNet(netOfNest(piece, nest.parts, sheet), 'inside');
+  const lines = linesOfNet(netOfNest(piece, nest.parts, sheet), UPRIGHT);
   const marks: Mark[] = [
     ...lines.map(({ ink, a, b }) => lineMark(ink, [at(a), at(b)])),
     ...nest.parts.map(({ x, y, across, up }, number) =>

@@ -30,10 +30,11 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   await page.keyboard.press('Enter');
   await page.getByRole('combobox', { name: 'Paper', exact: true }).selectOption('Cream card, letter');
 
-  // Common practice, no source: this box with flaps 1/4 in shorter, from an 11 × 4 1/4 in piece; good side up its scores lie at 1, 2 1/2, 6, 7 1/2 and 3.
+  // Common practice, no source: this box with flaps 1/4 in shorter, from an 11 × 4 1/4 in piece; its scores lie at 3 1/2, 5, 8 1/2, 10 and 3.
   const net = page.getByRole('img', { name: /^Net of Box/ });
   await expect(net).toContainText('11 × 4¼ in');
-  for (const mark of ['1', '2½', '6', '7½']) await expect(net.getByText(mark, { exact: true })).toBeVisible();
+  for (const mark of ['3½', '5', '8½', '10'])
+    await expect(net.getByText(mark, { exact: true })).toBeVisible();
 
   await workbook(page).turnTo('bench');
   const card = await madeFile(page, () => page.getByRole('button', { name: 'Print the step card' }).click());

@@ -31,23 +31,24 @@ async function readCard(words: readonly string[], files?: Record<string, string>
 }
 
 describe('desk card', () => {
-  // Common practice, no source: 3 1/2 wide × 1 1/2 deep × 3 high, tab 1 in, bottom flaps 1 1/2 in. Good side up the tab lies left: 25.4, 63.5, 152.4, 190.5 mm, then 76.2.
-  test('the trade box: blank 11 × 4 1/2 in, scores from the tab’s edge at 1, 2 1/2, 6, 7 1/2, turn, at 3, slits at the first three, tab foot cut away', async () => {
+  // Common practice, no source: 3 1/2 wide × 1 1/2 deep × 3 high, tab 1 in, bottom flaps 1 1/2 in. From the edge opposite the tab: 88.9, 127, 215.9, 254 mm, then 76.2.
+  test('the trade box: blank 11 × 4 1/2 in, scores at 3 1/2, 5, 8 1/2, 10, turn, at 3, slits at the first three, tab foot cut away', async () => {
     const { pieces, unit } = await readCard(trade);
     const ops = pieces[0]?.ops ?? [];
     const at = (name: string) => ops.filter(({ op }) => op === name).map((op) => op.at);
     expect(unit).toBe('in');
     expect(ops[0]).toEqual({ op: 'blank', across: 279.4, up: 114.3 });
-    expect(at('score')).toEqual([25.4, 63.5, 152.4, 190.5, 76.2]);
-    expect(ops.findIndex(({ op }) => op === 'turn')).toBe(6);
-    expect(at('slit')).toEqual([63.5, 152.4, 190.5]);
+    expect(at('score')).toEqual([88.9, 127, 215.9, 254, 76.2]);
+    // Turned over and half round before anything is done, then a quarter between the fourth score and the fifth.
+    expect(ops.flatMap(({ op }, i) => (op === 'turn' ? [i] : []))).toEqual([2, 7, 9]);
+    expect(at('slit')).toEqual([88.9, 127, 215.9]);
     expect(ops.find(({ op }) => op === 'corner')).toMatchObject({ across: 25.4, up: 39.6875 });
   });
 
   test('as text it is numbered for reading', async () => {
     const { printed } = await callDesk(['card', ...trade, '--format', 'text']);
     expect(printed).toContain('1. Cut a piece 11 × 4 1/2 in.');
-    expect(printed).toContain('2. Lay it good side up. Score at 1, 2 1/2, 6 and 7 1/2 in.');
+    expect(printed).toContain('2. Lay it good side up. Score at 3 1/2, 5, 8 1/2 and 10 in.');
   });
 
   test('a saved recipe gives the same card as its sizes typed, on the tool of the same file', async () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type BenchOp, panelLabels, readCard } from '../../src/core/bench';
 import { spellAct } from '../../src/core/bench/equal/canonical-form';
+import { tabEndOf } from '../../src/core/net/tab-end';
 import { STYLES } from '../../src/core/styles';
 import { handoutPage } from '../../src/print';
 import { expectMakes } from '../core/bench/expect-makes';
@@ -57,7 +58,12 @@ describe('the handout as a page', () => {
             details: [...step.querySelectorAll('.detail')].map((line) => asTyped(line.textContent)),
             template: [...step.querySelectorAll('.point')].map((line) => asTyped(line.textContent)),
           }));
-          const read = readCard(steps, { unit: ruler.unit, fence: 'left', labels: panelLabels(piece) });
+          const read = readCard(steps, {
+            unit: ruler.unit,
+            fence: 'left',
+            tabEnd: tabEndOf(piece),
+            labels: panelLabels(piece),
+          });
           if (!read.ok) throw new Error(read.sentence);
           if (joins) expect(spelled(read.ops)).toEqual(spelled(program.ops));
           else expectMakes(read.ops, piece, tool);

@@ -26,7 +26,7 @@ describe('the run sheet on paper', () => {
       'Tie',
     ])
       expect(words).toContain(stage);
-    expect(words.filter((text) => text.startsWith('Set the fence to 2½ in.'))).toHaveLength(2);
+    expect(words.filter((text) => text.startsWith('Set the fence to 3½ in.'))).toHaveLength(2);
     expect(words).toContain('Cut size: 11 in × 4½ in');
     expect(words.filter((text) => text === 'of 23')).toHaveLength(
       sheet.steps.filter(({ lineId }) => lineId === 'dusk').length,

@@ -117,8 +117,15 @@ function distanceTo([x, y]: At, [ax, ay]: At, [bx, by]: At): number {
   return Math.hypot(x - ax - share * dx, y - ay - share * dy);
 }
 
-/** How far each worked edge of the net is from the nearest printed line, at its ends and (straight ones) along it; the worst of them. */
-function worstMiss(piece: PieceNet, paths: readonly ReadPath[], stretch = 1): number {
+/**
+ * How far each worked edge of the net is from the nearest printed line, at its ends and (straight ones) along it; the worst of them. A net
+ * whose tab would end at the top is printed half round.
+ */
+const worstMiss = (piece: PieceNet, paths: readonly ReadPath[], stretch = 1): number =>
+  Math.min(...[1, -1].map((way) => missOf(piece, paths, way * stretch)));
+
+/** `stretch`: negative where the net is taken half round. */
+function missOf(piece: PieceNet, paths: readonly ReadPath[], stretch: number): number {
   const mm = ({ x, y }: Point): At => [toMm(x) * stretch, toMm(y) * stretch];
   const drawn = paths.filter(({ stroked, widthMm }) => stroked && widthMm > 0.2).map(flatten);
   const edges = piece.edges.filter(({ kind }) => kind !== 'join');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type BenchOp, type BenchTool, boxCards } from '../../src/core/bench';
-import { layNet } from '../../src/core/net';
+import { layNet, type PieceNet } from '../../src/core/net';
 import { STYLES } from '../../src/core/styles';
 import { numberOf } from '../../src/screens/bench/bench-net';
 import { stepAt } from '../../src/screens/bench/run-picture';
@@ -32,6 +32,20 @@ function backToNet(ops: readonly BenchOp[], tool: BenchTool, { across, up }: { a
   return { wide, high, toNet: (spot: Spot) => undo.reduce((at, step) => step(at), spot) };
 }
 
+/** Where a place of the net stands in the drawing: mirrored good side up, and upside down where else the tab were at the left or at the top. */
+function placeDrawn({ blank: { across, up }, faces }: PieceNet, faceUp: 'inside' | 'outside', [x, y]: Spot) {
+  const tabs = (at: (spot: { x: number; y: number }) => boolean) => {
+    const there = faces.filter(({ ring }) => ring.filter(at).length > 1);
+    return there.length > 0 && there.every(({ role }) => role === 'glueTab');
+  };
+  const [left, right] = [tabs((spot) => spot.x === 0), tabs((spot) => spot.x === across)];
+  const [top, bottom] = [tabs((spot) => spot.y === up), tabs((spot) => spot.y === 0)];
+  const over = faceUp === 'outside';
+  const atLeft = over ? right && !left : left && !right;
+  const turned = atLeft || (left === right && top && !bottom);
+  return { left: over !== turned ? across - x : x, top: turned ? y : up - y };
+}
+
 const HANDS = { right: trimmer, left: { ...trimmer, fence: 'right' as const } };
 
 describe.each(['right', 'left'] as const)('numbers lit for a %s-handed maker', (hand) => {
@@ -46,9 +60,9 @@ describe.each(['right', 'left'] as const)('numbers lit for a %s-handed maker', (
           for (const mark of step.marks.filter(({ reads }) => reads === 'from the fence')) {
             const x = hand === 'left' ? lies.wide - mark.at : mark.at;
             const [a, b] = ([[x, 0], [x, lies.high]] as const).map(lies.toNet) as [Spot, Spot]; // biome-ignore format: one row
-            const left = faceUp === 'outside' ? blank.across - a[0] : a[0];
-            const wanted = a[0] === b[0] ? `left ${left}` : `top ${blank.up - a[1]}`;
-            expect([step.headline, numberOf(mark, step.lie, blank, faceUp)]).toEqual([
+            const { left, top } = placeDrawn(card.piece, faceUp, a);
+            const wanted = a[0] === b[0] ? `left ${left}` : `top ${top}`;
+            expect([step.headline, numberOf(mark, step.lie, card.piece, faceUp)]).toEqual([
               step.headline,
               [wanted],
             ]);

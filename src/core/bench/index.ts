@@ -4,6 +4,7 @@ export { type BenchCard, faceUpOf } from './equal/bench-card';
 export { canonicalCard } from './equal/canonical-card';
 export { canonicalNet } from './equal/canonical-form';
 export {
+  asSeen,
   type CardPlace,
   type Lie,
   placeAtBench,
@@ -15,6 +16,7 @@ export { fallsAway } from './equal/cut-card';
 export { newEdges, partsOnCard } from './equal/parts-on-card';
 export { cardTrouble } from './equal/try-card';
 export { runProgram } from './equal/virtual-bench';
+export { drawnLie } from './first-lie';
 export { deriveProgram } from './program/derive-program';
 export type * from './types';
 export { cardSteps } from './words/card-steps';

@@ -1,10 +1,19 @@
 import { useCallback } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import type { BoxCard, CardMark, CardStep, Lie } from '../../core/bench';
+import {
+  type BoxCard,
+  type CardMark,
+  type CardStep,
+  drawnLie,
+  type Lie,
+  placeAtBench,
+  toNet,
+} from '../../core/bench';
 import { drawNetToFit } from '../../core/draw/net/net-drawing';
 import { leftKey, topKey } from '../../core/draw/net/net-table';
 import { pictureOfStep } from '../../core/draw/step/step-picture';
-import type { Blank } from '../../core/net';
+import type { PieceNet } from '../../core/net';
+import { ticks } from '../../core/units';
 import { DrawingView, type FittedDrawing, type Space } from '../../ui/drawing/drawing-view';
 import { useRuler } from '../../ui/fields/measure';
 import { RecipePicture } from '../../ui/folded/recipe-picture';
@@ -43,25 +52,23 @@ export function BenchNet({ card: { piece, joins }, step, recipe }: BenchNetProps
     [piece, ruler, faceUp],
   );
   if (joins) return <RecipePicture recipe={recipe} />;
-  const lit = step ? step.marks.flatMap((mark) => numberOf(mark, step.lie, piece.blank, faceUp)) : [];
+  const lit = step ? step.marks.flatMap((mark) => numberOf(mark, step.lie, piece, faceUp)) : [];
   return <DrawingView draw={draw} lit={lit} />;
 }
 
 /** The number of the drawing that a mark of the card is read as: the fence stands at another edge once the card is turned, or for a left hand. */
 export function numberOf(
   { at, reads }: CardMark,
-  { quarters, mirrored }: Lie,
-  { across, up }: Blank,
+  lie: Lie,
+  piece: PieceNet,
   faceUp: Recipe['faceUp'],
 ): string[] {
   if (reads === 'across') return [leftKey(at)];
   if (reads === 'up') return [topKey(at)];
   if (reads === 'off the near edge') return [];
-  const [near, far] = [leftKey(at), leftKey(across - at)];
-  // The drawing is mirrored for the outside; beyond that the card reads from the right.
-  const fromRight = mirrored !== (faceUp === 'outside');
-  const keys = fromRight
-    ? [far, topKey(at), near, topKey(up - at)]
-    : [near, topKey(at), far, topKey(up - at)];
-  return keys.slice(quarters, quarters + 1);
+  const { blank } = piece;
+  const [near, far] = [0, 1].map((y) => toNet(blank, lie, { x: at, y: ticks(y) }));
+  if (!near || !far) return [];
+  const [left, above] = placeAtBench(blank, drawnLie(piece, faceUp), [near.x, near.y]);
+  return [near.x === far.x ? leftKey(left) : topKey(blank.up - above)];
 }

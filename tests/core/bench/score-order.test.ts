@@ -32,8 +32,15 @@ const someScores = fc
   );
 
 function priceOf(stops: readonly ScoreStop[], kind: 'fence' | 'grooves'): number {
-  const { setting, turn } = HANDLING[kind];
-  let [price, lie] = [0, 0];
+  const { setting, turn, opposite } = HANDLING[kind];
+  const along = [0, 1].map((lie) => stops.filter(({ quarters }) => quarters % 2 === lie));
+  // Measured from two edges that face each other, and not by one setting.
+  const opposed = along.filter(
+    (those) =>
+      new Set(those.map(({ quarters }) => quarters)).size > 1 && new Set(those.map(({ at }) => at)).size > 1,
+  );
+  let price = opposite * opposed.length;
+  let lie = 0;
   let fence: Ticks = ticks(0);
   for (const stop of stops) {
     price += stop.cost + (stop.quarters === lie ? 0 : turn) + (stop.at === fence ? 0 : setting);

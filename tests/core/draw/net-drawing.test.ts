@@ -68,16 +68,18 @@ describe('the numbers of the box 3 1/2 wide, 1 1/2 deep, 3 high', () => {
     expect(big.map((mark) => mark.text)).toEqual(['3½', '5', '8½', '10', '11', '3', '4½']);
   });
 
-  it('run from the other end when the outside lies up, and valleys become mountains', () => {
+  it('run from the edge opposite the tab when the outside lies up too, and valleys become mountains', () => {
     const rows = tableOfLines(tradeBox, 'outside');
     const upright = rows.filter((row) => row.way === 'upright' && row.ink.startsWith('score'));
-    // 11 - 10, 11 - 8 1/2, 11 - 5, 11 - 3 1/2
     expect(upright.map((row) => row.fromLeft[0])).toEqual([
-      inches(1),
-      inches(2, 1, 2),
-      inches(6),
-      inches(7, 1, 2),
+      inches(3, 1, 2),
+      inches(5),
+      inches(8, 1, 2),
+      inches(10),
     ]);
+    // Turned over top to bottom: the score 1 1/2 in from the bottom is so far from the top.
+    const level = rows.filter((row) => row.way === 'level' && row.ink.startsWith('score'));
+    expect(level.map((row) => row.fromTop[0])).toEqual([inches(1, 1, 2)]);
     expect(upright.every((row) => row.ink === 'score-mountain')).toBe(true);
   });
 

@@ -72,7 +72,7 @@ describe('the trade box, step by step', () => {
     expect(sweep('score-1')).toEqual([]);
     expect(sweep('score-2')).toEqual([90]);
     expect(sweep('slit-1')).toEqual([-90]);
-    expect(sweep('score-2', { ...trimmer, fence: 'right' })).toEqual([-90]);
+    expect(sweep('score-2', { ...trimmer, fence: 'right' })).toEqual([90]);
   });
 
   test('the tab’s foot is hatched: 1 × 1 9/16 in falls away, and two corners 1 × 5/16', () => {
@@ -105,18 +105,19 @@ describe('the other face, the other hand', () => {
   };
 
   test('outside up the card is mirrored, and the same scores are mountains', () => {
-    // 11 − 10, 11 − 8 1/2, 11 − 5 and 11 − 3 1/2 in.
+    // Measured from the edge opposite the tab all the same: 3 1/2, 5, 8 1/2 and 10 in.
     expect(placesFromLeft(picture('open-top', 'score-1', trimmer, 'outside'), 'score-mountain')).toEqual([
-      '25.4',
-      '63.5',
-      '152.4',
-      '190.5',
+      '88.9',
+      '127.0',
+      '215.9',
+      '254.0',
     ]);
   });
 
-  test('with the fence on the right the card lies as it lay, and only the numbers run the other way', () => {
+  test('with the fence on the right the card is turned, so that the tab lies away from the fence again', () => {
     const drawing = picture('open-top', 'score-1', { ...trimmer, fence: 'right' });
-    expect(placesFromLeft(drawing, 'score-valley')).toEqual(['88.9', '127.0', '215.9', '254.0']);
+    // 11 − 10, 11 − 8 1/2, 11 − 5 and 11 − 3 1/2 in from the left, which are 10, 8 1/2, 5 and 3 1/2 from the fence.
+    expect(placesFromLeft(drawing, 'score-valley')).toEqual(['25.4', '63.5', '152.4', '190.5']);
     const zero = texts(drawing).find((mark) => mark.text === '0');
     expect(zero?.at[0]).toBeGreaterThan(Math.max(...xs(inkOf(drawing, 'score-valley'))));
   });

@@ -38,13 +38,13 @@ describe('the run sheet of a batch in two colours', () => {
     ]);
   });
 
-  it('sets the fence five times for both colours: 1, 2 1/2, 3, 6 and 7 1/2 in, one setting at a time', () => {
-    // common practice, no source: the trade box is scored at 3 1/2, 5, 8 1/2 and 10 along the 11, good side up from the tab’s edge 1, 2 1/2, 6 and 7 1/2, and across at 3
+  it('sets the fence five times for both colours: 3, 3 1/2, 5, 8 1/2 and 10 in, one setting at a time', () => {
+    // common practice, no source: the trade box is scored at 3 1/2, 5, 8 1/2 and 10 along the 11, from the edge opposite the tab, and across at 3
     const fences = stepsOf(sheet, 'score').flatMap(({ work }) => (work.do === 'fence' ? [work.at] : []));
-    const five = [inches(1), inches(2, 1, 2), inches(3), inches(6), inches(7, 1, 2)];
+    const five = [inches(3), inches(3, 1, 2), inches(5), inches(8, 1, 2), inches(10)];
     expect(fences).toEqual(five.flatMap((at) => [at, at]));
     // across at 3: the card is turned a quarter for it, as its bench card says
-    expect(stepsOf(sheet, 'score')[4]?.work).toMatchObject({ lies: { turned: 'counter-clockwise' } });
+    expect(stepsOf(sheet, 'score')[0]?.work).toMatchObject({ at: inches(3), lies: { turned: 'clockwise' } });
     expect(stepsOf(sheet, 'score').map(({ lineId }) => lineId)).toEqual(
       five.flatMap(() => ['dusk', 'ember']),
     );

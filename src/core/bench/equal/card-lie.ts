@@ -87,6 +87,10 @@ export const flipped = ({ quarters, mirrored }: Lie): Lie => ({
   mirrored: !mirrored,
 });
 
+/** A lie as the bench measures it and as eyes see it, each from the other: with the fence on the right, the bench measures in a mirror. */
+export const asSeen = ({ quarters, mirrored }: Lie, fence: 'left' | 'right'): Lie =>
+  fence === 'left' ? { quarters, mirrored } : { quarters: quartersOf(-quarters), mirrored: !mirrored };
+
 /** A stretch of a line that stands upright as the card lies: its distance from the fence, and how far off the near edge it runs. */
 export interface UprightStretch {
   readonly at: Ticks;

@@ -1,3 +1,4 @@
+import { type BlankSide, tabEndOf } from '../../net/tab-end';
 import type { NetEdge, PieceNet } from '../../net/types';
 import {
   flipped,
@@ -9,6 +10,7 @@ import {
   uprightIn,
 } from '../equal/card-lie';
 import type { Segment } from '../equal/line-stretches';
+import { firstLie, isAtFence } from '../first-lie';
 import type { BenchOp, BenchProgram, BenchTool, CardFace } from '../types';
 import { closingActs } from './closing-acts';
 import { countHandling } from './count-handling';
@@ -32,8 +34,8 @@ export interface ProgramChoices {
 
 /**
  * The acts that make a piece from its blank with a tool: scores while every edge is whole, then slits, outline and holes, then the creasing,
- * adhesive and closing. Scores that fold outward are pressed on the other face, after one flip. Places are read off whichever edge is easier;
- * few fence settings and turns.
+ * adhesive and closing. Scores that fold outward are pressed on the other face, after one flip. Along the strip of a tube places are read
+ * off the edge opposite the tab, else off whichever edge is easier; few fence settings and turns.
  */
 export function deriveProgram(piece: PieceNet, tool: BenchTool, choices: ProgramChoices = {}): BenchProgram {
   const faceUp = choices.faceUp ?? 'outside';
@@ -67,14 +69,20 @@ export function deriveProgram(piece: PieceNet, tool: BenchTool, choices: Program
     lie = flipped(lie);
   };
 
+  const tabEnd = tabEndOf(piece);
   for (const [i, { mirrored, wanted }] of (isScored ? faces : []).entries()) {
     flipTo(mirrored);
+    // A blank may be laid down any way round; later turns count from how it lies.
+    if (i === 0) turnTo(firstLie(tabEnd, mirrored).quarters);
+    const from = lie;
+    const turnsAfter = (turned: Quarters): number =>
+      i === faces.length - 1 ? slits.turnsFrom(quartersOf(from.quarters + turned)) : 0;
     const lines = netLines(piece, wanted);
     const runs = scoreRuns(piece, lines);
-    const options = runs.map((run, at) => scoreStops(piece, run, at, tool, mirrored));
-    const { stops } = orderScores(options, tool, i === faces.length - 1 ? slits.turnsFrom : () => 0);
+    const options = runs.map((run, at) => scoreStops(piece, run, at, tool, { from, tabEnd }));
+    const { stops } = orderScores(options, tool, turnsAfter);
     for (const stop of stops) {
-      turnTo(stop.quarters);
+      turnTo(quartersOf(from.quarters + stop.quarters));
       const run = runs[stop.run];
       if (run) ops.push(...pressRun(piece, run, lie, tool));
     }
@@ -95,18 +103,19 @@ export function deriveProgram(piece: PieceNet, tool: BenchTool, choices: Program
   return { piece: piece.id, faceUp, ops, ...countHandling(ops, tool) };
 }
 
-/** The two lies in which a line stands upright, each with its distance from the fence. */
+/** The two lies in which a line stands upright, each turned from how the card lies, with its distance from the fence. */
 function scoreStops(
   { blank }: PieceNet,
   { line }: ScoreRun,
   run: number,
   tool: BenchTool,
-  mirrored: boolean,
+  { from, tabEnd }: { readonly from: Lie; readonly tabEnd: BlankSide | null },
 ): readonly ScoreStop[] {
-  return fourLies(mirrored).flatMap((lie): ScoreStop[] => {
+  return fourLies(from.mirrored).flatMap((lie): ScoreStop[] => {
     const upright = uprightIn(blank, lie, line.a, line.b);
     if (!upright) return [];
-    return [{ quarters: lie.quarters, at: upright.at, run, cost: placeCost(upright.at, tool) }];
+    const cost = placeCost(upright.at, tool, isAtFence(tabEnd, lie));
+    return [{ quarters: quartersOf(lie.quarters - from.quarters), at: upright.at, run, cost }];
   });
 }
 

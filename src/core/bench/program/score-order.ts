@@ -5,7 +5,7 @@ import { HANDLING } from './handling-cost';
 import { LIE_SETS, PAIRS_IN, pairBit, ROUNDS } from './lie-sets';
 import { arrangeByLie, arrangeBySetting, ordersOf } from './score-arrangement';
 
-/** One score as it can be made: the card turned this way, the fence at this distance. */
+/** One score as it can be made: the card turned so far from how it lies, the fence at this distance. */
 export interface ScoreStop {
   readonly quarters: Quarters;
   readonly at: Ticks;
@@ -27,8 +27,8 @@ export type TurnsAfter = (quarters: Quarters) => number;
 const TRY_ALL_UP_TO = 12;
 
 /**
- * Which edge each score is measured from, and in what order: least sum of rough marks, fence settings and turns, among all choices of edges
- * in two orders of work (turn seldom, or set the fence seldom). With more than twelve scores that could share a distance, each of those
+ * Which edge each score is measured from, and in what order: least sum of rough marks, fence settings, turns and edges that face each other,
+ * among all choices of edges in two orders of work (turn seldom, or set the fence seldom). With more than twelve scores that could share a distance, each of those
  * takes its easiest edge.
  */
 export function orderScores(
@@ -47,6 +47,7 @@ class OrderSearch {
   readonly #options: readonly (readonly ScoreStop[])[];
   readonly #setting: number;
   readonly #turn: number;
+  readonly #opposite: number;
   /** By lie. */
   readonly #turnsAfter: readonly number[];
   /** Scores that could share a distance with another; the rest need a setting of their own whatever is chosen. */
@@ -59,6 +60,7 @@ class OrderSearch {
     this.#options = options;
     this.#setting = HANDLING[tool.kind].setting;
     this.#turn = HANDLING[tool.kind].turn;
+    this.#opposite = HANDLING[tool.kind].opposite;
     this.#turnsAfter = LIES.map(turnsAfter);
     const kin = kinOf(options);
     this.#kin = kin.length > TRY_ALL_UP_TO ? new Set() : new Set(kin);
@@ -88,7 +90,7 @@ class OrderSearch {
       if (rough + this.#handling(settings + alone, turns) + this.#turn * after >= this.best.cost) return;
       const i = order[step];
       if (i === undefined) {
-        this.#judge(chosen, orders, settings, rough);
+        this.#judge(chosen, orders, settings, rough + this.#opposite * oppositePairs(chosen));
         return;
       }
       for (const stop of choices[i] ?? []) {
@@ -118,7 +120,7 @@ class OrderSearch {
       : this.#setting * settings + this.#turn * Math.max(turns, count - settings);
   }
 
-  /** Of equals the first is kept: rising lies. Only what beats the best so far is laid out. */
+  /** Of equals the first is kept: rising lies. Only what beats the best so far is laid out. `rough` is all but settings and turns. */
   #judge(
     chosen: readonly ScoreStop[],
     orders: readonly (readonly Quarters[])[],
@@ -173,6 +175,7 @@ class OrderSearch {
       fence = stop.at;
     }
     cost += this.#turn * (this.#turnsAfter[lie] ?? 0);
+    cost += this.#opposite * oppositePairs(stops);
     if (cost < this.best.cost) this.best = { stops, cost };
   }
 }
@@ -183,6 +186,24 @@ interface Place {
   scores: number;
   lies: number;
 }
+
+/**
+ * How many pairs of edges that face each other are both measured from. One setting all round, as a tray is scored, does not count: its walls
+ * come out alike, and what is wrong with the blank falls into its floor.
+ */
+function oppositePairs(stops: readonly ScoreStop[]): number {
+  let pairs = 0;
+  for (const lie of [0, 1]) {
+    const [near, far] = [stops.find(isIn(lie)), stops.find(isIn(lie + 2))];
+    if (near && far && stops.some((stop) => stop.quarters % 2 === lie && stop.at !== near.at)) pairs++;
+  }
+  return pairs;
+}
+
+const isIn =
+  (lie: number) =>
+  ({ quarters }: ScoreStop): boolean =>
+    quarters === lie;
 
 const easiest = (stops: readonly ScoreStop[]): ScoreStop =>
   stops.reduce((best, stop) => (stop.cost < best.cost ? stop : best));

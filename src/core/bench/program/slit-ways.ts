@@ -1,12 +1,14 @@
+import { tabEndOf } from '../../net/tab-end';
 import type { PieceNet } from '../../net/types';
 import { ticks } from '../../units/ticks';
-import { fourLies, type Quarters, toBench, uprightIn } from '../equal/card-lie';
+import { fourLies, type Quarters, sizeAsItLies, toBench, uprightIn } from '../equal/card-lie';
 import { comparePlaces, type Stretch, type Stretches, shareStretches } from '../equal/exact-intervals';
 import { insideAlong, type Segment, segmentOn } from '../equal/line-stretches';
+import { isAtFence } from '../first-lie';
 import type { BenchOp } from '../types';
 import { acrossBlank, type NetLine, outlineOf } from './net-lines';
 
-/** One way to cut a slit: the card turned so that the open end, where there is one, lies at the near edge. */
+/** One way to cut a slit: the card turned so that the open end, where there is one, lies at the near edge if it may. */
 export interface SlitWay {
   readonly quarters: Quarters;
   readonly op: Extract<BenchOp, { op: 'slit' }>;
@@ -29,7 +31,10 @@ export function slitWork(piece: PieceNet, lines: readonly NetLine[], mirrored: b
   return { ways, slanted };
 }
 
-/** A slit that reaches the blank's edge, or waste all the way to it, is cut in from that edge; any other from stop to stop. */
+/**
+ * A slit that reaches the blank's edge, or waste all the way to it, is cut in from that edge, or up to it; any other from stop to stop. Like
+ * the score it goes on from, it is measured from the edge opposite the tab.
+ */
 function waysToCut(
   piece: PieceNet,
   line: NetLine,
@@ -47,10 +52,13 @@ function waysToCut(
     const upright = uprightIn(piece.blank, lie, segment.a, segment.b);
     if (!upright) return [];
     const startIsNear = toBench(piece.blank, lie, segment.a).y < toBench(piece.blank, lie, segment.b).y;
-    const open = startIsNear ? openAtStart : openAtEnd;
-    const op = { op: 'slit', at: upright.at, from: open ? ticks(0) : upright.from, to: upright.to } as const;
-    return [{ quarters: lie.quarters, op }];
+    const [openNear, openFar] = startIsNear ? [openAtStart, openAtEnd] : [openAtEnd, openAtStart];
+    const from = openNear ? ticks(0) : upright.from;
+    const to = openFar && !openNear ? sizeAsItLies(piece.blank, lie).up : upright.to;
+    return [{ quarters: lie.quarters, op: { op: 'slit', at: upright.at, from, to } }];
   });
-  const open = ways.filter(({ op }) => op.from === 0);
-  return open.length > 0 ? open : ways;
+  const tabEnd = tabEndOf(piece);
+  const fromBody = ways.filter(({ quarters }) => !isAtFence(tabEnd, { quarters, mirrored }));
+  const open = fromBody.filter(({ op }) => op.from === 0);
+  return open.length > 0 ? open : fromBody;
 }

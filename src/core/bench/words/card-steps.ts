@@ -3,7 +3,6 @@ import { printLength, type Ruler, type Ticks } from '../../units';
 import type { CardMark, CardStep, CautionCode, StepKind } from '../card-step';
 import type { BenchOp, BenchProgram, BenchTool } from '../types';
 import { groupActs } from './group-acts';
-import { panelLabels } from './panel-labels';
 import { speechFor } from './say-act';
 import { sayGroups } from './say-group';
 import { tipsFor } from './tips';
@@ -18,7 +17,7 @@ export function cardSteps(
   box: BoxNet,
   tool: BenchTool,
 ): readonly CardStep[] {
-  const speech = speechFor(tool, panelLabels(piece));
+  const speech = speechFor(tool, piece);
   const groups = groupActs(program, tool);
   const said = sayGroups(groups, piece.blank, speech);
   const counts = new Map<StepKind, number>();

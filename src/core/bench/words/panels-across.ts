@@ -1,5 +1,7 @@
 import type { PieceNet, Point } from '../../net/types';
 import { type Ticks, ticks } from '../../units';
+import { placeAtBench } from '../equal/card-lie';
+import { drawnLie } from '../first-lie';
 
 /** A piece of the way from the card's edge to a line: within one panel, or over card that falls away (null). */
 export interface Stretch {
@@ -28,11 +30,12 @@ export function panelsAcross(
   piece: PieceNet,
   { level, at, from, to, faceUp }: Asked,
 ): { readonly before: readonly Stretch[]; readonly after: string | null } | null {
-  const { across, up } = piece.blank;
+  const { up } = piece.blank;
+  const lie = drawnLie(piece, faceUp);
   /** Distance from the edge that is measured from, then along it. */
   const turn = ({ x, y }: Point): readonly [number, number] => {
-    const left = faceUp === 'inside' ? x : across - x;
-    return level ? [up - y, left] : [left, up - y];
+    const [left, above] = placeAtBench(piece.blank, lie, [x, y]);
+    return level ? [up - above, left] : [left, up - above];
   };
   for (const share of TRIED) {
     const crossed = piece.faces

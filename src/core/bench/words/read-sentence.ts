@@ -1,6 +1,8 @@
+import type { BlankSide } from '../../net/tab-end';
 import type { Blank } from '../../net/types';
 import { type LengthUnit, type Ticks, ticks } from '../../units';
-import { type Lie, sizeAsItLies } from '../equal/card-lie';
+import { asSeen, flipped, type Lie, quartersOf, sizeAsItLies } from '../equal/card-lie';
+import { firstLie } from '../first-lie';
 import type { BenchOp, BenchPoint, CloseWay } from '../types';
 import { every, readSaid, readSaidList, readSaidPoint, splitList } from './read-length-words';
 import { readPanels } from './read-panels';
@@ -10,6 +12,8 @@ import type { Op } from './say-act';
 export interface CardKey {
   readonly unit: LengthUnit;
   readonly fence: 'left' | 'right';
+  /** Where the tab ends in the net, which says how the piece lies in its drawing. */
+  readonly tabEnd: BlankSide | null;
   /** What each panel is called on the card, as `panelLabels` gives it. */
   readonly labels: ReadonlyMap<string, string>;
 }
@@ -154,11 +158,15 @@ function readBlank(
   return across === null || up === null ? null : [{ op: 'blank', across, up }];
 }
 
-function readTurn([turn]: readonly string[], { key }: HeardSoFar): BenchOp[] {
-  const said = turn?.toLowerCase();
-  if (said === 'half turn') return [{ op: 'turn', quarters: 2 }];
-  const isForward = (said === 'quarter turn counterclockwise') === (key.fence === 'left');
-  return [{ op: 'turn', quarters: isForward ? 1 : 3 }];
+function readTurn([turn = '']: readonly string[], { key }: HeardSoFar): BenchOp[] {
+  return [{ op: 'turn', quarters: quartersSaid(turn, key.fence) }];
+}
+
+/** Counterclockwise as eyes see it; measured from a fence on the right, a turn runs the other way. */
+function quartersSaid(turn: string, fence: CardKey['fence']): 1 | 2 | 3 {
+  const said = turn.toLowerCase();
+  if (said === 'half turn') return 2;
+  return (said === 'quarter turn counterclockwise') === (fence === 'left') ? 1 : 3;
 }
 
 function readAgain([turn = '']: readonly string[], heard: HeardSoFar): BenchOp[] {
@@ -181,9 +189,20 @@ function readAtTop([end = '']: readonly string[], { key, before }: HeardSoFar): 
   });
 }
 
-function readFirstLie([face, turn]: readonly (string | undefined)[], heard: HeardSoFar): BenchOp[] {
-  const flip: BenchOp[] = face === 'good side' ? [{ op: 'flip' }] : [];
-  return [...flip, ...(turn === undefined ? [] : readTurn([turn], heard))];
+/** What brings the blank from the net's own frame to how it is said to lie, which is seen from the drawing. */
+function readFirstLie(
+  [face, turn]: readonly (string | undefined)[],
+  { lie, key: { fence, tabEnd } }: HeardSoFar,
+): BenchOp[] {
+  const drawn = firstLie(tabEnd, face === 'good side');
+  const said = turn === undefined ? 0 : quartersSaid(turn, 'left');
+  const wanted = asSeen({ ...drawn, quarters: quartersOf(drawn.quarters + said) }, fence);
+  const flips = wanted.mirrored !== lie.mirrored;
+  const by = quartersOf(wanted.quarters - (flips ? flipped(lie) : lie).quarters);
+  return [
+    ...(flips ? [{ op: 'flip' } as const] : []),
+    ...(by === 0 ? [] : [{ op: 'turn', quarters: by } as const]),
+  ];
 }
 
 function eachLength(words: string, unit: LengthUnit, act: (at: Ticks) => BenchOp): readonly BenchOp[] | null {
@@ -192,9 +211,14 @@ function eachLength(words: string, unit: LengthUnit, act: (at: Ticks) => BenchOp
 
 function readStopped(
   [verb, at = '', from = '', to = '']: readonly string[],
-  { key }: HeardSoFar,
+  { key, blank, lie }: HeardSoFar,
 ): readonly BenchOp[] | null {
   const start = from === 'the near edge' ? '0 mm' : from;
+  if (to === 'the far edge') {
+    const [a, b] = [readSaid(start, key.unit), blank && sizeAsItLies(blank, lie).up];
+    if (a === null || b === null) return null;
+    return eachLength(at, key.unit, (place) => ({ op: 'slit', at: place, from: a, to: b }));
+  }
   if (verb === 'Slit') return slits(at, start, to, key.unit);
   const [a, b] = [readSaid(start, key.unit), readSaid(to, key.unit)];
   if (a === null || b === null) return null;

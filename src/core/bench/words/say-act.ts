@@ -1,22 +1,27 @@
+import { type BlankSide, tabEndOf } from '../../net/tab-end';
+import type { PieceNet } from '../../net/types';
 import { type Ruler, roundToTick, spellLength, type Ticks, ticks } from '../../units';
 import type { BenchOp, BenchPoint, BenchTool } from '../types';
+import { panelLabels } from './panel-labels';
 import { isRing } from './panel-ring';
 import { sayLength, sayLengths, sayList, sayPlace } from './say-length';
 import { type Labels, sayPanels } from './say-panels';
 
 export type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
 
-/** How a card speaks: the maker's ruler, the side their fence is on, and what the panels are called. */
+/** How a card speaks: the maker's ruler, the side their fence is on, where the tab ends, and what the panels are called. */
 export interface Speech {
   readonly ruler: Ruler;
   readonly fence: 'left' | 'right';
+  readonly tabEnd: BlankSide | null;
   readonly labels: Labels;
 }
 
-export const speechFor = (tool: BenchTool, labels: Speech['labels']): Speech => ({
+export const speechFor = (tool: BenchTool, piece: PieceNet): Speech => ({
   ruler: { unit: tool.unit, finest: tool.finestMark },
   fence: tool.fence ?? 'left',
-  labels,
+  tabEnd: tabEndOf(piece),
+  labels: panelLabels(piece),
 });
 
 /** With the fence on the right everything is measured in a mirror, so left is right and a turn runs the other way. */
@@ -52,8 +57,8 @@ export function sayScores(scores: readonly Op<'score'>[], { ruler }: Speech): st
   return span ? `Score at ${at}, ${saySpan(span, ruler)}.` : `Score at ${at}.`;
 }
 
-/** Slits of the same length, in one breath. */
-export function saySlits(slits: readonly Op<'slit'>[], { ruler }: Speech): string {
+/** Slits of the same length, in one breath. `up`: the card's length as it lies. */
+export function saySlits(slits: readonly Op<'slit'>[], up: Ticks, { ruler }: Speech): string {
   const at = sayLengths(
     slits.map((slit) => slit.at),
     ruler,
@@ -61,6 +66,7 @@ export function saySlits(slits: readonly Op<'slit'>[], { ruler }: Speech): strin
   const [first] = slits;
   if (!first) return '';
   if (first.from === 0) return `Slit the lower ${sayLength(first.to, ruler)} at ${at}.`;
+  if (first.to === up) return `Slit at ${at}, from ${sayLength(first.from, ruler)} up to the far edge.`;
   return `Slit at ${at}, ${saySpan(first, ruler)}.`;
 }
 

@@ -1,5 +1,6 @@
 import type { Blank } from '../../net/types';
-import { type Lie, sizeAsItLies } from '../equal/card-lie';
+import { asSeen, type Lie, quartersOf, sizeAsItLies } from '../equal/card-lie';
+import { firstLie } from '../first-lie';
 import type { BenchOp, BenchPoint } from '../types';
 import type { ActGroup } from './group-acts';
 import { isRing } from './panel-ring';
@@ -100,13 +101,12 @@ function sayMove(
 }
 
 /** Card that has only been cut lies any way up; said is which side, and how it lies to its drawing. */
-function sayFirstLie({ before, lie }: ActGroup, { fence }: Speech): string {
-  const flips = before.some(({ op }) => op === 'flip');
-  const turn = before.find((op) => op.op === 'turn');
-  if (!flips && !turn) return '';
-  const face = lie.mirrored === (fence === 'left') ? 'good side up' : 'inside up';
-  const way = turn ? `, ${turnWords(turn, fence)} from the drawing` : '';
-  return `Lay it ${face}${way}.`;
+function sayFirstLie({ before, lie }: ActGroup, { fence, tabEnd }: Speech): string {
+  const { quarters, mirrored } = asSeen(lie, fence);
+  const turn = quartersOf(quarters - firstLie(tabEnd, mirrored).quarters);
+  if (before.length === 0 && turn === 0) return '';
+  const way = turn === 0 ? '' : `, ${turnWords({ op: 'turn', quarters: turn }, 'left')} from the drawing`;
+  return `Lay it ${mirrored ? 'good side' : 'inside'} up${way}.`;
 }
 
 /** `size`: the card as it lies. */
@@ -122,7 +122,7 @@ function sayActs({ family, acts }: ActGroup, size: Blank, speech: Speech, next: 
     case 'slit': {
       const runs = alike(only(acts, 'slit'), (op) => `${op.from} ${op.to}`);
       return just([
-        ...runs.map((run) => saySlits(run, speech)),
+        ...runs.map((run) => saySlits(run, size.up, speech)),
         ...sayLines(only(acts, 'slitLine'), size, (op, again) => sayRuler(op, again, speech)),
       ]);
     }

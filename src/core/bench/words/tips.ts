@@ -2,6 +2,7 @@ import { FINGER_REACH, HAND_WIDTH } from '../../net/hand-reach';
 import { paringsOf } from '../../net/parings';
 import type { BoxNet, PieceNet } from '../../net/types';
 import { inches, isOnMark, printLength } from '../../units';
+import { sizeAsItLies } from '../equal/card-lie';
 import type { BenchTool } from '../types';
 import type { ActGroup } from './group-acts';
 import type { Speech } from './say-act';
@@ -33,7 +34,7 @@ function workTips(group: ActGroup, bench: Bench): readonly string[] {
     case 'score':
       return fenceStays(group, bench);
     case 'slit':
-      return opensAtEdge(group) ? ['Stop at the cross score.'] : [];
+      return slitEnds(group, bench);
     case 'cut':
       return [...narrowStrip(group), ...pareFlaps(group, bench)];
     case 'fold':
@@ -45,7 +46,11 @@ function workTips(group: ActGroup, bench: Bench): readonly string[] {
   }
 }
 
-const opensAtEdge = ({ acts }: ActGroup): boolean => acts.some((op) => op.op === 'slit' && op.from === 0);
+function slitEnds({ acts, lie }: ActGroup, { piece }: Bench): readonly string[] {
+  const { up } = sizeAsItLies(piece.blank, lie);
+  if (acts.some((op) => op.op === 'slit' && op.from === 0)) return ['Stop at the cross score.'];
+  return acts.some((op) => op.op === 'slit' && op.to === up) ? ['Start at the cross score.'] : [];
+}
 
 function longBlank({ acts }: ActGroup, { tool }: Bench): readonly string[] {
   const [blank] = acts;

@@ -8,10 +8,10 @@ import { areaMark, centredText, frameMarks, lineMark } from '../strokes/marks';
 import { fitsInside, patchBehind } from '../strokes/text-stack';
 import type { Mark } from '../strokes/types';
 import { type HiddenArea, hiddenAreas } from './keep-free';
+import { layPiece, TURNED_OVER } from './lying-piece';
 import type { NetDrawing } from './net-drawing';
 import { linesOfNet } from './net-lines';
 import { letterPanels } from './panel-labels';
-import { turnOver } from './turned-over';
 
 /** Something stuck on a panel: where it lies on the net with its outside up. `behind`: on the inside, seen through an opening. */
 export interface PlacedOutline {
@@ -44,7 +44,7 @@ export const BLEED = inches(0, 1, 8);
 export function drawDecorateMap(piece: PieceNet, options: DecorateMapOptions): NetDrawing {
   const { scale, textMm, ruler, placed = [] } = options;
   const { across } = piece.blank;
-  const over = turnOver(piece);
+  const over = layPiece(piece, TURNED_OVER);
   const place = ({ x, y }: Point): At => [toMm(x) * scale, toMm(y) * scale];
   const mirror = ([x, y]: At): At => [(toMm(across) - x) * scale, y * scale];
   const hidden = hiddenAreas(piece);
@@ -62,7 +62,7 @@ export function drawDecorateMap(piece: PieceNet, options: DecorateMapOptions): N
     ...over.waste.map((ring) => areaMark('waste', ring.map(place))),
     ...hidden.map(({ ring, glued }) => areaMark(glued ? 'bare' : 'covered', ring.map(mirror))),
     ...bleedLines(over, place, scale),
-    ...linesOfNet(piece, 'outside').flatMap((line) => drawLine(line, scale)),
+    ...linesOfNet(piece, TURNED_OVER).flatMap((line) => drawLine(line, scale)),
     ...mine.map((placed) => areaMark(placed.behind ? 'join' : 'guide', outlineOf(placed, scale))),
     ...labels(piece, over, ways, hidden, place, textMm),
     ...seamWords(piece, over, place, textMm),

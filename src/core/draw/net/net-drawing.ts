@@ -1,3 +1,4 @@
+import { drawnLie } from '../../bench';
 import { paringsOf } from '../../net/parings';
 import type { PieceNet, Point } from '../../net/types';
 import type { At } from '../../plane';
@@ -11,10 +12,10 @@ import { marksAbove, marksBeside, type RunningMark } from '../strokes/running-ma
 import { patchBehind } from '../strokes/text-stack';
 import type { Drawing, Mark } from '../strokes/types';
 import { drawGlue, GLUE_LETTER, glueInk } from './glue-areas';
+import { layPiece } from './lying-piece';
 import { type FaceUp, linesOfNet, type NetLine } from './net-lines';
 import { drawGuides, numbersFromLeft, numbersFromTop } from './net-numbers';
 import { labelPanel, letterPanels } from './panel-labels';
-import { turnOver } from './turned-over';
 
 export interface NetDrawingOptions {
   readonly ruler: Ruler;
@@ -50,8 +51,9 @@ export function drawNet(piece: PieceNet, options: NetDrawingOptions): NetDrawing
     ...options.show,
   };
   const place = ({ x, y }: Point): At => [toMm(x) * scale, toMm(y) * scale];
-  const lines = linesOfNet(piece, faceUp);
-  const lying = faceUp === 'inside' ? piece : turnOver(piece);
+  const lie = drawnLie(piece, faceUp);
+  const lines = linesOfNet(piece, lie);
+  const lying = layPiece(piece, lie);
   const { blank } = piece;
   const [across, up] = place({ x: blank.across, y: blank.up });
   const style = { ruler, textMm, otherUnit: show.otherUnit };

@@ -1,4 +1,5 @@
-import type { Curve, NetEdge, PieceNet, Point } from '../../net/types';
+import { type Lie, placeAtBench } from '../../bench';
+import type { Blank, Curve, NetEdge, PieceNet, Point } from '../../net/types';
 import { ticks } from '../../units/ticks';
 import type { Ink } from '../strokes/types';
 
@@ -23,11 +24,11 @@ export interface NetLine {
 }
 
 /** Every line of a piece that is cut, scored, slit or the card's own edge; modelling lines are left out. */
-export function linesOfNet(piece: PieceNet, faceUp: FaceUp): NetLine[] {
+export function linesOfNet(piece: PieceNet, lie: Lie): NetLine[] {
   const edges = piece.edges.filter((edge) => edge.kind !== 'join');
   const straight = edges.filter((edge) => edge.curve === null);
   const lines = [...mergeStraight(straight), ...curvedLines(piece, edges)];
-  return faceUp === 'inside' ? lines : lines.map((line) => lineTurnedOver(line, piece.blank.across));
+  return lines.map((line) => lineAsItLies(line, piece.blank, lie));
 }
 
 function inkOf({ kind, foldDeg }: NetEdge): LineInk {
@@ -84,18 +85,22 @@ function curvedLines(piece: PieceNet, edges: readonly NetEdge[]): NetLine[] {
   });
 }
 
-function lineTurnedOver(line: NetLine, across: number): NetLine {
-  const over = ({ x, y }: Point): Point => ({ x: ticks(across - x), y });
-  const [a, b] = inOrder(over(line.a), over(line.b));
-  const swapped = { 'score-valley': 'score-mountain', 'score-mountain': 'score-valley' } as const;
-  const ink = line.ink === 'score-valley' || line.ink === 'score-mountain' ? swapped[line.ink] : line.ink;
-  const curve = line.curve && {
-    ...line.curve,
-    a: over(line.curve.b),
-    b: over(line.curve.a),
-    centre: [across - line.curve.centre[0], line.curve.centre[1]] as const,
+const TURNED_OVER = { 'score-valley': 'score-mountain', 'score-mountain': 'score-valley' } as const;
+
+function lineAsItLies(line: NetLine, blank: Blank, lie: Lie): NetLine {
+  const over = ({ x, y }: Point): Point => {
+    const [left, above] = placeAtBench(blank, lie, [x, y]);
+    return { x: ticks(left), y: ticks(above) };
   };
-  return { ...line, a, b, ink, curve };
+  const [a, b] = inOrder(over(line.a), over(line.b));
+  const isScore = line.ink === 'score-valley' || line.ink === 'score-mountain';
+  const ink = lie.mirrored && isScore ? TURNED_OVER[line.ink] : line.ink;
+  const { curve } = line;
+  if (!curve) return { ...line, a, b, ink };
+  // A mirror runs an arc the other way round.
+  const [from, to] = lie.mirrored ? [curve.b, curve.a] : [curve.a, curve.b];
+  const centre = placeAtBench(blank, lie, curve.centre);
+  return { ...line, a, b, ink, curve: { ...curve, a: over(from), b: over(to), centre } };
 }
 
 const compare = (p: Point, q: Point) => p.x - q.x || p.y - q.y;

@@ -1,3 +1,4 @@
+import { drawnLie } from '../../bench';
 import type { PieceNet } from '../../net/types';
 import { roundToTick, type Ticks, ticks } from '../../units/ticks';
 import { type FaceUp, linesOfNet, type NetLine } from './net-lines';
@@ -28,7 +29,7 @@ const WAYS = ['upright', 'level', 'slanted', 'curved'] as const;
 
 /** Every line of a piece as a table: upright from the left, level from the top, then the rest, the card's own edge last. */
 export function tableOfLines(piece: PieceNet, faceUp: FaceUp = 'inside'): LineRow[] {
-  const rows = linesOfNet(piece, faceUp).map((line) => rowOf(line, piece.blank.up));
+  const rows = linesOfNet(piece, drawnLie(piece, faceUp)).map((line) => rowOf(line, piece.blank.up));
   const place = (row: LineRow) => (row.ink === 'edge' ? WAYS.length : WAYS.indexOf(row.way));
   rows.sort(
     (p, q) =>

@@ -3,6 +3,7 @@ import { type At, boxRing } from '../../plane';
 import type { Ruler } from '../../units';
 import { toMm } from '../../units/ticks';
 import type { Nest, SheetPaper } from '../../yield';
+import { UPRIGHT } from '../net/lying-piece';
 import { linesOfNet } from '../net/net-lines';
 import { drawGrain } from '../strokes/grain-arrow';
 import { sizeWords } from '../strokes/length-text';
@@ -32,7 +33,7 @@ export function drawNest(
   const at = ({ x, y }: { readonly x: number; readonly y: number }): At => [toMm(x) * scale, toMm(y) * scale];
   const [right, top] = at({ x: paper.across, y: paper.up });
   const sheet = boxRing({ left: 0, bottom: 0, right, top });
-  const lines = linesOfNet(netOfNest(piece, nest.parts, paper), 'inside');
+  const lines = linesOfNet(netOfNest(piece, nest.parts, paper), UPRIGHT);
   const marks: Mark[] = [
     areaMark('paper', sheet),
     areaMark('edge', sheet),

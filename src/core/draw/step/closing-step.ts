@@ -3,6 +3,7 @@ import type { NetEdge, PieceNet, Point } from '../../net/types';
 import type { At } from '../../plane';
 import { toMm } from '../../units/ticks';
 import { GLUE_LETTER, glueInk } from '../net/glue-areas';
+import { UPRIGHT } from '../net/lying-piece';
 import { linesOfNet } from '../net/net-lines';
 import { type DrawnPanel, labelPanel, letterPanels } from '../net/panel-labels';
 import { drawLine } from '../strokes/line-marks';
@@ -21,8 +22,8 @@ export function drawClosingStep(piece: PieceNet, { acts }: StepState, picture: S
     const panel = hinge === null ? piece.faces[left]?.panel : piece.hinges[hinge]?.panel;
     return kind === 'score' && panel !== undefined && work.folded.has(panel);
   };
-  const quiet = linesOfNet({ ...piece, edges: piece.edges.filter((edge) => !isFolded(edge)) }, 'inside');
-  const loud = linesOfNet({ ...piece, edges: piece.edges.filter(isFolded) }, 'inside');
+  const quiet = linesOfNet({ ...piece, edges: piece.edges.filter((edge) => !isFolded(edge)) }, UPRIGHT);
+  const loud = linesOfNet({ ...piece, edges: piece.edges.filter(isFolded) }, UPRIGHT);
   const tabs = piece.joints.flatMap(({ tab, lap }) => {
     const face = piece.faces[tab];
     return face && work.glued.has(face.panel) ? [{ ...face, ink: glueInk(lap, 'inside') }] : [];

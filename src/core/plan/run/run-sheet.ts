@@ -156,7 +156,6 @@ const stepsOfCards = (at: LineAtBench, tool: BenchTool): RunStep[] =>
 
 function stepsOfCard({ line, recipe, paper }: LineAtBench, card: BoxCard, tool: BenchTool): RunStep[] {
   const { piece, program, steps, joins } = card;
-  const mirrored = tool.fence === 'right';
   const step = (act: HandAct, place: number, work: RunWork): RunStep => ({
     id: `${line.lineId}/${act}/${piece.id.toLowerCase()}/${place}`,
     act,
@@ -185,7 +184,7 @@ function stepsOfCard({ line, recipe, paper }: LineAtBench, card: BoxCard, tool: 
           pieceLabel: piece.label,
           at,
           spans,
-          lies: cardLies(stop.lie, mirrored),
+          lies: cardLies(piece, stop.lie, tool),
           lie: stop.lie,
           size: sizeAsItLies(piece.blank, stop.lie),
         });
@@ -193,8 +192,8 @@ function stepsOfCard({ line, recipe, paper }: LineAtBench, card: BoxCard, tool: 
   }
   return [
     ...[...settings.values()].map((score, i) => step('score', i + 1, score)),
-    ...loose.map((stop, i) => step('score', settings.size + i + 1, flatWork(piece.id, stop, mirrored))),
-    ...stageCard(steps, program.ops, piece, mirrored).map(({ act, place, work }) => step(act, place, work)),
+    ...loose.map((stop, i) => step('score', settings.size + i + 1, flatWork(piece, stop, tool))),
+    ...stageCard(steps, program.ops, piece, tool).map(({ act, place, work }) => step(act, place, work)),
   ];
 }
 

@@ -1,18 +1,19 @@
-import type { BenchOp, CardStep, Lie } from '../../bench';
+import { asSeen, type BenchOp, type BenchTool, type CardStep, drawnLie, type Lie } from '../../bench';
 import type { PieceNet } from '../../net/types';
 import type { HandAct } from '../../rows/hand-times';
 
-/** How a card lies, counted from how it lay when it was cut: first flipped left to right, then turned. */
+/** How a card lies: which face is up, and how it is turned from the drawing of that face. */
 export interface CardLies {
   readonly flipped: boolean;
   readonly turned: 'not' | 'counter-clockwise' | 'half round' | 'clockwise';
 }
 
-/** `mirrored`: the fence stands on the right, where everything is measured in a mirror and a turn runs the other way. */
-export function cardLies({ quarters, mirrored }: Lie, mirroredAtFirst: boolean): CardLies {
+/** `lie`: as the bench measures it. */
+export function cardLies(piece: PieceNet, lie: Lie, { fence = 'left' }: BenchTool): CardLies {
   const ways = ['not', 'counter-clockwise', 'half round', 'clockwise'] as const;
-  const way = mirroredAtFirst ? (4 - quarters) % 4 : quarters;
-  return { flipped: mirrored !== mirroredAtFirst, turned: ways[way] ?? 'not' };
+  const { quarters, mirrored } = asSeen(lie, fence);
+  const drawn = drawnLie(piece, mirrored ? 'outside' : 'inside');
+  return { flipped: mirrored, turned: ways[(quarters - drawn.quarters + 4) % 4] ?? 'not' };
 }
 
 /** Steps of the bench card done one after the other on each piece. */
@@ -25,11 +26,11 @@ export interface CardWork {
 }
 
 /** A flat step by itself: in a batch the card may come from anywhere, so how it lies is said whole and its turns are not. */
-export const flatWork = (pieceId: string, step: CardStep, mirrored: boolean): CardWork => ({
+export const flatWork = (piece: PieceNet, step: CardStep, tool: BenchTool): CardWork => ({
   do: 'card',
-  pieceId,
+  pieceId: piece.id,
   steps: [{ ...step, headline: step.alone }],
-  lies: cardLies(step.lie, mirrored),
+  lies: cardLies(piece, step.lie, tool),
 });
 
 interface StagedCard {
@@ -45,9 +46,10 @@ interface StagedCard {
 export function stageCard(
   steps: readonly CardStep[],
   ops: readonly BenchOp[],
-  { id, faces }: PieceNet,
-  mirrored: boolean,
+  piece: PieceNet,
+  tool: BenchTool,
 ): StagedCard[] {
+  const { id, faces } = piece;
   const work = (which: readonly CardStep[]): CardWork => ({
     do: 'card',
     pieceId: id,
@@ -70,7 +72,7 @@ export function stageCard(
   const rest = closing.slice(walls);
   const last: HandAct = firstBottom >= 0 && isGlued(walls) ? 'close-bottom' : 'tuck';
   return [
-    ...cut.map((step, i) => ({ act: 'slit' as const, place: i + 1, work: flatWork(id, step, mirrored) })),
+    ...cut.map((step, i) => ({ act: 'slit' as const, place: i + 1, work: flatWork(piece, step, tool) })),
     ...folds.map((step, i) => ({ act: 'fold' as const, place: i + 1, work: work([step]) })),
     ...(walls > 0 ? [{ act: 'glue' as const, place: 1, work: work(closing.slice(0, walls)) }] : []),
     ...(rest.length > 0 ? [{ act: last, place: 1, work: work(rest) }] : []),

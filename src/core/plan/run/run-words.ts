@@ -121,17 +121,17 @@ const TURNS: Readonly<Record<Exclude<CardLies['turned'], 'not'>, string>> = {
   'half round': 'half a turn',
 };
 
-/** How to lay the card, said from how it lay when it was cut. */
+/** How to lay the card, said from the drawing of the face that is up. */
 function liesOf({ flipped, turned }: CardLies): Reason {
   const turn = turned === 'not' ? null : TURNS[turned];
   if (!flipped)
     return turn === null
-      ? { says: 'Lay the piece inside up, as it was cut.', facts: {} }
-      : { says: 'Lay the piece inside up, turned {turn}.', facts: { turn } };
+      ? { says: 'Lay the piece inside up, as it is drawn.', facts: {} }
+      : { says: 'Lay the piece inside up, {turn} from the drawing.', facts: { turn } };
   return turn === null
-    ? { says: 'Lay the piece good side up.', facts: {} }
+    ? { says: 'Lay the piece good side up, as it is drawn.', facts: {} }
     : {
-        says: 'Lay the piece good side up, turned {turn}.',
+        says: 'Lay the piece good side up, {turn} from the drawing.',
         facts: { turn },
       };
 }

@@ -132,17 +132,21 @@ describe('inch and metric, either face, either hand', () => {
     const [steps] = cardOf('open-top', {}, trimmer, 'outside');
     const words = said(steps).join(' ');
     expect(words).toContain('Lay it good side up.');
-    // The tab lies left when the outside faces up: 11 − 10 = 1, 11 − 8 1/2 = 2 1/2, 11 − 5 = 6, 11 − 3 1/2 = 7 1/2.
-    expect(words).toContain('Score at 1, 2 1/2, 6 and 7 1/2 in.');
-    expect(words).toContain('Cut away the near left corner');
+    // It is turned over top to bottom, so that the tab stays at the right: the same numbers, and the flaps lie away from hands.
+    expect(words).toContain('Score at 3 1/2, 5, 8 1/2 and 10 in.');
+    expect(words).toContain('Slit at 3 1/2, 5 and 8 1/2 in, from 3 in up to the far edge.');
+    expect(words).toContain('Cut away the far right corner');
     expect(words).toContain('Turn over: inside up. Fold every score right over, away from its scored side');
   });
 
-  test('with the fence on the right hands work in the mirror, and the tab lies where it lay', () => {
+  test('with the fence on the right the card is turned first, and the tab lies away from the fence', () => {
     const words = said(cardOf('open-top', {}, { ...trimmer, fence: 'right' })[0]).join(' ');
-    expect(words).toContain('Score at 1, 2 1/2, 6 and 7 1/2 in.');
-    expect(words).toContain('Cut away the near right corner');
-    expect(words).toContain('Quarter turn clockwise. Score at 3 in.');
+    expect(words).toContain('Lay it inside up, half turn from the drawing.');
+    expect(words).toContain('Score at 3 1/2, 5, 8 1/2 and 10 in.');
+    expect(words).toContain('Cut away the far left corner');
+    // Good side up it lies as it is drawn.
+    const over = said(cardOf('open-top', {}, { ...trimmer, fence: 'right' }, 'outside')[0]).join(' ');
+    expect(over).toContain('Lay it good side up, half turn from the drawing.');
   });
 
   test('a grooved board asks for no fence but the same marks', () => {

@@ -32,14 +32,14 @@ test('the place of a score is the panels before it, each from the sizes given', 
   ]);
 });
 
-/** The other face up, the strip begins with its tab: 1 + 1 1/2 in to the score between left and back. */
-test('with the outside up it is measured from the other end', () => {
+/** The other face up, the strip still ends with its tab: 3 1/2 + 1 1/2 in to the score between right and back. */
+test('with the outside up it is measured from the same end', () => {
   const second = linesOf(openTop, 'outside').filter(
     ({ row }) => row.ink.startsWith('score') && row.way === 'upright',
   )[1]!;
   expect(say(second.why).slice(0, 2)).toEqual([
-    'Between the left wall and the back wall.',
-    'From the left: the tab 1 in + the left wall 1½ in = 2½ in.',
+    'Between the right wall and the back wall.',
+    'From the left: the front wall 3½ in + the right wall 1½ in = 5 in.',
   ]);
 });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type BenchTool, cardSteps, deriveProgram, panelLabels, readCard } from '../../../../src/core/bench';
 import { type BoxNet, layNet, type PieceNet } from '../../../../src/core/net';
+import { tabEndOf } from '../../../../src/core/net/tab-end';
 import { type BoxStyle, STYLES } from '../../../../src/core/styles';
 import type { Ticks } from '../../../../src/core/units';
 import { SEED } from '../../../seed';
@@ -20,7 +21,12 @@ interface Case {
 
 function expectSame(piece: PieceNet, box: BoxNet, tool: BenchTool, faceUp: 'inside' | 'outside'): void {
   const steps = cardSteps(deriveProgram(piece, tool, { faceUp }), piece, box, tool);
-  const read = readCard(steps, { unit: tool.unit, fence: tool.fence ?? 'left', labels: panelLabels(piece) });
+  const read = readCard(steps, {
+    unit: tool.unit,
+    fence: tool.fence ?? 'left',
+    tabEnd: tabEndOf(piece),
+    labels: panelLabels(piece),
+  });
   if (!read.ok) expect(read.sentence).toBeUndefined();
   else expectMakes(read.ops, piece, tool);
 }
@@ -67,7 +73,7 @@ describe('the printed words alone make the box', () => {
   });
 
   test('a card that says nothing known is refused, with the sentence', () => {
-    const key = { unit: 'in', fence: 'left', labels: new Map() } as const;
+    const key = { unit: 'in', fence: 'left', tabEnd: null, labels: new Map() } as const;
     const card = (headline: string, details: string[] = [], template: string[] = []) =>
       readCard([{ headline, details, template }], key);
     expect(card('Cut a piece 11 × 4 1/2 in. Wish it luck.')).toEqual({
