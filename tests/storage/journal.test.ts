@@ -88,7 +88,7 @@ describe('the journal of a tab', () => {
   });
 
   test('keeps nothing where the browser lets us write nowhere', async () => {
-    const journal = browserJournal(null);
+    const journal = browserJournal(null, { locks: null });
     expect(journal.write(draft('Snow'))).toBe(false);
     journal.clear();
     expect(await journal.leftBehind()).toEqual([]);
