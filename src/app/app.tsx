@@ -6,10 +6,10 @@ import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
 import { type Printer, PrinterProvider } from '../ui/frame/printer';
 import { WordsProvider } from '../ui/words';
+import { english } from '../ui/words/english';
+import { inLanguage } from '../ui/words/language';
 import { AppBroken } from './app-broken';
 import { Boundary } from './boundary';
-import { inLanguage } from './language';
-import { english } from './messages';
 import { AppRoutes } from './routes';
 import { RulerOfSettings } from './ruler-of-settings';
 

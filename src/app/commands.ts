@@ -13,8 +13,8 @@ import { keyFace } from '../ui/frame/key-list';
 import { KEYS, type KeyAct } from '../ui/frame/keys';
 import { PAGES, RECIPE_PAGES } from '../ui/frame/pages';
 import type { Words } from '../ui/words';
-import type { AlsoCalled, CommandWords } from '../ui/words/command-words';
-import type { KeyWords } from '../ui/words/key-words';
+import type { AlsoCalled, CommandWords } from '../ui/words/english/commands';
+import type { KeyWords } from '../ui/words/english/keys';
 import type { Asked } from './asked';
 import type { Printable } from './printables';
 

@@ -1,4 +1,4 @@
-import type { CommandWords } from '../ui/words/command-words';
+import type { CommandWords } from '../ui/words/english/commands';
 import type { Command } from './commands';
 
 /** A command that was found, and by which other words where its own do not hold what was typed. */

@@ -1,7 +1,7 @@
 import { HelpScreen } from '../screens/help/help-screen';
+import { helpMessages } from '../ui/words/english/help';
 import { HelpWordsProvider } from '../ui/words/help-words';
-import { inLanguage } from './language';
-import { helpMessages } from './messages/help';
+import { inLanguage } from '../ui/words/language';
 
 /** The page of words and lines, with its texts. */
 export function HelpPage() {

@@ -1,7 +1,7 @@
 import { KeepingScreen } from '../screens/keeping/keeping-screen';
+import { keepingMessages } from '../ui/words/english/keeping';
 import { KeepingWordsProvider } from '../ui/words/keeping-words';
-import { inLanguage } from './language';
-import { keepingMessages } from './messages/keeping';
+import { inLanguage } from '../ui/words/language';
 
 /** The page of safe keeping, with its texts. */
 export function KeepingPage() {

@@ -6,12 +6,12 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { HashRouter } from 'react-router';
 import { createWorkbookStore } from '../state/workbook-store';
+import { english } from '../ui/words/english';
+import { inLanguage, isBritish, speak } from '../ui/words/language';
 import { App } from './app';
 import { askInWorker } from './ask-in-worker';
 import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
-import { inLanguage, isBritish, speak } from './language';
-import { english } from './messages';
 import { tellOfMissingParts } from './missing-parts';
 import { mixInWorker } from './mix-in-worker';
 import { nestInWorker } from './nest-in-worker';
@@ -29,7 +29,7 @@ const asker = askInWorker();
 /** British English, or that of the United States where it cannot be fetched. */
 async function speakBritish(): Promise<void> {
   try {
-    speak((await import('./messages/british')).british);
+    speak((await import('../ui/words/british')).british);
     document.documentElement.lang = 'en-GB';
   } catch {
     // The first language is there.

@@ -1,7 +1,7 @@
 import { NewRecipeScreen } from '../screens/new-recipe/new-recipe-screen';
+import { pickingMessages } from '../ui/words/english/picking';
+import { inLanguage } from '../ui/words/language';
 import { PickingWordsProvider } from '../ui/words/picking-words';
-import { inLanguage } from './language';
-import { pickingMessages } from './messages/picking';
 
 /** Where a new box begins, with its texts. */
 export function PickingPage() {

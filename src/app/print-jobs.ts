@@ -30,9 +30,9 @@ import { toolInHand } from '../state/results/tool-in-hand';
 import { rowsOf } from '../state/shelf';
 import type { WorkbookStore } from '../state/workbook-store';
 import type { MadeFile, Printer } from '../ui/frame/printer';
+import { fileNames } from '../ui/words/english/file-names';
 import { leansIn, sayIn } from '../ui/words/spoken';
 import type { Spoken } from './browser-printer';
-import { fileNames } from './messages/file-names';
 
 const GRAIN = { upright: 'up', around: 'across', free: null } as const satisfies Record<
   Recipe['grain'],

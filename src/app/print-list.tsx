@@ -2,7 +2,7 @@ import { Download, Printer } from 'lucide-react';
 import { Button } from '../ui/fields/button';
 import { pageAddress, SHELF } from '../ui/frame/addresses';
 import { MakingState, PaperChoice, useMaking } from '../ui/frame/making';
-import { commandMessages as own, printMessages as words } from './messages/commands';
+import { commandMessages as own, printMessages as words } from '../ui/words/english/commands';
 import type { Printable } from './printables';
 import { usePrintables } from './use-commands';
 import { useWorkbookInSight } from './workbook-in-sight';

@@ -4,7 +4,7 @@ import { benchOfRecipe } from '../state/results/bench-result';
 import type { OpenWorkbook } from '../ui/frame/open-workbook';
 import type { PageName } from '../ui/frame/pages';
 import type { MadeFile, Printer, PrinterPaper } from '../ui/frame/printer';
-import type { PrintName, PrintNeed } from '../ui/words/command-words';
+import type { PrintName, PrintNeed } from '../ui/words/english/commands';
 import { lacksPaper } from './choose-paper';
 
 /** A document that can be made from what is open, or what it still needs and the page where that is given. */

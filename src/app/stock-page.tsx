@@ -1,8 +1,8 @@
 import { useParams } from 'react-router';
 import { StockScreen } from '../screens/stock/stock-screen';
 import { PageWordsProvider } from '../ui/words';
-import { inLanguage } from './language';
-import { englishPages } from './page-messages';
+import { englishPages } from '../ui/words/english/pages';
+import { inLanguage } from '../ui/words/language';
 import { isStock, WordsHere } from './words-here';
 
 /** A page of the supplies, with the words of the trade that stand on it. */

@@ -8,10 +8,10 @@ import { useRuler } from '../ui/fields/measure';
 import { usePrinter, usualPaper } from '../ui/frame/printer';
 import { handOver } from '../ui/frame/save-as';
 import { useWords } from '../ui/words';
+import { commandMessages as own } from '../ui/words/english/commands';
+import { keyMessages as keyWords } from '../ui/words/english/keys';
 import type { Asked } from './asked';
 import { type Command, commandsFrom } from './commands';
-import { commandMessages as own } from './messages/commands';
-import { keyMessages as keyWords } from './messages/keys';
 import { type Printable, printablesOf } from './printables';
 import { useWorkbookInSight } from './workbook-in-sight';
 

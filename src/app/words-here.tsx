@@ -3,7 +3,7 @@ import { Link } from 'react-router';
 import { helpAt } from '../ui/frame/addresses';
 import type { PageName } from '../ui/frame/pages';
 import { usePageWords } from '../ui/words';
-import type { GlossaryWord } from '../ui/words/glossary-words';
+import type { GlossaryWord } from '../ui/words/english/glossary-names';
 import './words-here.css';
 
 const STOCK = ['papers', 'tools'] as const;

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { type Around, commandsFrom } from '../../src/app/commands';
 import { findCommands } from '../../src/app/find-commands';
-import { english } from '../../src/app/messages';
-import { commandMessages as own } from '../../src/app/messages/commands';
-import { keyMessages } from '../../src/app/messages/keys';
 import type { WorkbookStore } from '../../src/state/workbook-store';
+import { english } from '../../src/ui/words/english';
+import { commandMessages as own } from '../../src/ui/words/english/commands';
+import { keyMessages } from '../../src/ui/words/english/keys';
 import { openTab, World } from '../state/open-tab';
 
 const asked: string[] = [];

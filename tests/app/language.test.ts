@@ -1,11 +1,11 @@
 import { afterAll, expect, test } from 'vitest';
 import { settingsFor } from '../../src/app/first-settings';
-import { inLanguage, isBritish, speak } from '../../src/app/language';
-import { british } from '../../src/app/messages/british';
-import { helpMessages } from '../../src/app/messages/help';
-import { keepingMessages } from '../../src/app/messages/keeping';
-import { pickingMessages } from '../../src/app/messages/picking';
-import { englishPages } from '../../src/app/page-messages';
+import { british } from '../../src/ui/words/british';
+import { helpMessages } from '../../src/ui/words/english/help';
+import { keepingMessages } from '../../src/ui/words/english/keeping';
+import { englishPages } from '../../src/ui/words/english/pages';
+import { pickingMessages } from '../../src/ui/words/english/picking';
+import { inLanguage, isBritish, speak } from '../../src/ui/words/language';
 import { sayIn } from '../../src/ui/words/spoken';
 import { writtenTexts } from '../house/own-words';
 

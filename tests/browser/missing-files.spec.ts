@@ -1,9 +1,9 @@
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
-import { boxMessages } from '../../src/app/messages/box';
-import { frameMessages } from '../../src/app/messages/frame';
-import { partMessages } from '../../src/app/messages/parts';
-import { sheetsMessages } from '../../src/app/messages/sheets';
-import { shelfMessages } from '../../src/app/messages/shelf';
+import { boxMessages } from '../../src/ui/words/english/box';
+import { frameMessages } from '../../src/ui/words/english/frame';
+import { partMessages } from '../../src/ui/words/english/parts';
+import { sheetsMessages } from '../../src/ui/words/english/sheets';
+import { shelfMessages } from '../../src/ui/words/english/shelf';
 import { recordFault } from './fault-record';
 import { PAGES } from './pages/workbook';
 import { builtFiles, serveApp } from './served-app';

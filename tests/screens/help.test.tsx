@@ -2,10 +2,10 @@ import { render, screen, within } from '@testing-library/react';
 import { MemoryRouter } from 'react-router';
 import { expect, test } from 'vitest';
 import { HelpPage } from '../../src/app/help-page';
-import { english } from '../../src/app/messages';
 import { PICTURED_WORDS } from '../../src/core/draw/strokes/word-pictures';
 import { KEYS } from '../../src/ui/frame/keys';
 import { WordsProvider } from '../../src/ui/words';
+import { english } from '../../src/ui/words/english';
 
 Element.prototype.scrollIntoView = () => undefined;
 

@@ -4,10 +4,10 @@ import { MemoryRouter } from 'react-router';
 import { vi } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
 import { App } from '../../src/app/app';
-import { english } from '../../src/app/messages';
 import { type Planner, planHere } from '../../src/state/results/event-plan';
 import type { WorkbookStore } from '../../src/state/workbook-store';
 import type { MadeFile, Printer } from '../../src/ui/frame/printer';
+import { english } from '../../src/ui/words/english';
 import { openTab, World } from '../state/open-tab';
 
 // Pages are fetched when they are opened; here they are at hand, so that no test waits for one to be compiled.

@@ -20,19 +20,19 @@ const { bracketed } = vi.hoisted(() => {
   const inCore: Record<string, string> = {};
   return { bracketed, inCore };
 });
-vi.mock('../../src/app/messages', async (original) => bracketed(await original<object>()));
-vi.mock('../../src/app/messages/making', async (original) => bracketed(await original<object>()));
-vi.mock('../../src/app/messages/commands', async (original) => bracketed(await original<object>()));
-vi.mock('../../src/app/messages/keys', async (original) => bracketed(await original<object>()));
-vi.mock('../../src/app/messages/help', async (original) => bracketed(await original<object>()));
-vi.mock('../../src/app/messages/keeping', async (original) => bracketed(await original<object>()));
-vi.mock('../../src/app/messages/picking', async (original) => bracketed(await original<object>()));
+vi.mock('../../src/ui/words/english', async (original) => bracketed(await original<object>()));
+vi.mock('../../src/ui/words/english/making', async (original) => bracketed(await original<object>()));
+vi.mock('../../src/ui/words/english/commands', async (original) => bracketed(await original<object>()));
+vi.mock('../../src/ui/words/english/keys', async (original) => bracketed(await original<object>()));
+vi.mock('../../src/ui/words/english/help', async (original) => bracketed(await original<object>()));
+vi.mock('../../src/ui/words/english/keeping', async (original) => bracketed(await original<object>()));
+vi.mock('../../src/ui/words/english/picking', async (original) => bracketed(await original<object>()));
 
 import type { WorkbookFile } from '../../shared/workbook';
-import { english } from '../../src/app/messages';
 import { setFractions } from '../../src/core/draw/strokes/set-fractions';
 import { USUAL_FINEST } from '../../src/core/units';
 import { benchOfRecipe } from '../../src/state/results/bench-result';
+import { english } from '../../src/ui/words/english';
 import { styleWords, writtenTexts } from '../house/own-words';
 import { openApp } from './open-app';
 

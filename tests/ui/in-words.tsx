@@ -1,9 +1,9 @@
 import { render } from '@testing-library/react';
 import type { ReactNode } from 'react';
-import { englishPages } from '../../src/app/page-messages';
 import { type Ruler, USUAL_FINEST } from '../../src/core/units';
 import { RulerContext } from '../../src/ui/fields/measure';
 import { PageWordsProvider, WordsProvider } from '../../src/ui/words';
+import { englishPages } from '../../src/ui/words/english/pages';
 
 export const INCHES: Ruler = { unit: 'in', finest: USUAL_FINEST.in };
 export const MILLIMETRES: Ruler = { unit: 'mm', finest: USUAL_FINEST.mm };

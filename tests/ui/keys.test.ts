@@ -60,7 +60,7 @@ describe('who listens for keys', () => {
         .map((entry) => join(entry.parentPath, entry.name)),
     );
     expect(files.length).toBeGreaterThan(100);
-    const table = ['src/ui/frame/keys.ts', 'src/app/messages/keys.ts'];
+    const table = ['src/ui/frame/keys.ts', 'src/ui/words/english/keys.ts'];
     const listening = files.filter((file) => readFileSync(file, 'utf8').includes('keyIn('));
     expect(listening.length).toBeGreaterThanOrEqual(10);
     const others = files.filter((file) => !table.includes(file));

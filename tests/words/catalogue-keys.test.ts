@@ -1,13 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { commandMessages } from '../../src/app/messages/commands';
-import { frontDoorMessages } from '../../src/app/messages/front-door';
-import { helpMessages } from '../../src/app/messages/help';
-import { keepingMessages } from '../../src/app/messages/keeping';
-import { keyMessages } from '../../src/app/messages/keys';
-import { pickingMessages } from '../../src/app/messages/picking';
-import { englishPages } from '../../src/app/page-messages';
+import { commandMessages } from '../../src/ui/words/english/commands';
+import { frontDoorMessages } from '../../src/ui/words/english/front-door';
+import { helpMessages } from '../../src/ui/words/english/help';
+import { keepingMessages } from '../../src/ui/words/english/keeping';
+import { keyMessages } from '../../src/ui/words/english/keys';
+import { englishPages } from '../../src/ui/words/english/pages';
+import { pickingMessages } from '../../src/ui/words/english/picking';
 
 const CATALOGUES = {
   pages: englishPages,

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { catalogueTexts, docComments, markdownText, notPlain, readingOf } from './plain-words';
 
 const read = (path: string) => readFileSync(path, 'utf8');
-const MESSAGES = 'src/app/messages';
+const MESSAGES = 'src/ui/words/english';
 /** British English has a spelling and some words of its own. */
 const catalogues = readdirSync(MESSAGES).filter((name) => name.endsWith('.ts') && name !== 'british.ts');
 const PROSE = ['README.md', 'DEVELOPERS.md'];

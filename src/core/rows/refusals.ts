@@ -2,7 +2,7 @@ import type { z } from 'zod';
 
 /**
  * Every reason for which foreign data is refused. Each but `damaged`, which is said of links alone, has a file in `tests/fixtures/refused/` that is refused for it,
- * and a sentence for people in `src/app/messages.ts`.
+ * and a sentence for people in `src/ui/words/english`.
  */
 export const REFUSAL_CODES = [
   'too-large',

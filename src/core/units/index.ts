@@ -17,7 +17,6 @@ export {
   LONGEST_LENGTH,
   type ReadLength,
   readLength,
-  type StrongEcho,
 } from './read-length';
 export { readSizes } from './read-sizes';
 export * from './ticks';

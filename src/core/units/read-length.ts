@@ -7,7 +7,7 @@ import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks, ticks } from './ticks';
 export type TypedUnit = LengthUnit | 'cm';
 
 /** Why a reading deserves to be said back loudly: it is legal, and a common slip looks just the same. */
-export type StrongEcho = 'improper-fraction' | 'other-unit' | 'fraction-of-millimetre' | 'three-decimals';
+type StrongEcho = 'improper-fraction' | 'other-unit' | 'fraction-of-millimetre' | 'three-decimals';
 
 /** What was made of the maker's text, so that the page can say it back. */
 interface HeardLength {

@@ -3,7 +3,7 @@ import { panelWords } from '../../core/draw/net/panel-labels';
 import type { BoxNet } from '../../core/net';
 import { mmOfTicks } from '../../core/rows/lengths';
 import { inches, type LengthUnit, millimetres } from '../../core/units';
-import type { NewDressing } from '../../ui/words/dressing-words';
+import type { NewDressing } from '../../ui/words/english/dressing';
 import type { Say } from '../../ui/words/spoken';
 
 /** A length in the maker's own unit: so many sixteenths of an inch, or so many millimeters. */

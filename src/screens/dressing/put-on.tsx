@@ -6,7 +6,7 @@ import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
-import type { NewDressing } from '../../ui/words/dressing-words';
+import type { NewDressing } from '../../ui/words/english/dressing';
 import type { DressingEdits } from './dressing-edits';
 import { putOn } from './new-dressing';
 

@@ -11,8 +11,7 @@ import { useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
 import type { Shown } from '../../ui/folded/space/fold-scene';
 import { BlankState } from '../../ui/frame/blank-state';
-import { usePageWords, useSay } from '../../ui/words';
-import type { FoldWords } from '../../ui/words/fold-words';
+import { type PageWords, usePageWords, useSay } from '../../ui/words';
 import { ActList, type FoldStep, useFoldSteps } from './act-list';
 import { FoldControls } from './fold-controls';
 import { FoldStage } from './fold-stage';
@@ -51,7 +50,7 @@ export function FoldRecipe({ recipe }: { recipe: Recipe }) {
   );
 }
 
-function stateInWords(steps: readonly FoldStep[], done: number, words: FoldWords): string {
+function stateInWords(steps: readonly FoldStep[], done: number, words: PageWords['fold']): string {
   const at = steps.findIndex((step) => done <= step.done);
   const [step, before, last] = [steps[at], steps[at - 1], steps.length - 1];
   if (!step || !before) return words.flat;

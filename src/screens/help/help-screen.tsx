@@ -13,7 +13,7 @@ import { SHELF } from '../../ui/frame/addresses';
 import { classNames } from '../../ui/frame/class-names';
 import { KeyList } from '../../ui/frame/key-list';
 import { useSay, useWords } from '../../ui/words';
-import type { GlossaryWord } from '../../ui/words/glossary-words';
+import type { GlossaryWord } from '../../ui/words/english/glossary-names';
 import { TOLD_INKS, useHelpWords } from '../../ui/words/help-words';
 import './help.css';
 

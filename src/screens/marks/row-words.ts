@@ -3,7 +3,7 @@ import { costOfRow } from '../../core/fit';
 import { STYLES } from '../../core/styles';
 import type { Ruler, Ticks } from '../../core/units';
 import { lengthWords } from '../../ui/fields/measure';
-import type { MarksWords } from '../../ui/words/marks-words';
+import type { PageWords } from '../../ui/words';
 import type { Say } from '../../ui/words/spoken';
 
 /** The sizes a maker chose by, in the style's order: `3½ × 1½ × 3 in`. */
@@ -52,7 +52,7 @@ export function paperWords(
   row: EasyRow,
   need: readonly [Ticks, Ticks, Ticks],
   sheet: string,
-  words: MarksWords,
+  words: PageWords['marks'],
 ): string {
   const { boxesPerSheet, sheetsPerBox } = costOfRow(row, need);
   if (sheetsPerBox === null) return words.fitsNot(sheet);
@@ -67,7 +67,7 @@ export function costWords(
   need: readonly [Ticks, Ticks, Ticks],
   sheet: string,
   ruler: Ruler,
-  words: MarksWords,
+  words: PageWords['marks'],
 ): string {
   const { hardest, loose } = costOfRow(row, need);
   const steps = words.hardest[ruler.unit];

@@ -1,4 +1,4 @@
-import type { KeyWords } from '../words/key-words';
+import type { KeyWords } from '../words/english/keys';
 import { KEYS, type KeyPlace } from './keys';
 import './key-list.css';
 

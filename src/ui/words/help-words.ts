@@ -1,8 +1,7 @@
 import { createContext, use } from 'react';
 import type { Ink } from '../../core/draw/strokes/types';
-import type { GlossaryEntries, GlossaryNames } from './glossary-words';
-import type { KeyWords } from './key-words';
-import type { Texts } from './texts';
+import type { helpMessages } from './english/help';
+import type { Wording } from './wording';
 
 /** Lines that are explained; the others are only helpers of a drawing. */
 export const TOLD_INKS = [
@@ -23,30 +22,9 @@ export const TOLD_INKS = [
   'dimension',
   'move',
 ] as const satisfies readonly Ink[];
-type ToldInk = (typeof TOLD_INKS)[number];
 
 /** Texts of the page of words and lines. */
-export interface HelpWords
-  extends Texts<
-    | 'title'
-    | 'why'
-    | 'toShelf'
-    | 'lines'
-    | 'linesWhy'
-    | 'line'
-    | 'looks'
-    | 'hands'
-    | 'net'
-    | 'netWhy'
-    | 'words'
-    | 'keys'
-  > {
-  readonly ofLine: Readonly<Record<ToldInk, { readonly looks: string; readonly hands: string }>>;
-  readonly ofKeys: KeyWords;
-  /** In the order of the alphabet of the language. */
-  readonly names: GlossaryNames;
-  readonly entries: GlossaryEntries;
-}
+export type HelpWords = Wording<typeof helpMessages>;
 
 const HelpWordsContext = createContext<HelpWords | null>(null);
 export const HelpWordsProvider = HelpWordsContext.Provider;

@@ -1,12 +1,13 @@
 import { createContext, use, useMemo } from 'react';
-import type { FrameWords } from './frame-words';
-import type { MakingWords } from './making-words';
-import type { PartWords } from './part-words';
-import type { ShelfWords } from './shelf-words';
+import type { frameMessages } from './english/frame';
+import type { makingMessages } from './english/making';
+import type { partMessages } from './english/parts';
+import type { shelfMessages } from './english/shelf';
 import { type Say, type Spoken, sayIn } from './spoken';
+import type { Wording } from './wording';
 
 /** The texts that are there at once: round every page, of the parts, of the shelf. One language supplies all of it. */
-export interface Words extends PartWords, FrameWords, ShelfWords {
+export interface Words extends Wording<typeof partMessages & typeof frameMessages & typeof shelfMessages> {
   /** For numbers, dates and money. */
   readonly locale: string;
   /** What the core and its tables say. */
@@ -14,7 +15,7 @@ export interface Words extends PartWords, FrameWords, ShelfWords {
 }
 
 /** All texts; those of the pages of a workbook come with the first of them that is opened. */
-export interface PageWords extends Words, MakingWords {}
+export interface PageWords extends Words, Wording<typeof makingMessages> {}
 
 const WordsContext = createContext<Words | null>(null);
 export const WordsProvider = WordsContext.Provider;

@@ -6,10 +6,7 @@ import type { Ink } from '../strokes/types';
 /** Which face of the card lies up at the bench. */
 export type FaceUp = 'inside' | 'outside';
 
-export type LineInk = Extract<
-  Ink,
-  'edge' | 'cut' | 'score-valley' | 'score-mountain' | 'score-flat' | 'slit'
->;
+type LineInk = Extract<Ink, 'edge' | 'cut' | 'score-valley' | 'score-mountain' | 'score-flat' | 'slit'>;
 
 /** One line as a hand makes it: every edge that lies end to end on it, of one ink. Ticks, in the frame of the face that lies up. */
 export interface NetLine {

@@ -1,0 +1,31 @@
+export const glossaryNames = {
+  blank: 'Cut size',
+  burnish: 'Burnish',
+  caliper: 'Caliper',
+  clearance: 'Wiggle room',
+  dressing: 'Decoration',
+  'easy-mark': 'Easy size',
+  fence: 'Fence',
+  flap: 'Flap',
+  'glue-tab': 'Glue tab',
+  grain: 'Grain',
+  'inside-outside': 'Inside and outside',
+  kerf: 'Kerf',
+  lap: 'Lap',
+  liner: 'Liner',
+  net: 'Net',
+  offcut: 'Offcut',
+  panel: 'Panel',
+  roughness: 'Fiddliness',
+  'scant-full': 'Scant and full',
+  score: 'Score',
+  'score-to-score': 'Score to score',
+  sheet: 'Sheet',
+  slit: 'Slit',
+  spares: 'Spares',
+  squaring: 'Squaring',
+  yield: 'Yield',
+};
+
+/** Words of the trade that are explained, in the order of the alphabet in English. */
+export type GlossaryWord = keyof typeof glossaryNames;

@@ -1,0 +1,32 @@
+import { benchMessages } from './bench';
+import { boxMessages } from './box';
+import { buyingMessages } from './buying';
+import { contentsMessages } from './contents';
+import { dressingMessages } from './dressing';
+import { eventMessages } from './event';
+import { exampleMessages } from './example';
+import { foldMessages } from './fold';
+import { glossaryNames } from './glossary-names';
+import { handoutMessages } from './handout';
+import { marksMessages } from './marks';
+import { hoursMessages, runMessages } from './run';
+import { sheetsMessages } from './sheets';
+import { shoppingMessages } from './shopping';
+
+export const makingMessages = {
+  contents: contentsMessages,
+  box: boxMessages,
+  marks: marksMessages,
+  dressing: dressingMessages,
+  event: eventMessages,
+  sheets: sheetsMessages,
+  shopping: shoppingMessages,
+  bench: benchMessages,
+  buying: buyingMessages,
+  run: runMessages,
+  hours: hoursMessages,
+  handout: handoutMessages,
+  fold: foldMessages,
+  example: exampleMessages,
+  glossary: { here: 'Words of this page', names: glossaryNames },
+};
