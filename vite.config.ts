@@ -1,23 +1,7 @@
 import react from '@vitejs/plugin-react';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
-
-/** What the built page may load: only itself. `frame-ancestors` works in a header alone. */
-const csp = [
-  "default-src 'none'",
-  // The general solver of mixes is WebAssembly; text is never run as a script.
-  "script-src 'self' 'wasm-unsafe-eval'",
-  "style-src 'self'",
-  "img-src 'self' data: blob:",
-  "font-src 'self'",
-  "connect-src 'self'",
-  "worker-src 'self'",
-  "manifest-src 'self'",
-  "object-src 'none'",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "require-trusted-types-for 'script'",
-].join('; ');
+import { CONTENT_POLICY, PAGE_HEADERS } from './src/share-server/page-headers.ts';
 
 /** jsPDF's ways to draw web pages and pictures, which no print here uses. */
 const LEFT_OUT = ['html2canvas', 'canvg', 'dompurify'];
@@ -72,7 +56,7 @@ export default defineConfig(({ mode }) => ({
       transformIndexHtml: () => [
         {
           tag: 'meta',
-          attrs: { 'http-equiv': 'Content-Security-Policy', content: csp },
+          attrs: { 'http-equiv': 'Content-Security-Policy', content: CONTENT_POLICY },
           injectTo: 'head-prepend',
         },
       ],
@@ -105,14 +89,7 @@ export default defineConfig(({ mode }) => ({
       },
     },
   },
-  preview: {
-    headers: {
-      'Content-Security-Policy': `${csp}; frame-ancestors 'none'`,
-      'X-Content-Type-Options': 'nosniff',
-      'Referrer-Policy': 'no-referrer',
-      'Permissions-Policy': 'camera=(), microphone=(), geolocation=(), screen-wake-lock=(self)',
-    },
-  },
+  preview: { headers: PAGE_HEADERS },
   test: {
     root: '.',
     testTimeout: 30_000,

@@ -3,6 +3,7 @@ export default {
   entry: [
     'src/app/main.tsx!',
     'src/desk/main.ts!',
+    'src/share-server/main.ts!',
     'src/core/index.ts!',
     'src/core/package/pack.mjs',
     'tests/styles/try-style.ts',

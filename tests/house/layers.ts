@@ -41,6 +41,11 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   state: layer('core shared worker storage', 'zustand react zod'),
   print: layer('core shared', 'jspdf uqr ics'),
   desk: layer('print core shared', 'highs'),
+  // A machine of its own: it knows nothing of boxes, and sees only what devices have sealed.
+  'share-server': layer(
+    '',
+    '@hocuspocus/server @hocuspocus/extension-database @hocuspocus/extension-redis @libsql/client uqr yjs',
+  ),
   ui: layer('core shared', 'react react-dom lucide-react three'),
   screens: layer('ui print state core shared', 'react react-dom react-router lucide-react'),
   app: layer(
@@ -48,6 +53,9 @@ const LAYERS: Readonly<Record<string, Layer>> = {
     'react react-dom react-router lucide-react workbox-window',
   ),
 };
+
+/** Rooms that run on a machine, not in a page. */
+const HAS_MACHINE = ['desk', 'share-server'];
 
 /** Files that stand for a whole folder when only that file may be seen from above. */
 const ONLY_FILE: Readonly<Record<string, string>> = { 'state>storage': 'src/storage/port' };
@@ -77,7 +85,9 @@ export function upwardArrows(path: string, text: string): string[] {
   return importsOf(text).flatMap((name) => {
     if (!name.startsWith('.')) {
       if (name.startsWith('node:'))
-        return from === 'desk' ? [] : [`${path} imports ${name}, and only the desk has a machine under it`];
+        return HAS_MACHINE.includes(from)
+          ? []
+          : [`${path} imports ${name}, and only the desk and the share server have a machine under them`];
       return allowed.packages.includes(packageOf(name))
         ? []
         : [`${path} imports the package ${name}, which ${from} may not`];

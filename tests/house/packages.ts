@@ -32,11 +32,20 @@ const READ_BY_HAND: readonly (readonly [name: RegExp, reason: string])[] = [
     /^node_modules\/@img\/sharp-/,
     'LGPL image reader, an unused optional part of the mesh library the tests compare volumes with',
   ],
+  [
+    /^node_modules\/@sesamecare-oss\/redlock$/,
+    'MIT by its LICENSE.md, though its manifest says UNLICENSED; loaded only where several share servers are joined',
+  ],
   [/^node_modules\/splaytree-ts$/, 'BSD-3-Clause, misspelt in its manifest'],
 ];
 
 /** What goes to a maker's browser, or runs at her desk, and why it is not our own. A new one is a decision: it is written down here. */
 export const RUNTIME: Readonly<Record<string, string>> = {
+  '@hocuspocus/extension-database': 'the share server’s way to its disk',
+  '@hocuspocus/extension-redis': 'several share servers as one',
+  '@hocuspocus/provider': 'a paired device’s line to the share server',
+  '@hocuspocus/server': 'the share server',
+  '@libsql/client': 'the share server’s database, an SQLite file',
   dexie: 'rows in the browser',
   fflate: 'links and embedded streams made small',
   highs: 'the cheapest mix of papers, fetched only when it is asked for',
@@ -49,6 +58,7 @@ export const RUNTIME: Readonly<Record<string, string>> = {
   three: 'the box in space',
   uqr: 'the square code of a link',
   'workbox-window': 'the app without a network',
+  yjs: 'rows of several devices brought together',
   zod: 'reading what comes from outside',
   zustand: 'the state between the pages',
 };
