@@ -13,6 +13,8 @@ export interface FormatStep {
 const FORMAT_STEPS: readonly FormatStep[] = [
   // Photos became a table. Everything else that schema 2 knows may be left out.
   { from: 1, move: (file) => (file['kind'] === 'contents' ? { ...file } : { photos: [], ...file }) },
+  // Guests, and what food holds: all of it may be left out.
+  { from: 2, move: (file) => ({ ...file }) },
 ];
 
 /** A parsed file of schema `from` as one of the newest schema; steps missing from the chain are a programmer's slip and throw. */

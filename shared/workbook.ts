@@ -11,7 +11,7 @@ export * from '../src/core/rows';
  * Strict: an unknown field is refused by name. Lengths in millimeters on whole ticks, money in minor units, caliper in micrometers.
  */
 export const FORMAT = 'crease-and-count';
-export const SCHEMA = 2;
+export const SCHEMA = 3;
 
 /** Most rows of each table in one file; a backup of more goes into several files. Source: our own. */
 export const FILE_ROWS = {

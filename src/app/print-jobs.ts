@@ -3,12 +3,21 @@ import type { Recipe } from '../../shared/workbook';
 import type { GrainWay } from '../core/draw/strokes/grain-arrow';
 import { placePieces, sizePieces } from '../core/dress';
 import { type BoxNet, pieceAlone } from '../core/net';
-import { benchToolOf, cutMarkOf, cuttingToolOf, handSecondsOfBox, listRunSheet } from '../core/plan';
+import {
+  benchToolOf,
+  cutMarkOf,
+  cuttingToolOf,
+  favorNames,
+  handSecondsOfBox,
+  listRunSheet,
+  usualCards,
+} from '../core/plan';
 import {
   calendarOf,
   type HandoutInput,
   handoutPage,
   lettersLost,
+  PAPER_MM,
   type PrintDocument,
   pdfOf,
   printBenchCard,
@@ -16,9 +25,11 @@ import {
   printDecorateMap,
   printHandout,
   printKitLabels,
+  printNameCards,
   printNestedSheet,
   printRunSheet,
   printShoppingList,
+  printTableList,
   printTemplate,
   shoppingCsv,
 } from '../print';
@@ -131,6 +142,17 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
       return inPdf(
         printKitLabels({ plan, kit: plan.kit, paper, ruler: ruler(), stamp: stampOf(plan.eventId) }),
       );
+    },
+    async nameCards(event, paper) {
+      const cards = event.nameCards ?? usualCards(ruler().unit);
+      const own = workbook.getState().rows.papers.get(cards.paperId ?? '');
+      const sheet = own ? { widthMm: own.acrossMm, heightMm: own.upMm } : PAPER_MM[paper];
+      return inPdf(printNameCards({ event, cards, sheet, stamp: stampOf(event.id) }));
+    },
+    async tableList(event, paper) {
+      const { recipes, papers } = workbook.getState().rows;
+      const names = favorNames(event, recipes, papers);
+      return inPdf(printTableList({ event, names, paper, stamp: stampOf(event.id) }));
     },
     cuttingSheets: async (plan, paper) => {
       const tool = cuttingToolOf(

@@ -63,13 +63,21 @@ function ofEvent({ event, plan }: OpenWorkbook, printer: Printer): Printable[] {
     ['calendar', () => (plan ? printer.calendar(plan) : none())],
     ['kitLabels', (paper) => (plan ? printer.kitLabels(plan, paper) : none())],
   ];
+  const forGuests: readonly Making[] = [
+    ['nameCards', (paper) => printer.nameCards(event, paper)],
+    ['tableList', (paper) => printer.tableList(event, paper)],
+  ];
   const shared: PrintNeed | null =
     event.lines.length === 0 ? 'count' : !plan ? 'counting' : lacksPaper(plan) ? 'paper' : null;
   const own: Partial<Record<PrintName, PrintNeed | null>> = {
     calendar: plan?.timetable ? null : 'date',
     kitLabels: plan?.kit ? null : 'kits',
   };
-  return making.map((each) => printable(each, null, shared ?? own[each[0]] ?? null, 'event'));
+  const guests: PrintNeed | null = event.guests?.length ? null : 'guests';
+  return [
+    ...making.map((each) => printable(each, null, shared ?? own[each[0]] ?? null, 'event')),
+    ...forGuests.map((each) => printable(each, null, guests, 'event')),
+  ];
 }
 
 const printable = (

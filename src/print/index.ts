@@ -14,6 +14,7 @@ export {
 } from './handout-content';
 export { handoutPage } from './handout-page';
 export { printKitLabels } from './kit-labels';
+export { namesTooLong, placesOn, printNameCards } from './name-cards';
 export { nestedDxf, nestedSvg, printNestedSheet } from './nested-sheet';
 export type { PdfFonts } from './pdf';
 export { PAPER_MM, type PaperName, type PrintDocument, type PrintStamp } from './print-document';
@@ -21,6 +22,7 @@ export { printRunSheet } from './run-sheet';
 export { printShoppingList, shoppingCsv } from './shopping-list';
 export { shoppingText } from './shopping-text';
 export { svgOf } from './svg';
+export { printTableList, tableWords } from './table-list';
 export { printTemplate } from './template';
 
 /** Letters that stand on these pages and that the embedded face cannot write: they come out as "?". */

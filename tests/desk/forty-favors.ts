@@ -5,7 +5,7 @@ const row = { rev: 1, createdAt: '2026-01-05T10:00:00Z', changedAt: '2026-01-05T
 /** Forty open-top boxes with a liner from letter sheets: the trade's everyday case, sizes in millimetres of 3 1/2 × 1 1/2 × 3 in. */
 export const fortyFavors: WorkbookFile = {
   format: 'crease-and-count',
-  schema: 2,
+  schema: 3,
   kind: 'event',
   recipes: [
     {

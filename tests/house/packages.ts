@@ -52,6 +52,7 @@ export const RUNTIME: Readonly<Record<string, string>> = {
   ics: 'the timetable for a calendar',
   jspdf: 'true-size PDF',
   'lucide-react': 'the signs on buttons',
+  papaparse: 'guest lists from a spreadsheet, fetched only when one is read',
   react: 'the pages',
   'react-dom': 'the pages',
   'react-router': 'which page is open',

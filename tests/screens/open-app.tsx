@@ -46,6 +46,8 @@ export class PaperTray implements Printer {
   readonly handout = this.#make('handout');
   readonly handoutPage = (_of: unknown) => this.#make('handout page')(_of);
   readonly kitLabels = this.#make('kit labels');
+  readonly nameCards = this.#make('name cards');
+  readonly tableList = this.#make('table list');
   readonly cuttingSheets = this.#make('cutting sheets');
   readonly nestedSheet = (_of: unknown, _code: unknown) => this.#make('nested sheet')(_of);
   readonly shoppingList = this.#make('shopping list');

@@ -53,7 +53,7 @@ describe('the gates, in their order', () => {
 
   test('a key named __proto__ is refused wherever it stands, since validators pass over it', () => {
     expect(codes(fileText().replace('"sizesMm":{', '"sizesMm":{"__proto__":3,'))).toEqual(['repeated-key']);
-    expect(codes(fileText().replace('"schema":2', '"schema":2,"__proto__":{"kind":"event"}'))).toEqual([
+    expect(codes(fileText().replace('"schema":3', '"schema":3,"__proto__":{"kind":"event"}'))).toEqual([
       'repeated-key',
     ]);
   });

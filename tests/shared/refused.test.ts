@@ -22,7 +22,7 @@ const FAULTS: Readonly<Record<Exclude<RefusalCode, 'damaged'>, Omit<Refusal, 'co
   },
   'repeated-key': { path: 'name', found: '“name” twice in one place', expected: 'each name once' },
   'not-a-workbook': { path: 'format', found: '"another-program"', expected: 'crease-and-count' },
-  'newer-schema': { path: 'schema', found: '1000', expected: 'at most 2' },
+  'newer-schema': { path: 'schema', found: '1000', expected: 'at most 3' },
   'missing-field': { path: 'recipes[0].grain', found: 'nothing', expected: 'a value' },
   'unknown-field': { path: 'recipes[0].glitter', found: 'glitter', expected: 'a field of this format' },
   'wrong-type': { path: 'recipes[0].caliperUm', found: '"300"', expected: 'number' },

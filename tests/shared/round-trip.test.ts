@@ -57,6 +57,6 @@ describe('a workbook in a file', () => {
   test('is not written at all if it could not be read back', () => {
     const [file] = fc.sample(anyWorkbook, { seed: SEED, numRuns: 1 });
     if (!file) throw new Error('no sample');
-    expect(() => writeWorkbook({ ...file, schema: 3 as 2 })).toThrow();
+    expect(() => writeWorkbook({ ...file, schema: 4 as 3 })).toThrow();
   });
 });

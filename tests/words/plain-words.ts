@@ -18,7 +18,7 @@ const ON_PAGES: typeof EVERYWHERE = [
   [/\bthings?\b/i, 'item'],
   [/\brecipes?\b/i, 'box'],
   [/\b(?:bench cards?|run sheets?|cutting sheets?)\b/i, 'step card, batch sheet, cutting plan'],
-  [/(?<!\b(?:step|gift|post) )\bcards?\b/i, 'cardstock'],
+  [/(?<!\b(?:step|gift|post|place) )\bcards?\b/i, 'cardstock'],
   [/\b(?:roughness|stylus)\b/i, 'fiddliness, tip'],
   [/\b(?:common practice|no source|from memory)\b/i, 'rule of thumb'],
   [/\bsweets\b/i, 'candy'],

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { id, name, whole } from './fields';
+import { allergen } from './guests';
 import { lengthMm, marginMm } from './lengths';
 
 /**
@@ -51,6 +52,8 @@ const item = z.strictObject({
   fragile: z.boolean(),
   care: z.array(careFlag).max(careFlag.options.length),
   gramsEach: whole(0, 100_000).nullable(),
+  /** What its label names, as the maker read it; left out where nobody has read it yet. */
+  allergens: z.array(allergen).max(allergen.options.length).optional(),
 });
 
 export const contents = z.strictObject({

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { cents, count, example, handAct, id, name, note, percent, row, whole } from './fields';
+import { guest, MOST_GUESTS, nameCards } from './guests';
 
 const eventLine = z.strictObject({
   id,
@@ -10,6 +11,8 @@ const eventLine = z.strictObject({
   count: whole(1, 100_000),
   /** Where the count comes from, if guests were counted by the table; the count stays what it says. */
   byTable: z.strictObject({ tables: whole(1, 1000), guests: whole(1, 100) }).optional(),
+  /** The count is that of the guests who get this line. */
+  byGuests: z.literal(true).optional(),
   /** Other papers that serve as well as the line's own, where a mix is looked for. */
   anyOf: z
     .array(z.strictObject({ paperId: id }))
@@ -110,6 +113,10 @@ export const favorEvent = z.strictObject({
   asking: asking.optional(),
   run: run.optional(),
   bought: z.array(bought).max(2000).optional(),
+  /** Stays on this device, backups apart, until `shareGuests` is ticked. */
+  guests: z.array(guest).max(MOST_GUESTS).optional(),
+  shareGuests: z.literal(true).optional(),
+  nameCards: nameCards.optional(),
   example,
 });
 

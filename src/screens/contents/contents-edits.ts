@@ -27,6 +27,14 @@ export function useContentsEdits({ id }: Recipe) {
       addMeasured: () => add(words.newThing, { ...BARE, name: words.newThing, size: MEASURED }),
       setItem: (itemId: string, label: string, to: Partial<Item>) =>
         put(label, (items) => items.map((item) => (item.id === itemId ? { ...item, ...to } : item))),
+      /** As if nobody had read its label yet. */
+      forgetLabel: (itemId: string) =>
+        put(words.allergens, (items) =>
+          items.map((item) => {
+            const { allergens: _, ...unread } = item;
+            return item.id === itemId ? unread : item;
+          }),
+        ),
       removeItem: (itemId: string) =>
         put(words.remove, (items) => items.filter((item) => item.id !== itemId)),
       setAir: (clearanceMm: number | null) => change(words.air, ({ items }) => ({ items, clearanceMm })),

@@ -1,6 +1,7 @@
 import { X } from 'lucide-react';
 import { ITEMS } from '../../../shared/catalogue/items';
 import { type CareFlag, careFlag, type Item } from '../../core/rows/contents';
+import { allergen } from '../../core/rows/guests';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { ticks } from '../../core/units';
 import { IconButton } from '../../ui/fields/button';
@@ -93,6 +94,30 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
               set: (on) => flag(on, care),
             }))}
           />
+          {item.care.some((care) => FOOD.has(care)) && (
+            <Ticked
+              legend={words.allergens}
+              of={[
+                ...allergen.options.map((each) => ({
+                  label: say(each),
+                  on: item.allergens?.includes(each) ?? false,
+                  set: (on: boolean) =>
+                    set(words.allergens, {
+                      allergens: [
+                        ...(item.allergens ?? []).filter((other) => other !== each),
+                        ...(on ? [each] : []),
+                      ],
+                    }),
+                })),
+                {
+                  label: words.noAllergens,
+                  on: item.allergens?.length === 0,
+                  set: (on: boolean) =>
+                    on ? set(words.allergens, { allergens: [] }) : edits.forgetLabel(item.id),
+                },
+              ]}
+            />
+          )}
           <NumberField
             label={words.grams}
             help={<p>{words.gramsHelp}</p>}
@@ -107,6 +132,9 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
     </li>
   );
 }
+
+/** What is eaten. */
+const FOOD: ReadonlySet<CareFlag> = new Set(['food', 'allergens', 'choking-food']);
 
 /** A thing cannot stand out above the rim by all of itself. */
 const tallest = ({ size }: Item) =>

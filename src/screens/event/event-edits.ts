@@ -1,13 +1,13 @@
 import { useMemo } from 'react';
-import type { EventLine, FavorEvent, Pace, Recipe } from '../../../shared/workbook';
-import { USUAL_PACE } from '../../core/plan';
+import type { EventLine, FavorEvent, Guest, NameCards, Pace, Recipe } from '../../../shared/workbook';
+import { USUAL_PACE, withGuests } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 
 /** Every change a maker can make to an event, each one undo step under the name they see. */
 export function useEventEdits(id: string) {
   const edit = useWorkbook((state) => state.edit);
-  const words = usePageWords().event;
+  const { event: words, guests: guestWords } = usePageWords();
   return useMemo(() => {
     const change = (label: string, to: (event: FavorEvent) => FavorEvent) => edit('events', id, label, to);
     const lines = (label: string, to: (lines: FavorEvent['lines']) => FavorEvent['lines']) =>
@@ -20,6 +20,14 @@ export function useEventEdits(id: string) {
       setGlue: (glueId: string | null) => change(words.glue, (event) => ({ ...event, glueId })),
       setTool: (toolId: string | null) => change(words.tool, (event) => ({ ...event, toolId })),
       setKits: (kits: number | null) => change(words.kits, (event) => ({ ...event, kits })),
+      setGuests: (label: string, guests: readonly Guest[]) =>
+        change(label, (event) => withGuests(event, guests)),
+      shareGuests: (share: boolean) =>
+        change(guestWords.share, ({ shareGuests: _, ...event }) =>
+          share ? { ...event, shareGuests: true } : event,
+        ),
+      setNameCards: (label: string, nameCards: NameCards) =>
+        change(label, (event) => ({ ...event, nameCards })),
       setPace: (label: string, part: Partial<Pace>) =>
         change(label, (event) => ({ ...event, pace: { ...(event.pace ?? USUAL_PACE), ...part } })),
       /** The same box once more, for another paper or another dressing. */
@@ -46,7 +54,7 @@ export function useEventEdits(id: string) {
           },
         ]),
     };
-  }, [edit, id, words]);
+  }, [edit, id, words, guestWords]);
 }
 
 /** A recipe may stand on several lines: `seed-box`, `seed-box-2`, … */

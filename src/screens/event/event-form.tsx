@@ -12,6 +12,7 @@ import { AddLine } from './add-line';
 import { type EventEdits, useEventEdits } from './event-edits';
 import { EventLineRow } from './event-line-row';
 import { EventSum } from './event-sum';
+import { GuestsForm } from './guests-form';
 import { KitsForm } from './kits-form';
 import { PaceForm } from './pace-form';
 import { SparesForm } from './spares-form';
@@ -51,6 +52,7 @@ export function EventForm({ event, plan, stale, mendOf, choosePaper }: EventForm
       <EventRules event={event} edits={edits} />
       <EventSum choosePaper={choosePaper} plan={plan} stale={stale} event={event} mendOf={mendOf} />
       <div className="event-more">
+        {(event.kits ?? null) === null && <GuestsForm event={event} edits={edits} />}
         <SparesForm event={event} edits={edits} />
         <KitsForm event={event} edits={edits} plan={plan} />
         <PaceForm event={event} edits={edits} />

@@ -21,7 +21,7 @@ interface EventLineRowProps {
 
 /** One line: the folded box in its paper, what goes with it, how many, and how many with spares. */
 export function EventLineRow({ line, planned, edits, isKit }: EventLineRowProps) {
-  const words = usePageWords().event;
+  const { event: words, guests: guestWords } = usePageWords();
   const recipe = useWorkbook((state) => state.rows.recipes.get(line.recipeId));
   const papers = useWorkbook((state) => state.rows.papers);
   if (!recipe)
@@ -73,6 +73,7 @@ export function EventLineRow({ line, planned, edits, isKit }: EventLineRowProps)
           onChange={(count) => edits.changeLine(withCount(line, count), words.count)}
         />
         {isKit && <p className="soft">{words.countInKit}</p>}
+        {line.byGuests && <p className="soft">{guestWords.follows}</p>}
         <p className="soft" aria-live="polite">
           {planned ? words.andSpares(planned.spares) : ''}
         </p>
@@ -89,13 +90,13 @@ export function EventLineRow({ line, planned, edits, isKit }: EventLineRowProps)
           onClick={() => edits.removeLine(line.id)}
         />
       </div>
-      {!isKit && <ByTable line={line} edits={edits} name={recipe.name} />}
+      {!isKit && !line.byGuests && <ByTable line={line} edits={edits} name={recipe.name} />}
     </li>
   );
 }
 
-/** A count of its own is no longer what the tables come to. */
-function withCount({ byTable, ...line }: EventLine, count: number): EventLine {
+/** A count of its own is no longer what the tables or the guest list come to. */
+function withCount({ byTable, byGuests: _, ...line }: EventLine, count: number): EventLine {
   return byTable && byTable.tables * byTable.guests === count
     ? { ...line, byTable, count }
     : { ...line, count };

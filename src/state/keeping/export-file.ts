@@ -33,10 +33,11 @@ function withAllItNeeds(shelf: Shelf, first: RowKey): Shelf {
   return needed;
 }
 
-/** What is an example here is anybody's own where it is read in. */
+/** What is an example here is anybody's own where it is read in; a guest list stays at home unless its owner ticked it. */
 function handedOn(row: AnyRow): AnyRow {
-  if (!('example' in row)) return row;
-  const { example: _, ...own } = row;
+  const own = { ...row };
+  if ('example' in own) delete own.example;
+  if ('guests' in own && !own.shareGuests) delete own.guests;
   return own;
 }
 

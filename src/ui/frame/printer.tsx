@@ -1,5 +1,5 @@
 import { createContext, use } from 'react';
-import type { Recipe } from '../../../shared/workbook';
+import type { FavorEvent, Recipe } from '../../../shared/workbook';
 import type { NestedSheet } from '../../core/draw/sheet/nested-net';
 import type { EventPlan } from '../../core/plan';
 import type { LengthUnit } from '../../core/units';
@@ -40,6 +40,9 @@ export interface Printer {
   readonly decorateMap: (recipe: Recipe, dressingId: string | null, paper: PrinterPaper) => Promise<MadeFile>;
   /** Pick list and labels of a class; an event that is not for kits has none. */
   readonly kitLabels: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  /** A card or label with the name of every guest, and what goes to which table. */
+  readonly nameCards: (event: FavorEvent, paper: PrinterPaper) => Promise<MadeFile>;
+  readonly tableList: (event: FavorEvent, paper: PrinterPaper) => Promise<MadeFile>;
   readonly cuttingSheets: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   /** A nested sheet at its own true size. */
   readonly nestedSheet: (sheet: NestedSheet, code: string) => Promise<MadeFile>;

@@ -53,6 +53,12 @@ export const british: SecondLanguage = {
     contents: { cares: { 'choking-food': 'hard sweets, nuts or popcorn' } },
     fold: { outsideFace: 'outside, in the paper’s colour' },
     event: { copyLine: 'Another colour', copyLineOf: (name) => `Add ${name} in another colour` },
+    guests: {
+      favor: 'Favour',
+      pasteHelp:
+        'One guest per line: name, table, needs, favour. Only the name is needed. Columns from a spreadsheet work too.',
+      favorOf: (name) => `Favour of ${name}`,
+    },
     marks: {
       hardest: {
         mm: ['whole-centimetre marks', '5 mm marks', '1 mm marks', '½ mm marks'],

@@ -2,6 +2,7 @@ import type { EventLine, FavorEvent, Paper, Recipe, Supply, Tool } from '../../r
 import { planCost } from '../buying/cost';
 import type { OrderSum } from '../buying/shop-order';
 import { benchToolOf, cutMarkOf, cuttingToolOf } from '../buying/stock-rows';
+import { findForGuests } from '../guests/guest-findings';
 import { countBoxActs, countStrokes, sumActs, timesActs } from '../run/hand-acts';
 import { type EventHours, planHours } from '../run/hours';
 import { planTimetable, type Timetable } from '../run/timetable';
@@ -113,6 +114,7 @@ function planLines(
     findings: [
       ...left.map((line) => remark('box-broken', line.id, nameOf(line.recipeId))),
       ...findings,
+      ...findForGuests(event, boxes, rows.supplies),
       ...cut.findings,
       ...supplies.findings,
       ...lines

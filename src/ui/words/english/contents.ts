@@ -26,6 +26,8 @@ export const contentsMessages = {
   thisWayUp: 'this way up',
   fragile: 'fragile: nothing on top',
   care: 'Contains',
+  allergens: 'Its label names',
+  noAllergens: 'none of these (I read it)',
   grams: 'Weight of each',
   gramsHelp: 'To check the bottom. Leave it empty if you have no scale.',
   remove: 'Remove',

@@ -7,6 +7,7 @@ import { eventMessages } from './event';
 import { exampleMessages } from './example';
 import { foldMessages } from './fold';
 import { glossaryNames } from './glossary-names';
+import { guestMessages } from './guests';
 import { handoutMessages } from './handout';
 import { marksMessages } from './marks';
 import { hoursMessages, runMessages } from './run';
@@ -19,6 +20,7 @@ export const makingMessages = {
   marks: marksMessages,
   dressing: dressingMessages,
   event: eventMessages,
+  guests: guestMessages,
   sheets: sheetsMessages,
   shopping: shoppingMessages,
   bench: benchMessages,

@@ -53,7 +53,10 @@ export const partMessages = {
     title: 'Checks on this box',
     event: 'Problems to fix',
     severity: { stop: 'Won’t fold.', warn: 'Will fold, but not well.', note: 'Good to know.' },
-    mends: { 'part-fits-across-grain': 'Allow the grain either way' },
+    mends: {
+      'part-fits-across-grain': 'Allow the grain either way',
+      'guests-differ': 'Follow the guest list',
+    },
     mend: (size: string, value: string) => `${size} to ${value}`,
   },
   saving: {
