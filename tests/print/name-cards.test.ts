@@ -42,9 +42,9 @@ describe('names on cards', () => {
   it('lie where the labels of a sheet are', async () => {
     const cards = usualCards('in', 'label');
     const [page] = await readPdf(await pdfOf(printNameCards({ event, cards, sheet: LETTER, stamp }), fonts));
-    // Centers of two columns: 4 + 50.8 and 4 + 106.4 + 50.8 mm; first row: 12.7 + 25.4 from the top.
+    // Two columns, the second 5/32 + 4 3/16 in from the left; the second row’s middle is 1/2 + 2 + 1 in from the top.
     const bo = page!.texts.find(({ text }) => text === 'Bo')!;
-    const middle = (279.4 - 12.7 - 50.8 - 25.4 - bo.at[1]) / 1;
+    const middle = 279.4 - 12.7 - 50.8 - 25.4 - bo.at[1];
     // The capital’s middle is half a capital above the baseline.
     expect(Math.abs(middle - (0.7275 * bo.sizeMm) / 2)).toBeLessThan(0.1);
     expect(bo.at[0]).toBeGreaterThan(4 + 106.4);

@@ -10,7 +10,7 @@ const USUAL: Readonly<Record<LengthUnit, Readonly<Record<CardKind, NameCards>>>>
     'place-card': card('place-card', 88.9, 50.8, 12.7),
     label: {
       ...card('label', 101.6, 50.8, 12.7),
-      labels: { across: 2, down: 5, leftMm: 4, topMm: 12.7, stepAcrossMm: 106.4, stepDownMm: 50.8 },
+      labels: { across: 2, down: 5, leftMm: 3.96875, topMm: 12.7, stepAcrossMm: 106.3625, stepDownMm: 50.8 },
     },
   },
   mm: {
