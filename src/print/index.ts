@@ -22,7 +22,7 @@ export { printRunSheet } from './run-sheet';
 export { printShoppingList, shoppingCsv } from './shopping-list';
 export { shoppingText } from './shopping-text';
 export { svgOf } from './svg';
-export { printTableList, tableWords } from './table-list';
+export { printTableList } from './table-list';
 export { printTemplate } from './template';
 
 /** Letters that stand on these pages and that the embedded face cannot write: they come out as "?". */
