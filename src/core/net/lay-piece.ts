@@ -46,7 +46,6 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
   const byPair = new Map(hinges.map(({ parent, child }, at) => [pairKey(parent, child), at]));
   const creases = creaseFolds(spec, bench, values);
   const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, hinges, byPair, creases, blank));
-  const rings = ringsOf(edges.filter(({ right }) => right === null));
   const faces = laid.map(
     ({ panel, role, ring, holes }, at): Face => ({
       name: faceName(bench, panel, at),
@@ -82,7 +81,8 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     edges,
     overlaps: (spec.overlaps ?? []).map((group) => group.flatMap((panel) => facesOf(bench, panel))),
     closing: closingActs(spec, faces, hinges, joints, (angle) => angleOf(angle, values)),
-    waste: wasteOf(blank, rings),
+    // after the seams, which may have split an edge
+    waste: wasteOf(blank, ringsOf(edges.filter(({ right }) => right === null))),
     shell: spec.shell.flatMap((panel) => facesOf(bench, panel)),
     roomMm3: spec.roomMm3(values.mm),
   };

@@ -6,7 +6,9 @@ import { envelopeBox } from './boxes/envelope-box';
 import { finTop } from './boxes/fin-top';
 import { flaredBowl } from './boxes/flared-bowl';
 import { gableTop } from './boxes/gable-top';
+import { giftBag } from './boxes/gift-bag';
 import { hingedLid } from './boxes/hinged-lid';
+import { house } from './boxes/house';
 import { lidFlap } from './boxes/lid-flap';
 import { openTop } from './boxes/open-top';
 import { pillowPack } from './boxes/pillow-pack';
@@ -37,6 +39,8 @@ export const STYLES: readonly BoxStyle[] = [
   reverseTuck,
   gableTop,
   finTop,
+  house,
+  giftBag,
   hingedLid,
   tray,
   trayLid,

@@ -113,7 +113,7 @@ function lidOf(sides: number): PieceSpec {
 /** How far along a regular polygon's side grows when its walls move out by `out`. */
 const sideFor = (out: number, chosen: Chosen): number => 2 * out * Math.tan(half(chosen));
 
-/** A regular prism of five to eight sides with a cap lid. Geometry: regular polygons; construction: common practice, no source. ECMA family C (from memory). */
+/** A regular prism of three to eight sides with a cap lid. Geometry: regular polygons; construction: common practice, no source. ECMA family C (from memory). */
 export const prismLid = defineStyle({
   id: 'prism-lid',
   version: 1,
@@ -153,7 +153,7 @@ export const prismLid = defineStyle({
     sides: {
       label: 'Sides',
       help: 'How many walls the box has.',
-      choices: [6, 8, 5, 7].map((sides) => ({ id: String(sides), label: String(sides) })),
+      choices: [6, 8, 5, 7, 4, 3].map((sides) => ({ id: String(sides), label: String(sides) })),
     },
   },
   quantities: {
@@ -166,8 +166,10 @@ export const prismLid = defineStyle({
       of: ({ side = 0, t = 0 }, chosen) => side / (2 * Math.tan(half(chosen))) - t - FLOOR_EASE_MM,
     },
     itemSquare: {
-      means: 'side of a square that stands on the floor within the circle the walls touch',
-      of: ({ side = 0 }, chosen) => (side / (2 * Math.tan(half(chosen)))) * Math.SQRT2,
+      means:
+        'side of a square that stands on the floor: all of it, or what the circle holds that the walls touch',
+      of: ({ side = 0 }, chosen) =>
+        sidesOf(chosen) === 4 ? side : (side / (2 * Math.tan(half(chosen)))) * Math.SQRT2,
     },
     flapTaper: {
       means: 'how far each end of a flap draws in, so that neighbours do not lap',
@@ -193,8 +195,8 @@ export const prismLid = defineStyle({
     },
     tabDraw: {
       means: 'how far a corner tab draws in beside the top, to fit between two rims on the blank',
-      of: ({ lip = 0, side = 0 }, chosen) =>
-        (1.05 * Math.min(0.4 * lip, side / 2, WIDEST_TAB_MM)) / Math.tan(2 * half(chosen)),
+      of: ({ lidTab = 0 }, chosen) =>
+        Math.max(lidTab / 4, sidesOf(chosen) < 5 ? 0 : (1.05 * lidTab) / Math.tan(2 * half(chosen))),
     },
   },
   pieces: (chosen) => ({
@@ -217,6 +219,15 @@ export const prismLid = defineStyle({
       atMost: 'side',
       severity: 'stop',
       says: 'The glue tab {tab} is wider than a wall, {side}.',
+      remedy: 'Make it at most {limit}.',
+    },
+    {
+      code: 'tab-catches-in-closing',
+      symbol: 'tab',
+      atMost: 'side/2',
+      severity: 'stop',
+      given: [{ sides: '4' }, { sides: '3' }],
+      says: 'With so few walls, a glue tab {tab} wide catches on the first wall, {side}, while the strip closes.',
       remedy: 'Make it at most {limit}.',
     },
     {
