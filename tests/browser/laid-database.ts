@@ -77,3 +77,61 @@ export async function clearAll(): Promise<void> {
     indexedDB.deleteDatabase('crease-and-count').onsuccess = () => resolve();
   });
 }
+
+/** Lays so many boxes and events beside what is there, each event with one of the boxes; run in a page, where the app has opened the database before. */
+export async function layFullShelf({ boxes, events }: { boxes: number; events: number }): Promise<void> {
+  const db = await new Promise<IDBDatabase>((resolve, reject) => {
+    const asked = indexedDB.open('crease-and-count');
+    asked.onsuccess = () => resolve(asked.result);
+    asked.onerror = () => reject(asked.error ?? new Error('not opened'));
+  });
+  const tx = db.transaction(['recipes', 'events', 'notes'], 'readwrite');
+  const row = (id: string, name: string, index: number) => ({
+    id,
+    rev: 1,
+    createdAt: '2026-01-10T09:00:00.000Z',
+    changedAt: new Date(Date.UTC(2026, 0, 12) + index * 60_000).toISOString(),
+    name,
+  });
+  for (let index = 0; index < boxes; index++)
+    tx.objectStore('recipes').put({
+      ...row(`box-${index}`, `Season ${index}`, index),
+      styleId: ['open-top', 'tray', 'straight-tuck', 'pillow-pack'][index % 4],
+      sizesMm: {},
+      options: {},
+      caliperUm: 300,
+      paperId: null,
+      faceUp: 'inside',
+      grain: 'upright',
+      dressings: [],
+      notes: '',
+    });
+  for (let index = 0; index < events; index++)
+    tx.objectStore('events').put({
+      ...row(`event-${index}`, `Party ${index}`, index),
+      date: '2027-03-20',
+      spares: { percent: 10, atLeast: 2 },
+      lines: [{ id: 'line', recipeId: `box-${index}`, dressingId: null, paperId: null, count: 40 }],
+      tapeId: null,
+      currency: 'USD',
+      notes: '',
+    });
+  const census = await new Promise<{ generation: number; rows: number; revSum: number }>((resolve) => {
+    const asked = tx.objectStore('notes').get('census');
+    asked.onsuccess = () =>
+      resolve((asked.result as { value: never } | undefined)?.value ?? { generation: 1, rows: 0, revSum: 0 });
+  });
+  tx.objectStore('notes').put({
+    id: 'census',
+    rev: 1,
+    value: {
+      generation: census.generation + 1,
+      rows: census.rows + boxes + events,
+      revSum: census.revSum + boxes + events,
+    },
+  });
+  await new Promise<void>((resolve) => {
+    tx.oncomplete = () => resolve();
+  });
+  db.close();
+}

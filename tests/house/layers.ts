@@ -46,7 +46,7 @@ const LAYERS: Readonly<Record<string, Layer>> = {
     '',
     '@hocuspocus/server @hocuspocus/extension-database @hocuspocus/extension-redis @libsql/client uqr yjs',
   ),
-  ui: layer('core shared', 'react react-dom lucide-react three'),
+  ui: layer('core shared', 'react react-dom lucide-react three @tanstack/react-virtual'),
   screens: layer('ui print state core shared', 'react react-dom react-router lucide-react'),
   app: layer(
     'screens ui print state storage worker core shared',

@@ -46,6 +46,7 @@ export const RUNTIME: Readonly<Record<string, string>> = {
   '@hocuspocus/provider': 'a paired device’s line to the share server',
   '@hocuspocus/server': 'the share server',
   '@libsql/client': 'the share server’s database, an SQLite file',
+  '@tanstack/react-virtual': 'lists of thousands of rows, of which only those in sight stand on the page',
   dexie: 'rows in the browser',
   fflate: 'links and embedded streams made small',
   highs: 'the cheapest mix of papers, fetched only when it is asked for',

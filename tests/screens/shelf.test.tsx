@@ -1,4 +1,4 @@
-import { screen, within } from '@testing-library/react';
+import { act, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { describe, expect, test, vi } from 'vitest';
 import { openTab, World } from '../state/open-tab';
@@ -53,6 +53,31 @@ describe('the shelf', () => {
     );
     expect(await screen.findByText(/We couldn’t open this file/)).toBeVisible();
     expect(workbook.getState().rows).toBe(before);
+  });
+
+  test('on a full shelf has a field that finds boxes and events, and none on a small one', async () => {
+    const { workbook } = await openApp('/');
+    await screen.findByRole('link', { name: /^Seed box/ });
+    expect(screen.queryByRole('searchbox')).toBeNull();
+    act(() => {
+      for (let more = 0; more < 30; more++) {
+        workbook.getState().createRecipe({ name: `Winter ${more}`, styleId: 'tray' });
+        workbook.getState().createEvent({ name: `Fair ${more}` });
+      }
+    });
+    const user = userEvent.setup();
+    expect(screen.getByText(/^\d+ boxes and 31 events\.$/)).toBeVisible();
+    // Many events do not keep the boxes out of sight: twelve stand, one of them not a fair.
+    expect(screen.getAllByRole('link', { name: /^Fair/ })).toHaveLength(11);
+    await user.click(screen.getByRole('button', { name: 'Show all 31 events' }));
+    expect(screen.getAllByRole('link', { name: /^Fair/ })).toHaveLength(30);
+    const find = screen.getByRole('searchbox', { name: 'Find on the shelf' });
+    await user.type(find, 'tray 7');
+    expect(await screen.findByText('3 boxes and 0 events found.')).toBeVisible();
+    expect(screen.getByRole('link', { name: /^Winter 27/ })).toBeVisible();
+    expect(screen.queryByRole('link', { name: /^Seed box/ })).toBeNull();
+    await user.type(find, ' nowhere');
+    expect(await screen.findByText('Nothing matches. Try fewer words.')).toBeVisible();
   });
 
   test('writes everything to a file', async () => {

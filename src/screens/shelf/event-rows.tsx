@@ -5,6 +5,7 @@ import { addSpares } from '../../core/plan/event/spares';
 import { useWorkbook } from '../../state/use-workbook';
 import { IconButton } from '../../ui/fields/button';
 import { pageAddress } from '../../ui/frame/addresses';
+import { LongList, type Place } from '../../ui/frame/long-list';
 import { useWords } from '../../ui/words';
 import { useSaveFile } from './save-file';
 
@@ -13,15 +14,13 @@ export function EventRows({ events }: { events: readonly FavorEvent[] }) {
   const words = useWords().shelf;
   if (events.length === 0) return <p className="soft">{words.noEvents}</p>;
   return (
-    <ul className="event-rows">
-      {events.map((event) => (
-        <EventRow key={event.id} event={event} />
-      ))}
-    </ul>
+    <LongList rows={events} className="event-rows" rowPx={61}>
+      {(event, place) => <EventRow key={event.id} event={event} place={place} />}
+    </LongList>
   );
 }
 
-function EventRow({ event }: { event: FavorEvent }) {
+function EventRow({ event, place }: { event: FavorEvent; place: Place }) {
   const words = useWords();
   const remove = useWorkbook((state) => state.remove);
   const duplicate = useWorkbook((state) => state.duplicate);
@@ -30,9 +29,12 @@ function EventRow({ event }: { event: FavorEvent }) {
   const spares = event.lines.reduce((sum, { count }) => sum + addSpares(count, event.spares).spares, 0);
   const key = { table: 'events', id: event.id } as const;
   return (
-    <li className="event-row">
+    <li {...place} className="event-row">
       <Link to={pageAddress({ kind: 'event', id: event.id }, 'event')} className="event-row-face">
-        <strong>{event.name}</strong> {event.example && <span className="soft">{words.shelf.example} </span>}
+        <span>
+          <strong>{event.name}</strong>{' '}
+          {event.example && <span className="soft">{words.shelf.example} </span>}
+        </span>{' '}
         <span>{event.date === null ? words.shelf.noDate : words.shelf.onDate(event.date)}</span>{' '}
         <span>{ordered === 0 ? words.needs.howMany : words.needs.favors(ordered, spares)}</span>
       </Link>

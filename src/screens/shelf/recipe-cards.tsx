@@ -9,17 +9,18 @@ import { IconButton } from '../../ui/fields/button';
 import { roughSize, useRuler } from '../../ui/fields/measure';
 import { RecipePicture } from '../../ui/folded/recipe-picture';
 import { pageAddress } from '../../ui/frame/addresses';
+import { LongList, type Place } from '../../ui/frame/long-list';
 import { useSay, useWords } from '../../ui/words';
 import { useSaveFile } from './save-file';
 
 /** Every recipe as its folded box. */
 export function RecipeCards({ recipes }: { recipes: readonly Recipe[] }) {
   return (
-    <ul className="recipe-cards">
-      {recipes.map((recipe, at) => (
-        <RecipeCard key={recipe.id} recipe={recipe} atOnce={at < DRAWN_AT_ONCE} />
-      ))}
-    </ul>
+    <LongList rows={recipes} className="recipe-cards" rowPx={300}>
+      {(recipe, place, at) => (
+        <RecipeCard key={recipe.id} recipe={recipe} place={place} atOnce={at < DRAWN_AT_ONCE} />
+      )}
+    </LongList>
   );
 }
 
@@ -29,7 +30,7 @@ const DRAWN_AT_ONCE = 24;
 /** Whether an element is in sight or nearly so; once it was, it stays so. */
 function useNearSight(atOnce: boolean) {
   const [near, setNear] = useState(atOnce || typeof IntersectionObserver === 'undefined');
-  const element = useRef<HTMLLIElement>(null);
+  const element = useRef<HTMLAnchorElement>(null);
   useEffect(() => {
     if (near || !element.current) return;
     const watch = new IntersectionObserver(
@@ -44,7 +45,13 @@ function useNearSight(atOnce: boolean) {
   return { near, element };
 }
 
-function RecipeCard({ recipe, atOnce }: { recipe: Recipe; atOnce: boolean }) {
+interface RecipeCardProps {
+  readonly recipe: Recipe;
+  readonly place: Place;
+  readonly atOnce: boolean;
+}
+
+function RecipeCard({ recipe, place, atOnce }: RecipeCardProps) {
   const words = useWords().shelf;
   const say = useSay();
   const ruler = useRuler();
@@ -57,8 +64,12 @@ function RecipeCard({ recipe, atOnce }: { recipe: Recipe; atOnce: boolean }) {
   const net = useMemo(() => (near ? netOfRecipe(recipe) : null), [near, recipe]);
   const key = { table: 'recipes', id: recipe.id } as const;
   return (
-    <li ref={element} className="recipe-card">
-      <Link to={pageAddress({ kind: 'recipe', id: recipe.id }, 'box')} className="recipe-card-face">
+    <li {...place} className="recipe-card">
+      <Link
+        ref={element}
+        to={pageAddress({ kind: 'recipe', id: recipe.id }, 'box')}
+        className="recipe-card-face"
+      >
         {near ? <RecipePicture recipe={recipe} colour={paper?.colour} /> : <span className="style-picture" />}
         <strong>{recipe.name}</strong>{' '}
         <span className="soft">

@@ -6,10 +6,9 @@ import { pageAddress, SHELF_DOORS, type ShelfDoor, START, shelfAt } from '../../
 import { useWords } from '../../ui/words';
 import { Cupboard } from './cupboard';
 import { EmptyShelf } from './empty-shelf';
-import { EventRows } from './event-rows';
 import { FilesAndBin } from './files-and-bin';
 import { KeepingNotice } from './keeping-notice';
-import { RecipeCards } from './recipe-cards';
+import { MadeThings } from './made-things';
 import './shelf.css';
 
 /** What have I got? Behind three doors: boxes and events; paper, supplies and tools; the way in and out for files. */
@@ -44,18 +43,7 @@ export function ShelfScreen({ exampleFailed }: { readonly exampleFailed: boolean
       )}
       {empty && door === 'made' && <EmptyShelf exampleFailed={exampleFailed} />}
       <Doors open={door} />
-      {!empty && door === 'made' && (
-        <>
-          <section aria-labelledby="shelf-events">
-            <h2 id="shelf-events">{words.events}</h2>
-            <EventRows events={[...events.values()]} />
-          </section>
-          <section aria-labelledby="shelf-recipes">
-            <h2 id="shelf-recipes">{words.recipes}</h2>
-            <RecipeCards recipes={[...recipes.values()]} />
-          </section>
-        </>
-      )}
+      {!empty && door === 'made' && <MadeThings />}
       {door === 'supplies' && <Cupboard />}
       {door === 'backup' && <FilesAndBin />}
     </main>

@@ -12,10 +12,10 @@ interface TextFieldProps extends Framed {
   readonly value: string;
   readonly onChange: (text: string) => void;
   readonly most?: number;
-  readonly type?: 'text' | 'date';
+  readonly type?: 'text' | 'date' | 'search';
 }
 
-/** A name or a date. */
+/** A name, a date, or what is looked for. */
 export function TextField({ value, onChange, most = 200, type = 'text', ...framed }: TextFieldProps) {
   return (
     <FieldFrame {...framed}>

@@ -11,6 +11,14 @@ const KINDS = {
   photos: 'photo',
 } as const;
 
+let day: Intl.DateTimeFormat | null = null;
+
+/** The browser's tables of dates are opened once, at the first date. */
+function longDay(date: string): string {
+  day ??= new Intl.DateTimeFormat('en-US', { dateStyle: 'long', timeZone: 'UTC' });
+  return day.format(new Date(`${date}T00:00:00Z`));
+}
+
 export const shelfMessages = {
   shelf: {
     title: 'Shelf',
@@ -29,6 +37,18 @@ export const shelfMessages = {
     example: 'example',
     noEvents: 'No events yet. An event holds your boxes, how many, and the date.',
     noDate: 'no date yet',
+    find: 'Find on the shelf',
+    findHelp: 'By name, style, contents or label.',
+    findInAll:
+      'By name, style, contents or label. Search here, since your browser’s own search sees only part of a long shelf.',
+    found: (boxes: number, events: number) =>
+      boxes + events === 0
+        ? 'Nothing matches. Try fewer words.'
+        : `${plural(boxes, 'box', 'boxes')} and ${plural(events, 'event')} found.`,
+    holds: (boxes: number, events: number) =>
+      `${plural(boxes, 'box', 'boxes')} and ${plural(events, 'event')}.`,
+    allEvents: (count: number) => `Show all ${plural(count, 'event')}`,
+    fewerEvents: 'Show fewer events',
     promise: 'Design a favor box, make forty alike',
     promiseWhy:
       'Say what goes in and how many you need. You get a flat net with every mark, a step card, a cutting plan and a shopping list.',
@@ -72,8 +92,7 @@ export const shelfMessages = {
     copyName: (name: string) => `${name} copy`,
     saveFileOf: (name: string) => `Save ${name} to a file`,
     deleteOf: (name: string) => `Delete ${name}`,
-    onDate: (date: string) =>
-      new Date(`${date}T00:00:00Z`).toLocaleDateString('en-US', { dateStyle: 'long', timeZone: 'UTC' }),
+    onDate: (date: string) => longDay(date),
     marksOf: (mark: string) => `marks every ${mark}`,
     sheetsOnHand: (count: number) => plural(count, 'sheet'),
     rollsOnHand: (count: number) => plural(count, 'roll'),
