@@ -29,6 +29,21 @@ describe('the shelf', () => {
     expect(screen.getByRole('link', { name: /^Trimmer and scoring board/ })).toBeVisible();
   });
 
+  test('Back from a paper that was only begun leaves none behind; a name typed keeps it', async () => {
+    const { workbook } = await openApp('/?door=supplies');
+    const user = userEvent.setup();
+    const papers = workbook.getState().rows.papers.size;
+    await user.click(await screen.findByRole('button', { name: 'Add a paper' }));
+    await screen.findByRole('textbox', { name: 'Name' });
+    expect(workbook.getState().rows.papers.size).toBe(papers + 1);
+    act(() => void window.dispatchEvent(new PopStateEvent('popstate')));
+    expect(workbook.getState().rows.papers.size).toBe(papers);
+    act(() => workbook.getState().redo());
+    await user.type(screen.getByRole('textbox', { name: 'Name' }), ' in blue');
+    act(() => void window.dispatchEvent(new PopStateEvent('popstate')));
+    expect(workbook.getState().rows.papers.size).toBe(papers + 1);
+  });
+
   test('lets go of a thing at a press, and gives that one back', async () => {
     const { workbook } = await openApp('/');
     const user = userEvent.setup();

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { useNavigate, useParams } from 'react-router';
 import { whereUsed } from '../../state/results/where-used';
 import { useWorkbook } from '../../state/use-workbook';
@@ -24,6 +24,7 @@ export function StockScreen({ foot }: { readonly foot: ReactNode }) {
   const supply = table === 'supplies' ? supplies.get(id) : undefined;
   const tool = table === 'tools' ? tools.get(id) : undefined;
   const row = paper ?? supply ?? tool;
+  useLeaveNothingBegun(id);
   const home = () => void navigate(shelfAt('supplies'));
   return (
     <main id="page" className="page page-sheet stock" tabIndex={-1}>
@@ -61,4 +62,18 @@ export function StockScreen({ foot }: { readonly foot: ReactNode }) {
       )}
     </main>
   );
+}
+
+/** Back from something that was only begun takes it off again: nothing was said of it yet. */
+function useLeaveNothingBegun(id: string) {
+  const undo = useWorkbook((state) => state.undo);
+  const isOnlyBegun = useWorkbook(({ history }) => {
+    const [added, ...others] = history.done.at(-1)?.changes ?? [];
+    return added?.do === 'add' && added.id === id && others.length === 0;
+  });
+  useEffect(() => {
+    if (!isOnlyBegun) return;
+    window.addEventListener('popstate', undo);
+    return () => window.removeEventListener('popstate', undo);
+  }, [isOnlyBegun, undo]);
 }
