@@ -15,7 +15,7 @@ import { usePageWords } from '../../ui/words';
 import type { ContentsEdits } from './contents-edits';
 
 const TEXT_MM = 3.9; // a caption at arm's length: 14 px and a little
-const DRAWN = 6; // more pictures than this are a wall; the table has them all
+const DRAWN = 6; // more pictures than this are a wall; a table has the others
 
 interface WaysToLieProps {
   readonly recipe: Recipe;
@@ -26,7 +26,7 @@ interface WaysToLieProps {
   readonly workbook: Workbook;
 }
 
-/** The ways nothing beats, drawn from above and from the front, and all of them as a table. */
+/** The ways nothing beats, drawn from above and from the front; where there are many, the others as a table. */
 export function WaysToLie({ recipe, rooms, stale, chosen, edits, workbook }: WaysToLieProps) {
   const words = usePageWords().contents;
   const navigate = useNavigate();
@@ -55,8 +55,7 @@ export function WaysToLie({ recipe, rooms, stale, chosen, edits, workbook }: Way
               </li>
             ))}
           </ul>
-          {rooms.length > DRAWN && <p className="soft">{words.waysLeft(rooms.length - DRAWN)}</p>}
-          <WayTable rooms={rooms} chosen={chosen} onChoose={edits.chooseWay} />
+          {rooms.length > DRAWN && <WayTable rooms={rooms} chosen={chosen} onChoose={edits.chooseWay} />}
         </div>
       )}
     </section>
@@ -89,15 +88,24 @@ function WayCard({ room, recipe, chosen, onTake, onChoose }: WayCardProps) {
       <div className="way-drawing">
         <DrawingView draw={draw} still />
       </div>
-      <p>{words.needs(sizeWords(inside, ruler))}</p>
+      <p>
+        {words.needs(sizeWords(inside, ruler))}{' '}
+        <span className="soft">{arrangement.exact ? words.exact : words.notExact}</span>
+      </p>
       <WhyThisRoom room={room} recipe={recipe} />
-      {recipe.ownNet === undefined ? (
-        <Button tone={chosen ? 'act' : 'plain'} onClick={onTake}>
-          {words.findMarks}
-        </Button>
-      ) : (
-        !chosen && <Button onClick={onChoose}>{words.choose}</Button>
-      )}
+      <div className="way-acts">
+        {!chosen && (
+          <Button tone="quiet" onClick={onChoose}>
+            {words.choose}
+            <span className="said-only"> {arrangement.pattern}</span>
+          </Button>
+        )}
+        {recipe.ownNet === undefined && (
+          <Button tone={chosen ? 'act' : 'plain'} onClick={onTake}>
+            {words.findMarks}
+          </Button>
+        )}
+      </div>
     </article>
   );
 }
@@ -167,18 +175,21 @@ function WayTable({ rooms, chosen, onChoose }: WayTableProps) {
           </tr>
         </thead>
         <tbody>
-          {rooms.map(({ arrangement, inside }, i) => (
-            <tr key={`${arrangement.pattern} ${inside.join(' ')}`} aria-current={i === chosen || undefined}>
+          {rooms.slice(DRAWN).map(({ arrangement, inside }, at) => (
+            <tr
+              key={`${arrangement.pattern} ${inside.join(' ')}`}
+              aria-current={at + DRAWN === chosen || undefined}
+            >
               <th scope="row">{arrangement.pattern}</th>
               {inside.map((side, axis) => (
                 <td key={SIDES[axis]}>{lengthWords(side, ruler).replace(` ${ruler.unit}`, '')}</td>
               ))}
               <td>{arrangement.exact ? words.exact : words.notExact}</td>
               <td>
-                {i === chosen ? (
+                {at + DRAWN === chosen ? (
                   words.chosen
                 ) : (
-                  <Button tone="quiet" onClick={() => onChoose(i)}>
+                  <Button tone="quiet" onClick={() => onChoose(at + DRAWN)}>
                     {words.choose}
                     <span className="said-only"> {arrangement.pattern}</span>
                   </Button>

@@ -117,8 +117,7 @@ export const contentsMessages = {
   },
   cautions: 'Take care',
   countOf: (count: number) => `${count} ×`,
-  table: 'As a table',
+  table: 'Other ways',
   editOf: (name: string) => `${name}: size and care`,
   removeOf: (name: string) => `Remove ${name}`,
-  waysLeft: (count: number) => `${count} more in the table.`,
 };
