@@ -34,7 +34,7 @@ export const guestMessages = {
   showTable: 'Show the table',
   below: 'Line below the name',
   paper: 'Sheet',
-  printerPaper: 'what is in the printer',
+  printerPaper: 'the paper in the printer',
   labelsWhy:
     'Measure your label sheet. Makers differ. “Repeat” is from the edge of one label to the same edge of the next. Print a test page on plain paper first, and hold it against the labels.',
   across: 'Labels across',
