@@ -55,7 +55,7 @@ interface Laid {
   readonly topPx: number;
 }
 
-/** How the style sheet lays the list, read anew whenever the page changes its size. */
+/** How the style sheet lays the list, read again whenever the page changes its size. */
 function useLaid() {
   const list = useRef<HTMLUListElement>(null);
   const [laid, setLaid] = useState<Laid>({ columns: 1, gapPx: 0, topPx: 0 });
