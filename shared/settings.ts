@@ -11,6 +11,17 @@ export const settings = z.strictObject({
   usableOffcutMm: lengthMm.optional(),
   /** The first hints were read or put away. */
   hintsSeen: z.literal(true).optional(),
+  /** Timers that run at the bench: of which event, at which step of its run (null: a whole box), and since when they count. */
+  clocks: z
+    .array(
+      z.strictObject({
+        eventId: z.string().max(64),
+        step: z.string().max(200).nullable(),
+        since: z.iso.datetime(),
+      }),
+    )
+    .max(20)
+    .optional(),
 });
 export type Settings = z.infer<typeof settings>;
 

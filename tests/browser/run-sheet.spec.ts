@@ -39,3 +39,42 @@ test('an event goes from a ticked-off shopping list to a finished run sheet, and
   await page.reload();
   await expect(page.getByText('Every box is made.')).toBeVisible();
 });
+
+test('on a small phone, upright and on its side, a step shows its picture and every button, and the timer outlives a reload', async ({
+  page,
+}) => {
+  test.setTimeout(90_000);
+  await page.setViewportSize({ width: 360, height: 640 });
+  await shelf(page).openDemo();
+  await workbook(page).turnTo('bench');
+  await page.getByRole('button', { name: /^Score all/ }).click();
+  await page.getByRole('button', { name: 'Start the timer' }).click();
+  const picture = page.locator('.bench-step-picture svg').first();
+  const acts = page.locator('.bench-acts');
+  const one = page.getByRole('button', { name: '+1', exact: true });
+  const next = page.getByRole('button', { name: 'Next', exact: true });
+  for (const [width, height] of [
+    [360, 640],
+    [640, 360],
+    [820, 1180],
+    [1440, 900],
+  ] as const) {
+    await page.setViewportSize({ width, height });
+    await page.getByRole('button', { name: /^Slit and cut/ }).click();
+    await page.getByRole('button', { name: /^Score all/ }).click();
+    const places: unknown[] = [];
+    for (let step = 0; step < 4; step++) {
+      await expect(picture).toBeInViewport({ ratio: 0.9 });
+      await expect(acts).toBeInViewport({ ratio: 0.99 });
+      places.push([await one.boundingBox(), await next.boundingBox()]);
+      await next.click();
+    }
+    expect(new Set(places.map((place) => JSON.stringify(place))).size, `${width} × ${height}`).toBe(1);
+  }
+  await workbook(page).saved();
+  await page.reload();
+  await expect(page.getByRole('button', { name: 'Stop the timer' })).toBeVisible();
+  await expect(page.getByRole('timer')).not.toHaveText('0:00');
+  await page.keyboard.press('+');
+  await expect(page.getByText(/^1 of 44 pieces/)).toBeVisible();
+});

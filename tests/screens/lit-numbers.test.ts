@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { type BenchOp, type BenchTool, boxCards } from '../../src/core/bench';
 import { layNet, type PieceNet } from '../../src/core/net';
+import { oneSetting } from '../../src/core/plan';
 import { STYLES } from '../../src/core/styles';
 import { numberOf } from '../../src/screens/bench/bench-net';
-import { stepAt } from '../../src/screens/bench/run-picture';
 import { trimmer } from '../core/bench/bench-tools';
 
 /**
@@ -66,10 +66,14 @@ describe.each(['right', 'left'] as const)('numbers lit for a %s-handed maker', (
               step.headline,
               [wanted],
             ]);
-            // In a batch the same distance may be set twice, the card turned between.
-            const alone = stepAt(card, mark.at, step.lie);
-            expect(alone?.lie).toEqual(step.lie);
-            expect(alone?.marks.every(({ at }) => at === mark.at)).toBe(true);
+            // In a batch the same distance may be set twice, the card turned between: its picture shows this setting alone.
+            const alone = oneSetting(card, mark.at, step.lie);
+            const scores = alone?.card.program.ops.slice(alone.step.ops.from, alone.step.ops.to);
+            expect(scores?.length).toBeGreaterThan(0);
+            expect(scores?.every((op) => op.op === 'score' && op.at === mark.at)).toBe(true);
+            expect(alone?.step.marks.every(({ at }) => at === mark.at)).toBe(true);
+            const moved = alone?.card.program.ops.slice(0, alone.step.ops.from) ?? [];
+            expect(backToNet(moved, tool, blank).toNet([x, 0])).toEqual(a);
           }
         }
       }

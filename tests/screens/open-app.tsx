@@ -84,10 +84,10 @@ HTMLAnchorElement.prototype.click = () => undefined;
 export async function openApp(address: string, given?: WorkbookStore, planner: Planner = planHere) {
   const workbook = given ?? (await workbookWithDemo());
   const printer = new PaperTray();
-  render(
+  const { unmount } = render(
     <MemoryRouter initialEntries={[address]}>
       <App workbook={workbook} planner={planner} printer={printer} />
     </MemoryRouter>,
   );
-  return { workbook, printer };
+  return { workbook, printer, unmount };
 }

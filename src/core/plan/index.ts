@@ -31,8 +31,9 @@ export { type EventMix, MIX_WAYS, type MixWay, mixEvent, papersOfLine } from './
 export type { MixPlan } from './mix/types';
 export { type WholeSolver, wholeSolverOf } from './mix/whole-program';
 export { type EventHours, type Stage, USUAL_PACE } from './run/hours';
+export { oneSetting, type SingleStep } from './run/one-setting';
 export { addCount, countAt, setFirstRight, spoiledOfLine } from './run/run-counts';
-export { followRun, type StepProgress } from './run/run-progress';
+export { type BatchProgress, batchProgress, followRun, type StepProgress } from './run/run-progress';
 export {
   type FenceScore,
   type FirstBox,

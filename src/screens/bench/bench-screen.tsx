@@ -7,10 +7,11 @@ import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { useRuler } from '../../ui/fields/measure';
 import { pageAddress, START } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
+import { classNames } from '../../ui/frame/class-names';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { StepList } from '../../ui/frame/step-list';
 import { usePageWords } from '../../ui/words';
-import { BenchNet, StepView } from './bench-net';
+import { BenchNet } from './bench-net';
 import { BenchOfEvent } from './bench-of-event';
 import { OneStep } from './one-step';
 import { PrintCard } from './print-card';
@@ -69,7 +70,7 @@ function BenchOfRecipe({ recipe, making }: { recipe: Recipe; making: number | nu
     );
   const step = Math.min(place, card.steps.length - 1);
   return (
-    <div className="bench-page">
+    <div className={classNames('bench-page', way === 'all' && 'bench-page-list')}>
       <header className="bench-head">
         <div className="bench-choices screen-only">
           {bench.cards.length > 1 && (
@@ -97,14 +98,12 @@ function BenchOfRecipe({ recipe, making }: { recipe: Recipe; making: number | nu
         <PrintCard recipe={recipe} />
       </header>
       {way === 'one' ? (
-        <OneStep steps={card.steps} place={step} onPlace={setPlace} />
+        <OneStep card={card} place={step} onPlace={setPlace} />
       ) : (
-        <StepList steps={card.steps} current={step} onStep={setPlace} />
-      )}
-      {way === 'one' && card.steps[step] ? (
-        <StepView card={card} step={card.steps[step]} />
-      ) : (
-        <BenchNet card={card} step={card.steps[step]} recipe={recipe} />
+        <>
+          <StepList steps={card.steps} current={step} onStep={setPlace} />
+          <BenchNet card={card} step={card.steps[step]} recipe={recipe} />
+        </>
       )}
     </div>
   );

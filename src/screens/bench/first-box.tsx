@@ -1,4 +1,4 @@
-import { ArrowLeft, ArrowRight, Check } from 'lucide-react';
+import { Check } from 'lucide-react';
 import { Link, useOutletContext } from 'react-router';
 import type { FirstBox } from '../../core/plan';
 import { printLength, type Ticks } from '../../core/units';
@@ -34,15 +34,15 @@ export function FirstBoxView({ first, right, step, run, onCard, onBack, onNext }
   );
   const of = ({ width, depth, height }: FirstBox['inside']) => size(width, depth, height);
   return (
-    <section className="run-step" aria-label={step}>
-      <header className="run-step-head">
+    <section className="bench-step run-step" aria-label={step}>
+      <header className="bench-step-head">
         <p className="one-step-count">
           {step} <span className="soft">{words.firstBox}</span>
         </p>
         <h2>{first.name}</h2>
         {first.paper !== null && <p className="soft">{first.paper}</p>}
       </header>
-      <div className="run-step-words">
+      <div className="bench-step-words">
         <p>{words.firstWhy}</p>
         <dl className="first-sizes">
           {first.blanks.map(({ label, size: blank }) => (
@@ -79,41 +79,31 @@ export function FirstBoxView({ first, right, step, run, onCard, onBack, onNext }
         </p>
       </div>
       {recipe && (
-        <div className="run-first">
+        <div className="bench-step-picture">
           <RecipePicture recipe={recipe} />
         </div>
       )}
-      <div className="run-acts screen-only">
-        {right ? (
-          <>
-            <p className="run-right" role="status">
+      <div className="bench-acts screen-only">
+        <p className="bench-act-all run-count" role="status">
+          {right && (
+            <>
               <Check aria-hidden="true" /> {words.firstConfirmed}
-            </p>
-            <Button className="run-wide" onClick={() => run.confirmFirst(first.lineId, first.name, false)}>
-              {words.firstAgain}
-            </Button>
-          </>
-        ) : (
-          <Button
-            tone="act"
-            className="run-all"
-            icon={<Check aria-hidden="true" />}
-            onClick={() => run.confirmFirst(first.lineId, first.name, true)}
-          >
-            {words.firstRight}
-          </Button>
-        )}
+            </>
+          )}
+        </p>
         <Button
-          className="run-wide"
-          icon={<ArrowLeft aria-hidden="true" />}
-          disabled={!onBack}
-          onClick={() => onBack?.()}
+          tone={right ? 'plain' : 'act'}
+          className="bench-act-all"
+          icon={right ? undefined : <Check aria-hidden="true" />}
+          onClick={() => run.confirmFirst(first.lineId, first.name, !right)}
         >
+          {right ? words.firstAgain : words.firstRight}
+        </Button>
+        <Button className="bench-act-back" disabled={!onBack} onClick={() => onBack?.()}>
           {words.back}
         </Button>
-        <Button className="run-wide" disabled={!onNext} onClick={() => onNext?.()}>
+        <Button className="bench-act-next" disabled={!onNext} onClick={() => onNext?.()}>
           {words.next}
-          <ArrowRight aria-hidden="true" />
         </Button>
       </div>
     </section>

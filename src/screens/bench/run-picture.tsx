@@ -1,15 +1,15 @@
 import { useMemo } from 'react';
 import { Link } from 'react-router';
 import type { Recipe, Tool } from '../../../shared/workbook';
-import type { BoxCard, CardStep, Lie } from '../../core/bench';
-import type { EventPlan, PlannedPaper, RunStep } from '../../core/plan';
+import { setFractions } from '../../core/draw/strokes/set-fractions';
+import { type EventPlan, oneSetting, type PlannedPaper, type RunStep } from '../../core/plan';
 import { letterParts } from '../../print';
 import { benchOfRecipe } from '../../state/results/bench-result';
 import { SheetView } from '../../ui/drawing/sheet-view';
 import { useRuler } from '../../ui/fields/measure';
 import { pageAddress } from '../../ui/frame/addresses';
-import { usePageWords } from '../../ui/words';
-import { BenchNet, StepView } from './bench-net';
+import { usePageWords, useSay } from '../../ui/words';
+import { StepView } from './bench-net';
 
 interface RunPictureProps {
   readonly step: RunStep;
@@ -19,9 +19,10 @@ interface RunPictureProps {
   readonly tool: Tool | undefined;
 }
 
-/** What the step is done to: the sheets and how they are cut, or the net with the numbers of this step lit. */
+/** What the step is done to: the sheets and how they are cut, the card against the fence, or the box as it closes, a picture an act. */
 export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
   const ruler = useRuler();
+  const say = useSay();
   const { work } = step;
   if (work.do === 'sheets') {
     const planned = plan.papers.find(({ paperId }) => step.id === `cut/${paperId}`);
@@ -31,21 +32,22 @@ export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
   if (!recipe || (work.do !== 'fence' && work.do !== 'card')) return null;
   const card = benchOfRecipe(recipe, tool, ruler)?.cards.find(({ piece }) => piece.id === work.pieceId);
   if (!card) return null;
-  if (work.do === 'card' && work.steps[0]) return <StepView card={card} step={work.steps[0]} />;
-  const lit = work.do === 'fence' ? stepAt(card, work.at, work.lie) : undefined;
-  return <BenchNet card={card} step={lit} recipe={recipe} />;
-}
-
-/** The card's own scoring step at this mark, the card lying as it does here, with this mark alone. */
-export function stepAt({ steps }: BoxCard, at: number, { quarters, mirrored }: Lie): CardStep | undefined {
-  const step = steps.find(
-    ({ kind, marks, lie }) =>
-      kind === 'score' &&
-      lie.quarters === quarters &&
-      lie.mirrored === mirrored &&
-      marks.some((mark) => mark.at === at),
+  if (work.do === 'fence') {
+    const single = oneSetting(card, work.at, work.lie);
+    return single && <StepView {...single} />;
+  }
+  const [only, ...others] = work.steps;
+  if (only && others.length === 0) return <StepView card={card} step={only} />;
+  return (
+    <ol className="run-series">
+      {work.steps.map((each) => (
+        <li key={each.id}>
+          <StepView card={card} step={each} />
+          <p>{setFractions(say(each.headline))}</p>
+        </li>
+      ))}
+    </ol>
   );
-  return step && { ...step, marks: step.marks.filter((mark) => mark.at === at) };
 }
 
 function SheetPictures({ planned, eventId }: { planned: PlannedPaper; eventId: string }) {

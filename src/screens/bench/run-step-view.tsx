@@ -1,9 +1,12 @@
 import { Timer, TimerOff, Undo2 } from 'lucide-react';
+import type { ReactNode } from 'react';
 import { useOutletContext } from 'react-router';
 import type { Tool } from '../../../shared/workbook';
 import { setFractions } from '../../core/draw/strokes/set-fractions';
 import { type EventPlan, type StepProgress, sayRunStep } from '../../core/plan';
+import { printLength } from '../../core/units';
 import { Button } from '../../ui/fields/button';
+import { lengthWords, useRuler } from '../../ui/fields/measure';
 import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { useWording } from '../../ui/frame/wording';
 import { usePageWords, useSay } from '../../ui/words';
@@ -22,6 +25,9 @@ interface RunStepViewProps {
   readonly stageSeconds: number;
   readonly run: ReturnType<typeof useRun>;
   readonly clock: StageClock;
+  /** The button that reads the step aloud. */
+  readonly aloud: ReactNode;
+  readonly onTap: (more: Tap) => void;
   readonly onBack: (() => void) | null;
   readonly onNext: (() => void) | null;
 }
@@ -40,6 +46,8 @@ export function RunStepView(props: RunStepViewProps) {
     stageSeconds,
     run,
     clock,
+    aloud,
+    onTap: tap,
     onBack,
     onNext,
   } = props;
@@ -48,19 +56,28 @@ export function RunStepView(props: RunStepViewProps) {
   const { recipes } = useOutletContext<OpenWorkbook>();
   const { step, of, done, spoiled, left } = progress;
   const said = sayRunStep(step, useWording());
-  const tap = (more: Tap) => run.tap(step, { ...more, seconds: clock.take() });
+  const ruler = useRuler();
   const stop = () => {
     const seconds = clock.stop();
     if (seconds > 0) run.tap(step, { seconds });
   };
   const stage = plan.hours.stages.find(({ act }) => act === step.act);
+  // Where a stage is several acts, each stands below its own picture.
+  const inSeries = step.work.do === 'card' && step.work.steps.length > 1;
   return (
-    <section className="run-step" aria-label={place}>
-      <header className="run-step-head">
+    <section className="bench-step run-step" aria-label={place}>
+      <header className="bench-step-head">
         <p className="one-step-count">
           {place} <span className="soft">{words.run.acts[step.act]}</span>
         </p>
+        {step.work.do === 'fence' && (
+          <p className="step-mark" aria-hidden="true">
+            {lengthWords(step.work.at, ruler)} <small>{printLength(step.work.at, ruler).other}</small>
+          </p>
+        )}
         <h2>{setFractions(said.headline)}</h2>
+        {sameFence(progress, before) && <p className="run-same">{words.run.sameSetting}</p>}
+        {!inSeries && said.details.map((detail) => <p key={detail}>{setFractions(detail)}</p>)}
         {step.lineId !== null && (
           <p className="soft">
             {step.name}
@@ -71,20 +88,20 @@ export function RunStepView(props: RunStepViewProps) {
           </p>
         )}
       </header>
-      <div className="run-step-words">
-        {sameFence(progress, before) && <p className="run-same">{words.run.sameSetting}</p>}
-        {said.details.map((detail) => (
-          <p key={detail}>{setFractions(detail)}</p>
-        ))}
+      <div className="bench-step-picture">
+        <RunPicture step={step} plan={plan} recipes={recipes} tool={tool} />
+      </div>
+      <div className="bench-step-words">
         {!confirmed && <p className="run-unconfirmed">{words.run.noneConfirmed}</p>}
-        <div className="run-clock screen-only">
+        <div className="bench-tools screen-only">
           <Button
             icon={clock.running ? <TimerOff aria-hidden="true" /> : <Timer aria-hidden="true" />}
             onClick={clock.running ? stop : clock.start}
           >
             {clock.running ? words.run.stopClock : words.run.startClock}
           </Button>
-          <p className="soft">
+          {aloud}
+          <p className="soft run-clock">
             <span className="run-clock-face" role="timer">
               {words.run.clock(stageSeconds + clock.seconds)}
             </span>{' '}
@@ -96,9 +113,8 @@ export function RunStepView(props: RunStepViewProps) {
           </p>
         </div>
       </div>
-      <RunPicture step={step} plan={plan} recipes={recipes} tool={tool} />
-      <div className="run-acts screen-only">
-        <p className="run-count" role="status">
+      <div className="bench-acts screen-only">
+        <p className="bench-act-all run-count" role="status">
           <strong>{words.run.counted(done, of, step.unit)}</strong>{' '}
           {left > 0 ? words.run.left(left) : words.run.done}
           {spoiled > 0 && <span className="run-spoiled"> {words.run.spoiled(spoiled, step.unit)}</span>}
@@ -107,7 +123,8 @@ export function RunStepView(props: RunStepViewProps) {
           <Button
             key={more}
             tone={more === 1 ? 'act' : 'plain'}
-            className={more === 1 ? 'run-wide' : undefined}
+            className={more === 1 ? 'bench-act-main' : undefined}
+            aria-keyshortcuts={more === 1 ? '+' : undefined}
             disabled={left === 0}
             onClick={() => tap({ done: Math.min(more, left) })}
           >

@@ -1,16 +1,29 @@
 import { useMemo, useState } from 'react';
 import { Link } from 'react-router';
+import type { Settings } from '../../../shared/settings';
 import type { FavorEvent } from '../../../shared/workbook';
-import { type EventPlan, type FirstBox, followRun, listRunSheet, type StepProgress } from '../../core/plan';
+import {
+  batchProgress,
+  type EventPlan,
+  type FirstBox,
+  followRun,
+  listRunSheet,
+  type StepProgress,
+  sayRunStep,
+} from '../../core/plan';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress } from '../../ui/frame/addresses';
+import { useWording } from '../../ui/frame/wording';
 import { usePageWords } from '../../ui/words';
 import { FirstBoxView } from './first-box';
+import { ReadAloud } from './read-aloud';
 import { RunStepView } from './run-step-view';
 import { useStageClock } from './stage-clock';
 import { isOpen, StageList } from './stage-list';
-import { useRun } from './use-run';
+import { useBenchKeys } from './use-bench-keys';
+import { type Tap, useRun } from './use-run';
+import { useStepInSight } from './use-step-in-sight';
 import './run.css';
 
 /** One screen of the run: a first box to measure, or a step to count. */
@@ -26,7 +39,7 @@ interface RunViewProps {
 
 /** The batch, one step a screen, counted at every tap. */
 export function RunView({ event, plan, onCard }: RunViewProps) {
-  const words = usePageWords().run;
+  const page = usePageWords();
   const rows = useWorkbook((state) => state.rows);
   const inHand = useToolInHand();
   const tool = rows.tools.get(event.toolId ?? '') ?? inHand;
@@ -46,25 +59,44 @@ export function RunView({ event, plan, onCard }: RunViewProps) {
     const steps = followRun(sheet, event.run);
     return [...firsts, ...steps.map((progress): RunScreen => ({ first: null, progress }))];
   }, [sheet, event.run]);
-  const [chosen, setChosen] = useState<number | null>(() => whereLeftOff(screens, event));
+  const clockAt = useWorkbook(({ settings }) => timedStep(settings.clocks, event.id));
+  const [chosen, setChosen] = useState<number>(() => whereLeftOff(screens, event, clockAt));
+  const [aloud, setAloud] = useState(false);
   const run = useRun(event);
-  const clock = useStageClock();
-  const place = Math.min(chosen ?? 0, screens.length - 1);
+  const place = Math.min(chosen, screens.length - 1);
   const screen = screens[place];
-  if (!screen) return null;
-  const again = plan.lines.reduce((sum, line) => sum + line.again, 0);
+  const step = screen && screen.first === null ? screen.progress.step : null;
+  const clock = useStageClock(event.id, step?.id ?? clockAt ?? '');
+  const section = useStepInSight<HTMLDivElement>(place);
+  const wording = useWording();
 
   const go = (to: number) => {
-    if (clock.running && screen.first === null) {
-      const seconds = clock.take();
-      if (seconds > 0) run.tap(screen.progress.step, { seconds });
+    const next = Math.max(0, Math.min(screens.length - 1, to));
+    const coming = screens[next];
+    if (clock.running && step) {
+      const seconds = clock.take(coming?.first === null ? coming.progress.step.id : step.id);
+      if (seconds > 0) run.tap(step, { seconds });
     }
-    setChosen(Math.max(0, Math.min(screens.length - 1, to)));
+    setChosen(next);
   };
+  const tap = (more: Tap) => step && run.tap(step, { ...more, seconds: clock.take() });
+  useBenchKeys('batch', (act, nth) => {
+    if (act === 'step') go(place + (nth === 1 ? 1 : -1));
+    else if (screen?.first === null && screen.progress.left > 0) tap({ done: 1 });
+  });
+  if (!screen) return null;
+  const again = plan.lines.reduce((sum, line) => sum + line.again, 0);
   const turn = {
     onBack: place > 0 ? () => go(place - 1) : null,
     onNext: place < screens.length - 1 ? () => go(place + 1) : null,
   };
+  const words = page.run;
+  const said = step && sayRunStep(step, wording);
+  const batch = batchProgress(
+    screens.flatMap((each) => (each.first === null ? [each.progress] : [])),
+    plan.hours.stages,
+  );
+  const percent = Math.floor(100 * batch.share);
   return (
     <div className="run-view">
       {again > 0 && (
@@ -78,35 +110,53 @@ export function RunView({ event, plan, onCard }: RunViewProps) {
           <strong>{words.finished}.</strong> {words.finishedWhy}
         </p>
       )}
+      <div ref={section} className="run-in-sight">
+        <p className="run-batch screen-only">
+          <progress aria-label={words.batch} max={100} value={percent} />
+          <span className="soft">{words.batchLeft(percent, page.hours.time(batch.secondsLeft))}</span>
+        </p>
+        {screen.first ? (
+          <FirstBoxView
+            key={screen.first.lineId}
+            first={screen.first}
+            right={screen.right}
+            step={words.stepOf(place + 1, screens.length)}
+            run={run}
+            onCard={onCard}
+            {...turn}
+          />
+        ) : (
+          <RunStepView
+            key={screen.progress.step.id}
+            progress={screen.progress}
+            before={screens[place - 1] ?? null}
+            step={words.stepOf(place + 1, screens.length)}
+            plan={plan}
+            tool={tool}
+            confirmed={screen.progress.step.lineId === null || isRight(event, screen.progress.step.lineId)}
+            stageSeconds={secondsOf(screens, screen.progress)}
+            run={run}
+            clock={clock}
+            aloud={
+              <ReadAloud
+                text={said ? [said.headline, ...said.details].join(' ') : ''}
+                wanted={aloud}
+                onWanted={setAloud}
+              />
+            }
+            onTap={tap}
+            {...turn}
+          />
+        )}
+      </div>
       <StageList screens={screens} place={place} onPlace={go} />
-      {screen.first ? (
-        <FirstBoxView
-          key={screen.first.lineId}
-          first={screen.first}
-          right={screen.right}
-          step={words.stepOf(place + 1, screens.length)}
-          run={run}
-          onCard={onCard}
-          {...turn}
-        />
-      ) : (
-        <RunStepView
-          key={screen.progress.step.id}
-          progress={screen.progress}
-          before={screens[place - 1] ?? null}
-          step={words.stepOf(place + 1, screens.length)}
-          plan={plan}
-          tool={tool}
-          confirmed={screen.progress.step.lineId === null || isRight(event, screen.progress.step.lineId)}
-          stageSeconds={secondsOf(screens, screen.progress)}
-          run={run}
-          clock={clock}
-          {...turn}
-        />
-      )}
     </div>
   );
 }
+
+/** The step whose timer runs on from before the page was loaded. */
+const timedStep = (clocks: Settings['clocks'], event: string): string | null =>
+  clocks?.find(({ eventId, step }) => eventId === event && step !== null)?.step ?? null;
 
 const isRight = (event: FavorEvent, lineId: string): boolean =>
   event.run?.firstRight.includes(lineId) ?? false;
@@ -118,8 +168,12 @@ const secondsOf = (screens: readonly RunScreen[], { step }: StepProgress): numbe
     0,
   );
 
-/** The step of the last tap while anything is left of it, else the first unfinished one after it; at the start, the first box. */
-function whereLeftOff(screens: readonly RunScreen[], event: FavorEvent): number {
+/** The step that is being timed; else that of the last tap while anything is left of it, or the first unfinished one after it; at the start, the first box. */
+function whereLeftOff(screens: readonly RunScreen[], event: FavorEvent, timed: string | null): number {
+  const timedAt = screens.findIndex(
+    ({ ...screen }) => screen.first === null && screen.progress.step.id === timed,
+  );
+  if (timedAt >= 0) return timedAt;
   const last = event.run?.stages.at(-1)?.stage;
   const at = screens.findIndex(({ ...screen }) => screen.first === null && screen.progress.step.id === last);
   if (at < 0) return Math.max(0, screens.findIndex(isOpen));

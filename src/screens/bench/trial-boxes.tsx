@@ -13,7 +13,7 @@ const TRIALS = 3;
 export function TrialBoxes({ event }: { event: FavorEvent }) {
   const words = usePageWords();
   const edit = useWorkbook((state) => state.edit);
-  const clock = useStageClock();
+  const clock = useStageClock(event.id, null);
   const pace = event.pace ?? USUAL_PACE;
   const times = pace.trialSeconds;
   const put = (trialSeconds: Pace['trialSeconds'], label: string) =>

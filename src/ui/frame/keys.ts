@@ -33,6 +33,7 @@ export const KEYS = {
   },
   cuts: { step: ['ArrowLeft', 'ArrowRight'], ends: ['Home', 'End'] },
   card: { step: ['ArrowLeft', 'ArrowRight'] },
+  batch: { one: ['+', '='], step: ['ArrowLeft', 'ArrowRight'] },
   list: { step: ['ArrowUp', 'ArrowDown'], take: ['Enter'] },
 } as const satisfies Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
 

@@ -2,7 +2,14 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Run, type WorkbookFile, workbookFile } from '../../../shared/workbook';
-import { addCount, followRun, listRunSheet, planEvent, type RunSheet } from '../../../src/core/plan';
+import {
+  addCount,
+  batchProgress,
+  followRun,
+  listRunSheet,
+  planEvent,
+  type RunSheet,
+} from '../../../src/core/plan';
 import { boxesSpoiled, countAt, setFirstRight, spoiledOfLine } from '../../../src/core/plan/run/run-counts';
 import { inches } from '../../../src/core/units';
 import { SEED } from '../../seed';
@@ -160,5 +167,37 @@ describe('counting at the bench', () => {
       }
     });
     fc.assert(check, { seed: SEED, numRuns: 25 });
+  });
+});
+
+describe('how far the batch has come', () => {
+  const stages = plan.hours.stages;
+  const whole = stages
+    .filter(({ act }) => sheet.steps.some((step) => step.act === act))
+    .reduce((sum, { fullSeconds }) => sum + fullSeconds, 0);
+
+  it('is nothing at the start and everything at the end, by time', () => {
+    expect(batchProgress(followRun(sheet, undefined), stages)).toEqual({ share: 0, secondsLeft: whole });
+    const all = sheet.steps.reduce<Run | undefined>(
+      (run, { id, of }) => addCount(run, id, { done: of }),
+      undefined,
+    );
+    expect(batchProgress(followRun(sheet, all), stages)).toEqual({ share: 1, secondsLeft: 0 });
+  });
+
+  it('a piece folded is its share of the folding stage, and no more', () => {
+    const folds = stepsOf(sheet, 'fold');
+    const pieces = folds.reduce((sum, { of }) => sum + of, 0);
+    const folding = stages.find(({ act }) => act === 'fold')?.fullSeconds ?? 0;
+    const one = addCount(undefined, folds[0]?.id ?? '', { done: 1 });
+    const { secondsLeft } = batchProgress(followRun(sheet, one), stages);
+    expect(secondsLeft).toBeCloseTo(whole - folding / pieces, 6);
+  });
+
+  it('turns are neither said nor drawn where the card may come from anywhere', () => {
+    for (const { work } of sheet.steps.filter(({ act }) => act === 'slit' || act === 'score')) {
+      if (work.do !== 'card' || work.lies === null) continue;
+      expect(work.steps[0]?.ops.to).toBeGreaterThan(work.steps[0]?.ops.from ?? 0);
+    }
   });
 });

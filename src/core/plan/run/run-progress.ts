@@ -1,4 +1,5 @@
 import type { Run } from '../../rows';
+import type { Stage } from './hours';
 import { boxesSpoiled, countAt, isOnPiece, type RunCount } from './run-counts';
 import type { RunSheet, RunStep } from './run-sheet';
 
@@ -25,4 +26,24 @@ export function followRun({ steps }: RunSheet, run: Run | undefined): StepProgre
     const of = Math.max(0, step.of - boxesSpoiled(lost));
     return { step, ...count, of, left: Math.max(0, of - count.done - count.spoiled) };
   });
+}
+
+/** How far a whole batch has come. */
+export interface BatchProgress {
+  /** 0 to 1 of the planned work, by time. */
+  readonly share: number;
+  readonly secondsLeft: number;
+}
+
+/** One figure for all steps: what each stage takes is shared evenly among the pieces that come to its steps. */
+export function batchProgress(steps: readonly StepProgress[], stages: readonly Stage[]): BatchProgress {
+  let [all, left] = [0, 0];
+  for (const { act, fullSeconds } of stages) {
+    const mine = steps.filter(({ step }) => step.act === act);
+    const pieces = mine.reduce((sum, { of }) => sum + of, 0);
+    if (pieces === 0) continue;
+    all += fullSeconds;
+    left += (fullSeconds * mine.reduce((sum, step) => sum + step.left, 0)) / pieces;
+  }
+  return { share: all === 0 ? 0 : 1 - left / all, secondsLeft: left };
 }

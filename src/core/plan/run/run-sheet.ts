@@ -192,7 +192,7 @@ function stepsOfCard({ line, recipe, paper }: LineAtBench, card: BoxCard, tool: 
   }
   return [
     ...[...settings.values()].map((score, i) => step('score', i + 1, score)),
-    ...loose.map((stop, i) => step('score', settings.size + i + 1, flatWork(piece, stop, tool))),
+    ...loose.map((stop, i) => step('score', settings.size + i + 1, flatWork(piece, stop, program.ops, tool))),
     ...stageCard(steps, program.ops, piece, tool).map(({ act, place, work }) => step(act, place, work)),
   ];
 }

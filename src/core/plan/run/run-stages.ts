@@ -25,13 +25,22 @@ export interface CardWork {
   readonly lies: CardLies | null;
 }
 
-/** A flat step by itself: in a batch the card may come from anywhere, so how it lies is said whole and its turns are not. */
-export const flatWork = (piece: PieceNet, step: CardStep, tool: BenchTool): CardWork => ({
-  do: 'card',
-  pieceId: piece.id,
-  steps: [{ ...step, headline: step.alone }],
-  lies: cardLies(piece, step.lie, tool),
-});
+/** A flat step by itself: in a batch the card may come from anywhere, so how it lies is said whole, and its turns are neither said nor drawn. */
+export function flatWork(
+  piece: PieceNet,
+  step: CardStep,
+  ops: readonly BenchOp[],
+  tool: BenchTool,
+): CardWork {
+  const { from, to } = step.ops;
+  const moves = ops.slice(from, to).filter(({ op }) => op === 'turn' || op === 'flip').length;
+  return {
+    do: 'card',
+    pieceId: piece.id,
+    steps: [{ ...step, headline: step.alone, ops: { from: from + moves, to } }],
+    lies: cardLies(piece, step.lie, tool),
+  };
+}
 
 interface StagedCard {
   readonly act: HandAct;
@@ -72,7 +81,11 @@ export function stageCard(
   const rest = closing.slice(walls);
   const last: HandAct = firstBottom >= 0 && isGlued(walls) ? 'close-bottom' : 'tuck';
   return [
-    ...cut.map((step, i) => ({ act: 'slit' as const, place: i + 1, work: flatWork(piece, step, tool) })),
+    ...cut.map((step, i) => ({
+      act: 'slit' as const,
+      place: i + 1,
+      work: flatWork(piece, step, ops, tool),
+    })),
     ...folds.map((step, i) => ({ act: 'fold' as const, place: i + 1, work: work([step]) })),
     ...(walls > 0 ? [{ act: 'glue' as const, place: 1, work: work(closing.slice(0, walls)) }] : []),
     ...(rest.length > 0 ? [{ act: last, place: 1, work: work(rest) }] : []),

@@ -1,3 +1,4 @@
+import { sayAloud } from './aloud';
 import { plural } from './plural';
 
 export const benchMessages = {
@@ -18,6 +19,9 @@ export const benchMessages = {
   template: 'Template points',
   printCard: 'Print the step card',
   printRoomy: 'Print it large, with big pictures',
+  readAloud: 'Read aloud',
+  noVoice: 'This device has no voice of its own, so it can’t read the steps aloud.',
+  aloud: sayAloud,
   mendFirst: (count: number) => `Fix ${plural(count, 'problem')} first`,
   making: (count: number, recipe: string) => `Make ${count} of ${recipe}.`,
   stepOf: (step: number, of: number) => `Step ${step} of ${of}`,

@@ -11,6 +11,7 @@ export const keyMessages = {
     space: 'In the 3D view',
     cuts: 'In the cuts of a sheet',
     card: 'In the steps',
+    batch: 'In the batch',
     list: 'In Search',
   },
   acts: {
@@ -33,6 +34,7 @@ export const keyMessages = {
     space: { turn: 'Turn it', nearer: 'Zoom in', farther: 'Zoom out', whole: 'Reset view' },
     cuts: { step: 'Previous cut, next cut', ends: 'First cut, last cut' },
     card: { step: 'Previous step, next step' },
+    batch: { one: 'One more done', step: 'Previous step, next step' },
     list: { step: 'The one above or below', take: 'Choose it' },
   },
   /** As it is written on the keyboard: `Ctrl`, `Shift`, an arrow. */

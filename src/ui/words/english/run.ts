@@ -31,6 +31,7 @@ export const runMessages = {
   toEvent: 'Open the Count page',
   working: 'Working out the batch',
   stages: 'Stages',
+  batch: 'Whole batch',
   firstBox: 'First box',
   firstWhy: 'Make one test box first (it comes out of your spares) and measure it before you cut the rest.',
   firstRight: 'Yes, it matches',
@@ -73,6 +74,7 @@ export const runMessages = {
   stageTime: (soFar: string, planned: string) => `${soFar} so far; ${planned} planned.`,
   settings: (count: number) => `${plural(count, 'fence setting')}, each set once`,
   again: (count: number) => `${plural(count, 'box', 'boxes')} more to make: mistakes used up the spares.`,
+  batchLeft: (percent: number, left: string) => `${percent}% done, about ${left} to go`,
 };
 
 export const hoursMessages = {
