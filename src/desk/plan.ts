@@ -6,6 +6,7 @@ import { readPaper } from './paper';
 import { chooseRow, readWorkbookFile } from './read-file';
 import { readSeconds } from './read-seconds';
 import { refuse } from './refuse';
+import { toolOfEvent } from './tool-of-event';
 import type { DeskRefusal, Verb } from './verb';
 
 export const verb: Verb = {
@@ -29,7 +30,7 @@ export const verb: Verb = {
     const limits = typeof seconds === 'number' ? { seconds, now: desk.tick } : {};
     const plan = planEvent(workbook, event.id, { planSheets: (parts, paper, tool) => planSheets(parts, paper, tool, limits) }); // biome-ignore format: one row
     if (!plan) return refused;
-    const paper = readPaper(given, workbook.tools[0]?.unit ?? 'in');
+    const paper = readPaper(given, toolOfEvent(event, workbook)?.unit ?? 'in');
     if (typeof paper !== 'string') return [paper];
     const folder = given.one['out'];
     if (folder !== undefined) {

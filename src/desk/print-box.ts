@@ -22,11 +22,17 @@ const sharedOf = ({ name, ruler, recipe }: MadeBox, paper: PaperName, stamp: Pri
 });
 
 /** The card that lies beside the trimmer. */
-export const benchCardOf = (box: MadeBox, paper: PaperName, stamp: PrintStamp): PrintDocument =>
+export const benchCardOf = (
+  box: MadeBox,
+  paper: PaperName,
+  stamp: PrintStamp,
+  paperName: string | null = null,
+): PrintDocument =>
   printBenchCard({
     ...sharedOf(box, paper, stamp),
     styleName: box.styleName,
     inside: box.net.inside,
+    paperName,
     cards: cardsOf(box),
     notes: box.recipe?.notes ?? '',
     cautions: box.recipe?.contents ? cautionsOf(box.recipe.contents).map(({ says }) => says) : [],

@@ -1,5 +1,5 @@
 import type { FavorEvent, Recipe, WorkbookFile } from '../../shared/workbook';
-import { type EventPlan, listRunSheet } from '../core/plan';
+import { cuttingToolOf, type EventPlan, listRunSheet } from '../core/plan';
 import {
   calendarOf,
   type PaperName,
@@ -14,6 +14,7 @@ import { benchFor, makeRecipe } from './made-box';
 import { printPdf } from './paper';
 import { benchCardOf, templateOf } from './print-box';
 import { stampOf } from './stamp';
+import { toolOfEvent } from './tool-of-event';
 import type { Desk } from './verb';
 
 const LOCALE = 'en';
@@ -35,20 +36,23 @@ export async function printPlan(
   paper: PaperName,
   desk: Desk,
 ): Promise<PlanFile[]> {
-  const [tool] = workbook.tools;
+  const tool = toolOfEvent(event, workbook);
   const { ruler } = benchFor(tool, tool?.unit ?? 'in');
   const stamp = stampOf(event, desk);
   const shared = { plan, ruler, paper, stamp };
   const list = printShoppingList({ ...shared, locale: LOCALE });
   const own = (document: PrintDocument) => ({ of: event.id, document });
   const documents = [
-    own(printCuttingSheets(shared)),
+    own(printCuttingSheets({ ...shared, tool: cuttingToolOf(tool) })),
     own(list),
     own(printRunSheet({ ...shared, sheet: listRunSheet(plan, workbook, tool) })),
     ...recipesOf(plan, workbook).flatMap((recipe) => {
       const box = makeRecipe(recipe, tool);
       const prints = box
-        ? [benchCardOf, templateOf].map((print) => print(box, paper, stampOf(recipe, desk)))
+        ? [
+            benchCardOf(box, paper, stampOf(recipe, desk), nameOfPaper(recipe, workbook)),
+            templateOf(box, paper, stampOf(recipe, desk)),
+          ]
         : [];
       return prints.map((document) => ({ of: recipe.id, document }));
     }),
@@ -65,6 +69,9 @@ export async function printPlan(
     { name: named('plan', 'json'), content: `${JSON.stringify(describePlan(plan), null, 2)}\n` },
   ];
 }
+
+const nameOfPaper = ({ paperId }: Recipe, { papers }: WorkbookFile): string | null =>
+  papers.find(({ id }) => id === paperId)?.name ?? null;
 
 /** What tells the files of rows of one name apart: the end of a random id (RFC 9562, version 4, from memory), else the whole id. */
 const partOf = (id: string): string =>

@@ -9,6 +9,7 @@ import { chooseRow, readWorkbookFile } from './read-file';
 import { type OwnFile, readOwnFile } from './read-own-file';
 import { keepSize, readCaliper, readSetting, USUAL_CALIPER_UM, writtenInInches } from './read-size';
 import { refuse } from './refuse';
+import { toolOfRecipe } from './tool-of-event';
 import type { Desk, DeskRefusal, Given } from './verb';
 
 /** A box as it was asked for at the desk. `sizes` holds only what was given; the style's defaults fill the rest. */
@@ -54,7 +55,7 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   if (!style) return refused;
 
   const settings = given.many['set'] ?? [];
-  const tool = workbook?.tools[0];
+  const tool = (workbook && recipe && toolOfRecipe(recipe.id, workbook)) ?? workbook?.tools[0];
   const unsaid = settings.length === 0 || settings.some(writtenInInches) ? 'in' : 'mm';
   const unit = readUnit(given.one['unit'] ?? tool?.unit ?? unsaid, refused);
   const sizes: Record<string, Ticks> = {};

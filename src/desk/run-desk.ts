@@ -21,26 +21,32 @@ export async function runDesk(
   [name, ...words]: readonly string[],
   desk: Desk,
 ): Promise<readonly DeskRefusal[]> {
-  if (name === undefined || name === 'help' || name === '--help' || words.includes('--help')) {
-    await printHelp(desk);
+  if (name === undefined || name === '--help') {
+    await printHelp(desk, Object.keys(VERBS));
     return [];
   }
+  if (name === 'help') return runDesk([...words, '--help'], desk);
   const load = Object.hasOwn(VERBS, name) ? VERBS[name] : undefined;
   if (!load) {
     const names = Object.keys(VERBS);
     const says = `“${name}” is not a verb of this command. ${suggestName(name, names)}`;
     return [refuse('unknown-verb', name, name, names.join(', '), says)];
   }
+  if (words.includes('--help')) {
+    await printHelp(desk, [name]);
+    return [];
+  }
   const { verb } = await load();
   const given = readArguments(words, verb);
   return 'words' in given ? verb.run(given, desk) : given;
 }
 
-async function printHelp(desk: Desk): Promise<void> {
+/** How these verbs are called and what they answer; then what holds for all of them. */
+async function printHelp(desk: Desk, names: readonly string[]): Promise<void> {
   const verbs = await Promise.all(
-    Object.entries(VERBS).map(async ([name, load]) => {
-      const { verb } = await load();
-      return `  ${`${name} ${verb.usage}`.trim()}\n      ${verb.answers}`;
+    names.map(async (name) => {
+      const loaded = await VERBS[name]?.();
+      return loaded ? `  ${`${name} ${loaded.verb.usage}`.trim()}\n      ${loaded.verb.answers}` : '';
     }),
   );
   desk.print(`npm run --silent desk -- VERB …

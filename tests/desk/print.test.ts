@@ -116,3 +116,45 @@ test('events of one name, and of names in any script, leave their own files in o
   expect([...owners.keys()].join(' ')).toMatch(/結婚式-run-sheet.*ελένη-run-sheet/);
   recordFault(context, { fault: 'files of two events in one folder', tries: names.length, lost, goal: 0 });
 });
+
+test('an event is printed for the tool it is made with, not for the first of the file', async () => {
+  const [first] = fortyFavors.tools;
+  if (!first) throw new Error('the event has no tool');
+  const board = { ...first, id: 'board', name: 'Score board', unit: 'mm' as const, finestMarkMm: 1 };
+  const printed = async (toolId: string | null) => {
+    const event = {
+      ...fortyFavors,
+      tools: [first, board],
+      events: fortyFavors.events.map((one) => ({ ...one, toolId })),
+    };
+    const { written, refused } = await callDesk(['plan', 'event.json', '--out', 'a'], {
+      'event.json': JSON.stringify(event),
+    });
+    expect(refused).toEqual([]);
+    const text = async (name: string) =>
+      (await readPdf(written.get(`a/${name}.pdf`) as Uint8Array))
+        .flatMap(({ texts }) => texts.map(({ text: word }) => word))
+        .join(' ');
+    return [
+      await text('party-run-sheet-party'),
+      await text('sweets-step-card-sweets'),
+      await text('party-cutting-sheets-party'),
+    ];
+  };
+  const other = first.unit === 'in' ? /\d mm\b/ : /\d in\b/;
+  expect(first.unit).toBe('in');
+  for (const page of await printed('board')) expect(page).toMatch(other);
+  for (const page of await printed(null)) expect(page).toMatch(/\d in\b|[½¼¾]/);
+});
+
+test('--help of one verb prints that verb alone, and the help of all prints all', async () => {
+  const { printed, refused } = await callDesk(['card', '--help']);
+  expect(refused).toEqual([]);
+  expect(printed).toContain('  card (--style ID');
+  expect(printed).not.toContain('  yield ');
+  expect((await callDesk(['help', 'card'])).printed).toBe(printed);
+  const { printed: all } = await callDesk(['--help']);
+  for (const verb of ['styles', 'net', 'card', 'handout', 'fit', 'vary', 'beside', 'plan', 'yield'])
+    expect(all).toContain(`  ${verb}`);
+  expect((await callDesk(['cord', '--help'])).codes).toEqual(['unknown-verb']);
+});

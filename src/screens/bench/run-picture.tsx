@@ -24,18 +24,23 @@ export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
   const ruler = useRuler();
   const say = useSay();
   const { work } = step;
+  const recipe = recipes.find(({ id }) => id === step.recipeId);
+  // A tap changes the count, and no picture is drawn anew for it.
+  const cards = useMemo(() => recipe && benchOfRecipe(recipe, tool, ruler)?.cards, [recipe, tool, ruler]);
+  const card =
+    work.do === 'fence' || work.do === 'card'
+      ? cards?.find(({ piece }) => piece.id === work.pieceId)
+      : undefined;
+  const single = useMemo(
+    () => (card && work.do === 'fence' ? oneSetting(card, work.at, work.lie) : null),
+    [card, work],
+  );
   if (work.do === 'sheets') {
     const planned = plan.papers.find(({ paperId }) => step.id === `cut/${paperId}`);
     return planned ? <SheetPictures planned={planned} eventId={plan.eventId} /> : null;
   }
-  const recipe = recipes.find(({ id }) => id === step.recipeId);
-  if (!recipe || (work.do !== 'fence' && work.do !== 'card')) return null;
-  const card = benchOfRecipe(recipe, tool, ruler)?.cards.find(({ piece }) => piece.id === work.pieceId);
-  if (!card) return null;
-  if (work.do === 'fence') {
-    const single = oneSetting(card, work.at, work.lie);
-    return single && <StepView {...single} />;
-  }
+  if (single) return <StepView {...single} />;
+  if (!card || work.do !== 'card') return null;
   const [only, ...others] = work.steps;
   if (only && others.length === 0) return <StepView card={card} step={only} />;
   return (
