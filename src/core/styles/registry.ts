@@ -1,4 +1,5 @@
 import { bagTopper } from './boxes/bag-topper';
+import { barWrapper } from './boxes/bar-wrapper';
 import { cornet } from './boxes/cornet';
 import { crashLock } from './boxes/crash-lock';
 import { doubleWall } from './boxes/double-wall';
@@ -7,10 +8,12 @@ import { finTop } from './boxes/fin-top';
 import { flaredBowl } from './boxes/flared-bowl';
 import { gableTop } from './boxes/gable-top';
 import { giftBag } from './boxes/gift-bag';
+import { handleBasket } from './boxes/handle-basket';
 import { hingedLid } from './boxes/hinged-lid';
 import { house } from './boxes/house';
 import { lidFlap } from './boxes/lid-flap';
 import { openTop } from './boxes/open-top';
+import { openingOut } from './boxes/opening-out';
 import { pillowPack } from './boxes/pillow-pack';
 import { pocketEnvelope } from './boxes/pocket-envelope';
 import { prismLid } from './boxes/prism-lid';
@@ -43,7 +46,9 @@ export const STYLES: readonly BoxStyle[] = [
   giftBag,
   hingedLid,
   tray,
+  handleBasket,
   trayLid,
+  openingOut,
   doubleWall,
   sleeveDrawer,
   prismLid,
@@ -58,6 +63,7 @@ export const STYLES: readonly BoxStyle[] = [
   pocketEnvelope,
   wallet,
   bagTopper,
+  barWrapper,
 ];
 
 export const styleById = (id: string): BoxStyle | undefined => STYLES.find((style) => style.id === id);
