@@ -145,8 +145,8 @@ describe('reading a file in', () => {
 const EMPTY_ROWS = { recipes: [], events: [], papers: [], supplies: [], tools: [], photos: [] };
 
 describe('every field of the format that holds an id', () => {
-  /** Ids that are not of another row: of a style in the app, of a dressing within the recipe itself. */
-  const OF_NO_ROW = ['styleId', 'dressingId'];
+  /** Ids that are not of another row: of a style in the app, of a dressing within the recipe itself, of a line within the event. */
+  const OF_NO_ROW = ['styleId', 'dressingId', 'lineId'];
 
   interface Def {
     readonly shape?: Record<string, { def: Def }>;

