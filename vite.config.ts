@@ -95,8 +95,8 @@ export default defineConfig(({ mode }) => ({
     testTimeout: 30_000,
     // Every core: the usual is one fewer, which leaves a small machine with one.
     maxWorkers: '100%',
-    // `npm run fuzz`: a million of each in place of ten thousand, and two thousand histories of five tabs.
-    ...(mode === 'fuzz' && { env: { FUZZ_TRIES: '1000000', FIVE_TABS: '2000' } }),
+    // `npm run fuzz`: a million of each in place of ten thousand, two thousand histories of five tabs, and solids at 200 sizes a style.
+    ...(mode === 'fuzz' && { env: { FUZZ_TRIES: '1000000', FIVE_TABS: '2000', SOLID_SIZES: '200' } }),
     projects: [
       {
         extends: true,

@@ -26,9 +26,12 @@ export const anyOptions = (style: BoxStyle): fc.Arbitrary<Chosen> =>
     .map(({ built, added, plain }) => (plain ? built : { ...built, ...added }));
 
 /** Legal boxes of a style, all its options among them. */
-export const legalBoxes = (style: BoxStyle): fc.Arbitrary<AskedBox> =>
+export const legalBoxes = (
+  style: BoxStyle,
+  marks: readonly Ticks[] = [inches(0, 1, 16), ticks(320)],
+): fc.Arbitrary<AskedBox> =>
   fc
-    .constantFrom(inches(0, 1, 16), ticks(320))
+    .constantFrom(...marks)
     .chain((mark) =>
       fc.record({
         sizes: fc.record(

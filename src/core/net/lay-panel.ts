@@ -5,6 +5,7 @@ import { lengthOf, type NamedValues } from './name-values';
 import { cutHoles, cutNotches } from './openings';
 import { cornersOf } from './panel-corners';
 import { pointAt, samePoint } from './point';
+import { addCorners } from './slanted-edge';
 
 type FlatSpec = Exclude<PanelSpec, { readonly lens: string }>;
 
@@ -35,7 +36,8 @@ export function layFlat(
     on === null ? pointAt(along, out) : frameOn(on.a, on.b).place(start + along, out);
   const holes = 'holes' in spec ? cutHoles(bench, ring, spec.holes ?? [], of, place) : [];
   bench.faces.push({ panel: name, role: spec.role, ...notched, holes });
-  if (on !== null && hinge !== null)
+  if (on !== null && hinge !== null) {
+    addCorners(bench, on, hinge);
     bench.hinges.push({
       parent: on.face,
       child: face,
@@ -45,6 +47,7 @@ export function layFlat(
       kind: spec.flush ? 'join' : 'score',
       panel: name,
     });
+  }
   const laid: LaidPanel = { name, role: spec.role, faces: [face], sides, bend: null };
   bench.panels.set(name, laid);
   return laid;

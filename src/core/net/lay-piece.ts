@@ -10,11 +10,16 @@ import { lengthOf, type NamedValues } from './name-values';
 import { onSameEdge, ringsOf, wasteOf } from './outline';
 import { overlayEdges, type Stretch } from './overlay';
 import { pointAt } from './point';
+import { matchCorners } from './slanted-edge';
 import type { Blank, Curve, Face, Hinge, Joint, NetEdge, PieceNet, Point } from './types';
 
 /** One piece of card, flat: its panels laid beside one another along the tree, and everything that follows from where they lie. */
 export function layPiece(id: string, spec: PieceSpec, values: NamedValues): PieceNet {
   const bench = layPanels(spec, values);
+  for (const [first, second] of spec.seams ?? []) {
+    const [one, other] = [first, second].map((where) => sidesAt(bench, where).sides);
+    if (one?.[0] && other?.[0] && one.length + other.length === 2) matchCorners(bench, one[0], other[0]);
+  }
   const { left, right, low, high } = extentOf(bench);
   const moved = new Map<Point, Point>();
   const move = (p: Point): Point => {

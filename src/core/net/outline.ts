@@ -52,8 +52,10 @@ export const outerRing = (rings: readonly (readonly Point[])[]): readonly Point[
 
 /** What falls away between a blank and the piece cut from it: every ring counter-clockwise. */
 export function wasteOf(blank: Blank, rings: readonly (readonly Point[])[]): Point[][] {
-  const outer = outerRing(rings);
-  const gaps = rings.filter((ring) => netArea(ring) < 0).map((ring) => [...ring].reverse());
+  const outer = withoutStraightCorners(outerRing(rings));
+  const gaps = rings
+    .filter((ring) => netArea(ring) < 0)
+    .map((ring) => withoutStraightCorners(ring).reverse());
   const start = outer.findIndex((point, at) => {
     const before = outer[(at + outer.length - 1) % outer.length];
     return (
@@ -110,3 +112,15 @@ const onEdgeOf = ({ across, up }: Blank, { x, y }: Point): boolean =>
 /** Do both points lie on one side of the blank? Then the line between them is its own trimmed edge. */
 export const onSameEdge = ({ across, up }: Blank, p: Point, q: Point): boolean =>
   (p.x === q.x && (p.x === 0 || p.x === across)) || (p.y === q.y && (p.y === 0 || p.y === up));
+
+/** A ring without the corners it passes straight through: those belong to its neighbors. */
+export function withoutStraightCorners(ring: readonly Point[]): Point[] {
+  const kept = ring.filter((p, at) => {
+    const [before, after] = [
+      ring[(at + ring.length - 1) % ring.length] ?? p,
+      ring[(at + 1) % ring.length] ?? p,
+    ];
+    return (p.x - before.x) * (after.y - p.y) !== (p.y - before.y) * (after.x - p.x);
+  });
+  return kept;
+}

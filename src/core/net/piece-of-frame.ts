@@ -3,7 +3,7 @@ import { cleanLine } from '../rows/text';
 import type { Role } from '../styles/language/types';
 import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
 import { finely } from './arc';
-import { onSameEdge, ringsOf, wasteOf } from './outline';
+import { onSameEdge, ringsOf, wasteOf, withoutStraightCorners } from './outline';
 import { netArea, pointAt } from './point';
 import { ROLES } from './roles';
 import type { Blank, EdgeKind, Face, Hinge, NetEdge, PieceNet, Point } from './types';
@@ -210,16 +210,4 @@ function reach(edges: readonly NetEdge[], faces: number): (number | null)[] {
       queue.push(other);
     }
   return parents;
-}
-
-/** A ring without the corners it passes straight through: those belong to its neighbors. */
-function withoutStraightCorners(ring: readonly Point[]): Point[] {
-  const kept = ring.filter((p, at) => {
-    const [before, after] = [
-      ring[(at + ring.length - 1) % ring.length] ?? p,
-      ring[(at + 1) % ring.length] ?? p,
-    ];
-    return (p.x - before.x) * (after.y - p.y) !== (p.y - before.y) * (after.x - p.x);
-  });
-  return kept;
 }

@@ -1,6 +1,7 @@
 import { FINGER_REACH, HAND_WIDTH } from '../../net/hand-reach';
 import { paringsOf } from '../../net/parings';
 import type { BoxNet, PieceNet } from '../../net/types';
+import type { Role } from '../../styles/language/types';
 import { inches, isOnMark, printLength } from '../../units';
 import { sizeAsItLies } from '../equal/card-lie';
 import type { BenchTool } from '../types';
@@ -73,12 +74,30 @@ function narrowStrip({ acts }: ActGroup): readonly string[] {
     : [];
 }
 
+/** What flaps are called that are pared at both sides. */
+const PARED_FLAPS: Readonly<Partial<Record<Role, string>>> = {
+  bottomFlap: 'inner bottom flaps',
+  dustFlap: 'dust flaps',
+  lid: 'inner flaps',
+  lockFlap: 'corner tabs',
+};
+
 /** Flaps that fold in first are slit as wide as their wall, and lie between walls that are a card nearer. */
 function pareFlaps({ to }: ActGroup, { piece, groups, speech }: Bench): readonly string[] {
   const isLastCut = groups.filter(({ kind }) => kind === 'cut' || kind === 'slit').at(-1)?.to === to;
-  if (!isLastCut || paringsOf(piece).length === 0) return [];
+  if (!isLastCut) return [];
   const pared = speech.ruler.unit === 'in' ? '1/32 in' : '0.8 mm';
-  return [`Pare ${pared} off each side of the inner bottom flaps, so that they fold in freely.`];
+  const roles = paringsOf(piece).map(({ face }) => piece.faces[face]?.role ?? 'wall');
+  const flaps = [...new Set(roles)].flatMap((role) => PARED_FLAPS[role] ?? []);
+  const tabs = roles.filter((role) => role === 'glueTab').length;
+  return [
+    ...(flaps.length > 0
+      ? [`Pare ${pared} off each side of the ${flaps.join(' and the ')}, so that they fold in freely.`]
+      : []),
+    ...(tabs > 0
+      ? [`Pare ${pared} off the foot of the ${tabs > 1 ? 'corner tabs' : 'glue tab'}, to clear the floor.`]
+      : []),
+  ];
 }
 
 /** The last bottom flap is pressed from inside, and a small opening lets no hand in. */

@@ -3,6 +3,9 @@ import { defineStyle } from '../language/define';
 import type { Chosen, PanelSpec, Pieces, Values } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
+/** How far a tab stays off a panel that meets the one it lies on: three of the thickest cards. source: 1/16 in, common practice, no source */
+const CLEAR_MM = 1.5875;
+
 const sidesOf = (chosen: Chosen): number => Number(chosen['sides'] ?? 6);
 const count = (sides: number): readonly number[] => Array.from({ length: sides }, (_, at) => at + 1);
 
@@ -44,9 +47,11 @@ function piecesOf(chosen: Chosen): Pieces {
     };
   panels['tab'] = {
     role: 'glueTab',
+    at: 'tipGap',
+    hinge: 'edge - tipGap - mouthGap',
     outline: [
-      ['tipDraw', 'tab'],
-      ['edge - tab', 'tab'],
+      ['tipDraw - tipGap', 'tab'],
+      ['edge - tipGap - mouthGap - tab', 'tab'],
     ],
     on: `side${sides}.e1`,
     fold: 'ridgeFold',
@@ -139,6 +144,8 @@ export const cornet = defineStyle({
       ],
     },
   },
+  // clear of the flap at the mouth
+  lets: { mouthGap: '1/16 in' },
   quantities: {
     apothem: {
       means: 'from the middle of the mouth to an edge of it',
@@ -165,8 +172,16 @@ export const cornet = defineStyle({
       of: (values) => (values['edge'] ?? 0) * Math.sin(tipAngle(values)),
     },
     tipDraw: {
-      means: 'how far the tab ends before the tip, so that it stays inside the first side',
-      of: (values) => Math.max(2, 1.05 / Math.tan(tipAngle(values))) * (values['tab'] ?? 0),
+      means: 'how far the tab ends before the tip, inside the first side and clear of the next',
+      of: (values, chosen) => {
+        const { tab = 0 } = values;
+        const past = tab / Math.tan(tipAngle(values)) + CLEAR_MM / Math.sin(tipAngle(values));
+        return Math.max(2 * tab, past, CLEAR_MM / lean(values, chosen));
+      },
+    },
+    tipGap: {
+      means: 'how far the tab’s score begins from the tip, where the cone is wide enough for its layers',
+      of: (values, chosen) => CLEAR_MM / lean(values, chosen),
     },
     flapDraw: {
       means: 'how far each end of a flap draws in, so that neighbours do not lap',

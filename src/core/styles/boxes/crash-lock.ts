@@ -166,7 +166,7 @@ export const crashLock = defineStyle({
     {
       code: 'hook-meets-wall',
       symbol: 'lock',
-      atMost: 'depth/2',
+      atMost: 'depth/2 - 1/16 in',
       severity: 'stop',
       says: 'Hooks that reach {lock} past the middle are {reach} long and meet the far wall of a box {depth} deep.',
       remedy: 'Make them at most {limit}.',

@@ -93,9 +93,9 @@ export const envelopeBox = defineStyle({
     {
       code: 'side-flap-too-long',
       symbol: 'sideFlap',
-      atMost: 'width',
+      atMost: 'width - 1/16 in',
       severity: 'stop',
-      says: 'Side flaps {sideFlap} are longer than the packet is wide ({width}) and meet the far spine.',
+      says: 'Side flaps {sideFlap} are too long for a packet {width} wide and meet the far spine.',
       remedy: 'Make them at most {limit}.',
     },
     {
@@ -109,9 +109,9 @@ export const envelopeBox = defineStyle({
     {
       code: 'end-flap-too-long',
       symbol: 'endFlap',
-      atMost: 'height',
+      atMost: 'height - 1/16 in',
       severity: 'stop',
-      says: 'End flaps {endFlap} are longer than the packet is high ({height}) and meet the far spine.',
+      says: 'End flaps {endFlap} are too long for a packet {height} high and meet the far spine.',
       remedy: 'Make them at most {limit}.',
     },
   ],

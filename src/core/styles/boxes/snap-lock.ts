@@ -131,7 +131,7 @@ export const snapLock = defineStyle({
     {
       code: 'lock-meets-wall',
       symbol: 'lock',
-      atMost: 'depth/2',
+      atMost: 'depth/2 - 1/16 in',
       severity: 'stop',
       says: 'Flaps that reach {lock} past the middle are {reach} long and meet the far wall of a box {depth} deep.',
       remedy: 'Make the lock at most {limit}.',

@@ -1,9 +1,20 @@
 import { toDegrees } from '../../units/angles';
 import { defineStyle } from '../language/define';
-import type { PanelSpec, PieceSpec } from '../language/types';
+import type { PanelSpec, PieceSpec, Values } from '../language/types';
 
 /** Card left beside a hole for a ribbon. source: common practice, no source */
 const BESIDE_HOLE_MM = 6.35;
+
+/** How far a tab stays off a panel that meets the one it lies on: three of the thickest cards. source: 1/16 in, common practice, no source */
+const CLEAR_MM = 1.5875;
+
+/** Angle of one side at the tip, on the blank. */
+const tipAngle = ({ width = 0, slant = 0 }: Values): number =>
+  Math.min(Math.PI / 2, 2 * Math.atan(width / 2 / slant));
+
+/** From the tip to where a tab as wide as asked stays clear of the next slanted edge. */
+const pastTip = (values: Values): number =>
+  (values['tab'] ?? 0) / Math.tan(tipAngle(values)) + CLEAR_MM / Math.sin(tipAngle(values));
 
 const side = (on: `base.${'left' | 'right' | 'up' | 'down'}`, ribbon: boolean): PanelSpec => ({
   role: 'wall',
@@ -17,9 +28,11 @@ const side = (on: `base.${'left' | 'right' | 'up' | 'down'}`, ribbon: boolean): 
 
 const tab = (on: `${string}.e1`): PanelSpec => ({
   role: 'glueTab',
+  at: 'footGap',
+  hinge: 'edge - footGap - tipGap',
   outline: [
     ['tab', 'tab'],
-    ['edge - tipDraw', 'tab'],
+    ['edge - footGap - tipDraw', 'tab'],
   ],
   on,
   fold: 'tabFold',
@@ -146,6 +159,8 @@ export const squarePyramid = defineStyle({
     },
   },
   inside: ['2/3 width - t', '2/3 width - t', '1/3 height - t'],
+  // clear of the base, towards which a tab inside a leaning side comes
+  lets: { footGap: '1/8 in' },
   quantities: {
     holeLeast: {
       means:
@@ -161,10 +176,13 @@ export const squarePyramid = defineStyle({
       means: 'length of a slanted edge',
       of: ({ width = 0, slant = 0 }) => Math.hypot(width / 2, slant),
     },
+    tipGap: {
+      means: 'how far the tab’s score ends before the tip, clear of the tab on the next side',
+      of: (values) => CLEAR_MM / Math.sin(tipAngle(values)),
+    },
     tipDraw: {
-      means: 'how far the tab ends before the tip, so that it stays inside the next side',
-      of: ({ width = 0, slant = 0, tab = 0 }) =>
-        Math.max(2 * tab, tab / Math.tan(Math.min(Math.PI / 2, 2 * Math.atan(width / 2 / slant)))),
+      means: 'how far the tab ends before the tip, inside the next side and clear of the tab there',
+      of: (values) => Math.max(2 * (values['tab'] ?? 0), pastTip(values)),
     },
   },
   angles: {

@@ -9,9 +9,11 @@ const isGlued = (chosen: Chosen): boolean => chosen['ends'] === 'glued';
 const end = (name: string, on: 'bottom.up' | 'bottom.down', glued: boolean): Record<string, PanelSpec> => {
   const tab = (edge: 'e1' | 'e2'): PanelSpec => ({
     role: glued ? 'glueTab' : 'tuck',
+    at: 'tabGap',
+    hinge: 'side - 2 tabGap',
     outline: [
-      ['endTab', 'endTab'],
-      ['side - endTab', 'endTab'],
+      ['endTab - tabGap', 'endTab'],
+      ['side - endTab - tabGap', 'endTab'],
     ],
     on: `${name}.${edge}`,
     fold: 90,
@@ -104,6 +106,8 @@ export const threeSidedBar = defineStyle({
     endTab: allowanceOf('End tabs', 'Width of the tabs on both ends.', '3/8 in', '1/4 in', '3/4 in'),
   },
   inside: ['side/2 - t', 'reach/2 - t', 'length - 2t'],
+  // in a corner of 60 degrees a tab inside one wall comes near the next
+  lets: { tabGap: '1/8 in' },
   addOns: { window: inPanels('bar', 'bottom') },
   options: {
     ends: {

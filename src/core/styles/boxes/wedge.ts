@@ -7,23 +7,33 @@ import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 /** Half the angle at the tip, from the wall and the back as they are cut. */
 const halfTip = ({ radius = 0, chord = 0 }: Values): number => Math.asin(chord / 2 / radius);
 
+/** Room for a tab inside each wall, three of the thickest cards a side. source: 1/16 in, common practice, no source */
+const CLEAR_MM = 1.5875;
+const tipGap = (values: Values): number => CLEAR_MM / Math.sin(halfTip(values));
+
 /** A triangle on the back, floor or lid, and a tab on each of its slanted edges. */
 const end = (name: string, on: 'back.up' | 'back.down'): Readonly<Record<string, PanelSpec>> => {
-  const tab = (edge: 'e1' | 'e2', outline: readonly (readonly [string, string])[]): PanelSpec => ({
+  const tab = (
+    edge: 'e1' | 'e2',
+    at: string,
+    outline: readonly (readonly [string, string])[],
+  ): PanelSpec => ({
     role: name === 'floor' ? 'glueTab' : 'tuck',
+    at,
+    hinge: 'radius - tipGap',
     outline,
     on: `${name}.${edge}`,
     fold: 90,
   });
   return {
     [name]: { role: name === 'floor' ? 'base' : 'lid', outline: [['chord/2', 'reach']], on, fold: 90 },
-    [`${name}StartTab`]: tab('e1', [
+    [`${name}StartTab`]: tab('e1', '0', [
       ['endTab', 'endTab'],
       ['radius - tipDraw', 'endTab'],
     ]),
-    [`${name}EndTab`]: tab('e2', [
-      ['tipDraw', 'endTab'],
-      ['radius - endTab', 'endTab'],
+    [`${name}EndTab`]: tab('e2', 'tipGap', [
+      ['tipDraw - tipGap', 'endTab'],
+      ['radius - tipGap - endTab', 'endTab'],
     ]),
   };
 };
@@ -76,7 +86,12 @@ export const wedge = defineStyle({
     },
     tipDraw: {
       means: 'how far a tab ends before the tip, so that the two of floor or lid stay apart',
-      of: (values) => Math.max(2, 1.1 / Math.tan(2 * halfTip(values))) * (values['endTab'] ?? 0),
+      of: (values) =>
+        Math.max(tipGap(values), Math.max(2, 1.1 / Math.tan(2 * halfTip(values))) * (values['endTab'] ?? 0)),
+    },
+    tipGap: {
+      means: 'how far the score of a tab ends before the tip, where the slice is wide enough for its layers',
+      of: tipGap,
     },
   },
   angles: {

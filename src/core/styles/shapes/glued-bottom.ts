@@ -85,4 +85,12 @@ export const BOTTOM_LIMITS: readonly ConstraintSpec[] = [
     says: 'Bottom flaps {flap} are longer than the box is wide ({width}), so the side flaps meet the far wall.',
     remedy: 'Make them at most {limit}.',
   },
+  {
+    code: 'side-flap-binds',
+    symbol: 'flap',
+    atMost: 'width - 1/16 in',
+    severity: 'note',
+    says: 'Bottom flaps {flap} long bind against the far wall of a box {width} wide, because of the cardstock’s thickness.',
+    remedy: 'Make them at most {limit}.',
+  },
 ];

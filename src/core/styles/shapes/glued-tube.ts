@@ -164,25 +164,25 @@ export const TUBE_LIMITS: readonly ConstraintSpec[] = [
   {
     code: 'tab-wider-than-front',
     symbol: 'tab',
-    atMost: 'width - seamRelief',
+    atMost: 'width - seamRelief - 1/16 in',
     severity: 'stop',
     given: [
       { order: 'front', tab: 'right' },
       { order: 'side', tab: 'left' },
     ],
-    says: 'The glue tab {tab} is wider than the panel it is glued to, {width}.',
+    says: 'The glue tab {tab} is too wide for the panel it is glued to, {width}.',
     remedy: 'Make it at most {limit}.',
   },
   {
     code: 'tab-wider-than-side',
     symbol: 'tab',
-    atMost: 'depth - seamRelief',
+    atMost: 'depth - seamRelief - 1/16 in',
     severity: 'stop',
     given: [
       { order: 'side', tab: 'right' },
       { order: 'front', tab: 'left' },
     ],
-    says: 'The glue tab {tab} is wider than the side it is glued to, {depth}.',
+    says: 'The glue tab {tab} is too wide for the side it is glued to, {depth}.',
     remedy: 'Make it at most {limit}.',
   },
 ];

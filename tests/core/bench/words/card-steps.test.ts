@@ -100,8 +100,10 @@ describe('tips only where the numbers call for them', () => {
     expect(tips(cardOf('open-top')[0])).not.toContain('The fence stays where it is.');
   });
 
-  test('a tray needs no flaps pared', () => {
-    expect(tips(cardOf('tray-lid')[0]).join()).not.toContain('Pare');
+  test('a tray needs no flaps pared, but the feet of its tabs', () => {
+    const told = tips(cardOf('tray-lid')[0]).join();
+    expect(told).not.toContain('flaps');
+    expect(told).toContain('Pare 1/32 in off the foot of the corner tabs, to clear the floor.');
   });
 });
 
