@@ -10,10 +10,10 @@ const tray = trayPiece('Box', NAMES);
 /** The ends of the lid: they go down inside the side walls and keep dust out. */
 const ear = (side: 'left' | 'right'): PanelSpec => ({
   role: 'dustFlap',
-  size: ['ear', 'lidDepth - tuckClear'],
+  size: ['ear', 'lidDepth - tuckClear - heelClear'],
   on: `lid.${side}`,
-  // the tuck passes between the front wall and their front ends
-  at: side === 'right' ? '0' : 'tuckClear',
+  // the tuck passes between the front wall and their front ends; behind they clear the card of the back
+  at: side === 'right' ? 'heelClear' : 'tuckClear',
   taper: side === 'right' ? ['earHeel', 'earToe'] : ['earToe', 'earHeel'],
   fold: 90,
 });
@@ -53,7 +53,7 @@ export const hingedLid = defineStyle({
     lidShort: '2t + 1/64 in',
     tuckClear: '2t + 1/16 in',
   },
-  lets: { lidWidth: 'width - lidNarrow', lidDepth: 'depth - lidShort' },
+  lets: { lidWidth: 'width - lidNarrow', lidDepth: 'depth - lidShort', heelClear: '1/16 in' },
   quantities: {
     tab: {
       means: 'corner tab: short of the rim, and of half the wall it is glued to',
