@@ -6,7 +6,7 @@ import type { Solids } from './solids';
 import { shifted, stackOf } from './stack';
 
 /** How far card may reach into card, mm: it gives so much under a finger. */
-export const GIVES_MM = 0.05;
+const GIVES_MM = 0.05;
 
 /** Some card of one or two faces: a plate, or the bend between a panel and what is folded on it. */
 export interface Body {

@@ -1,5 +1,4 @@
 import { Box3, Matrix4, Vector3 } from 'three';
-import type { BoxNet } from '../../src/core/net';
 import type { Body, Built } from './clashes';
 import { pointOn } from './places';
 import type { Solids } from './solids';
@@ -167,5 +166,3 @@ export function tightIn(
     return [`${nest.inner} in ${nest.outer}, ${fit}: ${(least + 0.05).toFixed(2)} mm too tight`];
   });
 }
-
-export const pieceOf = (box: BoxNet, id: string) => box.pieces.find((piece) => piece.id === id);
