@@ -25,6 +25,7 @@ import {
   printDecorateMap,
   printHandout,
   printKitLabels,
+  printLesson,
   printNameCards,
   printNestedSheet,
   printRunSheet,
@@ -142,6 +143,10 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
       return inPdf(
         printKitLabels({ plan, kit: plan.kit, paper, ruler: ruler(), stamp: stampOf(plan.eventId) }),
       );
+    },
+    async lessonPlan(plan, paper) {
+      if (!plan.lesson) throw new Error('this event is not a class');
+      return inPdf(printLesson({ plan, lesson: plan.lesson, paper, say, stamp: stampOf(plan.eventId) }));
     },
     async nameCards(event, paper) {
       const cards = event.nameCards ?? usualCards(ruler().unit);

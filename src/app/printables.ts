@@ -62,6 +62,7 @@ function ofEvent({ event, plan }: OpenWorkbook, printer: Printer): Printable[] {
     ['runSheet', (paper) => (plan ? printer.runSheet(plan, paper) : none())],
     ['calendar', () => (plan ? printer.calendar(plan) : none())],
     ['kitLabels', (paper) => (plan ? printer.kitLabels(plan, paper) : none())],
+    ['lessonPlan', (paper) => (plan ? printer.lessonPlan(plan, paper) : none())],
   ];
   const forGuests: readonly Making[] = [
     ['nameCards', (paper) => printer.nameCards(event, paper)],
@@ -72,6 +73,7 @@ function ofEvent({ event, plan }: OpenWorkbook, printer: Printer): Printable[] {
   const own: Partial<Record<PrintName, PrintNeed | null>> = {
     calendar: plan?.timetable ? null : 'date',
     kitLabels: plan?.kit ? null : 'kits',
+    lessonPlan: plan?.lesson ? null : 'kits',
   };
   const guests: PrintNeed | null = event.guests?.length ? null : 'guests';
   return [

@@ -56,7 +56,7 @@ function shoppingRow({ why, ...row }: ShoppingRow, currency: string) {
 
 const kitMm = ({ cards, lengths, ...kit }: KitList) => ({
   ...kit,
-  cards: cards.map(({ name, count, ...size }) => ({ name, count, ...sizeMm(size) })),
+  cards: cards.map(({ name, paper, count, ...size }) => ({ name, paper, count, ...sizeMm(size) })),
   lengths: lengths.map(({ name, length }) => ({ name, lengthMm: toMm(length) })),
 });
 

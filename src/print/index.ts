@@ -14,6 +14,7 @@ export {
 } from './handout-content';
 export { handoutPage } from './handout-page';
 export { printKitLabels } from './kit-labels';
+export { printLesson } from './lesson-plan';
 export { namesTooLong, placesOn, printNameCards } from './name-cards';
 export { nestedDxf, nestedSvg, printNestedSheet } from './nested-sheet';
 export type { PdfFonts } from './pdf';

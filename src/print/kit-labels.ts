@@ -29,8 +29,8 @@ interface KitLine {
 /** What one kit holds, in the order it is picked: cards, lengths off the roll, counted things. */
 function kitLines({ cards, lengths, counted }: KitList, ruler: Ruler): readonly KitLine[] {
   return [
-    ...cards.map(({ name, across, up, count }) => ({
-      what: name,
+    ...cards.map(({ name, paper, across, up, count }) => ({
+      what: paper === null ? name : `${name}, ${paper}`,
       size: sizeWords(across, up, ruler),
       count,
     })),

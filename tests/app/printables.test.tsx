@@ -40,17 +40,30 @@ test('every document the printer knows is listed once, and each makes its own', 
   for (const { make } of own) await make?.('letter');
   const made = [...new Set(printer.asked.map((what) => what.replace(/ on letter$/, '')))];
   // A nested sheet is asked for where a piece is chosen; labels need kits, names need guests.
-  const elsewhere = ['asked', 'nestedSheet', 'kitLabels', 'nameCards', 'tableList'];
+  const elsewhere = ['asked', 'nestedSheet', 'kitLabels', 'lessonPlan', 'nameCards', 'tableList'];
   const all = Object.entries(printer).filter(([name]) => !elsewhere.includes(name));
   expect(made.length - 2).toBe(all.length); // the net is one of them, in three formats
-  expect(needs(prints)).toEqual({ kitLabels: 'kits', nameCards: 'guests', tableList: 'guests' });
+  expect(needs(prints)).toEqual({
+    kitLabels: 'kits',
+    lessonPlan: 'kits',
+    nameCards: 'guests',
+    tableList: 'guests',
+  });
 });
 
 test('what an event still needs stands at each of its documents: a count, then a paper, then a date', async () => {
   const store = await workbookWithDemo();
   const { rows } = store.getState();
   const event = [...rows.events.values()][0]!;
-  const all = ['cuttingSheets', 'shoppingList', 'shoppingTable', 'runSheet', 'calendar', 'kitLabels'];
+  const all = [
+    'cuttingSheets',
+    'shoppingList',
+    'shoppingTable',
+    'runSheet',
+    'calendar',
+    'kitLabels',
+    'lessonPlan',
+  ];
   const waiting = (what: string) => ({
     ...Object.fromEntries(all.map((name) => [name, what])),
     nameCards: 'guests',

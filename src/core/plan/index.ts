@@ -1,6 +1,6 @@
 export { type Fact, type Reason, sayReason, type Wording } from '../units/reason';
 export type { CostOf, CostSplit, EventCost } from './buying/cost';
-export { perPiece, printMoney } from './buying/money';
+export { decimalsOf, perPiece, printMoney } from './buying/money';
 export { type BoughtRow, followShopping, stockPaper, stockSupply, tickOff, unitsOf } from './buying/receive';
 export type { CutLength, RollFill, RollPlan } from './buying/rolls';
 export type { OrderSum, OrderWay, OrderWays } from './buying/shop-order';
@@ -13,6 +13,9 @@ export {
   sheetAsSold,
   sheetOfPaper,
 } from './buying/stock-rows';
+export type { BringItem } from './class/bring';
+export type { LessonPlan, LessonStep } from './class/lesson';
+export { lessonOf, USUAL_LESSON } from './class/usual-lesson';
 export type { AskingPrice } from './event/asking';
 export { type BoxBeside, boxBeside } from './event/box-beside';
 export { netOfRecipe, styleOfRecipe } from './event/event-boxes';

@@ -94,6 +94,23 @@ const bought = z.strictObject({
   received: z.boolean(),
 });
 
+/** A class as its teacher runs it; counts of the event are then what goes into one kit. */
+const lesson = z.strictObject({
+  /** What the teacher does before the class; cutting the sheets apart always is. All else is the learners'. */
+  ahead: z.array(handAct).max(20),
+  /** Finished boxes to look at, and copies made before everyone's eyes, of each line. */
+  samples: whole(0, 50),
+  demonstrations: whole(0, 50),
+  /** A learner's time for an act as a percent of the maker's own. */
+  learnerPercent: whole(100, 1000),
+  startMinute: whole(0, 1439),
+  welcomeMinutes: whole(0, 240),
+  breakMinutes: whole(0, 240),
+  tidyMinutes: whole(0, 240),
+  /** The room, drinks and whatever else the class costs as a whole. */
+  roomMinor: cents,
+});
+
 export const favorEvent = z.strictObject({
   ...row,
   name,
@@ -108,6 +125,7 @@ export const favorEvent = z.strictObject({
   toolId: id.nullable().optional(),
   /** Set for a class: every line's count is what goes into one kit. */
   kits: whole(1, 10_000).nullable().optional(),
+  lesson: lesson.optional(),
   pace: pace.optional(),
   terms: shopTerms.optional(),
   asking: asking.optional(),
@@ -124,6 +142,7 @@ export type EventLine = z.infer<typeof eventLine>;
 export type Spares = z.infer<typeof spares>;
 export type Pace = z.infer<typeof pace>;
 export type ShopTerms = z.infer<typeof shopTerms>;
+export type Lesson = z.infer<typeof lesson>;
 export type Run = z.infer<typeof run>;
 export type Bought = z.infer<typeof bought>;
 export type Asking = z.infer<typeof asking>;

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import type { EventLine, FavorEvent, Guest, NameCards, Pace, Recipe } from '../../../shared/workbook';
-import { USUAL_PACE, withGuests } from '../../core/plan';
+import type { EventLine, FavorEvent, Guest, Lesson, NameCards, Pace, Recipe } from '../../../shared/workbook';
+import { lessonOf, USUAL_LESSON, USUAL_PACE, withGuests } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 
@@ -19,7 +19,14 @@ export function useEventEdits(id: string) {
       setTape: (tapeId: string | null) => change(words.tape, (event) => ({ ...event, tapeId })),
       setGlue: (glueId: string | null) => change(words.glue, (event) => ({ ...event, glueId })),
       setTool: (toolId: string | null) => change(words.tool, (event) => ({ ...event, toolId })),
-      setKits: (kits: number | null) => change(words.kits, (event) => ({ ...event, kits })),
+      setKits: (kits: number | null) =>
+        change(words.kits, (event) => ({
+          ...event,
+          kits,
+          ...(kits !== null && event.kits == null && { lesson: event.lesson ?? USUAL_LESSON }),
+        })),
+      setLesson: (label: string, part: Partial<Lesson>) =>
+        change(label, (event) => ({ ...event, lesson: { ...lessonOf(event), ...part } })),
       setGuests: (label: string, guests: readonly Guest[]) =>
         change(label, (event) => withGuests(event, guests)),
       shareGuests: (share: boolean) =>

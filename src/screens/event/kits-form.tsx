@@ -9,6 +9,7 @@ import { PrintActs } from '../../ui/frame/print-acts';
 import { usePrinter } from '../../ui/frame/printer';
 import { usePageWords } from '../../ui/words';
 import type { EventEdits } from './event-edits';
+import { LessonForm } from './lesson-form';
 
 /** Twelve round a table. source: common practice, no source */
 const USUAL_KITS = 12;
@@ -48,7 +49,13 @@ export function KitsForm({ event, edits, plan }: KitsFormProps) {
       {kit && plan && (
         <>
           <KitTable kit={kit} />
-          <PrintActs acts={[{ label: words.printKits, make: (paper) => printer.kitLabels(plan, paper) }]} />
+          <LessonForm event={event} edits={edits} plan={plan} />
+          <PrintActs
+            acts={[
+              { label: words.printKits, make: (paper) => printer.kitLabels(plan, paper) },
+              { label: words.printLesson, make: (paper) => printer.lessonPlan(plan, paper) },
+            ]}
+          />
         </>
       )}
     </Opening>
@@ -59,8 +66,8 @@ function KitTable({ kit }: { kit: KitList }) {
   const words = usePageWords().event;
   const ruler = useRuler();
   const rows = [
-    ...kit.cards.map(({ name, across, up, count }) => ({
-      name,
+    ...kit.cards.map(({ name, paper, across, up, count }) => ({
+      name: paper === null ? name : `${name}, ${paper}`,
       size: sizeWords([across, up], ruler),
       count,
     })),

@@ -1,12 +1,11 @@
 import type { Asking, FavorEvent } from '../../../shared/workbook';
-import { type EventPlan, perPiece, printMoney } from '../../core/plan';
+import { decimalsOf, type EventPlan, perPiece, printMoney } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { NumberField } from '../../ui/fields/number-field';
 import { Opening } from '../../ui/frame/opening';
 import { Working } from '../../ui/frame/working';
 import { usePageWords } from '../../ui/words';
-import { decimalsOf } from './terms-form';
 
 interface CostViewProps {
   readonly plan: EventPlan;

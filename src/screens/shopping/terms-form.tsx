@@ -1,5 +1,6 @@
 import { Plus, Trash2 } from 'lucide-react';
 import type { FavorEvent, ShopTerms } from '../../../shared/workbook';
+import { decimalsOf } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button, IconButton } from '../../ui/fields/button';
 import { NumberField } from '../../ui/fields/number-field';
@@ -15,10 +16,6 @@ const NO_TERMS: ShopTerms = {
 };
 const MOST_MINOR = 100_000_000;
 const MOST_DISCOUNTS = 10;
-
-/** Digits behind the point in this money; none for yen. */
-export const decimalsOf = (currency: string): number =>
-  new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;
 
 /** What the shop asks of the whole order. */
 export function TermsForm({ event }: { event: FavorEvent }) {

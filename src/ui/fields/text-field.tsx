@@ -12,10 +12,10 @@ interface TextFieldProps extends Framed {
   readonly value: string;
   readonly onChange: (text: string) => void;
   readonly most?: number;
-  readonly type?: 'text' | 'date' | 'search';
+  readonly type?: 'text' | 'date' | 'time' | 'search';
 }
 
-/** A name, a date, or what is looked for. */
+/** A name, a date, a time of day, or what is looked for. */
 export function TextField({ value, onChange, most = 200, type = 'text', ...framed }: TextFieldProps) {
   return (
     <FieldFrame {...framed}>

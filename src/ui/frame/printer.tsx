@@ -43,6 +43,8 @@ export interface Printer {
   /** A card or label with the name of every guest, and what goes to which table. */
   readonly nameCards: (event: FavorEvent, paper: PrinterPaper) => Promise<MadeFile>;
   readonly tableList: (event: FavorEvent, paper: PrinterPaper) => Promise<MadeFile>;
+  /** Timetable of a class and what to bring. */
+  readonly lessonPlan: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly cuttingSheets: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   /** A nested sheet at its own true size. */
   readonly nestedSheet: (sheet: NestedSheet, code: string) => Promise<MadeFile>;

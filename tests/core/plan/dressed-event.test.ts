@@ -135,12 +135,14 @@ describe('a class of twelve kits', () => {
   });
 
   it('waits for the glue to dry before the twine', () => {
-    const sittings = club.timetable?.sittings ?? [];
-    const glued = sittings.filter(({ act }) => act === 'close-bottom').at(-1);
-    const tied = sittings.find(({ act }) => act === 'tie-bow');
-    expect(glued && tied?.date === glued.date && tied.startMinute - glued.startMinute - glued.minutes).toBe(
-      60,
-    );
+    const steps = club.lesson?.steps ?? [];
+    const glued = steps.findIndex(({ act }) => act === 'close-bottom');
+    expect(steps.slice(glued).map(({ kind, act, minutes }) => [kind, act, act ? 0 : minutes])).toEqual([
+      ['act', 'close-bottom', 0],
+      ['wait', null, 60],
+      ['act', 'tie-bow', 0],
+      ['tidy', null, 10],
+    ]);
   });
 
   it('makes no kits of an order for favors', () => {

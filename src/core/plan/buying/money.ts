@@ -27,3 +27,7 @@ export function printMoney(minor: number, currency: string, locale: string): str
   const format = new Intl.NumberFormat(locale, { style: 'currency', currency });
   return format.format(minor / 10 ** (format.resolvedOptions().maximumFractionDigits ?? 2));
 }
+
+/** Digits behind the point in this money; none for yen. */
+export const decimalsOf = (currency: string): number =>
+  new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2;

@@ -91,13 +91,14 @@ export function boxesOfEvent(
   return { boxes, findings };
 }
 
-/** Practice is once for each recipe: with the first line that has it. Boxes spoiled beyond the spares are made again. */
+/** Practice is once for each recipe: with the first line that has it; a class shows some of each. Boxes spoiled beyond the spares are made again. */
 function countLine(
-  { kits, lines, spares, run }: FavorEvent,
+  { kits, lesson, lines, spares, run }: FavorEvent,
   line: EventLine,
 ): MakingCount & Pick<EventBox, 'again'> {
   const isFirst = lines.find(({ recipeId }) => recipeId === line.recipeId) === line;
-  const rule = isFirst ? spares : { ...spares, practice: 0 };
+  const shown = kits && lesson ? lesson.samples + lesson.demonstrations : 0;
+  const rule = { ...spares, practice: (isFirst ? (spares.practice ?? 0) : 0) + shown };
   const counted = kits ? addSpareKits(kits, line.count, rule) : addSpares(line.count, rule);
   const again = Math.max(0, spoiledOfLine(run, line.id) - counted.spares);
   return { ...counted, again, spares: counted.spares + again, making: counted.making + again };

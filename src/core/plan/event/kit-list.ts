@@ -1,9 +1,10 @@
 import type { FlatSize } from '../../dress';
+import type { Paper } from '../../rows';
 import { type Ticks, ticks } from '../../units';
 import type { TapedLine } from '../supplies/plan-tape';
 import type { BoxTie } from '../supplies/plan-ties';
 import type { EventBox } from './event-boxes';
-import type { EventPart } from './types';
+import type { PartOnPaper } from './event-parts';
 
 /** What one pupil's kit holds, to be picked and ticked. */
 export interface KitList {
@@ -11,7 +12,12 @@ export interface KitList {
   /** Kits made up, the spare ones included. */
   readonly packing: number;
   readonly boxes: readonly { readonly name: string; readonly count: number }[];
-  readonly cards: readonly (FlatSize & { readonly name: string; readonly count: number })[];
+  /** Card to pick: what it is, the paper it is cut from, how many. */
+  readonly cards: readonly (FlatSize & {
+    readonly name: string;
+    readonly paper: string | null;
+    readonly count: number;
+  })[];
   /** Tape and ribbon by the kit, each cut off in one go. */
   readonly lengths: readonly { readonly name: string; readonly length: Ticks }[];
   readonly counted: readonly { readonly name: string; readonly count: number }[];
@@ -20,7 +26,8 @@ export interface KitList {
 /** One kit of a class: so many boxes of each line, and all that they are made from. Null when no line is counted by the kit. */
 export function listKit(
   boxes: readonly EventBox[],
-  parts: readonly EventPart[],
+  parts: readonly PartOnPaper[],
+  papers: readonly Paper[],
   taped: readonly TapedLine[],
   ties: readonly BoxTie[],
 ): KitList | null {
@@ -37,8 +44,9 @@ export function listKit(
     kits: first.ordered / first.perKit,
     packing: (first.making - first.practice) / first.perKit,
     boxes: boxes.map(({ line, recipe }) => ({ name: recipe.name, count: inKit(line.id, 1) })),
-    cards: parts.map(({ name, lineId, across, up, perBox }) => ({
+    cards: parts.map(({ part: { name, lineId, across, up, perBox }, paperId }) => ({
       name,
+      paper: papers.find(({ id }) => id === paperId)?.name ?? null,
       across,
       up,
       count: inKit(lineId, perBox),

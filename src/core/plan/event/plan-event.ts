@@ -2,8 +2,10 @@ import type { EventLine, FavorEvent, Paper, Recipe, Supply, Tool } from '../../r
 import { planCost } from '../buying/cost';
 import type { OrderSum } from '../buying/shop-order';
 import { benchToolOf, cutMarkOf, cuttingToolOf } from '../buying/stock-rows';
+import { planLesson } from '../class/lesson';
+import { ownActs, packingActs, withoutTrials } from '../class/teacher-acts';
 import { findForGuests } from '../guests/guest-findings';
-import { countBoxActs, countStrokes, sumActs, timesActs } from '../run/hand-acts';
+import { countBoxActs, countStrokes, sumActs } from '../run/hand-acts';
 import { type EventHours, planHours } from '../run/hours';
 import { planTimetable, type Timetable } from '../run/timetable';
 import { planSupplies } from '../supplies/plan-supplies';
@@ -90,8 +92,9 @@ function planLines(
   const ordered = sumOf(boxes, (box) => box.ordered);
   const making = sumOf(boxes, (box) => box.making);
   const strokes = sumOf(cut.papers, ({ plan }) => countStrokes(plan, cutting.stack));
-  const batch = sumActs({ cut: strokes }, ...lines.map((line) => timesActs(line.acts, line.making)));
-  const hours = planHours(batch, making, event.pace);
+  const kit = listKit(boxes, parts, rows.papers, supplies.taped, supplies.ties);
+  const batch = sumActs({ cut: strokes }, ...lines.map((line) => ownActs(line, event)), packingActs(kit));
+  const hours = planHours(batch, making, kit ? withoutTrials(event.pace) : event.pace);
   const cost = planCost(shopping, ways[0], ordered, event.currency);
   return {
     eventId: event.id,
@@ -104,7 +107,8 @@ function planLines(
     rolls: supplies.rolls,
     pieces: supplies.pieces,
     glue: supplies.glue,
-    kit: listKit(boxes, cards, supplies.taped, supplies.ties),
+    kit,
+    lesson: kit ? planLesson(event, lines, kit, cost, hours, supplies.glue) : null,
     shopping,
     ways,
     cost,

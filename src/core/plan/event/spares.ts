@@ -6,7 +6,7 @@ export type SparesRule = Spares;
 export interface MakingCount {
   readonly ordered: number;
   readonly spares: number;
-  /** Pieces to practice on, beyond the spares. */
+  /** Pieces to practice on, or to show in a class, beyond the spares. */
   readonly practice: number;
   readonly making: number;
   /** Boxes to one kit of a class; null when the order is for favors. */

@@ -8,6 +8,7 @@ import type { EventCost } from '../buying/cost';
 import type { RollPlan } from '../buying/rolls';
 import type { OrderWays } from '../buying/shop-order';
 import type { ShoppingRow } from '../buying/shopping';
+import type { LessonPlan } from '../class/lesson';
 import type { EventHours } from '../run/hours';
 import type { Timetable } from '../run/timetable';
 import type { AskingPrice } from './asking';
@@ -118,6 +119,8 @@ export interface EventPlan {
   readonly glue: PlannedGlue | null;
   /** What one pupil's kit holds; null when the order is not for kits. */
   readonly kit: KitList | null;
+  /** How the class runs, what it is priced at and what to bring; null when the order is not for kits. */
+  readonly lesson: LessonPlan | null;
   /** Bought the cheapest way; the rows are in the order of `ways[…].purchases`. */
   readonly shopping: readonly ShoppingRow[];
   /** Ways of buying all of it, the cheapest at the till first. */

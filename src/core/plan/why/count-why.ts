@@ -15,7 +15,9 @@ export function whyCount(
       : [reason('{kits} kits × {perKit} boxes = {ordered} ordered.', { kits, perKit, ordered })]),
     reason(
       practice > 0
-        ? '{ordered} needed + {spares} spares + {practice} for practice = {making} to make.'
+        ? perKit === null
+          ? '{ordered} needed + {spares} spares + {practice} for practice = {making} to make.'
+          : '{ordered} needed + {spares} spares + {practice} to show and practice = {making} to make.'
         : '{ordered} needed + {spares} spares = {making} to make.',
       { ordered, spares, practice, making },
     ),
