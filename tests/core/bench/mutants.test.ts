@@ -146,7 +146,7 @@ describe('one wrong number is one wrong box', () => {
       const fate = tryMutants(piece, program);
       expect(harmful(piece, program, fate.same)).toEqual([]);
       expect(fate.refused).toBeGreaterThan(0);
-      expect(fate.other).toBeGreaterThan(program.ops.length);
+      expect(fate.other).toBeGreaterThanOrEqual(program.ops.length);
       const expected = HARMLESS[style.id];
       if (expected !== undefined) expect(fate.same.length).toBe(expected);
     });

@@ -1,4 +1,13 @@
-import { printLength, type Ruler, spellLength, type Ticks } from '../../units';
+import {
+  isOnMark,
+  printLength,
+  type Ruler,
+  spellLength,
+  TICKS_PER_INCH,
+  TICKS_PER_MM,
+  type Ticks,
+  ticks,
+} from '../../units';
 import type { BenchPoint } from '../types';
 
 /** `3 1/2 in`; between marks the nearest one, which way it leans, and the whole truth: `3 1/2 in full (88.925 mm)`; far from all marks `245.4 mm`. */
@@ -23,6 +32,14 @@ export function sayList(parts: readonly string[]): string {
   return parts.length < 2 ? last : `${parts.slice(0, -1).join(', ')} and ${last}`;
 }
 
-/** `3 1/4 × 6`: across from the fence, then up from the near edge; between marks as `sayLength` has it. */
+/** As finely as a place to cut to is named by itself; finer than that, as `sayLength` has it. source: common practice, no source */
+const NAMED = { in: ticks(TICKS_PER_INCH / 32), mm: ticks(TICKS_PER_MM / 10) };
+
+/** `3 1/4 × 17/32`: across from the fence, then up from the near edge. */
 export const sayPlace = ({ x, y }: BenchPoint, ruler: Ruler): string =>
-  [x, y].map((length) => sayLength(length, ruler).replace(/ (in|mm)(?=$| full| scant)/, '')).join(' × ');
+  [x, y]
+    .map((length) =>
+      isOnMark(length, NAMED[ruler.unit]) ? spellLength(length, ruler.unit) : sayLength(length, ruler),
+    )
+    .map((said) => said.replace(/ (in|mm)(?=$| full| scant)/, ''))
+    .join(' × ');

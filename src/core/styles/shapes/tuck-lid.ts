@@ -56,7 +56,7 @@ const ROUND: readonly (readonly [inwards: Len, short: Len])[] = [
 function tuckOn(chosen: Chosen, on: `${string}.${'up' | 'down'}`): PanelSpec {
   const cut = chosen['tuckCut'] ?? 'slanted';
   const whole = { role: 'tuck', on, fold: 90 } as const;
-  if (cut === 'slanted') return { ...whole, size: ['lidWidth', 'tuck'], taper: '1/3 tuck' };
+  if (cut === 'slanted') return { ...whole, size: ['lidWidth', 'tuck'], taper: 'tuckSlope' };
   const slit = cut === 'slits' ? 'lidSlit' : '0 in';
   const left = ROUND.map(([inwards, short]) => [`${inwards} - ${slit}`, `tuck - ${short}`] as const);
   const right = ROUND.map(
@@ -74,7 +74,19 @@ function tuckOn(chosen: Chosen, on: `${string}.${'up' | 'down'}`): PanelSpec {
 export const TUCK_QUANTITIES = {
   dust: {
     means: 'length of a dust flap: two of them do not meet, and neither reaches the far end of the lid',
-    of: ({ width = 0, lidDepth = 0, relief = 0 }) => Math.min(width / 2 - relief, lidDepth - relief),
+    // half a width between two marks is taken up by half a mark, less than the relief
+    of: ({ width = 0, lidDepth = 0, sideRelief = 0 }) => Math.min(width / 2, lidDepth) - sideRelief,
+    onMark: true,
+  },
+  dustSlope: {
+    means: 'how far each side of a dust flap slopes in',
+    of: ({ dust = 0 }) => dust / 4,
+    onMark: true,
+  },
+  tuckSlope: {
+    means: 'how far each corner of the tuck slopes in',
+    of: ({ tuck = 0 }) => tuck / 3,
+    onMark: true,
   },
 } as const satisfies Record<string, Quantity>;
 
@@ -96,7 +108,7 @@ export function tuckLid(
       size: [across, 'dust'],
       on: `${wall}.${end}`,
       at: tuckAtStart ? 'dustCut' : '0',
-      taper: '1/4 dust',
+      taper: 'dustSlope',
       fold: 90,
     };
   };
