@@ -1,7 +1,10 @@
-import { toDegrees } from '../../units/angles';
+import { toDegrees, toRadians } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { PanelSpec, Values } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
+
+/** What a knife needs between two cuts that meet, degrees: ten at the least, and a little so that rounding leaves it. source: common practice, no source */
+const BETWEEN_CUTS_DEG = 12;
 
 /** How far a wall leans out over its slant, as a share of it. */
 const lean = ({ width = 0, rim = 0, slant = 0 }: Values): number => (rim - width) / 2 / slant;
@@ -55,9 +58,10 @@ export const flaredBowl = defineStyle({
     },
     edge: { means: 'length of a slanted corner', of: ({ slant = 0, flare = 0 }) => Math.hypot(slant, flare) },
     footDraw: {
-      means: 'how far a tab draws in at the base, to fit between two walls on the blank',
+      means: 'how far a tab draws in at the base, so that a knife gets in between it and the next wall',
       of: (values) =>
-        Math.max(0.25, 1.05 / Math.tan(Math.PI / 2 - 2 * Math.asin(lean(values)))) * (values['tab'] ?? 0),
+        Math.max(0.25, 1 / Math.tan(toRadians(90 - BETWEEN_CUTS_DEG) - 2 * Math.asin(lean(values)))) *
+        (values['tab'] ?? 0),
     },
     rimDraw: {
       means: 'how far a tab draws in at the rim, to stay within the leaning wall it is glued to',

@@ -1,3 +1,4 @@
+import { toRadians } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { Chosen, ClosingStep, JointSpec, PanelSpec, PieceSpec, SeamSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
@@ -7,6 +8,9 @@ const WIDEST_TAB_MM = 12;
 
 /** Clear of every wall, so that the floor drops in untrimmed. source: 1/32 in, common practice, no source */
 const FLOOR_EASE_MM = 0.79375;
+
+/** What a knife needs between two cuts that meet, degrees: ten at the least, and a little so that rounding leaves it. source: common practice, no source */
+const BETWEEN_CUTS_DEG = 12;
 
 const sidesOf = (chosen: Chosen): number => Number(chosen['sides'] ?? 6);
 const half = (chosen: Chosen): number => Math.PI / sidesOf(chosen);
@@ -87,7 +91,7 @@ function lidOf(sides: number): PieceSpec {
     panels[`rimTab${at + 1}`] = {
       role: 'glueTab',
       outline: [
-        ['1/4 lidTab', 'lidTab'],
+        ['rimDraw', 'lidTab'],
         ['lip - tabDraw', 'lidTab'],
       ],
       on: `rim${at + 1}.e3`,
@@ -193,10 +197,16 @@ export const prismLid = defineStyle({
       means: 'corner tab of the lid',
       of: ({ lip = 0, side = 0 }) => Math.min(0.4 * lip, side / 2, WIDEST_TAB_MM),
     },
+    rimDraw: {
+      means: 'how far a corner tab draws in at the rim',
+      // with five or seven sides a sloped end would run along the edge of the blank and leave a sliver there
+      of: ({ lidTab = 0 }, chosen) => ([5, 7].includes(sidesOf(chosen)) ? 0 : lidTab / 4),
+    },
     tabDraw: {
-      means: 'how far a corner tab draws in beside the top, to fit between two rims on the blank',
+      means:
+        'how far a corner tab draws in beside the top, so that a knife gets in between it and the next rim',
       of: ({ lidTab = 0 }, chosen) =>
-        Math.max(lidTab / 4, sidesOf(chosen) < 5 ? 0 : (1.05 * lidTab) / Math.tan(2 * half(chosen))),
+        Math.max(lidTab / 4, lidTab / Math.tan(2 * half(chosen) - toRadians(BETWEEN_CUTS_DEG))),
     },
   },
   pieces: (chosen) => ({
