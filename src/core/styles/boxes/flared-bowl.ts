@@ -1,10 +1,8 @@
 import { toDegrees, toRadians } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { PanelSpec, Values } from '../language/types';
+import { BETWEEN_CUTS_DEG } from '../shapes/between-cuts';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
-
-/** What a knife needs between two cuts that meet, degrees: ten at the least, and a little so that rounding leaves it. source: common practice, no source */
-const BETWEEN_CUTS_DEG = 12;
 
 /** How far a wall leans out over its slant, as a share of it. */
 const lean = ({ width = 0, rim = 0, slant = 0 }: Values): number => (rim - width) / 2 / slant;

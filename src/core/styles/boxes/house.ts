@@ -1,7 +1,8 @@
-import { toDegrees } from '../../units/angles';
+import { toDegrees, toRadians } from '../../units/angles';
 import { inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { PanelSpec, PieceSpec } from '../language/types';
+import { BETWEEN_CUTS_DEG } from '../shapes/between-cuts';
 import {
   BOTTOM_CLOSING,
   BOTTOM_JOINTS,
@@ -164,8 +165,10 @@ export const house = defineStyle({
       of: ({ depth = 0, slant = 0 }) => Math.sqrt(Math.max(0, slant ** 2 - (depth / 2) ** 2)),
     },
     eaveDraw: {
-      means: 'how far a gable tab ends before the eave, clear of the roof beside it in the flat',
-      of: ({ depth = 0, apex = 0, roofTab = 0 }) => (roofTab * apex) / (depth / 2) + BESIDE_ROOF_MM,
+      means:
+        'how far a gable tab ends before the eave, so that a knife gets in between it and the roof beside it in the flat',
+      of: ({ depth = 0, apex = 0, roofTab = 0 }) =>
+        roofTab / Math.tan(Math.atan2(depth / 2, apex) - toRadians(BETWEEN_CUTS_DEG)) + BESIDE_ROOF_MM,
     },
     ridgeDraw: {
       means: 'how far a gable tab slopes in below the ridge',

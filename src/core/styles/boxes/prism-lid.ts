@@ -1,6 +1,7 @@
 import { toRadians } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { Chosen, ClosingStep, JointSpec, PanelSpec, PieceSpec, SeamSpec } from '../language/types';
+import { BETWEEN_CUTS_DEG } from '../shapes/between-cuts';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 /** Wide enough to glue. source: common practice, no source */
@@ -8,9 +9,6 @@ const WIDEST_TAB_MM = 12;
 
 /** Clear of every wall, so that the floor drops in untrimmed. source: 1/32 in, common practice, no source */
 const FLOOR_EASE_MM = 0.79375;
-
-/** What a knife needs between two cuts that meet, degrees: ten at the least, and a little so that rounding leaves it. source: common practice, no source */
-const BETWEEN_CUTS_DEG = 12;
 
 const sidesOf = (chosen: Chosen): number => Number(chosen['sides'] ?? 6);
 const half = (chosen: Chosen): number => Math.PI / sidesOf(chosen);
