@@ -5,6 +5,7 @@ import type { BoxStyle } from '../../src/core/styles';
 import { pillowPack } from '../../src/core/styles/boxes/pillow-pack';
 import { squarePyramid } from '../../src/core/styles/boxes/square-pyramid';
 import { trayLid } from '../../src/core/styles/boxes/tray-lid';
+import { twistPouch } from '../../src/core/styles/boxes/twist-pouch';
 import { millimetres, toMm } from '../../src/core/units/ticks';
 import { facesArea } from '../styles/second-opinion';
 
@@ -122,5 +123,13 @@ describe('the published pillow pack', () => {
     // square to that, the two faces bulge one rise each way
     const heights = [...front, ...back].map((p) => (p[2] * y - p[1] * z) / across);
     expect((Math.max(...heights) - Math.min(...heights)) / IN).toBeCloseTo(thick, 3);
+  });
+});
+
+/** The regular tetrahedron of the school book, edge a: a³ / (6 √2), from memory. A pouch whose triangles are equilateral is one. */
+describe('the regular tetrahedron', () => {
+  it.each([40, 60, 100])('a twist pouch of edge %d mm holds a³ / (6 √2)', (edge) => {
+    const pouch = first(piecesOf(twistPouch, { width: edge, height: (edge * Math.sqrt(3)) / 2 }, 1));
+    expect(roomOf(pouch, 1) / (edge ** 3 / (6 * Math.SQRT2))).toBeCloseTo(1, 4);
   });
 });

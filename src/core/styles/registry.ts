@@ -26,6 +26,7 @@ import { straightTuck } from './boxes/straight-tuck';
 import { threeSidedBar } from './boxes/three-sided-bar';
 import { tray } from './boxes/tray';
 import { trayLid } from './boxes/tray-lid';
+import { twistPouch } from './boxes/twist-pouch';
 import { twoPartBox } from './boxes/two-part-box';
 import { wallet } from './boxes/wallet';
 import { wedge } from './boxes/wedge';
@@ -55,6 +56,7 @@ export const STYLES: readonly BoxStyle[] = [
   starBox,
   pillowPack,
   squarePyramid,
+  twistPouch,
   cornet,
   flaredBowl,
   wedge,
