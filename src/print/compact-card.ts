@@ -21,7 +21,9 @@ const GAP_MM = 6; // between the two columns of steps
 const NUMBER_MM = 8; // tick box and number before a step
 const LEADING = 1.3;
 const HEAD_MM = 56; // name, sizes and the closed piece, beside the net
-const NET_SHARE = 0.25; // of the page's height, at most
+/** Of the page's height, at most: the first that takes no more pages than the last. source: our own */
+const NET_SHARES = [0.4, 0.32] as const;
+const LEAST_NET_SHARE = 0.25;
 const LEAST_SHARE = 0.45; // a net smaller than this beside its numbers cannot be read
 const CLOSED_MM = { widthMm: 40, heightMm: 26 };
 const PICTURE_MM = { widthMm: 27, heightMm: 15 };
@@ -32,6 +34,15 @@ const LEAST_STEPS_MM = 45; // room for steps under a net; else both go to the ne
 
 /** The steps on the fewest pages: for each piece its net with its numbers, then the acts in two columns, each with a small picture. */
 export function compactColumns(input: BenchCardInput): PageColumn[] {
+  const least = columnsWith(input, LEAST_NET_SHARE);
+  for (const share of NET_SHARES) {
+    const larger = columnsWith(input, share);
+    if (larger.length <= least.length) return larger;
+  }
+  return least;
+}
+
+function columnsWith(input: BenchCardInput, netShare: number): PageColumn[] {
   const pages = new TwoColumns(columnOf(input.paper));
   const said = new Set<string>();
   for (const card of input.cards) {
@@ -40,7 +51,7 @@ export function compactColumns(input: BenchCardInput): PageColumn[] {
       ...card.steps.flatMap((step, i) => compactStep({ card, step, number: i + 1, said }, pages.columnMm)),
       ...(isLast ? careOf(input, pages.columnMm) : []),
     ];
-    pages.acrossWith(headOf(card, input), Math.min(LEAST_STEPS_MM, heightOf(steps) / 2));
+    pages.acrossWith(headOf(card, input, netShare), Math.min(LEAST_STEPS_MM, heightOf(steps) / 2));
     pages.inColumns(steps);
   }
   const dressing = input.dressed ? dressingBlocks(input.dressed, input.ruler, pages.widthMm) : [];
@@ -138,7 +149,7 @@ function balanced(blocks: readonly Block[], room: number): readonly [left: numbe
 }
 
 /** Name, sizes, what to lay ready and the closed piece on the left; the net with its numbers on the right. */
-function headOf(card: BoxCard, input: BenchCardInput): Block {
+function headOf(card: BoxCard, input: BenchCardInput, netShare: number): Block {
   const { piece, joins } = card;
   const { widthMm, heightMm } = columnOf(input.paper);
   const { title, lines } = cardHead(card, input);
@@ -156,7 +167,7 @@ function headOf(card: BoxCard, input: BenchCardInput): Block {
   ]);
   const netMm = {
     widthMm: widthMm - HEAD_MM - BESIDE_MM,
-    heightMm: heightMm * NET_SHARE * (input.cards.length > 2 ? 0.6 : input.cards.length > 1 ? 0.8 : 1),
+    heightMm: heightMm * netShare * (input.cards.length > 2 ? 0.6 : input.cards.length > 1 ? 0.8 : 1),
   };
   return stackBlocks([
     ...(isFirst ? [] : [ruleBlock(widthMm), space(2.5)]),
@@ -175,17 +186,17 @@ type Room = { readonly widthMm: number; readonly heightMm: number };
 
 /** The net with its numbers; without them where they would leave no room for it, and it is cut along the template anyway. */
 function netOf({ piece }: BoxCard, { ruler, faceUp, grain }: BenchCardInput, room: Room): Drawing {
-  const draw = (numbers: boolean) =>
+  const draw = (numbers: boolean, textMm: number = TYPE.number) =>
     drawNetToFit(piece, room, {
       ruler,
-      textMm: TYPE.number,
+      textMm,
       faceUp,
       grain,
       show: { otherUnit: false, numbers },
     });
-  const numbered = draw(true);
   const plain = draw(false);
-  return numbered.scale < LEAST_SHARE * plain.scale ? plain : numbered;
+  const numbered = [TYPE.number, TYPE.body].map((textMm) => draw(true, textMm));
+  return numbered.find(({ scale }) => scale >= LEAST_SHARE * plain.scale) ?? plain;
 }
 
 /** What the lines of all the nets mean, once. */
