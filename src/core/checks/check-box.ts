@@ -1,9 +1,9 @@
 import { closePiece } from '../fold';
 import type { BoxNet } from '../net/types';
 import type { BoxStyle } from '../styles/language/types';
-import { inches } from '../units/ticks';
+import { inches, ticks } from '../units/ticks';
 import { checkCollisions } from './check-collisions';
-import { checkFits } from './check-fits';
+import { checkFits, truestMarks } from './check-fits';
 import { checkFlatOverlap } from './check-flat-overlap';
 import { checkHandRoom, checkNarrowPanels, checkToolReach, type ToolReach } from './check-handling';
 import { checkJoints } from './check-joints';
@@ -27,7 +27,15 @@ export function checkBox(style: BoxStyle, box: BoxNet, tool?: ToolReach): Findin
     ...checkNarrowPanels(piece),
     ...(tool === undefined ? [] : checkToolReach(piece, tool)),
   ]);
-  return worstFirst([...limits, ...checkGeometry(style, box), ...handling, ...checkHandRoom(box)]);
+  // a mark is hit within half of the finest one. source: common practice, no source
+  const offBy = ticks(Math.round((tool?.finestMark ?? inches(0, 1, 16)) / 2));
+  return worstFirst([
+    ...limits,
+    ...checkGeometry(style, box),
+    ...handling,
+    ...checkHandRoom(box),
+    ...truestMarks(style, box, offBy),
+  ]);
 }
 
 /** Does it close? Every piece in the flat, at its seams and joints, against itself, and by the room it holds. */

@@ -1,5 +1,7 @@
 import { type ActHits, followClosing } from '../fold';
+import { asItStands } from '../net/lay-net';
 import type { BoxNet, PieceNet } from '../net/types';
+import { checkClosingProgram } from './check-closing-program';
 import { checkLapOrder } from './check-lap-order';
 import { asTicks, type Finding, panelWords, wordsOf } from './finding';
 
@@ -7,11 +9,13 @@ import { asTicks, type Finding, panelWords, wordsOf } from './finding';
  * Panels that run into each other on the way, act by act in the declared order, and layers that this order cannot give. Slower than the
  * other checks, so called by itself. What springs (the ends of a pillow) is not followed: `closingNotFollowed` names it.
  */
-export const checkClosingPath = (box: BoxNet): Finding[] =>
-  [...box.pieces, ...(box.whole === undefined ? [] : [box.whole])].flatMap((piece) => [
+export const checkClosingPath = (box: BoxNet): Finding[] => [
+  ...[...box.pieces, ...(box.whole === undefined ? [] : [box.whole])].flatMap((piece) => [
     ...followClosing(piece, box.caliperUm / 1000).met.flatMap((met) => tellHits(piece, met)),
     ...checkLapOrder(piece),
-  ]);
+  ]),
+  ...asItStands(box).flatMap(checkClosingProgram),
+];
 
 /** The acts of closing that the path check cannot follow, as the panels they move. */
 export const closingNotFollowed = (box: BoxNet): readonly (readonly string[])[] =>

@@ -1,29 +1,12 @@
+import { fitsOf, type MeasuredFit } from '../net/lay-fits';
 import type { BoxNet } from '../net/types';
-import { evaluateForm, formOf } from '../styles/language/linear-form';
-import type { BoxStyle, FitSpec } from '../styles/language/types';
-import { type Ticks, ticks } from '../units/ticks';
+import type { BoxStyle } from '../styles/language/types';
+import { inches, type Ticks, ticks, toMm } from '../units/ticks';
 import type { Finding } from './finding';
 
-/** A fit at the sizes of a box. */
-export interface MeasuredFit {
-  readonly fit: FitSpec;
-  /** Left between the faces of the card when every mark is true; below 0 it jams. */
-  readonly clear: Ticks;
-  readonly ease: Ticks;
-  /** How far each mark may be off, all of them the wrong way, before it jams; below 0 it does anyway. */
-  readonly eachMark: Ticks;
-}
-
 /** Every fit of a style at the sizes of a box, the one with the least play for each mark first. */
-export function measureFits(style: BoxStyle, box: BoxNet): MeasuredFit[] {
-  const lengthOf = (text: string): Ticks => evaluateForm(formOf(text), box.values);
-  return (style.fits ?? [])
-    .map((fit) => {
-      const clear = ticks(lengthOf(fit.room) - lengthOf(fit.body) - lengthOf(fit.card));
-      return { fit, clear, ease: lengthOf(fit.ease), eachMark: ticks(Math.floor(clear / fit.marks)) };
-    })
-    .sort((a, b) => a.eachMark - b.eachMark);
-}
+export const measureFits = (style: BoxStyle, box: BoxNet): readonly MeasuredFit[] =>
+  fitsOf(style, box.values, box.options);
 
 /** Rounding of quantities to ticks may take one from each end. */
 const ROUNDING = ticks(4);
@@ -46,3 +29,48 @@ export const checkFits = (style: BoxStyle, box: BoxNet): Finding[] =>
         remedy: 'Give it more ease, or take thinner card.',
       };
     });
+
+/** Marks with more play than this need no more care than any other. source: our choice */
+const EASY = inches(0, 1, 16);
+
+/** How many of the fits with the least play are named. */
+const NAMED = 2;
+
+/**
+ * The one or two marks that must be truest: how far each may be off, what keeps them alike, and how many boxes in a hundred close when every
+ * mark is off by up to `offBy` either way.
+ */
+export function truestMarks(style: BoxStyle, box: BoxNet, offBy: Ticks): Finding[] {
+  const fits = measureFits(style, box);
+  const share = Math.floor(100 * closingShare(fits, offBy));
+  return fits
+    .filter(({ eachMark }) => eachMark >= 0 && eachMark < EASY)
+    .slice(0, NAMED)
+    .map(
+      ({ fit, eachMark }): Finding => ({
+        code: 'truest-marks',
+        severity: 'note',
+        where: fit.what,
+        facts: { marks: fit.truest, fit: fit.what, each: eachMark, offBy, share: { count: share } },
+        says: 'Truest marks: {marks} ({fit}). Each may be off by {each}. With every mark off by up to {offBy}, {share} of 100 close.',
+        remedy: fit.saves,
+      }),
+    );
+}
+
+/** The share of boxes whose fits all close when each mark is off by up to `offBy` either way, all alike likely: fits share no marks, so their shares multiply. */
+export const closingShare = (fits: readonly MeasuredFit[], offBy: Ticks): number =>
+  fits.reduce((share, { clear, fit }) => share * shareOfFit(toMm(clear), fit.marks, toMm(offBy)), 1);
+
+/** The sum of so many even errors stays below what is clear: Irwin 1927, Hall 1927. */
+function shareOfFit(clearMm: number, marks: number, offByMm: number): number {
+  if (offByMm <= 0) return clearMm >= 0 ? 1 : 0;
+  const at = Math.max(0, Math.min(marks, (clearMm / offByMm + marks) / 2));
+  let [sum, chosen, factorial] = [0, 1, 1];
+  for (let k = 0; k <= Math.floor(at); k++) {
+    sum += (k % 2 === 0 ? 1 : -1) * chosen * (at - k) ** marks;
+    chosen = (chosen * (marks - k)) / (k + 1);
+  }
+  for (let k = 2; k <= marks; k++) factorial *= k;
+  return Math.max(0, Math.min(1, sum / factorial));
+}

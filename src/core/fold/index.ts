@@ -1,4 +1,4 @@
-export { type ClosedPiece, closePiece, flatRing } from './closed-piece';
+export { type ClosedPiece, closePiece, closingTolerance, flatRing } from './closed-piece';
 export { type ActHits, followClosing } from './closing/closing-path';
 export { anglesDuring, closingStates } from './closing/closing-states';
 export { collisions, platesOf } from './collisions';

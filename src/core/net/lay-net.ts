@@ -1,6 +1,7 @@
 import { checkOnce } from '../styles/language/check-style';
 import { defaultChoices, piecesOf, WHOLE } from '../styles/language/define';
 import type { BoxStyle } from '../styles/language/types';
+import { fitsOf } from './lay-fits';
 import { layPiece } from './lay-piece';
 import { lengthOf, nameValues, type Sizing } from './name-values';
 import type { BoxNet, PieceNet } from './types';
@@ -9,13 +10,14 @@ import type { BoxNet, PieceNet } from './types';
 export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
   checkOnce(style);
   const values = nameValues(style, sizing);
+  const options = { ...defaultChoices(style), ...sizing.options };
   const [width, depth, height] = style.inside.map((text) => lengthOf(text, values));
   return {
     styleId: style.id,
     pieces: Object.entries(piecesOf(style, sizing.options)).map(([id, piece]) => layPiece(id, piece, values)),
     ...(style.whole === undefined ? {} : { whole: layPiece(WHOLE, style.whole, values) }),
     values: values.lengths,
-    options: { ...defaultChoices(style), ...sizing.options },
+    options,
     inside: {
       width: width ?? values.lengths['t'],
       depth: depth ?? width,
@@ -23,6 +25,7 @@ export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
     } as BoxNet['inside'],
     ...(style.pocket && { pocket: true }),
     caliperUm: sizing.caliperUm,
+    fits: fitsOf(style, values.lengths, options),
   };
 }
 

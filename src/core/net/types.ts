@@ -1,5 +1,6 @@
 import type { Chosen, Role } from '../styles/language/types';
 import type { Ticks } from '../units/ticks';
+import type { MeasuredFit } from './lay-fits';
 
 /** A point of the flat net: ticks, inside face up, origin at the blank's lower left, x right, y up. */
 export interface Point {
@@ -136,4 +137,6 @@ export interface BoxNet {
   /** It is drawn flat and bulges over what is in it. */
   readonly pocket?: true;
   readonly caliperUm: number;
+  /** What goes into or over what, the one with the least play for each mark first; a net of one's own has none. */
+  readonly fits?: readonly MeasuredFit[];
 }

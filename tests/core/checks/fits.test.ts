@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkFits, measureFits } from '../../../src/core/checks/check-fits';
+import { checkFits, closingShare, measureFits, truestMarks } from '../../../src/core/checks/check-fits';
 import { layNet } from '../../../src/core/net';
 import { type BoxStyle, STYLES } from '../../../src/core/styles';
 import { sleeveDrawer } from '../../../src/core/styles/boxes/sleeve-drawer';
@@ -45,13 +45,72 @@ describe('what goes into or over what', () => {
   });
 });
 
+describe('every fit has a case that trips it', () => {
+  it.each(fitting.map((style) => [style.name, style] as const))(
+    '%s, cut for card of .3 mm and made of card of 4 mm, jams wherever card lies between',
+    (_, style) => {
+      const box = boxOf(style);
+      const thick = { ...box, values: { ...box.values, t: ticks(1280) } };
+      const jams = checkFits(style, thick).map(({ facts }) => facts['fit']);
+      expect(jams).toEqual(measureFits(style, thick).map(({ fit }) => fit.what));
+    },
+  );
+});
+
+describe('the marks that must be truest', () => {
+  it('a lid with .84 mm clear over four marks: each may be off by .21 mm, and so many close at 1/32 in', () => {
+    const fit = {
+      ...measureFits(trayLid, boxOf(trayLid))[0]?.fit,
+      marks: 4,
+      room: '0.84 mm',
+      body: '0 in',
+      card: '0 in',
+    };
+    const style = { ...trayLid, fits: [fit] } as BoxStyle;
+    const told = truestMarks(style, layNet(style, { sizes: {}, caliperUm: 300 }), inches(0, 1, 32));
+    // .84 mm are 269 ticks, a quarter of it 67; trials by a plain loop below
+    expect(told).toMatchObject([{ code: 'truest-marks', severity: 'note', facts: { each: 67 } }]);
+    const tried = closing(0.84, 4, 0.79375) / 100;
+    const share = told[0]?.facts['share'] as { count: number } | undefined;
+    expect(Math.abs((share?.count ?? 0) - tried)).toBeLessThan(1.5);
+  });
+
+  it.each(fitting.map((style) => [style.name, style] as const))(
+    '%s: the share that closes is what independent trials give, at 1/64 and 1/32 in and at 1 mm',
+    (_, style) => {
+      const fits = measureFits(style, boxOf(style));
+      for (const offByMm of [0.396875, 0.79375, 1]) {
+        const said = closingShare(fits, ticks(offByMm * 320));
+        const tried = fits.reduce(
+          (share, { clear, fit }) => (share * closing(clear / 320, fit.marks, offByMm)) / 10_000,
+          1,
+        );
+        expect(Math.abs(said - tried)).toBeLessThan(0.02);
+      }
+    },
+  );
+
+  it('the least slack a mark comes first, and a mark moved by a little more than its play jams the fit', () => {
+    for (const style of fitting) {
+      const fits = measureFits(style, boxOf(style));
+      expect(fits.map(({ eachMark }) => eachMark)).toEqual(
+        fits.map(({ eachMark }) => eachMark).sort((p, q) => p - q),
+      );
+      for (const { clear, eachMark, fit } of fits) {
+        expect(clear - fit.marks * eachMark).toBeGreaterThanOrEqual(0);
+        expect(clear - fit.marks * (eachMark + 1)).toBeLessThan(0);
+      }
+    }
+  });
+});
+
 /** How many of 10,000 still close when each mark of a fit is off by up to .4 mm either way. */
-function closing(clearMm: number, marks: number): number {
+function closing(clearMm: number, marks: number, offByMm = 0.4): number {
   const sway = swayFrom(SEED);
   let closes = 0;
   for (let trial = 0; trial < 10_000; trial++) {
     let left = clearMm;
-    for (let mark = 0; mark < marks; mark++) left += 0.4 * (2 * sway() - 1);
+    for (let mark = 0; mark < marks; mark++) left += offByMm * (2 * sway() - 1);
     if (left >= 0) closes++;
   }
   return closes;

@@ -33,7 +33,7 @@ function workTips(group: ActGroup, bench: Bench): readonly string[] {
     case 'blank':
       return longBlank(group, bench);
     case 'score':
-      return fenceStays(group, bench);
+      return [...fenceStays(group, bench), ...truestMark(group, bench)];
     case 'slit':
       return slitEnds(group, bench);
     case 'cut':
@@ -65,6 +65,18 @@ function fenceStays({ acts, from }: ActGroup, { groups, tool }: Bench): readonly
   const [last, first] = [before?.acts.at(-1), acts[0]];
   const isSame = last?.op === 'score' && first?.op === 'score' && last.at === first.at;
   return isSame && tool.kind === 'fence' ? ['The fence stays where it is.'] : [];
+}
+
+/** Marks with more play than this need no more care than any other. source: our choice */
+const EASY = inches(0, 1, 16);
+
+/** Before the first score: the marks that must be truest, how far they may be off, and what keeps them alike. */
+function truestMark({ from }: ActGroup, { box, groups, speech }: Bench): readonly string[] {
+  const [least] = box.fits ?? [];
+  const isFirst = groups.find(({ kind }) => kind === 'score')?.from === from;
+  if (!isFirst || least === undefined || least.eachMark < 0 || least.eachMark >= EASY) return [];
+  const { text } = printLength(least.eachMark, speech.ruler);
+  return [`Truest marks: ${least.fit.truest}. Keep each within ${text}. ${least.fit.saves}`];
 }
 
 function narrowStrip({ acts }: ActGroup): readonly string[] {

@@ -161,5 +161,28 @@ export const doubleWall = defineStyle({
     },
   ],
   promises: [{ claim: 'covers', piece: 'tray', panels: ['base'], area: ['width', 'depth'] }],
+  fits: [
+    {
+      // half of the outer and of the inner wall, and the corner tab between them
+      what: 'corner tabs between the two walls of a side',
+      room: 'strip',
+      body: '0 in',
+      card: '2t',
+      ease: '0 in',
+      marks: 2,
+      truest: 'the two scores of each strip',
+      saves: 'Score both strips at one setting from each end.',
+    },
+    {
+      what: 'inner walls between front and back',
+      room: 'depth',
+      body: 'innerDepth',
+      card: 't',
+      ease: '1/32 in',
+      marks: 4,
+      truest: 'the front and back scores and the ends of the inner walls',
+      saves: 'Pare the ends of an inner wall until it goes in.',
+    },
+  ],
   traits: [],
 });

@@ -13,6 +13,7 @@ import { gluedTube, LIDDED_OPTIONS, TUBE_LIMITS, TUBE_QUANTITIES, TUBE_SYMBOLS }
 import {
   HUNG_LIMITS,
   TUCK_ALLOWANCES,
+  TUCK_FITS,
   TUCK_LETS,
   TUCK_LIMITS,
   TUCK_OPTIONS,
@@ -60,5 +61,6 @@ export const lidFlap = defineStyle({
   },
   constraints: [...BOTTOM_LIMITS, ...TUBE_LIMITS, ...TUCK_LIMITS, ...HUNG_LIMITS],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  fits: TUCK_FITS,
   traits: ['lid', 'tall'],
 });

@@ -9,7 +9,7 @@ import {
   type Tube,
 } from '../shapes/glued-tube';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
-import { TOP_LIMITS, TOP_OPTION, TOP_QUANTITIES, TOP_SYMBOLS, topOf } from '../shapes/tube-top';
+import { TOP_FITS, TOP_LIMITS, TOP_OPTION, TOP_QUANTITIES, TOP_SYMBOLS, topOf } from '../shapes/tube-top';
 import { TUCK_ALLOWANCES, TUCK_LETS } from '../shapes/tuck-lid';
 
 /**
@@ -174,6 +174,7 @@ export const snapLock = defineStyle({
       truest: 'the depth of the notch and the length of the front flap',
       saves: 'Cut the notch a hair deeper rather than shallower.',
     },
+    ...TOP_FITS,
   ],
   traits: ['lid', 'tall'],
 });

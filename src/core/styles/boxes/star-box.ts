@@ -142,6 +142,11 @@ export const starBox = defineStyle({
         Math.sin(halfTip(chosen)) *
         (1 - ((values['t'] ?? 0) + FLOOR_EASE_MM) / reachOf(values, chosen)),
     },
+    wallReach: { means: 'from the middle of the star to the line of a wall', of: reachOf },
+    floorReach: {
+      means: 'from the middle of the floor to the line of its edge',
+      of: (values, chosen) => reachOf(values, chosen) - (values['t'] ?? 0) - FLOOR_EASE_MM,
+    },
     floorTip: {
       means: 'from that polygon out to the floor’s tip',
       of: ({ floorEdge = 0 }, chosen) => floorEdge / 2 / Math.tan(halfTip(chosen)),
@@ -167,5 +172,18 @@ export const starBox = defineStyle({
     },
   ],
   promises: [],
+  fits: [
+    {
+      // half of two walls, and the glue tab inside one of them
+      what: 'floor between the walls',
+      room: '2 wallReach',
+      body: '2 floorReach',
+      card: '2t',
+      ease: '1/16 in',
+      marks: 4,
+      truest: 'the width of the walls and of the floor',
+      saves: 'Cut the floor last and try it before you glue it.',
+    },
+  ],
   traits: [],
 });

@@ -121,5 +121,17 @@ export const wallet = defineStyle({
     },
   ],
   promises: [],
+  fits: [
+    {
+      what: 'pockets beside the spine',
+      room: 'width',
+      body: 'pocketWidth',
+      card: 't',
+      ease: '0.2 mm',
+      marks: 2,
+      truest: 'the spine score and the end of each pocket',
+      saves: 'Pare the end of a pocket that pushes the spine open.',
+    },
+  ],
   traits: ['lid', 'flat-packet'],
 });

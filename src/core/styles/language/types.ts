@@ -228,6 +228,8 @@ export interface FitSpec {
   /** Those marks in words, and what keeps them alike. */
   readonly truest: string;
   readonly saves: string;
+  /** There only when the options are chosen in one of these ways. */
+  readonly given?: readonly Chosen[];
 }
 
 /** One choice of construction (wall order, seam at back or side, tab left or right). The first choice is the default. */

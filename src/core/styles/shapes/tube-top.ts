@@ -2,6 +2,7 @@ import type {
   Chosen,
   ClosingStep,
   ConstraintSpec,
+  FitSpec,
   Len,
   OptionSpec,
   PanelSpec,
@@ -9,6 +10,7 @@ import type {
 } from '../language/types';
 import type { Tube } from './glued-tube';
 import {
+  TUCK_FITS,
   TUCK_LIMITS,
   TUCK_OPTIONS,
   TUCK_QUANTITIES,
@@ -53,6 +55,12 @@ export const TOP_QUANTITIES = {
 export const TOP_LIMITS: readonly ConstraintSpec[] = TUCK_LIMITS.map((limit: ConstraintSpec) => ({
   ...limit,
   given: limit.given?.map((way) => ({ ...way, top: 'lid' })) ?? given,
+}));
+
+/** The fits of a lid, where there is one. */
+export const TOP_FITS: readonly FitSpec[] = TUCK_FITS.map((fit) => ({
+  ...fit,
+  given: fit.given?.map((way) => ({ ...way, top: 'lid' })) ?? given,
 }));
 
 interface Top {

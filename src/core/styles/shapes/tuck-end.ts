@@ -4,6 +4,7 @@ import { gluedTube, LIDDED_OPTIONS, TUBE_LIMITS, TUBE_QUANTITIES, TUBE_SYMBOLS }
 import {
   HUNG_LIMITS,
   TUCK_ALLOWANCES,
+  TUCK_FITS,
   TUCK_LETS,
   TUCK_LIMITS,
   TUCK_OPTIONS,
@@ -56,5 +57,6 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
     },
     constraints: [...TUBE_LIMITS, ...TUCK_LIMITS, ...HUNG_LIMITS],
     promises: [],
+    fits: TUCK_FITS,
     traits: ['lid', 'tall'],
   }) as const satisfies Partial<BoxStyle>;

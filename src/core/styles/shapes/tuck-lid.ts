@@ -1,4 +1,12 @@
-import type { Chosen, ConstraintSpec, Len, OptionSpec, PanelSpec, Quantity } from '../language/types';
+import type {
+  Chosen,
+  ConstraintSpec,
+  FitSpec,
+  Len,
+  OptionSpec,
+  PanelSpec,
+  Quantity,
+} from '../language/types';
 import type { Tube, Wall } from './glued-tube';
 import { allowanceOf } from './size-symbols';
 
@@ -158,6 +166,33 @@ export const HUNG_LIMITS: readonly ConstraintSpec[] = [
   says: 'A tuck {tuck} long catches on the header above the front under a lid {depth} deep.',
   remedy: 'Make it at most {limit}, or leave the header out.',
 }));
+
+/** The lid and its tuck between the walls; a seam at the front puts a glue tab where the tuck goes in. */
+export const TUCK_FITS: readonly FitSpec[] = [
+  {
+    what: 'lid between the sides',
+    room: 'width',
+    body: 'lidWidth',
+    card: 't',
+    ease: '0.2 mm',
+    marks: 4,
+    truest: 'the two side scores of the back and the two sides of the lid',
+    saves: 'Pare a little more off the sides of the lid.',
+  },
+  ...(['side', 'front'] as const).map(
+    (order): FitSpec => ({
+      what: 'tuck behind the far wall',
+      room: 'depth',
+      body: 'lidDepth',
+      card: order === 'side' ? 't' : '2t',
+      ease: '1/64 in',
+      marks: 3,
+      truest: 'the depth of the sides and the two scores of the lid',
+      saves: 'Score the lid a hair short rather than long.',
+      given: [{ order }],
+    }),
+  ),
+];
 
 export const TUCK_LIMITS: readonly ConstraintSpec[] = [
   {
