@@ -7,7 +7,7 @@ import { inOrder } from './write-workbook';
 /**
  * A recipe in an address: `#v2.` and the file, deflated with its checksum (RFC 1950) and in base64url (RFC 4648, section 5, without padding).
  * Links of the first kind, `#v1.`, have no checksum (RFC 1951) and are read as ever. The fragment of an address is not sent to any server
- * (RFC 9110, from memory); it does stay in histories and messages, so a link carries no photos, notes, prices or stock.
+ * (RFC 9110, from memory); it does stay in histories and messages, so a link carries no photos or stock, and notes and prices only where the maker ticks them.
  */
 const LINK_MARK = 'v2.';
 const OLD_MARK = 'v1.';
@@ -20,29 +20,40 @@ export type LinkWriting =
   /** Too long to be sent as a link; a file holds it. */
   | { readonly ok: false; readonly letters: number };
 
+/** What of the maker's own business a link takes along; nothing unless it is said. */
+export interface SentToo {
+  readonly notes?: boolean;
+  readonly prices?: boolean;
+}
+
 /** The fragment (without `#`) that holds a file, without what is the maker's own business. The same file always gives the same fragment. */
-export function writeLink(file: WorkbookFile): LinkWriting {
-  const bare = inOrder(withoutPrivate(file));
+export function writeLink(file: WorkbookFile, sentToo: SentToo = {}): LinkWriting {
+  const bare = inOrder(withoutPrivate(file, sentToo));
   const fragment = LINK_MARK + toBase64Url(zlibSync(strToU8(JSON.stringify(bare)), { level: 9 }));
   return fragment.length <= LINK_LIMITS.letters
     ? { ok: true, fragment }
     : { ok: false, letters: fragment.length };
 }
 
-/** What stays at home: photos, private notes, what is on hand, and what was paid. A price of nothing is one that is not known yet. */
-const withoutPrivate = (file: WorkbookFile): WorkbookFile => ({
+/** What stays at home: photos, what is on hand, and, unless they are sent too, private notes and prices. A price of nothing is one that is not known yet. */
+const withoutPrivate = (file: WorkbookFile, { notes = false, prices = false }: SentToo): WorkbookFile => ({
   ...file,
   photos: [],
-  recipes: file.recipes.map((recipe) => ({ ...recipe, notes: '' })),
-  papers: file.papers.map((paper) => ({ ...paper, packs: [], onHandSheets: 0 })),
-  supplies: file.supplies.map(supplyAlone),
+  recipes: notes ? file.recipes : file.recipes.map((recipe) => ({ ...recipe, notes: '' })),
+  papers: file.papers.map((paper) => ({ ...paper, ...(!prices && { packs: [] }), onHandSheets: 0 })),
+  supplies: file.supplies.map(withoutStock).map(prices ? (supply) => supply : withoutPrices),
 });
 
-function supplyAlone(supply: Supply): Supply {
-  if (supply.kind === 'glue') return { ...supply, priceMinor: 0, onHandBottles: 0 };
-  if ('packs' in supply) return { ...supply, packs: [], onHandPieces: 0 };
+function withoutStock(supply: Supply): Supply {
+  if (supply.kind === 'glue') return { ...supply, onHandBottles: 0 };
+  return 'packs' in supply ? { ...supply, onHandPieces: 0 } : { ...supply, onHandRolls: 0 };
+}
+
+function withoutPrices(supply: Supply): Supply {
+  if (supply.kind === 'glue') return { ...supply, priceMinor: 0 };
+  if ('packs' in supply) return { ...supply, packs: [] };
   const { offer: _, ...roll } = supply;
-  return { ...roll, priceMinor: 0, onHandRolls: 0 };
+  return { ...roll, priceMinor: 0 };
 }
 
 /** The file in a fragment (without `#`), through the gates of any file after the link's own. Nothing is kept; never throws. */

@@ -75,6 +75,30 @@ describe('a recipe in a link', () => {
     ).toEqual(['too-many']);
   });
 
+  test('takes notes along where they are ticked, and prices; never stock', () => {
+    const own = workbookOf('recipe', {
+      recipes: [recipeRow('a', { notes: 'Nan’s alarm code', paperId: 'p' })],
+      papers: [paperRow('p')],
+      supplies: [supplyRow('s', { offer: { buy: 2, free: 1 } })],
+    });
+    const sent = (too: Parameters<typeof writeLink>[1]) => {
+      const link = writeLink(own, too);
+      const reading = readLink(link.ok ? link.fragment : '');
+      if (!reading.ok) throw new Error('not read');
+      const [recipe] = reading.file.recipes;
+      const [paper] = reading.file.papers;
+      return [recipe?.notes, paper?.packs.length, paper?.onHandSheets, reading.file.supplies];
+    };
+    expect(sent({})).toMatchObject(['', 0, 0, [{ priceMinor: 0, onHandRolls: 0 }]]);
+    expect(sent({ notes: true })).toMatchObject(['Nan’s alarm code', 0, 0, [{ priceMinor: 0 }]]);
+    expect(sent({ prices: true })).toMatchObject([
+      '',
+      own.papers[0]?.packs.length,
+      0,
+      [{ priceMinor: 499, onHandRolls: 0, offer: { buy: 2, free: 1 } }],
+    ]);
+  });
+
   test('leaves photos at home, and says when it is too long', () => {
     const withPhoto = { ...file(), photos: [photoRow('p')] };
     expect(fragmentOf(withPhoto)).toBe(fragmentOf());

@@ -11,13 +11,29 @@ import { usePageWords } from '../../ui/words';
 export function SharePanel({ recipe }: { recipe: Recipe }) {
   const words = usePageWords().handout;
   const rows = useWorkbook((state) => state.rows);
-  const link = useMemo(() => linkOfRecipe(rows, recipe.id), [rows, recipe.id]);
+  const [notes, setNotes] = useState(false);
+  const [prices, setPrices] = useState(false);
+  const link = useMemo(
+    () => linkOfRecipe(rows, recipe.id, { notes, prices }),
+    [rows, recipe.id, notes, prices],
+  );
   const [said, setSaid] = useState('');
   if (!link) return null;
+  const ticks = (
+    <div className="handout-ticks">
+      <label>
+        <input type="checkbox" checked={notes} onChange={() => setNotes(!notes)} /> {words.sendNotes}
+      </label>
+      <label>
+        <input type="checkbox" checked={prices} onChange={() => setPrices(!prices)} /> {words.sendPrices}
+      </label>
+    </div>
+  );
   if (!link.ok)
     return (
       <>
         <h3>{words.share}</h3>
+        {ticks}
         <p>{words.tooLong(link.letters)}</p>
       </>
     );
@@ -32,6 +48,7 @@ export function SharePanel({ recipe }: { recipe: Recipe }) {
     <>
       <h3>{words.share}</h3>
       <p className="soft">{words.shareWhy}</p>
+      {ticks}
       <input
         className="handout-link"
         readOnly

@@ -15,8 +15,9 @@ import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { lengthWords, useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
+import { MakingState, useMaking } from '../../ui/frame/making';
 import { usePrinter } from '../../ui/frame/printer';
-import { handOver, saveAs } from '../../ui/frame/save-as';
+import { saveAs } from '../../ui/frame/save-as';
 import { usePageWords } from '../../ui/words';
 
 const GAPS = {
@@ -36,6 +37,7 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
   const ruler = useRuler();
   const printer = usePrinter();
   const { nest, busy, start, cancel } = useNest();
+  const { doing, setDoing, make, making } = useMaking();
   const pieces = usePieces(planned, eventId);
   const [pieceId, setPieceId] = useState('');
   const [gap, setGap] = useState('0');
@@ -61,9 +63,6 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
   const nested = shown && { title, net, piece, nest: shown, sheet: planned.sheet };
   const file = (ending: string, text: string, type: string) =>
     saveAs(title, ending, new Blob([text], { type }));
-  const pdf = async () => {
-    if (nested) handOver(await printer.nestedSheet(nested, eventId));
-  };
   const count = shown?.parts.length ?? 0;
   return (
     <section className="nest" aria-label={words.interlock}>
@@ -143,9 +142,14 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
               >
                 {words.saveAs('DXF')}
               </Button>
-              <Button icon={<Download aria-hidden="true" />} onClick={() => void pdf()}>
+              <Button
+                icon={<Download aria-hidden="true" />}
+                aria-disabled={making}
+                onClick={() => making || void make(() => printer.nestedSheet(nested, eventId))}
+              >
                 {words.saveAs('PDF')}
               </Button>
+              <MakingState doing={doing} setDoing={setDoing} />
             </div>
           )}
         </>

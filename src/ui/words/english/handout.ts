@@ -40,6 +40,8 @@ export const handoutMessages = {
   share: 'Send the box',
   shareWhy:
     'The whole box is in the link, and nothing is stored on a server. Whoever opens it can look before saving it.',
+  sendNotes: 'Send my notes too',
+  sendPrices: 'Send prices too',
   copy: 'Copy the link',
   copied: 'Link copied.',
   notCopied: 'The browser blocked copying. Select the link and copy it by hand.',
