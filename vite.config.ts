@@ -34,8 +34,8 @@ export default defineConfig(({ mode }) => ({
       },
       workbox: {
         globPatterns: ['**/*.{js,css,html,svg,png,woff2,ttf,wasm,json}'],
-        // The general solver is fetched when a mix is first asked for; without it one is found more roughly.
-        globIgnores: ['tour/**', '**/highs-*.wasm'],
+        // The general solver is fetched when a mix is first asked for; without it one is found more roughly. Sharing needs a network anyway.
+        globIgnores: ['tour/**', '**/highs-*.wasm', '**/browser-sharing-*.js'],
         maximumFileSizeToCacheInBytes: 8_000_000,
         clientsClaim: true,
         // In one file: a worker under Trusted Types may not fetch a second script.

@@ -3,6 +3,9 @@ import { browserJournal } from '../storage/journal';
 import { randomId } from '../storage/random-id';
 import { settingsFor } from './first-settings';
 
+/** Where it is noted that the shelf is shared, so that nothing is fetched for it otherwise. */
+const SHARED_KEY = 'crease-and-count.shared';
+
 /** The browser as the workbook sees it. The database and its code are fetched while the frame is already drawn. */
 export function browserPorts(): WorkbookPorts {
   const store = storageOrNone(() => window.localStorage);
@@ -24,6 +27,13 @@ export function browserPorts(): WorkbookPorts {
     // Not every browser has locks, whatever its types say.
     alone: (name, work) =>
       'locks' in navigator ? navigator.locks.request(`crease-and-count.${name}`, work) : work(),
+    sharing: {
+      isShared: () => store?.getItem(SHARED_KEY) === 'yes',
+      open: async (door) =>
+        (await import('./browser-sharing')).openHere(door, (isShared) =>
+          isShared ? store?.setItem(SHARED_KEY, 'yes') : store?.removeItem(SHARED_KEY),
+        ),
+    },
     folderDoor: async () => (await import('./browser-folder')).browserFolder(),
   };
 }

@@ -23,6 +23,7 @@ export function AppRoutes() {
         <Route path="start" element={<frontDoorPage.Page />} />
         <Route path="new" element={<newRecipePage.Page />} />
         <Route path="keeping" element={<keepingPage.Page />} />
+        <Route path="join/:code" element={<keepingPage.Page />} />
         <Route path="help" element={<helpPage.Page />} />
         <Route path="stock/:table/:id" element={<stockPage.Page />} />
         <Route path=":kind/:id" element={<workbookFrame.Page />}>

@@ -1,6 +1,9 @@
 import type { Settings } from '../../shared/settings';
+import type { AnyRow } from '../../shared/tables';
 import type { Journal, Result, WorkbookStorage } from '../storage/port';
+import type { Joined, OnMany } from './keeping/exchange';
 import type { RowChange } from './keeping/steps';
+import type { Sharing, SharingDesk } from './sharing';
 import type { RowKey } from './shelf';
 
 /** What the browser says of the place our work is kept in; null wherever it does not tell. */
@@ -42,18 +45,31 @@ export interface ComingRow extends RowKey {
 }
 
 /**
- * Whatever carries rows between devices of the maker’s. The app comes without one; a library that merges fields can stand behind it, with a server
- * of the maker's own or none. It holds every row as one map of fields, and a named size or option as a field of its own.
+ * Whatever carries rows between devices of the maker’s, from the moment it has heard what the others did until its line breaks. It holds
+ * every row as one map of fields, and a named size or option as a field of its own.
  */
 export interface Exchange {
   /** What was changed here, once it is kept. */
   tell(changes: readonly RowChange[]): void;
+  /** What of a row goes over this exchange. */
+  told(row: AnyRow): AnyRow;
   /** Hears of rows that others changed. Returns a function that stops it. */
   watch(listener: (rows: readonly ComingRow[]) => void): () => void;
+  /** Every row as both sides knew it when this device was last joined and had kept everything. */
+  agreed(): readonly ComingRow[];
   /** Everything it holds, at the start. */
   all(): readonly ComingRow[];
   /** One row as it holds it now; null if it holds none. */
   now(key: RowKey): ComingRow | null;
+}
+
+/** How the state lets an exchange in. */
+export interface ExchangeDoor {
+  readonly join: (exchange: Exchange, onMany: OnMany, asks: (deletions: number) => void) => Joined;
+  /** Shows how sharing stands; null: nothing is shared. */
+  readonly show: (sharing: Sharing | null) => void;
+  /** An event and every row it names, as they stand now. */
+  readonly partOf: (eventId: string) => readonly (RowKey & { readonly row: AnyRow })[];
 }
 
 /** What the state needs of the world around it; the app wires the browser's, tests wire their own. */
@@ -76,8 +92,11 @@ export interface WorkbookPorts {
   readonly folderDoor?: () => Promise<FolderDoor | null>;
   /** Does this while no other tab does anything of the same name; absent: there are no other tabs. */
   readonly alone?: (name: string, work: () => Promise<void>) => Promise<void>;
-  /** Fetched after the start; absent: rows stay on this device. */
-  readonly exchange?: () => Promise<Exchange>;
+  /** Fetched after the start where rows are shared, and joins again whenever its line comes back; absent: rows stay on this device. */
+  readonly sharing?: {
+    readonly isShared: () => boolean;
+    readonly open: (door: ExchangeDoor) => Promise<SharingDesk>;
+  };
 }
 
 export const isoTime = (milliseconds: number): string => new Date(milliseconds).toISOString();

@@ -11,6 +11,7 @@ import type { Keeping } from './keeping/keeping';
 import type { BackupNote, BackupPlace } from './keeping/notes';
 import type { SaveState } from './keeping/saver';
 import type { Step } from './keeping/steps';
+import type { Sharing, SharingDesk } from './sharing';
 import type { RowKey, Shelf } from './shelf';
 
 /**
@@ -66,6 +67,8 @@ export interface WorkbookData {
   readonly salvaged: Readonly<Record<string, readonly unknown[]>> | null;
   /** The folder that gets a copy of everything by itself; null: none was picked. */
   readonly folder: BackupFolder | null;
+  /** How this shelf stands with other devices; null: it is on this one alone. */
+  readonly sharing: Sharing | null;
   readonly notices: readonly Notice[];
   readonly history: History;
   /** Nothing was ever kept or made in this browser. */
@@ -163,6 +166,8 @@ export interface WorkbookIntents {
   readonly eraseEverything: () => Promise<Result<null>>;
   /** What only the page of safe keeping needs, fetched with it. */
   readonly keeping: () => Promise<Keeping>;
+  /** What sharing with other devices can do, fetched when it is first asked for; null where the app has no way to it. */
+  readonly sharingDesk: () => Promise<SharingDesk | null>;
 }
 
 export type WorkbookState = WorkbookData & WorkbookIntents;

@@ -27,6 +27,7 @@ export function createWorkbookStore(ports: WorkbookPorts): WorkbookStore {
       quarantined: [],
       salvaged: null,
       folder: null,
+      sharing: null,
       notices: [],
       history: NO_HISTORY,
       fresh: false,

@@ -18,6 +18,8 @@ export class Workshop {
   storage: WorkbookStorage | null = null;
   /** Who hears of every save of rows. */
   readonly afterKept = new Set<(keys: readonly RowKey[]) => void>();
+  /** Who hears of rows that another tab kept, once they are on the shelf here. */
+  readonly afterOthersKept = new Set<(keys: readonly RowKey[]) => void>();
   readonly #notes: NotesHere;
   /** How often rows were kept in the database, as far as this tab has heard. */
   #generation = 0;

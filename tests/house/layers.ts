@@ -39,6 +39,7 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   worker: layer('core shared', 'highs'),
   // zod reads back the undo list that an earlier visit left; everything else that is saved has its schema in shared.
   state: layer('core shared worker storage', 'zustand react zod'),
+  exchange: layer('core shared state', 'yjs @hocuspocus/provider dexie'),
   print: layer('core shared', 'jspdf uqr ics'),
   desk: layer('print core shared', 'highs'),
   // A machine of its own: it knows nothing of boxes, and sees only what devices have sealed.
@@ -49,7 +50,7 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   ui: layer('core shared', 'react react-dom lucide-react three @tanstack/react-virtual'),
   screens: layer('ui print state core shared', 'react react-dom react-router lucide-react'),
   app: layer(
-    'screens ui print state storage worker core shared',
+    'screens ui print state exchange storage worker core shared',
     'react react-dom react-router lucide-react workbox-window',
   ),
 };

@@ -49,6 +49,11 @@ export class ServedShare {
     });
   }
 
+  /** Where a browser finds it. */
+  get origin(): string {
+    return `http://127.0.0.1:${this.port}`;
+  }
+
   get alive(): boolean {
     return this.#child.exitCode === null && this.#child.signalCode === null;
   }

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import type { ExchangeDoor } from '../../src/state/ports';
 import type { WorkbookStore } from '../../src/state/workbook-store';
 import { SEED } from '../seed';
 import { recordFault } from '../setup/fault-record';
@@ -19,8 +20,17 @@ interface Device {
 /** A device of its own: a disk nobody shares, and an exchange that carries nothing by itself. */
 async function device(name: string): Promise<Device> {
   const exchange = new YjsExchange();
-  const store = await openTab(new World(), name, undefined, { exchange: () => Promise.resolve(exchange) });
-  await letRun(1);
+  let joined: () => void = () => undefined;
+  const isJoined = new Promise<void>((resolve) => {
+    joined = resolve;
+  });
+  const open = (door: ExchangeDoor) => {
+    door.join(exchange, 'ask', () => undefined);
+    joined();
+    return new Promise<never>(() => undefined);
+  };
+  const store = await openTab(new World(), name, undefined, { sharing: { isShared: () => true, open } });
+  await isJoined;
   return { store, exchange };
 }
 

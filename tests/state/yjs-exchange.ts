@@ -1,4 +1,5 @@
 import * as Y from 'yjs';
+import type { AnyRow } from '../../shared/tables';
 import type { RowChange } from '../../src/state/keeping/steps';
 import type { ComingRow, Exchange } from '../../src/state/ports';
 import { keyText, type RowKey } from '../../src/state/shelf';
@@ -24,6 +25,10 @@ export class YjsExchange implements Exchange {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
   }
+
+  told = (row: AnyRow): AnyRow => row;
+
+  agreed = (): readonly ComingRow[] => [];
 
   all = (): readonly ComingRow[] => [...this.#rows.keys()].flatMap((key) => this.#coming(key) ?? []);
 

@@ -66,7 +66,8 @@ const asking = z.strictObject({ hourlyMinor: cents, marginPercent: whole(0, 1000
 
 /**
  * How far the batch has come at the bench: for each stage, pieces done and spoiled and the seconds it took. A stage is named
- * `lineId/act` or `act` (all lines together). Kept in the event so that a tap is never lost.
+ * `lineId/act` or `act` (all lines together). Kept in the event so that a tap is never lost. Where several devices count, each has its own
+ * entry (`by`), which no other writes, and the sum counts: taps on two devices add up in whatever order they meet.
  */
 const run = z.strictObject({
   stages: z
@@ -76,6 +77,7 @@ const run = z.strictObject({
         done: count,
         spoiled: count,
         seconds: whole(0, 10_000_000),
+        by: id.optional(),
       }),
     )
     .max(2000),

@@ -14,6 +14,7 @@ export interface Tap {
 export function useRun({ id, run }: FavorEvent) {
   const words = usePageWords().run;
   const edit = useWorkbook((state) => state.edit);
+  const device = useWorkbook((state) => state.sharing?.device);
   const undo = useWorkbook((state) => state.undo);
   const last = useWorkbook((state) => nextStep(state.history, 'undo'));
   const canUndo =
@@ -31,7 +32,10 @@ export function useRun({ id, run }: FavorEvent) {
         before.done + (more.done ?? 0),
         before.spoiled + (more.spoiled ?? 0),
       );
-      void edit('events', id, label, (event) => ({ ...event, run: addCount(event.run, step.id, more) }));
+      void edit('events', id, label, (event) => ({
+        ...event,
+        run: addCount(event.run, step.id, more, device),
+      }));
     },
     confirmFirst(lineId: string, name: string, right: boolean): void {
       const change = (event: FavorEvent) => ({ ...event, run: setFirstRight(event.run, lineId, right) });

@@ -6,7 +6,9 @@ import { Copies } from './copies';
 import { EarlierStates } from './earlier-states';
 import { EraseAll } from './erase-all';
 import { FolderCopies } from './folder-copies';
+import { JoinShelf } from './join-shelf';
 import { KeptBin } from './kept-bin';
+import { OtherDevices } from './other-devices';
 import { SetAside } from './set-aside';
 import { useKeeping } from './use-keeping';
 import { WhereKept } from './where-kept';
@@ -28,11 +30,13 @@ export function KeepingScreen() {
       </header>
       {keeping && (
         <>
+          <JoinShelf keeping={keeping} />
           {aside && <SetAside keeping={keeping} />}
           <div className="keeping-pair">
             <WhereKept keeping={keeping} />
             <Copies keeping={keeping} />
           </div>
+          <OtherDevices keeping={keeping} />
           <FolderCopies keeping={keeping} />
           <EarlierStates keeping={keeping} />
           <KeptBin keeping={keeping} />

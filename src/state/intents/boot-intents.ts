@@ -6,13 +6,14 @@ import { readHistory } from '../keeping/kept-history';
 import { readSettings } from '../keeping/notes';
 import { draftNote } from '../keeping/saver';
 import { isoTime } from '../ports';
+import type { SharingDesk } from '../sharing';
 import { shelfOf } from '../shelf';
 import type { WorkbookIntents } from '../workbook-state';
 import type { Workshop } from '../workshop';
 
 type BootIntents = Pick<
   WorkbookIntents,
-  'boot' | 'keepNow' | 'acceptLoss' | 'carryOnInMemory' | 'eraseEverything' | 'keeping'
+  'boot' | 'keepNow' | 'acceptLoss' | 'carryOnInMemory' | 'eraseEverything' | 'keeping' | 'sharingDesk'
 >;
 
 type LeftBehind = Awaited<ReturnType<Journal['leftBehind']>>;
@@ -93,13 +94,7 @@ export function bootIntents(shop: Workshop): BootIntents {
       );
     await taken;
     await forgetOldTabs(storage, notes);
-    if (shop.ports.exchange && !loss) {
-      const [exchange, { joinExchange }] = await Promise.all([
-        shop.ports.exchange(),
-        import('../keeping/exchange'),
-      ]);
-      joinExchange(shop, exchange);
-    }
+    if (!loss && shop.ports.sharing?.isShared()) void sharingDesk().catch(() => undefined);
     // Where nothing was ever kept, nothing was thrown away.
     if (!loss && !fresh) await storage.openDay(dayOf(shop.ports.now()), BIN_DAYS);
   }
@@ -168,9 +163,29 @@ export function bootIntents(shop: Workshop): BootIntents {
       },
     ));
 
+  let desk: Promise<SharingDesk | null> | null = null;
+  const sharingDesk = () => {
+    const { sharing } = shop.ports;
+    if (!sharing) return Promise.resolve(null);
+    desk ??= Promise.all([import('../keeping/exchange'), import('../keeping/export-file')]).then(
+      ([{ joinExchange }, { partOf }]) =>
+        sharing.open({
+          join: (...args) => joinExchange(shop, ...args),
+          show: (sharing) => shop.set({ sharing }),
+          partOf: (eventId) => partOf(shop.state.rows, eventId),
+        }),
+    );
+    // What does not come is asked for again the next time.
+    desk.catch(() => {
+      desk = null;
+    });
+    return desk;
+  };
+
   return {
     boot,
     keeping,
+    sharingDesk,
     carryOnInMemory,
     keepNow: () => shop.saver.keepNow(),
 

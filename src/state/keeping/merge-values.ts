@@ -21,8 +21,8 @@ export function mergeValues(base: unknown, mine: unknown, theirs: unknown): Merg
   if (sameValue(mine, base) || sameValue(mine, theirs)) return { value: theirs, clashes: false };
   if (sameValue(theirs, base)) return { value: mine, clashes: false };
   if (isFields(mine) && isFields(theirs)) return mergeFields(isFields(base) ? base : {}, mine, theirs);
-  if (Array.isArray(mine) && Array.isArray(theirs) && Array.isArray(base)) {
-    const [was, my, their] = [byName(base), byName(mine), byName(theirs)];
+  if (Array.isArray(mine) && Array.isArray(theirs) && (base === undefined || Array.isArray(base))) {
+    const [was, my, their] = [byName(base ?? []), byName(mine), byName(theirs)];
     if (was && my && their) return mergeEntries(was, my, their);
   }
   return { value: theirs, clashes: true };
@@ -46,7 +46,7 @@ function byName(list: readonly unknown[]): Entries | null {
   for (const name of ENTRY_NAMES) {
     const entries = new Map<string, unknown>();
     for (const entry of list) {
-      const said = isFields(entry) ? entry[name] : undefined;
+      const said = isFields(entry) ? nameOf(entry, name) : undefined;
       if (typeof said !== 'string' || entries.has(said)) break;
       entries.set(said, entry);
     }
@@ -54,6 +54,12 @@ function byName(list: readonly unknown[]): Entries | null {
   }
   return null;
 }
+
+/** What was counted at one stage by one device is an entry of its own. */
+const nameOf = (entry: Fields, name: string): unknown =>
+  name === 'stage' && typeof entry['by'] === 'string'
+    ? `${String(entry['stage'])} ${entry['by']}`
+    : entry[name];
 
 /** Entries in the order of the side that moved them; what only the other side has comes after what stood before it there. */
 function mergeEntries(base: Entries, mine: Entries, theirs: Entries): Merged {

@@ -15,18 +15,25 @@ const ON_A_PIECE: ReadonlySet<string> = new Set(['score', 'slit', 'fold', 'glue'
 
 export const isOnPiece = (act: string): boolean => ON_A_PIECE.has(act);
 
-/** What was counted at one step so far. */
+/** What was counted at one step so far, on every device. */
 export const countAt = (run: Run | undefined, step: string): RunCount =>
-  run?.stages.find(({ stage }) => stage === step) ?? NOTHING;
+  (run?.stages ?? []).filter(({ stage }) => stage === step).reduce(sumOf, NOTHING);
 
-/** The run with so much more counted at one step; nothing falls below zero. */
-export function addCount(run: Run | undefined, step: string, more: Partial<RunCount>): Run {
+const sumOf = (a: RunCount, b: RunCount): RunCount => ({
+  done: a.done + b.done,
+  spoiled: a.spoiled + b.spoiled,
+  seconds: a.seconds + b.seconds,
+});
+
+/** The run with so much more counted at one step by the device `by`; what one device counted never falls below zero. */
+export function addCount(run: Run | undefined, step: string, more: Partial<RunCount>, by?: string): Run {
   const { stages, firstRight } = run ?? NO_RUN;
-  const before = countAt(run, step);
+  const isOwn = (entry: Run['stages'][number]) => entry.stage === step && entry.by === by;
+  const before = stages.find(isOwn) ?? NOTHING;
   const sum = (key: keyof RunCount) => Math.max(0, before[key] + (more[key] ?? 0));
   const after = { stage: step, done: sum('done'), spoiled: sum('spoiled'), seconds: sum('seconds') };
-  const others = stages.filter(({ stage }) => stage !== step);
-  return { stages: [...others, after], firstRight };
+  const others = stages.filter((entry) => !isOwn(entry));
+  return { stages: [...others, by === undefined ? after : { ...after, by }], firstRight };
 }
 
 /** The run with the first box of a line found right, or not any more. */

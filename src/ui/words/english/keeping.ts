@@ -101,6 +101,67 @@ export const keepingMessages = {
   statesOf: (states: number, rows: number) =>
     states === 0 ? 'None yet.' : `${plural(states, 'earlier version')} of ${plural(rows, 'item')}.`,
 
+  sharing: {
+    title: 'Use on another device',
+    why: 'See the same shelf on your phone and your laptop. Both work without a network and catch up later.',
+    isThere: 'Look for an exchange',
+    looking: 'Looking …',
+    notThere: 'This address has no exchange. Start the app with npm run share, then open it there.',
+    notSecure:
+      'This address isn’t secure, so the browser can’t lock your work before it is sent. Open the app at an https address.',
+    deviceName: 'Name of this device',
+    deviceHelp: 'So you know it in the list.',
+    thisDevice: 'This device',
+    begin: 'Share this shelf',
+    linkTitle: 'Link for your other device',
+    linkWhy:
+      'Open it there, or point its camera at the code. Whoever has this link can see and change everything. The key in it never reaches the server.',
+    copy: 'Copy the link',
+    copied: 'Copied.',
+    notCopied: 'Not copied. Select the link and copy it yourself.',
+    code: 'Square code of the link',
+    devices: 'Devices',
+    you: 'this one',
+    hasAll: 'has everything from here',
+    hasNot: 'doesn’t have your latest changes yet',
+    lastHeard: (at: string) => `last heard ${at}`,
+    remove: 'Remove',
+    removeOf: (name: string) => `Remove ${name}`,
+    removeWhy: (name: string) =>
+      `${name} keeps what it has. It gets nothing new. The others get a new key by themselves, and old links stop working.`,
+    removing: 'Moving everything to a new key …',
+    notRemoved: 'It could not be removed now. Try again when the server answers.',
+    cancel: 'Cancel',
+    leave: 'Stop sharing on this device',
+    state: {
+      off: 'Another tab of this browser is syncing.',
+      offline: 'Offline. Everything is kept here and is sent when the server answers.',
+      joining: 'Looking for the server …',
+      joined: 'Connected.',
+      asks: 'Paused: another device deleted a lot at once.',
+      removed:
+        'This device was removed from the list. Everything you had stays here. Nothing is sent any more.',
+      refused: 'The server doesn’t let this device in. Everything stays here.',
+    },
+    sent: (unsent: number, received: number, others: number) => {
+      if (unsent > 0) return `Kept here. ${plural(unsent, 'change')} not sent yet.`;
+      return others === 0
+        ? 'Kept here and on the server. No other device has joined yet.'
+        : `Kept here and on the server. Received by ${received} of ${plural(others, 'other device')}.`;
+    },
+    asks: (count: number) =>
+      `Another device deleted ${plural(count, 'item')}. That is more than a fifth of your shelf. Should they go here too?`,
+    takeDeletions: 'Delete them here too',
+    keepAll: 'Keep them everywhere',
+    joinTitle: 'Join a shared shelf',
+    joinWhy:
+      'The shelves of both devices go together. Nothing is lost: where two items differ, you get both.',
+    joinBackup: 'Your browser saves a backup of this device first.',
+    join: 'Join',
+    joinBroken: 'This link is not whole. Copy it once more from the other device.',
+    joinedAlready: 'This device already shares a shelf. Stop sharing first, then open the link again.',
+  },
+
   copies: 'Backups',
   copiesWhy:
     'One file holds everything: boxes, events, supplies, tools and photos. Trash and earlier versions stay in this browser. Keep the file in a safe place, or send it to yourself.',

@@ -1,0 +1,360 @@
+import type { OnMany } from '../state/keeping/exchange';
+import type { ComingRow, Exchange, ExchangeDoor } from '../state/ports';
+import type { Sharing, SharingDesk } from '../state/sharing';
+import { type DeviceNote, listDevices, readDevice } from './devices';
+import { HELPER } from './fields';
+import { keysOf, lookLink, newShelf, readLink, type ShelfLink, toText, writeLink } from './keys';
+import type { MemoryOfSharing, Pairing } from './memory-of-sharing';
+import { handOver, newPair, publicOf, takeOver } from './new-key';
+import { benchExchange, helperExchange, lookExchange, wholeExchange } from './parts';
+import { SealedRows } from './sealed-rows';
+import { runSession } from './session';
+
+/** What sharing needs of the browser. */
+export interface SharingWorld {
+  /** Where the exchange is, beside the app: `https://…/exchange`. */
+  readonly address: string;
+  readonly memory: MemoryOfSharing;
+  readonly now: () => number;
+  readonly newId: () => string;
+  /** Does this while no other tab does anything of the same name. */
+  readonly alone: (work: () => Promise<void>) => Promise<void>;
+  /** Resolves when it is worth trying again: after so many milliseconds, or when the network comes back. */
+  readonly wait: (milliseconds: number) => Promise<void>;
+  /** Remembers outside the database whether there is anything to fetch this for. */
+  readonly remember: (isShared: boolean) => void;
+}
+
+/** Between two tries to reach the server: at first, at most. Source: our own. */
+const FIRST_WAIT_MS = 1000;
+const LONGEST_WAIT_MS = 30_000;
+/** A device says what it has received so long after it came. Source: our own. */
+const RECEIPT_MS = 1000;
+
+/** One shelf shared with other devices, for as long as the tab lives. */
+export class SharedShelf implements SharingDesk {
+  readonly #door: ExchangeDoor;
+  readonly #world: SharingWorld;
+  #pairing: Pairing | null = null;
+  #stop = new AbortController();
+  #rows: SealedRows | null = null;
+  #line: Sharing['line'] = 'off';
+  #onMany: OnMany = 'ask';
+  #deletions = 0;
+  #receipt: ReturnType<typeof setTimeout> | undefined;
+  #lastNotes: readonly DeviceNote[] = [];
+  readonly #benches = new Set<string>();
+
+  constructor(door: ExchangeDoor, world: SharingWorld) {
+    this.#door = door;
+    this.#world = world;
+  }
+
+  /** Takes up what was shared before. `link`: what a page of its own is opened for, a learner's or a helper's. */
+  async start(link: ShelfLink | null): Promise<void> {
+    this.#pairing = await this.#world.memory.readPairing();
+    if (!this.#pairing && link) await this.#pair(link, '');
+    else if (this.#pairing) this.#run();
+  }
+
+  async isThere(): Promise<'yes' | 'no' | 'not-secure'> {
+    if (!isSecureContext) return 'not-secure';
+    try {
+      const told: unknown = await (await fetch(this.#world.address)).json();
+      return typeof told === 'object' && told !== null && 'exchange' in told ? 'yes' : 'no';
+    } catch {
+      return 'no';
+    }
+  }
+
+  async begin(deviceName: string): Promise<boolean> {
+    if ((await this.isThere()) !== 'yes') return false;
+    await this.#pair(newShelf(), deviceName);
+    return true;
+  }
+
+  async join(text: string, deviceName: string): Promise<boolean> {
+    const link = readLink(text);
+    if (link?.may !== 'write') return false;
+    await this.#pair(link, deviceName);
+    return true;
+  }
+
+  link(kind: 'join' | 'look'): Promise<string | null> {
+    const link = this.#pairing?.link;
+    if (link?.may !== 'write') return Promise.resolve(null);
+    return kind === 'join' ? Promise.resolve(writeLink(link)) : lookLink(link).then(writeLink);
+  }
+
+  async benchLink(eventId: string): Promise<string | null> {
+    const rows = this.#rows;
+    if (!rows || this.#pairing?.link.may !== 'write') return null;
+    const known = rows.notes('#bench').find(({ path }) => path[1] === eventId)?.value;
+    const link = (known as ShelfLink | undefined) ?? newShelf('count');
+    if (!known) rows.write([[['#bench', eventId], link]]);
+    this.#openBenches(rows);
+    await rows.settled();
+    return writeLink(link);
+  }
+
+  async remove(deviceId: string): Promise<boolean> {
+    const [rows, pairing] = [this.#rows, this.#pairing];
+    if (!rows || pairing?.link.may !== 'write') return false;
+    const link = newShelf();
+    // The new shelf is filled before anybody hears of it.
+    const filled = new AbortController();
+    const end = await runSession(
+      link,
+      {
+        ...this.#hostOf(link, pairing),
+        agreedBefore: () => Promise.resolve([]),
+        keepState: async (state) => {
+          await this.#world.memory.keepState(link.name, state);
+          filled.abort();
+        },
+        onUp: () => Promise.resolve(true),
+        join: (fresh) =>
+          this.#door.join(
+            wholeExchange(fresh, [], () => undefined),
+            'ask',
+            () => undefined,
+          ),
+        onNotes: () => undefined,
+      },
+      filled.signal,
+    );
+    if (end !== 'over') return false;
+    const others = rows.notes('#device').flatMap(readDevice);
+    const moved = await handOver(
+      pairing,
+      link,
+      others.filter(({ id }) => id !== deviceId),
+    );
+    rows.empty({ path: ['#moved'], value: moved });
+    await rows.settled();
+    while (!rows.isQuiet && this.#rows === rows) await this.#world.wait(100);
+    await this.#keep({ ...pairing, link, before: pairing.link });
+    this.#restart();
+    return true;
+  }
+
+  async leave(): Promise<void> {
+    this.#stop.abort();
+    this.#pairing = null;
+    await this.#world.memory.forget();
+    this.#world.remember(false);
+    this.#door.show(null);
+  }
+
+  decide(take: boolean): void {
+    this.#onMany = take ? 'take' : 'keep';
+    this.#restart();
+  }
+
+  async #pair(link: ShelfLink, name: string): Promise<void> {
+    const pair = await newPair();
+    const own = toText(crypto.getRandomValues(new Uint8Array(9)))
+      .toLowerCase()
+      .replaceAll('_', '-');
+    const device = `${link.may === 'count' ? HELPER : 'd-'}${own}`;
+    await this.#keep({ link, device, name, pair, edits: 0 });
+    this.#world.remember(true);
+    this.#run();
+  }
+
+  #restart(): void {
+    this.#stop.abort();
+    this.#run();
+  }
+
+  async #keep(pairing: Pairing): Promise<void> {
+    this.#pairing = pairing;
+    await this.#world.memory.keepPairing(pairing);
+  }
+
+  #run(): void {
+    const stop = new AbortController();
+    this.#stop = stop;
+    this.#say('off');
+    void this.#world.alone(() => this.#carry(stop.signal));
+  }
+
+  async #carry(stop: AbortSignal): Promise<void> {
+    let wait = FIRST_WAIT_MS;
+    while (!stop.aborted && this.#pairing) {
+      this.#say('joining');
+      const end = await this.#session(this.#pairing, stop, () => {
+        wait = FIRST_WAIT_MS;
+      });
+      this.#rows = null;
+      if (end === 'over') return;
+      if (end === 'refused') {
+        this.#say('refused');
+        return;
+      }
+      this.#say('offline');
+      // Not all at once: who comes second hears the first, and nothing is changed by both at one moment.
+      await this.#world.wait(wait * (0.5 + Math.random()));
+      wait = Math.min(LONGEST_WAIT_MS, wait * 2);
+    }
+  }
+
+  async #session(pairing: Pairing, stop: AbortSignal, onUp: () => void) {
+    const { link } = pairing;
+    const host = this.#hostOf(link, pairing);
+    return runSession(
+      link,
+      {
+        ...host,
+        onUp: async (rows) => {
+          if (await this.#hasMoved(rows, pairing)) return false;
+          onUp();
+          this.#rows = rows;
+          return true;
+        },
+        join: (rows, agreed) => {
+          const joined = this.#door.join(this.#exchangeOf(rows, agreed, link), this.#onMany, (deletions) => {
+            this.#deletions = deletions;
+            this.#say('asks');
+          });
+          if (this.#line !== 'asks') {
+            this.#onMany = 'ask';
+            this.#say('joined');
+          }
+          if (link.may === 'write') this.#openBenches(rows);
+          void this.#sign(rows);
+          return joined;
+        },
+        onNotes: (notes) => {
+          const rows = this.#rows;
+          if (!rows) return;
+          if (notes.some(({ path }) => path[0] === '#moved')) void this.#hasMoved(rows, pairing);
+          if (notes.some(({ path }) => path[0] === '#bench')) this.#openBenches(rows);
+        },
+        onChange: () => {
+          this.#say(this.#line);
+          clearTimeout(this.#receipt);
+          this.#receipt = setTimeout(() => void (this.#rows && this.#sign(this.#rows)), RECEIPT_MS);
+        },
+      },
+      stop,
+    );
+  }
+
+  #hostOf(link: ShelfLink, pairing: Pairing) {
+    const { memory, address } = this.#world;
+    return {
+      address,
+      device: pairing.device,
+      readState: () => memory.readState(link.name),
+      keepState: (state: Uint8Array) => memory.keepState(link.name, state),
+      agreedBefore: async (): Promise<readonly ComingRow[]> => {
+        const { before } = pairing;
+        const state = before ? await memory.readState(before.name) : null;
+        if (!before || !state) return [];
+        const rows = new SealedRows(await keysOf(before), pairing.device, state);
+        await rows.settled();
+        return rows.all();
+      },
+      onChange: () => undefined,
+    };
+  }
+
+  #exchangeOf(rows: SealedRows, agreed: readonly ComingRow[], { may }: ShelfLink): Exchange {
+    const told = () => {
+      if (this.#pairing) void this.#keep({ ...this.#pairing, edits: this.#pairing.edits + 1 });
+    };
+    if (may === 'look') return lookExchange(rows, agreed);
+    return may === 'count' ? helperExchange(rows, agreed, told) : wholeExchange(rows, agreed, told);
+  }
+
+  /** Whether the shelf has moved on; goes along if this device was named, and keeps what it has if it was not. */
+  async #hasMoved(rows: SealedRows, pairing: Pairing): Promise<boolean> {
+    const moved = rows.notes('#moved')[0]?.value;
+    if (moved === undefined || this.#pairing?.link !== pairing.link) return moved !== undefined;
+    const link = await takeOver(pairing, moved);
+    if (link) {
+      await this.#keep({ ...pairing, link, before: pairing.link });
+      this.#restart();
+    } else {
+      this.#stop.abort();
+      this.#world.remember(false);
+      await this.#world.memory.forget();
+      this.#say('removed');
+      this.#pairing = null;
+    }
+    return true;
+  }
+
+  /** Says of this device what it is called, what it told and what it has received. */
+  async #sign(rows: SealedRows): Promise<void> {
+    const pairing = this.#pairing;
+    if (pairing?.link.may !== 'write' || this.#line !== 'joined') return;
+    const notes = rows.notes('#device').flatMap(readDevice);
+    const seen = Object.fromEntries(
+      notes.filter(({ id }) => id !== pairing.device).map(({ id, edits }) => [id, edits]),
+    );
+    const last = notes.find(({ id }) => id === pairing.device);
+    const { device: id, name, edits } = pairing;
+    const isSaid =
+      last &&
+      last.edits === edits &&
+      JSON.stringify(last.seen) === JSON.stringify(seen) &&
+      last.name === name;
+    if (isSaid) return;
+    const lastAt = new Date(this.#world.now()).toISOString();
+    rows.write([[['#device', id], { id, name, lastAt, edits, seen, key: await publicOf(pairing.pair) }]]);
+  }
+
+  /** Opens a line for each bench link of the shelf, over which helpers’ counts come in. */
+  #openBenches(rows: SealedRows): void {
+    for (const { path, value } of rows.notes('#bench')) {
+      const [, event = ''] = path;
+      const link = value as ShelfLink;
+      const pairing = this.#pairing;
+      if (!pairing || link?.may !== 'count' || this.#benches.has(link.name)) continue;
+      const stop = this.#stop.signal;
+      this.#benches.add(link.name);
+      void this.#carryBench(link, event, pairing, stop).finally(() => this.#benches.delete(link.name));
+    }
+  }
+
+  async #carryBench(link: ShelfLink, event: string, pairing: Pairing, stop: AbortSignal): Promise<void> {
+    while (!stop.aborted) {
+      const end = await runSession(
+        link,
+        {
+          ...this.#hostOf(link, pairing),
+          agreedBefore: () => Promise.resolve([]),
+          onUp: () => Promise.resolve(true),
+          join: (rows, agreed) => {
+            const exchange = benchExchange(rows, agreed, event, () => this.#door.partOf(event));
+            const joined = this.#door.join(exchange, 'ask', () => undefined);
+            exchange.tell([{ table: 'events', id: event, do: 'edit', fields: [] }]);
+            return joined;
+          },
+          onNotes: () => undefined,
+        },
+        stop,
+      );
+      if (end !== 'lost') return;
+      await this.#world.wait(LONGEST_WAIT_MS / 10);
+    }
+  }
+
+  #say(line: Sharing['line']): void {
+    this.#line = line;
+    const pairing = this.#pairing;
+    if (!pairing) return;
+    const notes = this.#rows?.notes('#device').flatMap(readDevice) ?? this.#lastNotes;
+    this.#lastNotes = notes;
+    this.#door.show({
+      line,
+      device: pairing.device,
+      unsent: this.#rows?.unsent ?? 0,
+      devices: listDevices(notes, pairing.device, pairing.edits),
+      deletions: this.#deletions,
+      may: pairing.link.may,
+    });
+  }
+}

@@ -1,0 +1,124 @@
+import 'fake-indexeddb/auto';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import WebSocket from 'ws';
+import { openSharing } from '../../src/exchange/open-sharing';
+import type { SharingDesk } from '../../src/state/sharing';
+import type { WorkbookStore } from '../../src/state/workbook-store';
+import { place, ServedShare, until } from '../share-server/served-share';
+import { openTab, World } from '../state/open-tab';
+
+const here = place();
+let server: ServedShare;
+const usual = globalThis.WebSocket;
+beforeAll(async () => {
+  server = await ServedShare.start(here.env);
+  const { origin } = server;
+  globalThis.WebSocket = class extends WebSocket {
+    constructor(address: string) {
+      super(address, { origin });
+    }
+  } as unknown as typeof usual;
+}, 60_000);
+afterAll(async () => {
+  globalThis.WebSocket = usual;
+  await server.stop('SIGKILL');
+  here.end();
+});
+
+/** Whoever stands here tries the server again only when it is let go. */
+let held: { readonly name: string; readonly until: Promise<void> } | null = null;
+
+interface Device {
+  readonly store: WorkbookStore;
+  readonly desk: SharingDesk;
+}
+
+/** A device with a disk of its own, joined to the real server. */
+async function device(name: string): Promise<Device> {
+  const store = await openTab(new World(), name, undefined, {
+    sharing: {
+      isShared: () => false,
+      open: (door) =>
+        openSharing(door, `${name}-${Math.random()}`, null, {
+          address: `${server.origin.replace('http', 'ws')}/exchange`,
+          now: () => Date.now(),
+          newId: () => name,
+          alone: (work) => work(),
+          wait: async (milliseconds) => {
+            if (held?.name === name) await held.until;
+            await new Promise((resolve) => setTimeout(resolve, Math.min(200, milliseconds)));
+          },
+          remember: () => undefined,
+        }),
+    },
+  });
+  const desk = await store.getState().sharingDesk();
+  if (!desk) throw new Error('no desk');
+  return { store, desk };
+}
+
+const recipe = ({ store }: Device, id: string) => store.getState().rows.recipes.get(id);
+const edit = ({ store }: Device, id: string, change: object) =>
+  store.getState().edit('recipes', id, 'Change', (row) => ({ ...row, ...change }));
+const line = ({ store }: Device) => store.getState().sharing?.line;
+
+/** A shelf that begins on one device, without asking the address first, which only a page can. */
+async function begin(one: Device, name: string): Promise<string> {
+  const secret = Buffer.from(crypto.getRandomValues(new Uint8Array(32))).toString('base64url');
+  const shelf = Buffer.from(crypto.getRandomValues(new Uint8Array(16))).toString('base64url');
+  const link = `join/${shelf}.${secret}`;
+  await one.desk.join(link, name);
+  await until(() => line(one) === 'joined', 'joined');
+  return link;
+}
+
+test('pair, work apart while the server is dead, meet again: both fields, and both versions of a third', async () => {
+  const [a, b] = [await device('a'), await device('b')];
+  const made = a.store.getState().createRecipe({ name: 'Snow tray', styleId: 'tray' });
+  if (!made.ok) throw new Error('refused');
+  const { id } = made;
+  const link = await begin(a, 'Laptop');
+  await b.desk.join(link, 'Phone');
+  await until(() => recipe(b, id)?.name === 'Snow tray', 'came over');
+  await until(
+    () => a.store.getState().sharing?.devices.some(({ isThis, hasAll }) => !isThis && hasAll) ?? false,
+    'received',
+  );
+  // What was agreed is on the disk of both.
+  await new Promise((resolve) => setTimeout(resolve, 1500));
+
+  let letGo: () => void = () => undefined;
+  const backAgain = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  held = { name: 'b', until: backAgain };
+  const { port } = server;
+  await server.stop('SIGKILL');
+  await until(() => line(a) !== 'joined' && line(b) !== 'joined', 'offline is said');
+  edit(a, id, { notes: 'from the laptop', name: 'Frost tray' });
+  expect(edit(b, id, { name: 'Ice tray', caliperUm: 310 })).toEqual([]);
+  server = await ServedShare.start({ ...here.env, SHARE_PORT: String(port) });
+  await until(() => line(a) === 'joined' && a.store.getState().sharing?.unsent === 0, 'sent');
+  letGo();
+  const names = ({ store }: Device) =>
+    [...store.getState().rows.recipes.values()].map(({ name }) => name).sort();
+  await until(() => names(a).length === 2 && names(b).length === 2, 'both versions on both');
+  expect(names(a)).toEqual(['Frost tray', 'Ice tray']);
+  expect(names(b)).toEqual(names(a));
+  for (const on of [a, b]) {
+    await until(
+      () => recipe(on, id)?.notes === 'from the laptop' && recipe(on, id)?.caliperUm === 310,
+      'both fields',
+    );
+  }
+
+  // Taken off the list, the phone keeps what it had and hears of nothing new.
+  const phone = a.store.getState().sharing?.devices.find(({ isThis }) => !isThis);
+  expect(phone?.name).toBe('Phone');
+  expect(await a.desk.remove(phone?.id ?? '')).toBe(true);
+  await until(() => line(b) === 'removed', 'removed');
+  expect(names(b)).toEqual(['Frost tray', 'Ice tray']);
+  await until(() => line(a) === 'joined', 'joined again');
+  expect(names(a)).toEqual(['Frost tray', 'Ice tray']);
+  await a.desk.leave();
+}, 90_000);
