@@ -186,17 +186,17 @@ type Room = { readonly widthMm: number; readonly heightMm: number };
 
 /** The net with its numbers; without them where they would leave no room for it, and it is cut along the template anyway. */
 function netOf({ piece }: BoxCard, { ruler, faceUp, grain }: BenchCardInput, room: Room): Drawing {
-  const draw = (numbers: boolean, textMm: number = TYPE.number) =>
+  const draw = (numbers: boolean) =>
     drawNetToFit(piece, room, {
       ruler,
-      textMm,
+      textMm: TYPE.number,
       faceUp,
       grain,
       show: { otherUnit: false, numbers },
     });
+  const numbered = draw(true);
   const plain = draw(false);
-  const numbered = [TYPE.number, TYPE.body].map((textMm) => draw(true, textMm));
-  return numbered.find(({ scale }) => scale >= LEAST_SHARE * plain.scale) ?? plain;
+  return numbered.scale < LEAST_SHARE * plain.scale ? plain : numbered;
 }
 
 /** What the lines of all the nets mean, once. */

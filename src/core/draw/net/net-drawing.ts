@@ -122,7 +122,7 @@ function scaleToFit(
   const bare = { ...options, show: { ...options.show, letters: false, areas: false } };
   let scale = Math.min(space.widthMm / across, space.heightMm / up);
   // The room that numbers take hardly changes with the scale, so a few rounds of taking it off settle it.
-  for (let round = 0; round < 12; round++) {
+  for (let round = 0; round < 40; round++) {
     const { widthMm, heightMm } = drawNet(piece, { ...bare, scale });
     const wanted = Math.min(
       (space.widthMm - (widthMm - across * scale)) / across,
