@@ -166,7 +166,9 @@ export class SealedRows {
 
   async #hear(places: readonly string[]): Promise<void> {
     const changed = await this.#open(places);
-    const rows = [...new Set(changed.filter(isRow).map(([row = '']) => row))];
+    // A shelf that moves is emptied behind the last one: nobody deleted anything.
+    const hasMoved = changed.some(([kind]) => kind === '#moved');
+    const rows = hasMoved ? [] : [...new Set(changed.filter(isRow).map(([row = '']) => row))];
     const coming = rows.map((row) => this.#coming(row) ?? { ...keyOf(row), row: null });
     const notes = changed
       .filter((path) => !isRow(path))
