@@ -9,6 +9,8 @@ export const settings = z.strictObject({
   currency: z.string().regex(/^[A-Z]{3}$/),
   /** An offcut is worth keeping if its shorter side is at least so long. */
   usableOffcutMm: lengthMm.optional(),
+  /** Hours a week for this work, all events together. */
+  weekHours: z.int().min(0).max(168).optional(),
   /** The first hints were read or put away. */
   hintsSeen: z.literal(true).optional(),
   /** Timers that run at the bench: of which event, at which step of its run (null: a whole box), and since when they count. */

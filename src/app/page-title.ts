@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { useLocation } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
-import { HELP, isPage, KEEPING, SHELF, START, workbookAt } from '../ui/frame/addresses';
+import { HELP, isPage, KEEPING, SEASON, SHELF, START, workbookAt } from '../ui/frame/addresses';
 import { useWords } from '../ui/words';
 
 /** The name of the tab: the page and the workbook it belongs to, then the app. */
@@ -18,6 +18,7 @@ export function usePageTitle(): void {
     [START]: shelf.newRecipe,
     [KEEPING]: shelf.safeKeeping,
     [HELP]: frame.help,
+    [SEASON]: shelf.season,
   };
   const says = name && isPage(page) ? `${pages[page]}, ${name}` : outside[pathname];
   useEffect(() => {

@@ -6,6 +6,7 @@ export const frontDoorPage = fetchedPage(async () => (await import('./front-door
 export const newRecipePage = fetchedPage(async () => (await import('./picking-page')).PickingPage);
 export const stockPage = fetchedPage(async () => (await import('./stock-page')).StockPage);
 export const keepingPage = fetchedPage(async () => (await import('./keeping-page')).KeepingPage);
+export const seasonPage = fetchedPage(async () => (await import('./season-page')).SeasonPage);
 export const helpPage = fetchedPage(async () => (await import('./help-page')).HelpPage);
 export const sentPage = fetchedPage(async () => (await import('../screens/sent/sent-screen')).SentScreen);
 export const workbookFrame = fetchedPage(async () => (await import('./workbook-frame')).WorkbookFrame);

@@ -7,6 +7,7 @@ import {
   helpPage,
   keepingPage,
   newRecipePage,
+  seasonPage,
   sentPage,
   shelfPage,
   stockPage,
@@ -24,6 +25,7 @@ export function AppRoutes() {
         <Route path="new" element={<newRecipePage.Page />} />
         <Route path="keeping" element={<keepingPage.Page />} />
         <Route path="join/:code" element={<keepingPage.Page />} />
+        <Route path="season" element={<seasonPage.Page />} />
         <Route path="help" element={<helpPage.Page />} />
         <Route path="stock/:table/:id" element={<stockPage.Page />} />
         <Route path=":kind/:id" element={<workbookFrame.Page />}>

@@ -48,5 +48,15 @@ export {
 export type { CardLies, CardWork } from './run/run-stages';
 export { type RunWords, STAGE_NAMES, sayRunStep } from './run/run-words';
 export type { Sitting, Timetable } from './run/timetable';
+export {
+  inSeason,
+  papersShared,
+  planSeason,
+  type SeasonPaper,
+  type SeasonPlan,
+  sumSeason,
+} from './season/plan-season';
+export { repeatEvent } from './season/repeat-event';
+export { partsTogether } from './season/together';
 export { whyCount, whyPart } from './why/count-why';
 export { whyBoxes, whyCost, whyHours, whySheets } from './why/totals-why';

@@ -15,6 +15,7 @@ import { EventSum } from './event-sum';
 import { GuestsForm } from './guests-form';
 import { KitsForm } from './kits-form';
 import { PaceForm } from './pace-form';
+import { RepeatEvent } from './repeat-event';
 import { SparesForm } from './spares-form';
 import { StageChart } from './stage-chart';
 import './event.css';
@@ -56,6 +57,7 @@ export function EventForm({ event, plan, stale, mendOf, choosePaper }: EventForm
         <SparesForm event={event} edits={edits} />
         <KitsForm event={event} edits={edits} plan={plan} />
         <PaceForm event={event} edits={edits} />
+        {plan && <RepeatEvent event={event} plan={plan} />}
         <p className="soft">{words.moreTo}</p>
       </div>
       {plan && plan.making > 0 && <StageChart timetable={plan.timetable} />}

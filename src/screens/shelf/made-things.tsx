@@ -1,8 +1,10 @@
+import { CalendarRange } from 'lucide-react';
 import { useDeferredValue, useEffect, useMemo, useState } from 'react';
-import { useSearchParams } from 'react-router';
+import { Link, useSearchParams } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { TextField } from '../../ui/fields/text-field';
+import { SEASON } from '../../ui/frame/addresses';
 import { WHOLE_UP_TO } from '../../ui/frame/long-list';
 import { useSay, useWords } from '../../ui/words';
 import { EventRows } from './event-rows';
@@ -49,6 +51,12 @@ export function MadeThings() {
         <section aria-labelledby="shelf-events">
           <h2 id="shelf-events">{words.events}</h2>
           <EventRows events={few ? found.events.slice(0, FIRST_EVENTS) : found.events} />
+          {events.size > 1 && (
+            <Link className="button button-quiet" to={SEASON}>
+              <CalendarRange aria-hidden="true" />
+              {words.seasonWhy}
+            </Link>
+          )}
           {found.events.length > MANY_EVENTS && (
             <Button tone="quiet" aria-expanded={allEvents} onClick={() => setAllEvents(!allEvents)}>
               {allEvents ? words.fewerEvents : words.allEvents(found.events.length)}

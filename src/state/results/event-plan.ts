@@ -6,7 +6,7 @@ import { rowsOf, type Shelf } from '../shelf';
 import { useWorkbook } from '../use-workbook';
 
 /** Who asks: what an event comes to must not wait for, or be overtaken by, what it might come to. */
-export type Asker = 'plan' | 'comparison' | 'what-if';
+export type Asker = 'plan' | 'comparison' | 'what-if' | 'season';
 
 /** How one who asks is told of plans on the way to the last, and how they withdraw. */
 export interface Heed {

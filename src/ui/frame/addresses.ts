@@ -14,6 +14,8 @@ export const START = '/start';
 export const NEW_RECIPE = '/new';
 export const KEEPING = '/keeping';
 export const HELP = '/help';
+/** All events at once. */
+export const SEASON = '/season';
 /** Where a word of the trade is explained. */
 export const helpAt = (word: string): string => `${HELP}?word=${word}`;
 export const stockAddress = (table: 'papers' | 'supplies' | 'tools', id: string): string =>

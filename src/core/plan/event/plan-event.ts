@@ -163,7 +163,7 @@ const isTooSmall = ({ subtotalMinor }: OrderSum, { terms }: FavorEvent): boolean
   subtotalMinor > 0 && subtotalMinor < (terms?.minimumMinor ?? 0);
 
 /** Half an evening a day, one day left free. source: our own defaults */
-const USUAL_DAYS = { dayMinutes: 180, daysFree: 1 };
+export const USUAL_DAYS = { dayMinutes: 180, daysFree: 1 };
 
 function timetableOf(
   { date, pace }: FavorEvent,

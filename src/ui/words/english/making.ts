@@ -11,6 +11,7 @@ import { guestMessages } from './guests';
 import { handoutMessages } from './handout';
 import { marksMessages } from './marks';
 import { hoursMessages, runMessages } from './run';
+import { seasonMessages } from './season';
 import { sheetsMessages } from './sheets';
 import { shoppingMessages } from './shopping';
 
@@ -21,6 +22,7 @@ export const makingMessages = {
   dressing: dressingMessages,
   event: eventMessages,
   guests: guestMessages,
+  season: seasonMessages,
   sheets: sheetsMessages,
   shopping: shoppingMessages,
   bench: benchMessages,

@@ -77,6 +77,8 @@ export const shelfMessages = {
     fileRefused: 'We couldn’t open this file. Nothing was changed.',
     leaveIt: 'Cancel',
     takeIn: 'Import',
+    season: 'Season',
+    seasonWhy: 'All events together',
     safeKeeping: 'More about backups',
     lookAtIt: 'Open it',
     setAside: (things: readonly { readonly table: TableName; readonly name: string }[]) => {
