@@ -16,6 +16,10 @@ export const NOT_MODELLED: Readonly<Record<string, LeftOut>> = {
   'pillow-pack': { why: 'its faces and ends are curved: not modelled', panels: /./ },
   'snap-lock': { why: 'the tongue goes through the notch of another flap', panels: /^tongue$/ },
   house: { why: 'gable tabs may touch the front roof under a steep ridge: roofs left out', among: /[rR]oof/ },
+  'twist-pouch': {
+    why: 'its tabs are pressed between two walls at acute folds: walls only',
+    panels: /^(tab|bottomTab|topTab)$/,
+  },
   'gable-top': GUSSETS,
   'fin-top': GUSSETS,
 };

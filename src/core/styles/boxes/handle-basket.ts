@@ -26,7 +26,8 @@ const strip = (first: Pick<PanelSpec, 'on' | 'at' | 'fold'>): Readonly<Record<st
   leftLeg: { role: 'handle', size: ['rise', 'strip'], on: 'leftLegTab.left', flush: true },
   top: { role: 'handle', size: ['span', 'strip'], on: 'leftLeg.left', fold: 90 },
   rightLeg: { role: 'handle', size: ['rise', 'strip'], on: 'top.left', fold: 90 },
-  rightLegTab: { role: 'glueTab', size: ['height', 'strip'], on: 'rightLeg.left', flush: true },
+  // clear of the floor, so that the other foot alone sets how high the handle stands
+  rightLegTab: { role: 'glueTab', size: ['height - footClear', 'strip'], on: 'rightLeg.left', flush: true },
 });
 
 const FEET: readonly JointSpec[] = [
@@ -98,7 +99,7 @@ export const handleBasket = defineStyle({
   // a foot lies inside each end
   inside: ['width - twoCards - t', 'depth - t', 'height - t'],
   roof: 'open',
-  allowances: { twoCards: '2t' },
+  allowances: { twoCards: '2t', footClear: 't' },
   lets: { span: 'width - twoCards', besideStrip: 'depth/2 - strip/2' },
   quantities: {
     tab: {
