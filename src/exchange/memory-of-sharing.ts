@@ -21,9 +21,13 @@ export function memoryOfSharing(database: string) {
   const table = db.table<{ readonly id: string; readonly value: unknown }, string>('kept');
   return {
     readPairing: async () => ((await table.get('pairing'))?.value as Pairing | undefined) ?? null,
-    keepPairing: async (value: Pairing) => void (await table.put({ id: 'pairing', value })),
+    keepPairing: async (value: Pairing) => {
+      await table.put({ id: 'pairing', value });
+    },
     readState: async (shelf: string) => ((await table.get(shelf))?.value as Uint8Array | undefined) ?? null,
-    keepState: async (shelf: string, value: Uint8Array) => void (await table.put({ id: shelf, value })),
+    keepState: async (shelf: string, value: Uint8Array) => {
+      await table.put({ id: shelf, value });
+    },
     forget: () => table.clear(),
   };
 }

@@ -37,7 +37,9 @@ export class SealedRows {
     this.#keys = keys;
     this.#device = device;
     if (state) Y.applyUpdate(this.doc, state);
-    this.#queue(async () => void (await this.#open([...this.#sealed.keys()])));
+    this.#queue(async () => {
+      await this.#open([...this.#sealed.keys()]);
+    });
     this.#sealed.observe((event, { local }) => {
       if (!local) this.#queue(() => this.#hear([...event.keysChanged]));
     });

@@ -310,7 +310,7 @@ export class SharedShelf implements SharingDesk {
   #openBenches(rows: SealedRows): void {
     for (const { path, value } of rows.notes('#bench')) {
       const [, event = ''] = path;
-      const link = value as ShelfLink;
+      const link = value as ShelfLink | null;
       const pairing = this.#pairing;
       if (!pairing || link?.may !== 'count' || this.#benches.has(link.name)) continue;
       const stop = this.#stop.signal;

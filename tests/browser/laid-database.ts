@@ -116,10 +116,13 @@ export async function layFullShelf({ boxes, events }: { boxes: number; events: n
       currency: 'USD',
       notes: '',
     });
-  const census = await new Promise<{ generation: number; rows: number; revSum: number }>((resolve) => {
+  type Census = { generation: number; rows: number; revSum: number };
+  const census = await new Promise<Census>((resolve) => {
     const asked = tx.objectStore('notes').get('census');
     asked.onsuccess = () =>
-      resolve((asked.result as { value: never } | undefined)?.value ?? { generation: 1, rows: 0, revSum: 0 });
+      resolve(
+        (asked.result as { value: Census } | undefined)?.value ?? { generation: 1, rows: 0, revSum: 0 },
+      );
   });
   tx.objectStore('notes').put({
     id: 'census',

@@ -145,7 +145,7 @@ export function tightIn(
   const place = placed(nest, outer, inner);
   const bodies = inner.bodies.map(
     ({ solid, faces }): Body => ({
-      solid: solids.keep(solid.transform(place.elements as Parameters<typeof solid.transform>[0])),
+      solid: solids.keep(solid.transform(place.elements)),
       faces,
     }),
   );

@@ -51,7 +51,7 @@ export class Solids {
   plate(piece: PieceNet, face: number, place: Matrix4, thickMm: number, skin: number): Manifold {
     const outline = this.keep(this.outlineOf(piece, face).offset(-skin, 'Miter', 4));
     const flat = this.keep(outline.extrude(thickMm - 2 * skin, 0, 0, [1, 1], true));
-    return this.keep(flat.transform(place.elements as Parameters<Manifold['transform']>[0]));
+    return this.keep(flat.transform(place.elements));
   }
 
   /** All that is within `radius` of the lines between these points. */
@@ -98,10 +98,7 @@ export class Solids {
     const ring = this.outlineOf(piece, other)
       .toPolygons()
       .map((points) =>
-        points.map(([x, y]): [number, number] => [
-          (e[0] ?? 0) * x + (e[4] ?? 0) * y + (e[12] ?? 0),
-          (e[1] ?? 0) * x + (e[5] ?? 0) * y + (e[13] ?? 0),
-        ]),
+        points.map(([x, y]): [number, number] => [e[0] * x + e[4] * y + e[12], e[1] * x + e[5] * y + e[13]]),
       );
     const upright = this.keep(new this.kit.CrossSection(ring, 'EvenOdd'));
     const common = this.keep(

@@ -26,7 +26,10 @@ export function ReadAloud({ text, wanted, onWanted }: ReadAloudProps) {
     void voiceOfDevice(locale).then((voice) => {
       if (over) return;
       setMute(voice === null);
-      if (voice === null) return onWanted(false);
+      if (voice === null) {
+        onWanted(false);
+        return;
+      }
       const utterance = new SpeechSynthesisUtterance(said);
       utterance.voice = voice;
       utterance.lang = voice.lang;
@@ -34,7 +37,7 @@ export function ReadAloud({ text, wanted, onWanted }: ReadAloudProps) {
     });
     return () => {
       over = true;
-      globalThis.speechSynthesis?.cancel();
+      speechHere()?.cancel();
     };
   }, [wanted, onWanted, said, locale]);
   return (
@@ -53,10 +56,12 @@ export function ReadAloud({ text, wanted, onWanted }: ReadAloudProps) {
   );
 }
 
+/** Not every browser speaks, whatever its types say. */
+const speechHere = () => ('speechSynthesis' in globalThis ? globalThis.speechSynthesis : null);
+
 /** A voice that speaks on the device itself: others send the words to a server. Null: it has none for this language. */
 async function voiceOfDevice(locale: string): Promise<SpeechSynthesisVoice | null> {
-  // Not every browser speaks, whatever its types say.
-  const speech: SpeechSynthesis | undefined = globalThis.speechSynthesis;
+  const speech = speechHere();
   if (!speech) return null;
   const find = () => {
     const own = speech.getVoices().filter(({ localService }) => localService);

@@ -27,10 +27,9 @@ export function useStageClock(eventId: string, step: string | null): StageClock 
     clock.eventId === eventId && (clock.step === null) === (step === null);
   const found = clocks.find(isMine);
   const began = found ? Date.parse(found.since) : 0;
-  const since = found && Date.now() - began < FORGOTTEN_MS ? began : null;
+  const since = found && now - began < FORGOTTEN_MS ? began : null;
   useEffect(() => {
     if (since === null) return;
-    setNow(Date.now());
     const timer = setInterval(() => setNow(Date.now()), 500);
     return () => clearInterval(timer);
   }, [since]);

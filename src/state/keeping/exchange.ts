@@ -37,6 +37,7 @@ export function joinExchange(
   /** What came and could not be laid in. */
   const apart = new Map<string, ComingRow>();
   let open = true;
+  const isOpen = (): boolean => open;
 
   function tell({ table, id }: RowKey): void {
     const key = keyText({ table, id });
@@ -126,7 +127,8 @@ export function joinExchange(
   const gone = exchange.agreed().filter((row) => !named.has(keyText(row)));
   hear([...there, ...gone.map(({ table, id }) => ({ table, id, row: null }))]);
   const known = exchange.agreed().filter((row) => named.has(keyText(row)));
-  if (open) for (const key of [...keysOf(shop.state.rows), ...known]) if (!apart.has(keyText(key))) tell(key);
+  if (isOpen())
+    for (const key of [...keysOf(shop.state.rows), ...known]) if (!apart.has(keyText(key))) tell(key);
   return { leave, isSettled: () => open && apart.size === 0 && shop.state.save.state === 'saved' };
 }
 
