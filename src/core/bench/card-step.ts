@@ -21,7 +21,7 @@ export interface CardStep {
   readonly kind: StepKind;
   /** A sentence an act or run of like acts; regular, so that it reads back into the program. */
   readonly headline: string;
-  /** The same without its turns, and in full where the headline says `the same again`: for a batch, where each step is done by itself. */
+  /** The same without its turns, and in full where the headline says `the same`: for a batch, where each step is done by itself. */
   readonly alone: string;
   readonly marks: readonly CardMark[];
   /** Rows below the headline, as regular: one act each. */

@@ -72,9 +72,9 @@ describe('the run sheet of a batch in two colours', () => {
       stepsOf(sheet, act)
         .flatMap(({ work }) => (work.do === 'card' ? work.steps : []))
         .map(({ headline }) => headline);
-    expect(glued('glue').at(-1)).toMatch(/Press the tab to the inside of the front wall\.$/);
+    expect(glued('glue').at(-1)).toMatch(/Fold the front wall over flat onto the tab\.$/);
     expect(glued('glue').join()).not.toMatch(/flap/);
-    expect(glued('close-bottom').at(-1)).toMatch(/Press it to the outside of the front bottom flap\.$/);
+    expect(glued('close-bottom').at(-1)).toMatch(/Fold it in onto the front bottom flap\.$/);
   });
 
   it('counts sheets, pieces and boxes: 20 + 8 + 8 sheets, 23 and 22 of each', () => {

@@ -20,9 +20,11 @@ export function readCard(
     templates: new Map(),
     before: [],
     it: [],
+    stuck: new Map(),
   };
   for (const { headline, details, template } of steps) {
     const from = ops.length;
+    heard = { ...heard, stuck: new Map() };
     for (const row of template) {
       const line = readTemplate(row);
       if (!line) return { ok: false, sentence: row };
@@ -51,6 +53,11 @@ function hear(heard: HeardSoFar, op: BenchOp): HeardSoFar {
     case 'flip':
       return { ...heard, lie: flipped(heard.lie) };
     case 'stick':
+      return {
+        ...heard,
+        it: [...heard.it, op.panel],
+        stuck: new Map([...heard.stuck, [op.panel, op.face]]),
+      };
     case 'glue':
       return { ...heard, it: [...heard.it, op.panel] };
     case 'close':

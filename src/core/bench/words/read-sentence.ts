@@ -3,7 +3,7 @@ import type { Blank } from '../../net/types';
 import { type LengthUnit, type Ticks, ticks } from '../../units';
 import { asSeen, flipped, type Lie, quartersOf, sizeAsItLies } from '../equal/card-lie';
 import { firstLie } from '../first-lie';
-import type { BenchOp, BenchPoint, CloseWay } from '../types';
+import type { BenchOp, BenchPoint, CardFace, CloseWay } from '../types';
 import { every, readSaid, readSaidList, readSaidPoint, splitList } from './read-length-words';
 import { readPanels } from './read-panels';
 import type { Op } from './say-act';
@@ -28,6 +28,8 @@ export interface HeardSoFar {
   readonly before: readonly BenchOp[];
   /** The panels named last, which `it` and `them` mean. */
   readonly it: readonly string[];
+  /** The panels that got adhesive in this step, and on which face. */
+  readonly stuck: ReadonlyMap<string, CardFace>;
 }
 
 type Reader = (words: readonly string[], heard: HeardSoFar) => readonly BenchOp[] | null;
@@ -36,7 +38,7 @@ type Reader = (words: readonly string[], heard: HeardSoFar) => readonly BenchOp[
 const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
   [/^Cut a piece (.+) × (.+?)( in| mm)?\.$/, readBlank],
   [/^(?:Back again: )?(half turn|quarter turn clockwise|quarter turn counterclockwise)\.$/i, readTurn],
-  [/^(half turn|quarter turn clockwise|quarter turn counterclockwise); the same again\.$/i, readAgain],
+  [/^(half turn|quarter turn clockwise|quarter turn counterclockwise); the same\.$/i, readAgain],
   [/^Do the same at the (top)\.$/, readAtTop],
   [/^Turn over(?:, left to right)?: (?:good side|inside) up\.$/, () => [{ op: 'flip' }]],
   [/^Lay it (good side|inside) up(?:, (.+) from the drawing)?\.$/, readFirstLie],
@@ -46,13 +48,13 @@ const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
     ([at = ''], { key }) => eachLength(at, key.unit, (at) => ({ op: 'score', at, span: null })),
   ],
   [/^Slit the lower (.+) at (.+)\.$/, ([to = '', at = ''], { key }) => slits(at, '0 mm', to, key.unit)],
-  [/^Cut away (?:the (.+)|all four) corners?: (.+) across, (.+) up\.$/, readCorners],
-  [/^(Score|Slit|Snip off|Cut) from (.+?)(; keep the smaller part)?(?:; the same (.+))?\.$/, readLines],
+  [/^Cut away (?:the (.+)|all four) corners?: (.+) × (.+?)( in| mm)?\.$/, readCorners],
+  [/^(?:(Score|Slit|Snip off) from|From) (.+?)(; keep the smaller part)?(?:; the same (.+))?\.$/, readLines],
   [/^Cut out the window from (.+) to (.+)\.$/, readUprightWindow],
   [/^Cut out the window with corners (.+)\.$/, readWindow],
   [
-    /^Fold every score right over, (away from|towards) its scored side; rub it down, open it flat\.$/,
-    ([way]) => [{ op: 'crease', over: way === 'away from' ? 'bead' : 'groove' }],
+    /^Fold every score right over(?:, (away from|towards) its scored side)?; rub down, open flat\.$/,
+    ([way]) => [{ op: 'crease', over: way === 'towards' ? 'groove' : 'bead' }],
   ],
   [/^Tape the (inside|outside) of (.+): (\d+) strips?(?: each)?, (.+?)\.$/, readStick],
   [
@@ -65,8 +67,9 @@ const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
         tape: 'glue',
       })) ?? null,
   ],
-  [/^Press (.+), each to the (inside|outside) of the next (.+)\.$/, readRing],
-  [/^Press (.+) to the (inside|outside) of (.+)\.$/, readGlue],
+  [/^Press (.+), each to (?:the (inside|outside) of )?the next (.+)\.$/, readRing],
+  [/^Press (.+?) to (?:the (inside|outside) of )?(.+)\.$/, readGlue],
+  [/^Fold (.+?) (over flat|up|in) onto (.+)\.$/, readFoldOnto],
   ...readsOfClose(),
   [/^(?:Score|Cut) along the template\.$|^Cut out the holes\.$/, () => []],
   [/^Cut corner to corner, across × up\.$/, () => []],
@@ -235,10 +238,10 @@ const ALL_CORNERS = 'near left, near right, far left and far right';
 
 /** Left and right as hands see them; measured from a fence on the right they change places. */
 function readCorners(
-  [names = ALL_CORNERS, across = '', up = '']: readonly string[],
+  [names = ALL_CORNERS, across = '', up = '', unit = '']: readonly string[],
   { key }: HeardSoFar,
 ): readonly BenchOp[] | null {
-  const size = [readSaid(across, key.unit), readSaid(up, key.unit)];
+  const size = [readSaid(across, key.unit), readSaid(`${up}${unit}`, key.unit)];
   return every(splitList(names), (name): BenchOp | null => {
     const [, end, seen] = /^(near|far) (left|right)$/.exec(name) ?? [];
     if (size[0] == null || size[1] == null || seen === undefined) return null;
@@ -271,7 +274,7 @@ function readLines(
     const [a, b] = run;
     if (!a || !b) return null;
     const keeps = smaller === undefined ? {} : ({ keeps: 'smaller' } as const);
-    if (verb === 'Cut') return { op: 'cutPath', points: run, curved: false, ...keeps };
+    if (verb === undefined) return { op: 'cutPath', points: run, curved: false, ...keeps };
     if (run.length !== 2) return null;
     if (verb === 'Snip off') return { op: 'snip', a, b, ...keeps };
     return { op: verb === 'Score' ? 'scoreLine' : 'slitLine', a, b };
@@ -323,21 +326,49 @@ function readStick(
 const readThose = (words: string, { key, it }: HeardSoFar): readonly string[] | null =>
   words === 'it' || words === 'them' ? [...new Set(it)] : readPanels(words, key.labels);
 
-const press = (panel: string, onto: string, lap: string | undefined): BenchOp => ({
+/** Adhesive on one face meets the other face of what it is pressed to, where no face is said. */
+const press = (panel: string, onto: string, lap: string | undefined, { stuck }: HeardSoFar): BenchOp => ({
   op: 'glue',
   panel,
   onto,
-  lap: lap === 'inside' ? 'inside' : 'outside',
+  lap: (lap ?? (stuck.get(panel) === 'outside' ? 'inside' : 'outside')) === 'inside' ? 'inside' : 'outside',
   tip: null,
 });
 
-function readGlue([tabs = '', lap, targets = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
+function readGlue(
+  [tabs = '', lap, targets = '']: readonly (string | undefined)[],
+  heard: HeardSoFar,
+): BenchOp[] | null {
   const [panels, ontos] = [readThose(tabs, heard), readPanels(targets, heard.key.labels)];
-  return panels && ontos && panels.flatMap((panel) => ontos.map((onto) => press(panel, onto, lap)));
+  return panels && ontos && panels.flatMap((panel) => ontos.map((onto) => press(panel, onto, lap, heard)));
+}
+
+const WAYS_ONTO: Readonly<Record<string, CloseWay>> = { 'over flat': 'flat', up: 'up', in: 'in' };
+
+/** One panel folded onto others and pressed: it has the adhesive, or they have. */
+function readFoldOnto(
+  [which = '', way = '', met = '']: readonly string[],
+  heard: HeardSoFar,
+): BenchOp[] | null {
+  const [panels, others] = [readThose(which, heard), readPanels(met, heard.key.labels)];
+  const [folded] = panels ?? [];
+  const how = WAYS_ONTO[way];
+  if (panels?.length !== 1 || folded === undefined || !others || how === undefined) return null;
+  return [
+    { op: 'close', panels, by: 'fold', way: how, tip: null },
+    ...others.map((other) =>
+      heard.stuck.has(folded)
+        ? press(folded, other, undefined, heard)
+        : press(other, folded, undefined, heard),
+    ),
+  ];
 }
 
 /** Numbered panels, each onto the one after it, the last onto the first. */
-function readRing([tabs = '', lap, target = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
+function readRing(
+  [tabs = '', lap, target = '']: readonly (string | undefined)[],
+  heard: HeardSoFar,
+): BenchOp[] | null {
   const panels = readThose(tabs, heard);
   const called = (number: number): string | undefined =>
     [...heard.key.labels].find(([, label]) => label === `${target} ${number}`)?.[0];
@@ -346,7 +377,7 @@ function readRing([tabs = '', lap, target = '']: readonly string[], heard: Heard
   return numbered
     ? (every(numbered, ({ panel, number }) => {
         const onto = called((number % count) + 1);
-        return onto === undefined ? null : press(panel, onto, lap);
+        return onto === undefined ? null : press(panel, onto, lap, heard);
       })?.slice() ?? null)
     : null;
 }

@@ -1,7 +1,7 @@
 import { type BlankSide, tabEndOf } from '../../net/tab-end';
 import type { PieceNet } from '../../net/types';
 import { type Ruler, roundToTick, spellLength, type Ticks, ticks } from '../../units';
-import type { BenchOp, BenchPoint, BenchTool } from '../types';
+import type { BenchOp, BenchPoint, BenchTool, CardFace, CloseWay } from '../types';
 import { panelLabels } from './panel-labels';
 import { isRing } from './panel-ring';
 import { sayLength, sayLengths, sayList, sayPlace } from './say-length';
@@ -15,6 +15,8 @@ export interface Speech {
   readonly fence: 'left' | 'right';
   readonly tabEnd: BlankSide | null;
   readonly labels: Labels;
+  /** Scores are pressed on both faces of the piece, so that they do not all fold one way. */
+  readonly scoredOnBoth?: boolean;
 }
 
 export const speechFor = (tool: BenchTool, piece: PieceNet): Speech => ({
@@ -83,7 +85,7 @@ export function sayCorners(corners: readonly Op<'corner'>[], speech: Speech): st
   });
   const [first] = corners;
   if (!first) return '';
-  const size = `${sayLength(first.across, speech.ruler)} across, ${sayLength(first.up, speech.ruler)} up`;
+  const size = sayLengths([first.across, first.up], speech.ruler).replace(' and ', ' × ');
   if (corners.length === 4) return `Cut away all four corners: ${size}.`;
   return `Cut away the ${sayList(names)} corner${corners.length > 1 ? 's' : ''}: ${size}.`;
 }
@@ -102,7 +104,7 @@ export const saySnip = (snip: Op<'snip'>, again: string, speech: Speech): string
   `Snip off ${sayWay([snip.a, snip.b], speech)}${sayKept(snip)}${again}.`;
 
 export const sayPath = (path: Op<'cutPath'>, again: string, speech: Speech): string =>
-  `Cut ${sayWay(path.points, speech)}${sayKept(path)}${again}.`;
+  `${capital(sayWay(path.points, speech))}${sayKept(path)}${again}.`;
 
 /** A window with level and upright sides is known by two corners. */
 export function sayWindow({ ring }: Op<'window'>, speech: Speech): string {
@@ -155,6 +157,13 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 const millimetre = (length: Ticks): string => spellLength(length, 'mm').replace(' mm', '');
 
+/** A score folds over its bead, which is towards the maker once the piece is turned over; where some were pressed on the other face, it is said. */
+export function sayCrease({ over }: Op<'crease'>, { scoredOnBoth = false }: Speech): string {
+  const way =
+    over === 'groove' ? ', towards its scored side' : scoredOnBoth ? ', away from its scored side' : '';
+  return `Fold every score right over${way}; rub down, open flat.`;
+}
+
 /** Adhesive on panels that take the same. */
 export function sayStick(sticks: readonly Op<'stick'>[], { ruler, labels }: Speech): string {
   const [first] = sticks;
@@ -167,17 +176,49 @@ export function sayStick(sticks: readonly Op<'stick'>[], { ruler, labels }: Spee
   return `Tape the ${face} of ${panels}: ${strips}${each}, ${sayLength(tape.length, ruler)}.`;
 }
 
-/** Panels pressed onto one, or one onto several. */
-export function sayGlue(glued: readonly Op<'glue'>[], { labels }: Speech): string {
+/** Whether adhesive on one face meets the other face of what it is pressed to, as it does wherever the words do not say otherwise. */
+export const meetsOther = ({ panel, lap }: Op<'glue'>, stuck: ReadonlyMap<string, CardFace>): boolean =>
+  stuck.has(panel) && stuck.get(panel) !== lap;
+
+/** Panels pressed onto one, or one onto several. `stuck`: which face of each has its adhesive in this step. */
+export function sayGlue(
+  glued: readonly Op<'glue'>[],
+  stuck: ReadonlyMap<string, CardFace>,
+  { labels }: Speech,
+): string {
   const said = (of: readonly string[]): string => sayPanels([...new Set(of)], labels);
   const panels = said(glued.map(({ panel }) => panel));
-  const lap = glued[0]?.lap;
+  const lap = glued.every((op) => meetsOther(op, stuck)) ? '' : `the ${glued[0]?.lap} of `;
   if (isRing(glued)) {
     const next = nounPhrase(labels.get(glued[0]?.onto ?? '') ?? '');
-    return `Press ${panels}, each to the ${lap} of the next ${next}.`;
+    return `Press ${panels}, each to ${lap}the next ${next}.`;
   }
-  return `Press ${panels} to the ${lap} of ${said(glued.map(({ onto }) => onto))}.`;
+  return `Press ${panels} to ${lap}${said(glued.map(({ onto }) => onto))}.`;
 }
+
+/**
+ * A fold and the press it ends in, in one sentence: `Fold the front wall over flat onto the tab`, which has the adhesive, or `Fold the back flap
+ * in onto the front flap`, which has none. Null where it takes two.
+ */
+export function sayFoldOnto(
+  fold: Op<'close'>,
+  glued: readonly Op<'glue'>[],
+  stuck: ReadonlyMap<string, CardFace>,
+  speech: Speech,
+): string | null {
+  const [folded, ...others] = fold.panels;
+  const way = ONTO[fold.way];
+  if (folded === undefined || others.length > 0 || fold.by !== 'fold' || way === undefined) return null;
+  if (glued.length === 0 || !glued.every((op) => meetsOther(op, stuck))) return null;
+  const met = stuck.has(folded)
+    ? glued.every(({ panel }) => panel === folded) && glued.map(({ onto }) => onto)
+    : glued.every(({ onto }) => onto === folded) && glued.map(({ panel }) => panel);
+  if (!met) return null;
+  const onto = sayPanels([...new Set(met)], speech.labels);
+  return `Fold ${sayPanels([folded], speech.labels)} ${way} onto ${onto}.`;
+}
+
+const ONTO: Partial<Readonly<Record<CloseWay, string>>> = { flat: 'over flat', up: 'up', in: 'in' };
 
 /** `rim wall 2` without its number. */
 const nounPhrase = (label: string): string => label.replace(/ \d+$/, '');

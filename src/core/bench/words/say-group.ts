@@ -12,9 +12,11 @@ import {
   sayBlank,
   sayClose,
   sayCorners,
+  sayCrease,
   sayCurve,
   sayCurvedCut,
   sayFlip,
+  sayFoldOnto,
   sayGlue,
   sayHole,
   sayPath,
@@ -45,7 +47,9 @@ interface SaidStep extends Said {
 type Numbered = (thing: 'curve' | 'cut' | 'hole') => string;
 
 /** Says groups in order, numbering what is laid out by template. */
-export function sayGroups(groups: readonly ActGroup[], blank: Blank, speech: Speech): readonly SaidStep[] {
+export function sayGroups(groups: readonly ActGroup[], blank: Blank, by: Speech): readonly SaidStep[] {
+  const faces = new Set(groups.filter(({ kind }) => kind === 'score').map(({ lie }) => lie.mirrored));
+  const speech = { ...by, scoredOnBoth: faces.size > 1 };
   const counts = { curve: 0, cut: 0, hole: 0 };
   const next: Numbered = (thing) => `${thing} ${++counts[thing]}`;
   const first = groups.find(({ family }) => family !== 'blank')?.lie;
@@ -68,7 +72,7 @@ function sayTheSame(group: ActGroup, before: ActGroup, speech: Speech): string |
   const [turn, ...others] = group.before;
   const spelled = JSON.stringify(group.acts);
   if (turn?.op === 'turn' && others.length === 0 && spelled === JSON.stringify(before.acts))
-    return `${sayTurn(turn, false, speech).slice(0, -1)}; the same again.`;
+    return `${sayTurn(turn, false, speech).slice(0, -1)}; the same.`;
   if (turn || group.family !== before.family || !before.acts.some((op) => op.op === 'close')) return null;
   const atTop = before.acts.map((op) => withPanels(op, (panel) => atOtherEnd(panel, speech)));
   return JSON.stringify(atTop) === spelled && spelled !== JSON.stringify(before.acts)
@@ -142,12 +146,7 @@ function sayActs({ family, acts }: ActGroup, size: Blank, speech: Speech, next: 
     case 'window':
       return sayWindows(only(acts, 'window'), speech, next);
     case 'crease':
-      return just(
-        only(acts, 'crease').map(
-          ({ over }) =>
-            `Fold every score right over, ${over === 'bead' ? 'away from' : 'towards'} its scored side; rub it down, open it flat.`,
-        ),
-      );
+      return just(only(acts, 'crease').map((op) => sayCrease(op, speech)));
     case 'stick':
     case 'glue':
     case 'close':
@@ -172,14 +171,21 @@ function sayJoining(acts: readonly BenchOp[], speech: Speech): readonly string[]
     it = named;
   };
   const named = (panels: readonly string[]): string => sayPanels([...new Set(panels)], speech.labels);
-  for (const run of runs) {
+  const stuck = new Map(only(acts, 'stick').map(({ panel, face }) => [panel, face]));
+  for (const [i, run] of runs.entries()) {
     for (const those of alike(only(run, 'stick'), (op) => `${op.face} ${JSON.stringify(op.tape)}`))
       say(named(those.map(({ panel }) => panel)), sayStick(those, speech));
     const closes = only(run, 'close');
-    if (closes.length === 1 && closes[0]) say(named(closes[0].panels), sayClose(closes[0], speech));
+    const pressed = gatherJoints(only(runs[i + 1] ?? [], 'glue'));
+    const onto = closes[0] && pressed[0] && sayFoldOnto(closes[0], pressed[0], stuck, speech);
+    if (onto && closes.length === 1 && pressed.length === 1) {
+      say(named(closes[0]?.panels ?? []), onto);
+      runs[i + 1] = [];
+      it = '';
+    } else if (closes.length === 1 && closes[0]) say(named(closes[0].panels), sayClose(closes[0], speech));
     else said.push(...sayCloses(closes, speech));
     for (const those of gatherJoints(only(run, 'glue')))
-      say(named(those.map(({ panel }) => panel)), sayGlue(those, speech));
+      say(named(those.map(({ panel }) => panel)), sayGlue(those, stuck, speech));
   }
   return said;
 }

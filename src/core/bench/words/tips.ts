@@ -64,7 +64,7 @@ function fenceStays({ acts, from }: ActGroup, { groups, tool }: Bench): readonly
   const before = groups.filter((group) => group.family === 'score' && group.to <= from).at(-1);
   const [last, first] = [before?.acts.at(-1), acts[0]];
   const isSame = last?.op === 'score' && first?.op === 'score' && last.at === first.at;
-  return isSame && tool.kind === 'fence' ? ['The fence stays where it is.'] : [];
+  return isSame && tool.kind === 'fence' ? ['Same fence setting.'] : [];
 }
 
 /** Marks with more play than this need no more care than any other. source: our choice */
@@ -81,9 +81,7 @@ function truestMark({ from }: ActGroup, { box, groups, speech }: Bench): readonl
 
 function narrowStrip({ acts }: ActGroup): readonly string[] {
   const narrow = acts.some((op) => op.op === 'corner' && Math.min(op.across, op.up) < SAFE_STRIP);
-  return narrow
-    ? ['A strip this narrow is cut with scissors, or a knife and a metal ruler, not on the trimmer.']
-    : [];
+  return narrow ? ['Cut a strip this narrow with scissors, or a knife and a metal ruler.'] : [];
 }
 
 /** What flaps are called that are pared at both sides. */
@@ -104,10 +102,10 @@ function pareFlaps({ to }: ActGroup, { piece, groups, speech }: Bench): readonly
   const tabs = roles.filter((role) => role === 'glueTab').length;
   return [
     ...(flaps.length > 0
-      ? [`Pare ${pared} off each side of the ${flaps.join(' and the ')}, so that they fold in freely.`]
+      ? [`Pare ${pared} off each side of the ${flaps.join(' and the ')}.`]
       : []),
     ...(tabs > 0
-      ? [`Pare ${pared} off the foot of the ${tabs > 1 ? 'corner tabs' : 'glue tab'}, to clear the floor.`]
+      ? [`Pare ${pared} off the foot of the ${tabs > 1 ? 'corner tabs' : 'glue tab'}.`]
       : []),
   ];
 }
@@ -122,9 +120,7 @@ function narrowOpening({ to }: ActGroup, { piece, box, groups, speech }: Bench):
   const [opening] = width < depth ? [width] : [depth];
   if (!isLast || opening >= HAND_WIDTH || box.inside.height <= FINGER_REACH) return [];
   const { text } = printLength(opening, speech.ruler);
-  return [
-    `The opening, about ${text}, is too narrow for a hand: press the bottom from inside with a bone folder.`,
-  ];
+  return [`About ${text} is too narrow for a hand: press the bottom from inside with a bone folder.`];
 }
 
 /** A number between the marks is set by eye, and `full` and `scant` want saying once. */
@@ -132,5 +128,5 @@ function markTips({ kind, acts }: ActGroup, { speech }: Bench): readonly string[
   if (kind !== 'score' && kind !== 'slit') return [];
   const places = acts.flatMap((op) => (op.op === 'score' || op.op === 'slit' ? [op.at] : []));
   if (places.every((at) => isOnMark(at, speech.ruler.finest))) return [];
-  return ['Full is a hair past the mark named, scant a hair short of it: set these by eye.'];
+  return ['Full is a hair past the mark, scant a hair short.'];
 }

@@ -30,25 +30,25 @@ describe('the trade’s own card (common practice, no source)', () => {
       'Score at 3 1/2, 5, 8 1/2 and 10 in.',
       'Quarter turn counterclockwise. Score at 3 in.',
       'Back again: quarter turn clockwise. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
-      'Cut away the near right corner: 1 in across, 1 9/16 in up. Snip off from 10 × 1 9/16 to 11 × 1 7/8. Snip off from 11 × 4 3/16 to 10 × 4 1/2.',
+      'Cut away the near right corner: 1 × 1 9/16 in. Snip off from 10 × 1 9/16 to 11 × 1 7/8. Snip off from 11 × 4 3/16 to 10 × 4 1/2.',
     ]);
   });
 
   test('closing it, with the tips a practised maker gives', () => {
     const [steps = []] = cardOf('open-top');
     expect(said(steps).slice(5)).toEqual([
-      'Fold every score right over, towards its scored side; rub it down, open it flat.',
+      'Fold every score right over, towards its scored side; rub down, open flat.',
       'Fold the left wall over flat.',
-      'Tape the outside of the tab: 1 strip, 2 15/16 in. Fold the front wall over flat. Press the tab to the inside of the front wall.',
+      'Tape the outside of the tab: 1 strip, 2 15/16 in. Fold the front wall over flat onto the tab.',
       'Open it up and square it.',
       'Fold the right bottom flap in, then the left bottom flap.',
-      'Tape the inside of the front bottom flap: 4 strips, 1 1/2 in. Fold it in. Press it to the outside of the right and left bottom flaps.',
-      'Tape the inside of the back bottom flap: 2 strips, 3 1/2 in. Fold it in. Press it to the outside of the front bottom flap.',
+      'Tape the inside of the front bottom flap: 4 strips, 1 1/2 in. Fold it in onto the right and left bottom flaps.',
+      'Tape the inside of the back bottom flap: 2 strips, 3 1/2 in. Fold it in onto the front bottom flap.',
     ]);
     expect(tips(steps)).toEqual([
       'Stop at the cross score.',
-      'Pare 1/32 in off each side of the inner bottom flaps, so that they fold in freely.',
-      'The opening, about 1 1/2 in, is too narrow for a hand: press the bottom from inside with a bone folder.',
+      'Pare 1/32 in off each side of the inner bottom flaps.',
+      'About 1 1/2 in is too narrow for a hand: press the bottom from inside with a bone folder.',
     ]);
   });
 
@@ -88,16 +88,16 @@ describe('tips only where the numbers call for them', () => {
   });
 
   test('a strip a sixteenth wide is not for the trimmer', () => {
-    expect(tips(cardOf('tray-lid')[0]).join()).toContain('A strip this narrow');
-    expect(tips(cardOf('open-top')[0]).join()).not.toContain('A strip this narrow');
+    expect(tips(cardOf('tray-lid')[0]).join()).toContain('a strip this narrow');
+    expect(tips(cardOf('open-top')[0]).join()).not.toContain('a strip this narrow');
   });
 
   test('a fence that is set once is said to stay, on a trimmer', () => {
     const stays = (tool: BenchTool) =>
-      tips(cardOf('tray-lid', {}, tool)[0]).filter((tip) => tip === 'The fence stays where it is.');
+      tips(cardOf('tray-lid', {}, tool)[0]).filter((tip) => tip === 'Same fence setting.');
     expect(stays(trimmer)).toHaveLength(3);
     expect(stays(board)).toHaveLength(0);
-    expect(tips(cardOf('open-top')[0])).not.toContain('The fence stays where it is.');
+    expect(tips(cardOf('open-top')[0])).not.toContain('Same fence setting.');
   });
 
   test('a tray needs no flaps pared, but the feet of its tabs', () => {
