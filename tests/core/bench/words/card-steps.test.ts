@@ -103,7 +103,7 @@ describe('tips only where the numbers call for them', () => {
   test('a tray needs no flaps pared, but the feet of its tabs', () => {
     const told = tips(cardOf('tray-lid')[0]).join();
     expect(told).not.toContain('flaps');
-    expect(told).toContain('Pare 1/32 in off the foot of the corner tabs, to clear the floor.');
+    expect(told).toContain('Pare 1/32 in off the foot of the corner tabs.');
   });
 });
 
