@@ -97,6 +97,7 @@ const DOCUMENTS = [
   'Print the list',
   'Print it large, with big pictures',
   'Print the batch sheet',
+  'Print the lesson plan',
   'Print the handout',
 ];
 

@@ -74,7 +74,7 @@ describe('the step card in its compact edition', () => {
     expect(rows.filter(({ letter, a4 }) => letter > 2 || a4 > 2)).toEqual([]);
   });
 
-  test('takes less than half of the words it took, in the median', () => {
+  test('takes hardly more than two fifths of the words it took, in the median', () => {
     const shares = rows
       .flatMap(({ style, words }) => (BEFORE[style] ? [words / BEFORE[style][0]] : []))
       .sort((a, b) => a - b);

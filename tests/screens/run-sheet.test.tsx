@@ -172,7 +172,7 @@ test('a step is read aloud only when asked for, by a voice of the device alone',
   fireEvent.click(button());
   await vi.waitFor(() => expect(spoken).toHaveLength(1));
   expect(spoken[0]).toBe(
-    'home: Set the fence to 3 inches. Score edge to edge. Lay the piece good side up. It is 11 inches across, 4 and a half inches up.',
+    'home: Set the fence to 3 inches. Score edge to edge. Lay the piece good side up, a quarter turn clockwise from the drawing. It is 4 and a half inches across, 11 inches up.',
   );
   press('Next');
   await vi.waitFor(() => expect(spoken).toHaveLength(2));

@@ -138,7 +138,7 @@ describe('inch and metric, either face, either hand', () => {
     expect(words).toContain('Score at 3 1/2, 5, 8 1/2 and 10 in.');
     expect(words).toContain('Slit at 3 1/2, 5 and 8 1/2 in, from 3 in up to the far edge.');
     expect(words).toContain('Cut away the far right corner');
-    expect(words).toContain('Turn over: inside up. Fold every score right over, away from its scored side');
+    expect(words).toContain('Turn over: inside up. Fold every score right over; rub down, open flat.');
   });
 
   test('with the fence on the right the card is turned first, and the tab lies away from the fence', () => {
