@@ -101,12 +101,8 @@ function pareFlaps({ to }: ActGroup, { piece, groups, speech }: Bench): readonly
   const flaps = [...new Set(roles)].flatMap((role) => PARED_FLAPS[role] ?? []);
   const tabs = roles.filter((role) => role === 'glueTab').length;
   return [
-    ...(flaps.length > 0
-      ? [`Pare ${pared} off each side of the ${flaps.join(' and the ')}.`]
-      : []),
-    ...(tabs > 0
-      ? [`Pare ${pared} off the foot of the ${tabs > 1 ? 'corner tabs' : 'glue tab'}.`]
-      : []),
+    ...(flaps.length > 0 ? [`Pare ${pared} off each side of the ${flaps.join(' and the ')}.`] : []),
+    ...(tabs > 0 ? [`Pare ${pared} off the foot of the ${tabs > 1 ? 'corner tabs' : 'glue tab'}.`] : []),
   ];
 }
 
