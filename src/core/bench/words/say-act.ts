@@ -177,7 +177,7 @@ export function sayStick(sticks: readonly Op<'stick'>[], { ruler, labels }: Spee
 }
 
 /** Whether adhesive on one face meets the other face of what it is pressed to, as it does wherever the words do not say otherwise. */
-export const meetsOther = ({ panel, lap }: Op<'glue'>, stuck: ReadonlyMap<string, CardFace>): boolean =>
+const meetsOther = ({ panel, lap }: Op<'glue'>, stuck: ReadonlyMap<string, CardFace>): boolean =>
   stuck.has(panel) && stuck.get(panel) !== lap;
 
 /** Panels pressed onto one, or one onto several. `stuck`: which face of each has its adhesive in this step. */
