@@ -2,14 +2,12 @@ import { openSharing } from '../exchange/open-sharing';
 import type { ExchangeDoor } from '../state/ports';
 import type { SharingDesk } from '../state/sharing';
 import { DATABASE_NAME } from '../storage/database-name';
-import { randomId } from '../storage/random-id';
 
 /** The exchange beside the app, carried by one tab of this browser at a time. */
 export const openHere = (door: ExchangeDoor, remember: (isShared: boolean) => void): Promise<SharingDesk> =>
-  openSharing(door, DATABASE_NAME, null, {
+  openSharing(door, DATABASE_NAME, {
     address: new URL('exchange', document.baseURI).href,
     now: () => Date.now(),
-    newId: randomId,
     alone: (work) =>
       'locks' in navigator ? navigator.locks.request('crease-and-count.sharing', work) : work(),
     wait: (milliseconds) =>

@@ -109,29 +109,3 @@ export function writesOf(change: RowChange, held: Values, device: string): [Path
   });
   return [...gone(stale), ...fresh];
 }
-
-/** Helpers count over a bench link, and nowhere else; their names begin with this. */
-export const HELPER = 'h-';
-
-/** A row without what helpers counted. */
-export function withoutHelpers(row: AnyRow): AnyRow {
-  if (!('run' in row) || !row.run) return row;
-  return { ...row, run: { ...row.run, stages: row.run.stages.filter(({ by }) => !by?.startsWith(HELPER)) } };
-}
-
-/** An event of ours with what helpers counted as it stands on the other side. */
-export function withHelpersOf(ours: AnyRow, theirs: object): AnyRow {
-  const their =
-    'run' in theirs ? (theirs.run as { stages?: readonly Counted[] } | undefined)?.stages : undefined;
-  const helped = (Array.isArray(their) ? (their as Counted[]) : []).filter(({ by }) =>
-    by?.startsWith(HELPER),
-  );
-  if (helped.length === 0 && !('run' in ours && ours.run)) return ours;
-  const { run } = withoutHelpers(ours) as {
-    run?: { stages: readonly unknown[]; firstRight: readonly string[] };
-  };
-  return {
-    ...ours,
-    run: { firstRight: run?.firstRight ?? [], stages: [...(run?.stages ?? []), ...helped] },
-  } as AnyRow;
-}

@@ -2,11 +2,9 @@ import type { OnMany } from '../state/keeping/exchange';
 import type { ComingRow, Exchange, ExchangeDoor } from '../state/ports';
 import type { Sharing, SharingDesk } from '../state/sharing';
 import { type DeviceNote, listDevices, readDevice } from './devices';
-import { HELPER } from './fields';
-import { keysOf, lookLink, newShelf, readLink, type ShelfLink, toText, writeLink } from './keys';
+import { keysOf, newShelf, readLink, type ShelfLink, toText, writeLink } from './keys';
 import type { MemoryOfSharing, Pairing } from './memory-of-sharing';
 import { handOver, newPair, publicOf, takeOver } from './new-key';
-import { benchExchange, helperExchange, lookExchange, wholeExchange } from './parts';
 import { SealedRows } from './sealed-rows';
 import { runSession } from './session';
 
@@ -16,7 +14,6 @@ export interface SharingWorld {
   readonly address: string;
   readonly memory: MemoryOfSharing;
   readonly now: () => number;
-  readonly newId: () => string;
   /** Does this while no other tab does anything of the same name. */
   readonly alone: (work: () => Promise<void>) => Promise<void>;
   /** Resolves when it is worth trying again: after so many milliseconds, or when the network comes back. */
@@ -43,18 +40,16 @@ export class SharedShelf implements SharingDesk {
   #deletions = 0;
   #receipt: ReturnType<typeof setTimeout> | undefined;
   #lastNotes: readonly DeviceNote[] = [];
-  readonly #benches = new Set<string>();
 
   constructor(door: ExchangeDoor, world: SharingWorld) {
     this.#door = door;
     this.#world = world;
   }
 
-  /** Takes up what was shared before. `link`: what a page of its own is opened for, a learner's or a helper's. */
-  async start(link: ShelfLink | null): Promise<void> {
+  /** Takes up what was shared before. */
+  async start(): Promise<void> {
     this.#pairing = await this.#world.memory.readPairing();
-    if (!this.#pairing && link) await this.#pair(link, '');
-    else if (this.#pairing) this.#run();
+    if (this.#pairing) this.#run();
   }
 
   async isThere(): Promise<'yes' | 'no' | 'not-secure'> {
@@ -75,31 +70,18 @@ export class SharedShelf implements SharingDesk {
 
   async join(text: string, deviceName: string): Promise<boolean> {
     const link = readLink(text);
-    if (link?.may !== 'write') return false;
+    if (!link) return false;
     await this.#pair(link, deviceName);
     return true;
   }
 
-  link(kind: 'join' | 'look'): Promise<string | null> {
-    const link = this.#pairing?.link;
-    if (link?.may !== 'write') return Promise.resolve(null);
-    return kind === 'join' ? Promise.resolve(writeLink(link)) : lookLink(link).then(writeLink);
-  }
-
-  async benchLink(eventId: string): Promise<string | null> {
-    const rows = this.#rows;
-    if (!rows || this.#pairing?.link.may !== 'write') return null;
-    const known = rows.notes('#bench').find(({ path }) => path[1] === eventId)?.value;
-    const link = (known as ShelfLink | undefined) ?? newShelf('count');
-    if (!known) rows.write([[['#bench', eventId], link]]);
-    this.#openBenches(rows);
-    await rows.settled();
-    return writeLink(link);
+  link(): string | null {
+    return this.#pairing && writeLink(this.#pairing.link);
   }
 
   async remove(deviceId: string): Promise<boolean> {
     const [rows, pairing] = [this.#rows, this.#pairing];
-    if (!rows || pairing?.link.may !== 'write') return false;
+    if (!rows || !pairing) return false;
     const link = newShelf();
     // The new shelf is filled before anybody hears of it.
     const filled = new AbortController();
@@ -115,7 +97,7 @@ export class SharedShelf implements SharingDesk {
         onUp: () => Promise.resolve(true),
         join: (fresh) =>
           this.#door.join(
-            wholeExchange(fresh, [], () => undefined),
+            exchangeOf(fresh, [], () => undefined),
             'ask',
             () => undefined,
           ),
@@ -156,8 +138,7 @@ export class SharedShelf implements SharingDesk {
     const own = toText(crypto.getRandomValues(new Uint8Array(9)))
       .toLowerCase()
       .replaceAll('_', '-');
-    const device = `${link.may === 'count' ? HELPER : 'd-'}${own}`;
-    await this.#keep({ link, device, name, pair, edits: 0 });
+    await this.#keep({ link, device: `d-${own}`, name, pair, edits: 0 });
     this.#world.remember(true);
     this.#run();
   }
@@ -202,6 +183,9 @@ export class SharedShelf implements SharingDesk {
   async #session(pairing: Pairing, stop: AbortSignal, onUp: () => void) {
     const { link } = pairing;
     const host = this.#hostOf(link, pairing);
+    const told = () => {
+      if (this.#pairing) void this.#keep({ ...this.#pairing, edits: this.#pairing.edits + 1 });
+    };
     return runSession(
       link,
       {
@@ -213,7 +197,7 @@ export class SharedShelf implements SharingDesk {
           return true;
         },
         join: (rows, agreed) => {
-          const joined = this.#door.join(this.#exchangeOf(rows, agreed, link), this.#onMany, (deletions) => {
+          const joined = this.#door.join(exchangeOf(rows, agreed, told), this.#onMany, (deletions) => {
             this.#deletions = deletions;
             this.#say('asks');
           });
@@ -221,7 +205,6 @@ export class SharedShelf implements SharingDesk {
             this.#onMany = 'ask';
             this.#say('joined');
           }
-          if (link.may === 'write') this.#openBenches(rows);
           void this.#sign(rows);
           return joined;
         },
@@ -229,7 +212,6 @@ export class SharedShelf implements SharingDesk {
           const rows = this.#rows;
           if (!rows) return;
           if (notes.some(({ path }) => path[0] === '#moved')) void this.#hasMoved(rows, pairing);
-          if (notes.some(({ path }) => path[0] === '#bench')) this.#openBenches(rows);
         },
         onChange: () => {
           this.#say(this.#line);
@@ -260,14 +242,6 @@ export class SharedShelf implements SharingDesk {
     };
   }
 
-  #exchangeOf(rows: SealedRows, agreed: readonly ComingRow[], { may }: ShelfLink): Exchange {
-    const told = () => {
-      if (this.#pairing) void this.#keep({ ...this.#pairing, edits: this.#pairing.edits + 1 });
-    };
-    if (may === 'look') return lookExchange(rows, agreed);
-    return may === 'count' ? helperExchange(rows, agreed, told) : wholeExchange(rows, agreed, told);
-  }
-
   /** Whether the shelf has moved on; goes along if this device was named, and keeps what it has if it was not. */
   async #hasMoved(rows: SealedRows, pairing: Pairing): Promise<boolean> {
     const moved = rows.notes('#moved')[0]?.value;
@@ -289,7 +263,7 @@ export class SharedShelf implements SharingDesk {
   /** Says of this device what it is called, what it told and what it has received. */
   async #sign(rows: SealedRows): Promise<void> {
     const pairing = this.#pairing;
-    if (pairing?.link.may !== 'write' || this.#line !== 'joined') return;
+    if (!pairing || this.#line !== 'joined') return;
     const notes = rows.notes('#device').flatMap(readDevice);
     const seen = Object.fromEntries(
       notes.filter(({ id }) => id !== pairing.device).map(({ id, edits }) => [id, edits]),
@@ -306,42 +280,6 @@ export class SharedShelf implements SharingDesk {
     rows.write([[['#device', id], { id, name, lastAt, edits, seen, key: await publicOf(pairing.pair) }]]);
   }
 
-  /** Opens a line for each bench link of the shelf, over which helpers’ counts come in. */
-  #openBenches(rows: SealedRows): void {
-    for (const { path, value } of rows.notes('#bench')) {
-      const [, event = ''] = path;
-      const link = value as ShelfLink | null;
-      const pairing = this.#pairing;
-      if (!pairing || link?.may !== 'count' || this.#benches.has(link.name)) continue;
-      const stop = this.#stop.signal;
-      this.#benches.add(link.name);
-      void this.#carryBench(link, event, pairing, stop).finally(() => this.#benches.delete(link.name));
-    }
-  }
-
-  async #carryBench(link: ShelfLink, event: string, pairing: Pairing, stop: AbortSignal): Promise<void> {
-    while (!stop.aborted) {
-      const end = await runSession(
-        link,
-        {
-          ...this.#hostOf(link, pairing),
-          agreedBefore: () => Promise.resolve([]),
-          onUp: () => Promise.resolve(true),
-          join: (rows, agreed) => {
-            const exchange = benchExchange(rows, agreed, event, () => this.#door.partOf(event));
-            const joined = this.#door.join(exchange, 'ask', () => undefined);
-            exchange.tell([{ table: 'events', id: event, do: 'edit', fields: [] }]);
-            return joined;
-          },
-          onNotes: () => undefined,
-        },
-        stop,
-      );
-      if (end !== 'lost') return;
-      await this.#world.wait(LONGEST_WAIT_MS / 10);
-    }
-  }
-
   #say(line: Sharing['line']): void {
     this.#line = line;
     const pairing = this.#pairing;
@@ -354,7 +292,18 @@ export class SharedShelf implements SharingDesk {
       unsent: this.#rows?.unsent ?? 0,
       devices: listDevices(notes, pairing.device, pairing.edits),
       deletions: this.#deletions,
-      may: pairing.link.may,
     });
   }
 }
+
+/** Sealed rows as the state knows an exchange; `told` hears of each time that something goes. */
+const exchangeOf = (rows: SealedRows, agreed: readonly ComingRow[], told: () => void): Exchange => ({
+  tell(changes) {
+    rows.tell(changes);
+    told();
+  },
+  watch: (listener) => rows.watch((coming) => coming.length > 0 && listener(coming)),
+  agreed: () => agreed,
+  all: rows.all,
+  now: rows.now,
+});

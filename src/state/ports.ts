@@ -1,5 +1,4 @@
 import type { Settings } from '../../shared/settings';
-import type { AnyRow } from '../../shared/tables';
 import type { Journal, Result, WorkbookStorage } from '../storage/port';
 import type { Joined, OnMany } from './keeping/exchange';
 import type { RowChange } from './keeping/steps';
@@ -51,8 +50,6 @@ export interface ComingRow extends RowKey {
 export interface Exchange {
   /** What was changed here, once it is kept. */
   tell(changes: readonly RowChange[]): void;
-  /** What of a row goes over this exchange. */
-  told(row: AnyRow): AnyRow;
   /** Hears of rows that others changed. Returns a function that stops it. */
   watch(listener: (rows: readonly ComingRow[]) => void): () => void;
   /** Every row as both sides knew it when this device was last joined and had kept everything. */
@@ -68,8 +65,6 @@ export interface ExchangeDoor {
   readonly join: (exchange: Exchange, onMany: OnMany, asks: (deletions: number) => void) => Joined;
   /** Shows how sharing stands; null: nothing is shared. */
   readonly show: (sharing: Sharing | null) => void;
-  /** An event and every row it names, as they stand now. */
-  readonly partOf: (eventId: string) => readonly (RowKey & { readonly row: AnyRow })[];
 }
 
 /** What the state needs of the world around it; the app wires the browser's, tests wire their own. */

@@ -24,8 +24,6 @@ export interface Sharing {
   readonly devices: readonly SharedDevice[];
   /** How many rows another device deleted at once, where `asks`. */
   readonly deletions: number;
-  /** `look`: nothing that is changed here goes to the others. */
-  readonly may: 'write' | 'look' | 'count';
 }
 
 /** What sharing can do; fetched with the page that needs it. */
@@ -36,10 +34,8 @@ export interface SharingDesk {
   begin(deviceName: string): Promise<boolean>;
   /** Joins the shelf that a link names; false: it is no such link. */
   join(link: string, deviceName: string): Promise<boolean>;
-  /** The last part of a link that another device joins by, or that a learner looks by; null: nothing is shared. */
-  link(kind: 'join' | 'look'): Promise<string | null>;
-  /** The last part of a link that opens the run sheet of one event for helpers. */
-  benchLink(eventId: string): Promise<string | null>;
+  /** The last part of a link that another device joins by; null: nothing is shared. */
+  link(): string | null;
   /** Takes a device off the list: everything moves to a new key, which it does not get. It keeps what it has. */
   remove(deviceId: string): Promise<boolean>;
   /** Ends sharing on this device. Everything stays here. */

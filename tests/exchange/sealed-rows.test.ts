@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import * as Y from 'yjs';
 import type { FavorEvent, Recipe } from '../../shared/workbook';
 import { addCount, countAt } from '../../src/core/plan';
-import { keysOf, lookLink, newShelf, readLink, writeLink } from '../../src/exchange/keys';
+import { keysOf, newShelf, readLink, writeLink } from '../../src/exchange/keys';
 import { SealedRows } from '../../src/exchange/sealed-rows';
 
 const AT = '2026-01-17T09:00:00.000Z';
@@ -86,20 +86,12 @@ test('what leaves the device can be read by nobody without the key, and only in 
     await stranger.settled();
     expect(stranger.all()).toEqual([]);
   }
-  // A learner's link opens it, and holds no secret of those who write.
-  const look = await lookLink(link);
-  const learner = new SealedRows(await keysOf(look), 'd-l', bytes);
-  await learner.settled();
-  expect(learner.all()).toHaveLength(1);
-  expect(writeLink(look)).not.toContain(link.secret);
 });
 
-test('a link is read back whole, and refused when a letter is missing', async () => {
+test('a link is read back whole, and refused when a letter is missing', () => {
   const link = newShelf();
   const address = `https://boxes.example.org/#/${writeLink(link)}`;
   expect(readLink(address)).toEqual(link);
   expect(readLink(address.slice(0, -1))).toBeNull();
   expect(readLink('https://boxes.example.org/#/help')).toBeNull();
-  const look = await lookLink(link);
-  expect(readLink(writeLink(look))).toEqual(look);
 });

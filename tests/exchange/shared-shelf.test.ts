@@ -39,10 +39,9 @@ async function device(name: string): Promise<Device> {
     sharing: {
       isShared: () => false,
       open: (door) =>
-        openSharing(door, `${name}-${Math.random()}`, null, {
+        openSharing(door, `${name}-${Math.random()}`, {
           address: `${server.origin.replace('http', 'ws')}/exchange`,
           now: () => Date.now(),
-          newId: () => name,
           alone: (work) => work(),
           wait: async (milliseconds) => {
             if (held?.name === name) await held.until;
@@ -122,3 +121,17 @@ test('pair, work apart while the server is dead, meet again: both fields, and bo
   expect(names(a)).toEqual(['Frost tray', 'Ice tray']);
   await a.desk.leave();
 }, 90_000);
+
+test('a device that is taken off a shelf of one thing while it is connected keeps that thing', async () => {
+  const [a, b] = [await device('a'), await device('b')];
+  const made = a.store.getState().createRecipe({ name: 'Snow tray', styleId: 'tray' });
+  const id = made.ok ? made.id : '';
+  await b.desk.join(await begin(a, 'Laptop'), 'Phone');
+  await until(() => recipe(b, id)?.name === 'Snow tray', 'came over');
+  const phoneOf = () => a.store.getState().sharing?.devices.find(({ isThis }) => !isThis);
+  await until(() => phoneOf() !== undefined, 'listed');
+  expect(await a.desk.remove(phoneOf()?.id ?? '')).toBe(true);
+  await until(() => line(b) === 'removed' && line(a) === 'joined', 'removed');
+  for (const on of [a, b]) expect(recipe(on, id)?.name).toBe('Snow tray');
+  await a.desk.leave();
+}, 60_000);

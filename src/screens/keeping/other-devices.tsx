@@ -72,10 +72,7 @@ interface SharedProps {
 function Shared({ keeping, desk, sharing }: SharedProps) {
   const words = useKeepingWords().sharing;
   const { line, devices, unsent, deletions } = sharing;
-  const [link, setLink] = useState<string | null>(null);
-  useEffect(() => {
-    void desk.link('join').then(setLink);
-  }, [desk, devices]);
+  const link = desk.link();
   const others = devices.filter(({ isThis }) => !isThis);
   return (
     <>

@@ -167,13 +167,11 @@ export function bootIntents(shop: Workshop): BootIntents {
   const sharingDesk = () => {
     const { sharing } = shop.ports;
     if (!sharing) return Promise.resolve(null);
-    desk ??= Promise.all([import('../keeping/exchange'), import('../keeping/export-file')]).then(
-      ([{ joinExchange }, { partOf }]) =>
-        sharing.open({
-          join: (...args) => joinExchange(shop, ...args),
-          show: (sharing) => shop.set({ sharing }),
-          partOf: (eventId) => partOf(shop.state.rows, eventId),
-        }),
+    desk ??= import('../keeping/exchange').then(({ joinExchange }) =>
+      sharing.open({
+        join: (...args) => joinExchange(shop, ...args),
+        show: (sharing) => shop.set({ sharing }),
+      }),
     );
     // What does not come is asked for again the next time.
     desk.catch(() => {

@@ -41,10 +41,9 @@ export function joinExchange(
 
   function tell({ table, id }: RowKey): void {
     const key = keyText({ table, id });
-    const here = rowAt(shop.state.rows, { table, id });
+    const is = rowAt(shop.state.rows, { table, id });
     // The example is on every device already, and nobody's work.
-    if (isExample(here)) return;
-    const is = here && exchange.told(here);
+    if (isExample(is)) return;
     const change = changeBetween({ table, id }, agreed.get(key) ?? null, is);
     if (!change) return;
     if (is) agreed.set(key, is);

@@ -17,13 +17,6 @@ export function fileOf(shelf: Shelf, what: ExportWhat): WorkbookFile | null {
   return rowAt(shelf, key) ? workbookOf(what.kind, rowsOf(withAllItNeeds(shelf, key))) : null;
 }
 
-/** An event and every row it points to; none if it is not there. */
-export const partOf = (shelf: Shelf, eventId: string): readonly (RowKey & { readonly row: AnyRow })[] =>
-  Object.entries(withAllItNeeds(shelf, { table: 'events', id: eventId })).flatMap(
-    ([table, rows]: [string, ReadonlyMap<string, AnyRow>]) =>
-      [...rows.values()].map((row) => ({ table: table as TableName, id: row.id, row })),
-  );
-
 /** A shelf with one row and every row it points to, directly or through another; what is not there is passed over. */
 function withAllItNeeds(shelf: Shelf, first: RowKey): Shelf {
   let needed = EMPTY_SHELF;
