@@ -1,8 +1,8 @@
-import { FileUp } from 'lucide-react';
-import { type ChangeEvent, useId, useRef, useState } from 'react';
+import { useId, useState } from 'react';
 import type { HeardGuests } from '../../../shared/read-guests';
 import type { FavorEvent, Guest } from '../../../shared/workbook';
 import { Button } from '../../ui/fields/button';
+import { FilePick } from '../../ui/fields/file-pick';
 import { usePageWords } from '../../ui/words';
 
 interface GuestPasteProps {
@@ -17,7 +17,6 @@ interface GuestPasteProps {
 export function GuestPaste({ event, names, onLeave, onTake }: GuestPasteProps) {
   const words = usePageWords().guests;
   const id = useId();
-  const chooser = useRef<HTMLInputElement>(null);
   const [text, setText] = useState('');
   const [heard, setHeard] = useState<HeardGuests | null>(null);
 
@@ -30,11 +29,7 @@ export function GuestPaste({ event, names, onLeave, onTake }: GuestPasteProps) {
       ),
     );
   };
-  const pick = async ({ target }: ChangeEvent<HTMLInputElement>) => {
-    const file = target.files?.[0];
-    target.value = '';
-    if (file) await read(await file.text());
-  };
+  const pick = async (file: File) => read(await file.text());
 
   return (
     <div className="guest-paste">
@@ -62,16 +57,11 @@ export function GuestPaste({ event, names, onLeave, onTake }: GuestPasteProps) {
         <Button aria-disabled={text.trim() === ''} onClick={() => text.trim() !== '' && void read(text)}>
           {words.read}
         </Button>
-        <Button tone="quiet" icon={<FileUp aria-hidden="true" />} onClick={() => chooser.current?.click()}>
-          {words.openFile}
-        </Button>
-        <input
-          ref={chooser}
-          type="file"
+        <FilePick
+          tone="quiet"
+          label={words.openFile}
           accept=".csv,.tsv,.txt,text/csv,text/plain"
-          hidden
-          aria-label={words.openFile}
-          onChange={(event) => void pick(event)}
+          onPick={([file]) => void pick(file)}
         />
         {onLeave && (
           <Button tone="quiet" onClick={onLeave}>

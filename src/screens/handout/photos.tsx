@@ -1,8 +1,9 @@
 import { ImagePlus, Trash2 } from 'lucide-react';
-import { type ChangeEvent, useMemo, useRef, useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button, IconButton } from '../../ui/fields/button';
+import { IconButton } from '../../ui/fields/button';
+import { FilePick } from '../../ui/fields/file-pick';
 import { TextField } from '../../ui/fields/text-field';
 import { usePageWords } from '../../ui/words';
 import { smallPhoto } from './small-photo';
@@ -14,17 +15,13 @@ export function Photos({ recipe }: { recipe: Recipe }) {
   const create = useWorkbook((state) => state.create);
   const edit = useWorkbook((state) => state.edit);
   const remove = useWorkbook((state) => state.remove);
-  const chooser = useRef<HTMLInputElement>(null);
   const [refused, setRefused] = useState(false);
   const photos = useMemo(
     () => [...rows.values()].filter(({ recipeId }) => recipeId === recipe.id),
     [rows, recipe.id],
   );
 
-  const add = async (event: ChangeEvent<HTMLInputElement>) => {
-    const file = event.target.files?.[0];
-    event.target.value = '';
-    if (!file) return;
+  const add = async (file: File) => {
     const photo = await smallPhoto(file);
     setRefused(photo === null);
     if (photo) create('photos', { name: recipe.name, recipeId: recipe.id, ...photo }, words.addPhoto);
@@ -50,16 +47,11 @@ export function Photos({ recipe }: { recipe: Recipe }) {
           </li>
         ))}
       </ul>
-      <Button icon={<ImagePlus aria-hidden="true" />} onClick={() => chooser.current?.click()}>
-        {words.addPhoto}
-      </Button>
-      <input
-        ref={chooser}
-        type="file"
+      <FilePick
+        label={words.addPhoto}
         accept="image/*"
-        hidden
-        aria-label={words.addPhoto}
-        onChange={(event) => void add(event)}
+        icon={<ImagePlus aria-hidden="true" />}
+        onPick={([file]) => void add(file)}
       />
       {refused && <p role="alert">{words.photoRefused}</p>}
     </>

@@ -1,10 +1,9 @@
-import { Link2 } from 'lucide-react';
 import { useMemo, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { codeOf } from '../../print';
 import { linkOfRecipe } from '../../state/intents/recipe-link';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/fields/button';
+import { LinkToCopy } from '../../ui/fields/link-to-copy';
 import { usePageWords } from '../../ui/words';
 
 /** The recipe as a link and as a code for a camera. */
@@ -17,7 +16,6 @@ export function SharePanel({ recipe }: { recipe: Recipe }) {
     () => linkOfRecipe(rows, recipe.id, { notes, prices }),
     [rows, recipe.id, notes, prices],
   );
-  const [said, setSaid] = useState('');
   if (!link) return null;
   const ticks = (
     <div className="handout-ticks">
@@ -38,40 +36,12 @@ export function SharePanel({ recipe }: { recipe: Recipe }) {
       </>
     );
   const address = `${location.href.replace(/#.*$/, '')}#${link.fragment}`;
-  const copy = () =>
-    navigator.clipboard.writeText(address).then(
-      () => setSaid(words.copied),
-      () => setSaid(words.notCopied),
-    );
-  const code = codeOf(address);
   return (
     <>
       <h3>{words.share}</h3>
       <p className="soft">{words.shareWhy}</p>
       {ticks}
-      <input
-        className="handout-link"
-        readOnly
-        value={address}
-        aria-label={words.share}
-        onFocus={(event) => event.target.select()}
-      />
-      <div>
-        <Button icon={<Link2 aria-hidden="true" />} onClick={() => void copy()}>
-          {words.copy}
-        </Button>
-        <p role="status">{said}</p>
-      </div>
-      {code && (
-        <svg
-          className="handout-code"
-          viewBox={`0 0 ${code.size} ${code.size}`}
-          role="img"
-          aria-label={words.code}
-        >
-          <path d={code.path} />
-        </svg>
-      )}
+      <LinkToCopy label={words.share} address={address} code={codeOf(address)} words={words} />
     </>
   );
 }

@@ -1,11 +1,12 @@
 import { useEffect, useState } from 'react';
+import { codeOf } from '../../print';
 import type { Keeping } from '../../state/keeping/keeping';
 import type { SharedDevice, Sharing, SharingDesk } from '../../state/sharing';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
+import { LinkToCopy } from '../../ui/fields/link-to-copy';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { DeviceName } from './device-name';
-import { SharedLink } from './shared-link';
 import { useSharingDesk } from './use-sharing';
 
 /** The same shelf on another device: how to begin, the links, the devices, and how it stands. */
@@ -69,6 +70,9 @@ interface SharedProps {
   readonly sharing: Sharing;
 }
 
+/** The address of this app with something after `#/`. */
+const addressOf = (link: string): string => `${location.href.replace(/#.*$/, '')}#/${link}`;
+
 function Shared({ keeping, desk, sharing }: SharedProps) {
   const words = useKeepingWords().sharing;
   const { line, devices, unsent, deletions } = sharing;
@@ -92,7 +96,18 @@ function Shared({ keeping, desk, sharing }: SharedProps) {
           </div>
         </div>
       )}
-      {link && line !== 'removed' && <SharedLink title={words.linkTitle} why={words.linkWhy} link={link} />}
+      {link && line !== 'removed' && (
+        <>
+          <h3>{words.linkTitle}</h3>
+          <p className="soft">{words.linkWhy}</p>
+          <LinkToCopy
+            label={words.linkTitle}
+            address={addressOf(link)}
+            code={codeOf(addressOf(link))}
+            words={words}
+          />
+        </>
+      )}
       <h3>{words.devices}</h3>
       <ul className="keeping-rows">
         {devices.map((device) => (

@@ -1,10 +1,9 @@
-import { FileUp } from 'lucide-react';
-import { type ChangeEvent, useRef, useState } from 'react';
+import { useState } from 'react';
 import type { Refusal } from '../../core/rows/refusals';
 import type { ImportPlan } from '../../state/intents/import-plan';
 import { readPickedFile } from '../../state/intents/read-picked-file';
 import { useWorkbook } from '../../state/use-workbook';
-import { Button } from '../../ui/fields/button';
+import { FilePick } from '../../ui/fields/file-pick';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { RestoreLook } from './restore-look';
 
@@ -20,7 +19,6 @@ export function Restore() {
   const words = useKeepingWords();
   const planImport = useWorkbook((state) => state.planImport);
   const importPlanned = useWorkbook((state) => state.importPlanned);
-  const chooser = useRef<HTMLInputElement>(null);
   const [looked, setLooked] = useState<Looked | null>(null);
 
   const look = async (files: readonly File[], at: number) => {
@@ -36,11 +34,6 @@ export function Restore() {
       reading: reading.ok ? { plan: planImport(reading.file) } : { refusals: reading.refusals },
     });
   };
-  const pick = (event: ChangeEvent<HTMLInputElement>) => {
-    const files = [...(event.target.files ?? [])];
-    event.target.value = '';
-    void look(files, 0);
-  };
 
   return (
     <>
@@ -48,17 +41,11 @@ export function Restore() {
         {words.restoreWhy} {words.inParts}
       </p>
       <div className="keeping-acts">
-        <Button icon={<FileUp aria-hidden="true" />} onClick={() => chooser.current?.click()}>
-          {words.restore}
-        </Button>
-        <input
-          ref={chooser}
-          type="file"
+        <FilePick
+          label={words.restore}
           accept=".json,application/json"
           multiple
-          hidden
-          aria-label={words.restore}
-          onChange={pick}
+          onPick={(files) => void look(files, 0)}
         />
       </div>
       {looked && (

@@ -1,5 +1,4 @@
-import { FileUp } from 'lucide-react';
-import { type ChangeEvent, useMemo, useRef, useState } from 'react';
+import { useMemo, useState } from 'react';
 import {
   type FoldUnit,
   isUnitless,
@@ -9,6 +8,7 @@ import {
   sayFoldRefusal,
 } from '../../core/net';
 import { Button } from '../../ui/fields/button';
+import { FilePick } from '../../ui/fields/file-pick';
 import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
 import { usePickingWords } from '../../ui/words/picking-words';
@@ -23,29 +23,19 @@ const UNITS: readonly FoldUnit[] = ['mm', 'cm', 'in', 'pt', 'm', 'um'];
 /** A net drawn elsewhere, brought in as a box: its open lines are asked about first. */
 export function OwnNet({ onMake }: { onMake: OnMake }) {
   const words = usePickingWords();
-  const chooser = useRef<HTMLInputElement>(null);
   const [picked, setPicked] = useState<{ readonly text: string; readonly name: string } | null>(null);
-  const pick = async (event: ChangeEvent<HTMLInputElement>) => {
-    const [file] = event.target.files ?? [];
-    if (!file) return;
+  const pick = async (file: File) => {
     // What is too long is cut off a letter past the limit, and refused as too long.
     setPicked({ text: await file.slice(0, MOST_BYTES + 1).text(), name: file.name.replace(/\.[^.]*$/, '') });
-    event.target.value = '';
   };
   return (
     <section className="own-net" aria-labelledby="own-net-head">
       <h2 id="own-net-head">{words.ownNet}</h2>
       <p>{words.ownNetWhy}</p>
-      <Button icon={<FileUp aria-hidden="true" />} onClick={() => chooser.current?.click()}>
-        {words.bringIn}
-      </Button>
-      <input
-        ref={chooser}
-        type="file"
+      <FilePick
+        label={words.bringIn}
         accept=".fold,.json,application/json"
-        hidden
-        aria-label={words.bringIn}
-        onChange={(event) => void pick(event)}
+        onPick={([file]) => void pick(file)}
       />
       {picked && (
         <PickedNet

@@ -1,11 +1,12 @@
-import { Download, FileUp, ShieldCheck, Trash2 } from 'lucide-react';
-import { type ChangeEvent, useRef, useState } from 'react';
+import { Download, ShieldCheck, Trash2 } from 'lucide-react';
+import { useState } from 'react';
 import { Link } from 'react-router';
 import type { Refusal } from '../../core/rows/refusals';
 import type { ImportPlan } from '../../state/intents/import-plan';
 import { readPickedFile } from '../../state/intents/read-picked-file';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
+import { FilePick } from '../../ui/fields/file-pick';
 import { KEEPING } from '../../ui/frame/addresses';
 import { ImportLook } from '../../ui/frame/import-look';
 import { useWords } from '../../ui/words';
@@ -20,14 +21,10 @@ export function FilesAndBin() {
   const saveFile = useSaveFile();
   const planImport = useWorkbook((state) => state.planImport);
   const importPlanned = useWorkbook((state) => state.importPlanned);
-  const chooser = useRef<HTMLInputElement>(null);
   const [looked, setLooked] = useState<Looked | null>(null);
   const [binOpen, setBinOpen] = useState(false);
 
-  const look = async (event: ChangeEvent<HTMLInputElement>) => {
-    const file = event.target.files?.[0];
-    event.target.value = '';
-    if (!file) return;
+  const look = async (file: File) => {
     const reading = await readPickedFile(file);
     setLooked(reading.ok ? { plan: planImport(reading.file) } : { refusals: reading.refusals });
   };
@@ -39,16 +36,10 @@ export function FilesAndBin() {
         <Button icon={<Download aria-hidden="true" />} onClick={() => saveFile({ kind: 'everything' })}>
           {words.saveEverything}
         </Button>
-        <Button icon={<FileUp aria-hidden="true" />} onClick={() => chooser.current?.click()}>
-          {words.openFile}
-        </Button>
-        <input
-          ref={chooser}
-          type="file"
+        <FilePick
+          label={words.openFile}
           accept=".json,application/json"
-          hidden
-          aria-label={words.openFile}
-          onChange={(event) => void look(event)}
+          onPick={([file]) => void look(file)}
         />
         <Button
           tone="quiet"
