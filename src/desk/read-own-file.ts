@@ -1,5 +1,5 @@
 import type { Recipe } from '../../shared/workbook';
-import type { FoldUnit } from '../core/net/fold-frames';
+import { type FoldUnit, flatFrames, isUnitless } from '../core/net/fold-frames';
 import { sayFoldRefusal } from '../core/net/fold-words';
 import { type LineChoice, readOwnNet } from '../core/net/own-net';
 import { FOLD_UNITS_MM } from '../core/rows/fold-file';
@@ -46,6 +46,11 @@ export function readOwnFile(
   }
   const lines = readLines(given.one['edges'], refused);
   if (lines === null) return null;
+  // What a recipe keeps was asked about when it came in.
+  if (path !== undefined && unit === undefined && isUnitless(text)) {
+    refused.push(refuseUnitless(path, text));
+    return null;
+  }
   const reading = readOwnNet(text, { lines, unit });
   if (reading.is === 'net') return { text: reading.text, title: reading.title || OWN_NET.name };
   if (reading.is === 'refused')
@@ -67,6 +72,19 @@ export function readOwnFile(
     refused.push(refuse('unassigned-edge', of, names.join(','), 'C, V, M or F for each', says));
   }
   return null;
+}
+
+/** A drawing of 4 × 3 may be a seed packet in inches or a crumb in millimeters: nobody guesses. */
+function refuseUnitless(path: string, text: string): DeskRefusal {
+  const reading = flatFrames(text);
+  const corners = reading.ok ? reading.frames.flatMap(({ frame }) => frame.vertices_coords) : [];
+  const spread = (numbers: readonly number[]) =>
+    numbers.reduce((most, one) => Math.max(most, one), -Infinity) -
+    numbers.reduce((least, one) => Math.min(least, one), Infinity);
+  const size = `${+spread(corners.map(([x = 0]) => x)).toFixed(3)} × ${+spread(corners.map(([, y = 0]) => y)).toFixed(3)}`;
+  const units = Object.keys(FOLD_UNITS_MM).join(', ');
+  const says = `${path} does not name its unit, so ${size} could be any size. Add --fold-unit with one of ${units}.`;
+  return refuse('no-unit', `${path}: frame_unit`, size, units, says);
 }
 
 /** `3=V,5=C`, or null with the reason added. */

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { recordFault } from '../setup/fault-record';
 import { callDesk } from './call-desk';
 
 const cross = readFileSync('tests/fixtures/own-nets/open-cross.fold', 'utf8');
@@ -74,6 +75,31 @@ describe('a FOLD file at the desk', () => {
       expect([verb, ...codes]).toEqual([verb]);
       expect(JSON.parse(shown)).toHaveProperty('pieces');
     }
+  });
+
+  // One drawing, three spellings of no unit. source: FOLD 1.2, `frame_unit`: left out or "unit" means no physical unit.
+  test('that names no unit is asked for it, and is never taken as millimeters', async (context) => {
+    const drawn = JSON.parse(cross) as Record<string, unknown>;
+    const { frame_unit: _, ...bare } = drawn;
+    const inner = { ...bare, file_frames: [{ ...bare, frame_title: 'Lid' }] };
+    const unitless = {
+      'bare.fold': JSON.stringify(bare),
+      'unit.fold': JSON.stringify({ ...bare, frame_unit: 'unit' }),
+      'lid.fold': JSON.stringify({ ...inner, frame_unit: 'in' }),
+    };
+    let lost = 0;
+    for (const name of Object.keys(unitless)) {
+      const { printed, refused } = await callDesk(['net', '--fold', name, ...answers], unitless);
+      const [first] = refused;
+      const asked = first?.code === 'no-unit' && first.found === '3 × 3' && /--fold-unit/.test(first.says);
+      if (printed !== '' || !asked) lost++;
+    }
+    recordFault(context, { fault: 'a FOLD file without a unit at the desk', tries: 3, lost, goal: 0 });
+    const { printed } = await callDesk(
+      ['net', '--fold', 'bare.fold', '--fold-unit', 'cm', ...answers],
+      unitless,
+    );
+    expect(JSON.parse(printed)).toMatchObject({ pieces: [{ blank: { acrossMm: 30, upMm: 30 } }] });
   });
 
   test.each([
