@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useEffect, useState } from 'react';
 import { useWorkbook } from '../state/use-workbook';
 import { Button } from '../ui/fields/button';
 import { BlankState } from '../ui/frame/blank-state';
@@ -10,7 +10,7 @@ export function PhaseGate({ children }: { children: ReactNode }) {
   const acceptLoss = useWorkbook((state) => state.acceptLoss);
   const carryOn = useWorkbook((state) => state.carryOnInMemory);
   const words = useWords();
-  if (phase.phase === 'opening') return <PageOpening />;
+  if (phase.phase === 'opening') return <WorkOpening read={phase.read} of={phase.of} />;
   if (phase.phase === 'blocked')
     return (
       <main id="page" className="page page-sheet">
@@ -55,6 +55,40 @@ export function PhaseGate({ children }: { children: ReactNode }) {
       </div>
       {children}
     </>
+  );
+}
+
+/** A wait is spoken of only when it lasts. source: our own */
+const SLOW_MS = 1000;
+
+/** The place of the page while saved work is read: empty for a moment, then how far it is. */
+function WorkOpening({ read, of }: { read: number | undefined; of: number | undefined }) {
+  const { frame } = useWords();
+  const [slow, setSlow] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => setSlow(true), SLOW_MS);
+    return () => clearTimeout(timer);
+  }, []);
+  if (!slow) return <PageOpening />;
+  const known = of !== undefined && of > 0;
+  return (
+    <main id="page" className="page page-sheet" aria-busy="true">
+      <BlankState title={frame.openingWork}>
+        {known ? (
+          <>
+            <progress
+              className="opening-progress"
+              aria-label={frame.openingWork}
+              max={of}
+              value={read ?? 0}
+            />
+            <p>{frame.readSoFar(read ?? 0, of)}</p>
+          </>
+        ) : (
+          <p role="status">{frame.openingWaits}</p>
+        )}
+      </BlankState>
+    </main>
   );
 }
 

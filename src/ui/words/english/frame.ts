@@ -1,4 +1,4 @@
-import { plural } from './plural';
+import { inDigits, plural } from './plural';
 
 export const frameMessages = {
   frame: {
@@ -30,6 +30,9 @@ export const frameMessages = {
     system: 'same as this device',
     name: 'Name',
     loading: 'Opening',
+    openingWork: 'Opening your saved work',
+    readSoFar: (read: number, of: number) => `${inDigits(read)} of ${plural(of, 'item')} read.`,
+    openingWaits: 'The browser hasn’t answered yet. Another tab may be busy. We keep trying.',
     broken: 'This page didn’t load',
     brokenRemedy: 'What you typed is safe. Undo the last step, or open another page.',
     again: 'Try again',

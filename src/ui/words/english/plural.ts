@@ -1,7 +1,7 @@
 let grouped: Intl.NumberFormat | null = null;
 
 /** Small counts do without the browser's tables of numbers, which take a slow machine a tenth of a second to open. */
-function inDigits(count: number): string {
+export function inDigits(count: number): string {
   if (Number.isInteger(count) && Math.abs(count) < 1000) return `${count}`;
   grouped ??= new Intl.NumberFormat('en');
   return grouped.format(count);
