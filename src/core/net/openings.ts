@@ -20,7 +20,7 @@ export function cutHoles(
   const [low, high] = [Math.min(...ring.map(({ y }) => y)), Math.max(...ring.map(({ y }) => y))];
   const middle: At = [(left + right) / 2, (low + high) / 2];
   const middleOf = (hole: HoleSpec): At | null => {
-    if (hole.hole !== 'round' || hole.at === undefined) return null;
+    if (hole.hole === 'window' || hole.at === undefined) return null;
     const { x, y } = place(of(hole.at[0]), of(hole.at[1]));
     return [x, y];
   };

@@ -1,5 +1,6 @@
 import { bagTopper } from './boxes/bag-topper';
 import { barWrapper } from './boxes/bar-wrapper';
+import { cardHolder } from './boxes/card-holder';
 import { cornet } from './boxes/cornet';
 import { crashLock } from './boxes/crash-lock';
 import { doubleWall } from './boxes/double-wall';
@@ -64,6 +65,7 @@ export const STYLES: readonly BoxStyle[] = [
   envelopeBox,
   pocketEnvelope,
   wallet,
+  cardHolder,
   bagTopper,
   barWrapper,
 ];

@@ -172,9 +172,7 @@ const holeForms = (spec: PanelSpec): readonly Len[] => [
   ...('holes' in spec ? (spec.holes ?? []) : []).flatMap((hole) =>
     hole.hole === 'window'
       ? [hole.margin]
-      : hole.hole === 'round'
-        ? [hole.across, ...(hole.at ?? [])]
-        : hole.size,
+      : [...(hole.hole === 'round' ? [hole.across] : hole.size), ...(hole.at ?? [])],
   ),
 ];
 

@@ -72,13 +72,19 @@ interface PanelBase {
   readonly flush?: true;
 }
 
-/** Something cut out of a panel: out of the middle of a rectangle unless it says where. A round end is chords on true arcs. */
+/**
+ * Something cut out of a panel: out of the middle of a rectangle unless `at` gives its middle in the hinge frame. A round end is chords on
+ * true arcs. The size of a slot is across and up as the net lies.
+ */
 export type HoleSpec =
   /** The panel less a margin all round. */
   | { readonly hole: 'window'; readonly margin: Len }
-  /** `at`: its middle in the hinge frame, where that is not the middle of a rectangle. */
   | { readonly hole: 'round'; readonly across: Len; readonly at?: readonly [along: Len, out: Len] }
-  | { readonly hole: 'slot'; readonly size: readonly [across: Len, up: Len] };
+  | {
+      readonly hole: 'slot';
+      readonly size: readonly [across: Len, up: Len];
+      readonly at?: readonly [along: Len, out: Len];
+    };
 
 /** A half-round out of the middle of a rectangle's free edge. */
 export interface NotchSpec {
