@@ -41,9 +41,17 @@ export function printLength(length: Ticks, ruler: Ruler): PrintedLength {
 
 function markToPrint(length: Ticks, { unit, finest }: Ruler): Ticks {
   const mark = nearestMark(length, finest);
+  if (mark === 0 && length !== 0) return finer(length, unit);
   if (Math.abs(length - mark) <= A_HAIR[unit]) return mark;
   if (unit === 'mm') return nearestMark(length, TENTH_MM);
   return isOnMark(length, A_HAIR.in) ? length : nearestMark(length, SIXTEENTH_INCH);
+}
+
+/** Less than half a mark, as a tolerance is: to 1/64 in or 0.1 mm, or as it is where that would be nothing. */
+function finer(length: Ticks, unit: LengthUnit): Ticks {
+  const step = unit === 'in' ? SIXTY_FOURTH_INCH : TENTH_MM;
+  const rounded = nearestMark(length, step);
+  return rounded === 0 ? length : rounded;
 }
 
 /** The shortest spelling that reads back as exactly this length: what a length field holds. */

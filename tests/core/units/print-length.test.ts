@@ -31,6 +31,19 @@ describe('printing a length on the maker’s marks', () => {
     expect(printLength(length, sixteenths)).toEqual({ text, typographic, exact: true, lean: null, other });
   });
 
+  it.each([
+    // 3/64 in over four marks is 95 ticks, 0.298 mm; 1/64 in is 127
+    [ticks(95), sixteenths, '1/64 in', 'scant'],
+    [ticks(130), sixteenths, '1/64 in', 'full'],
+    [ticks(250), sixteenths, '1/32 in', 'scant'],
+    [ticks(40), sixteenths, '0.0049 in', null],
+    [ticks(95), wholeMm, '0.3 mm', null],
+    [ticks(-130), wholeMm, '-0.4 mm', null],
+    [ticks(14), wholeMm, '0.044 mm', null],
+  ])('never prints %i ticks as nothing', (length, ruler, text, lean) => {
+    expect(printLength(length, ruler)).toMatchObject({ text, lean });
+  });
+
   it('says scant just under a mark and full just over it', () => {
     expect(printLength(ticks(inches(3, 1, 2) - 40), sixteenths)).toMatchObject({
       text: '3 1/2 in',
@@ -58,7 +71,7 @@ describe('printing a length on the maker’s marks', () => {
     [millimetres(63.5), '63.5 mm', null],
     [millimetres(249.2), '250 mm', 'scant'],
     [millimetres(250.8), '250 mm', 'full'],
-    [millimetres(1), '0 mm', 'full'],
+    [millimetres(1), '1 mm', null],
     [millimetres(1.1), '1.1 mm', null],
   ])('on a board marked every centimetre prints %i ticks as %s', (length, text, lean) => {
     const { exact, ...printed } = printLength(length, { unit: 'mm', finest: millimetres(10) });

@@ -75,8 +75,9 @@ function truestMark({ from }: ActGroup, { box, groups, speech }: Bench): readonl
   const [least] = box.fits ?? [];
   const isFirst = groups.find(({ kind }) => kind === 'score')?.from === from;
   if (!isFirst || least === undefined || least.eachMark < 0 || least.eachMark >= EASY) return [];
-  const { text } = printLength(least.eachMark, speech.ruler);
-  return [`Truest marks: ${least.fit.truest}. Keep each within ${text}. ${least.fit.saves}`];
+  const { text, lean } = printLength(least.eachMark, speech.ruler);
+  const within = lean === 'scant' ? `scant ${text}` : text;
+  return [`Truest marks: ${least.fit.truest}. Keep each within ${within}. ${least.fit.saves}`];
 }
 
 function narrowStrip({ acts }: ActGroup): readonly string[] {
