@@ -1,5 +1,5 @@
 import type { SheetAsker } from '../state/results/sheet-asker';
-import { hearFall } from '../worker/hear-fall';
+import { hearWorker } from '../worker/hear-worker';
 import type { Failed, SheetAnswer, SheetQuestion } from '../worker/plan-messages';
 import { beginPlanWorker } from './plan-in-worker';
 
@@ -34,18 +34,21 @@ export function askInWorker(): SheetAsker {
 
   function begin(): Worker {
     const begun = beginPlanWorker();
-    begun.addEventListener('message', ({ data }: MessageEvent<SheetAnswer | Failed>) => {
-      if (worker !== begun) return;
-      if ('failed' in data) next(new Error(data.failed));
-      else if (data.done) next(data);
-      else running?.tell?.(data);
-    });
-    hearFall(begun, (why) => {
-      if (worker !== begun) return;
-      worker.terminate();
-      worker = null;
-      next(why);
-    });
+    hearWorker<SheetAnswer | Failed>(
+      begun,
+      (said) => {
+        if (worker !== begun) return;
+        if ('failed' in said) next(new Error(said.failed));
+        else if (said.done) next(said);
+        else running?.tell?.(said);
+      },
+      (why) => {
+        if (worker !== begun) return;
+        worker.terminate();
+        worker = null;
+        next(why);
+      },
+    );
     return begun;
   }
 

@@ -1,5 +1,5 @@
 import type { Mixer } from '../state/results/mix-result';
-import { hearFall } from '../worker/hear-fall';
+import { hearWorker } from '../worker/hear-worker';
 import type { MixAnswer } from '../worker/mix-messages';
 
 /** Mixes in a worker of its own for every question; it is ended with the last answer, or at once when the question is withdrawn. */
@@ -15,13 +15,16 @@ export const mixInWorker: Mixer = (question, tell, signal) =>
       resolve();
     };
     signal.addEventListener('abort', end, { once: true });
-    hearFall(worker, (why) => {
-      worker.terminate();
-      reject(why);
-    });
-    worker.addEventListener('message', ({ data }: MessageEvent<MixAnswer>) => {
-      if (data.mix) tell(data.mix);
-      else end();
-    });
+    hearWorker<MixAnswer>(
+      worker,
+      ({ mix }) => {
+        if (mix) tell(mix);
+        else end();
+      },
+      (why) => {
+        worker.terminate();
+        reject(why);
+      },
+    );
     worker.postMessage(question);
   });

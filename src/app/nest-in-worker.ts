@@ -1,5 +1,5 @@
 import type { Nester } from '../state/results/nest-result';
-import { hearFall } from '../worker/hear-fall';
+import { hearWorker } from '../worker/hear-worker';
 import type { NestAnswer } from '../worker/nest-messages';
 
 /** Nests in a worker of its own for every question; it is ended with the answer, or at once when the question is withdrawn. */
@@ -15,13 +15,16 @@ export const nestInWorker: Nester = (question, tell, signal) =>
       resolve(nest);
     };
     signal.addEventListener('abort', () => end(null), { once: true });
-    hearFall(worker, (why) => {
-      worker.terminate();
-      reject(why);
-    });
-    worker.addEventListener('message', ({ data }: MessageEvent<NestAnswer>) => {
-      tell(data.nest);
-      if (data.done) end(data.nest);
-    });
+    hearWorker<NestAnswer>(
+      worker,
+      ({ nest, done }) => {
+        tell(nest);
+        if (done) end(nest);
+      },
+      (why) => {
+        worker.terminate();
+        reject(why);
+      },
+    );
     worker.postMessage(question);
   });

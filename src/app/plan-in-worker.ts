@@ -1,6 +1,6 @@
 import type { EventPlan } from '../core/plan';
 import type { Asker, Heed, Planner } from '../state/results/event-plan';
-import { hearFall } from '../worker/hear-fall';
+import { hearWorker } from '../worker/hear-worker';
 import type { PlanAnswer, PlanQuestion } from '../worker/plan-messages';
 
 /** Plans events in workers, one for each who asks, begun when first asked: what might be waits for no search of what is, nor the other way. */
@@ -40,23 +40,24 @@ function askWorker(): Planner {
 
   function begin(): Worker {
     const begun = beginPlanWorker();
-    begun.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
-      if (data.number !== running?.question.number) return;
-      clearTimeout(silent);
-      if ('failed' in data) {
-        fail(new Error(data.failed));
-        return;
-      }
-      if (data.done) {
-        end(data.plan);
-        return;
-      }
-      running.told = data.plan;
-      if (data.plan) running.heed.tell?.(data.plan);
-      if (waiting || running.heed.signal?.aborted) leave();
-    });
-    hearFall(begun, (why) => worker === begun && fall(why));
+    hearWorker<PlanAnswer>(begun, hear, (why) => worker === begun && fall(why));
     return begun;
+  }
+
+  function hear(said: PlanAnswer): void {
+    if (said.number !== running?.question.number) return;
+    clearTimeout(silent);
+    if ('failed' in said) {
+      fail(new Error(said.failed));
+      return;
+    }
+    if (said.done) {
+      end(said.plan);
+      return;
+    }
+    running.told = said.plan;
+    if (said.plan) running.heed.tell?.(said.plan);
+    if (waiting || running.heed.signal?.aborted) leave();
   }
 
   function end(plan: EventPlan | null): void {

@@ -4,6 +4,7 @@ import type { SheetPlanner } from '../core/plan';
 import { STYLES } from '../core/styles';
 import { planSheets } from '../core/yield';
 import type { FamilyAsk, FitAnswer, FitQuestion } from './fit-messages';
+import { HERE } from './hear-worker';
 import { searchFamily } from './search-family';
 import { searchStyles } from './search-styles';
 
@@ -64,3 +65,5 @@ async function grow(number: number, ask: FamilyAsk): Promise<void> {
   }
   answer({ kind: 'family', number, member: null });
 }
+
+postMessage(HERE);

@@ -1,4 +1,5 @@
 import { mixEvent, type WholeSolver, wholeSolverOf } from '../core/plan';
+import { HERE } from './hear-worker';
 import type { MixAnswer, MixQuestion } from './mix-messages';
 
 /** Longest wait for each way of mixing. source: our own */
@@ -33,3 +34,5 @@ async function fetchSolver(): Promise<WholeSolver | undefined> {
     return undefined;
   }
 }
+
+postMessage(HERE);

@@ -1,4 +1,5 @@
 import { nestOnSheet } from '../core/yield';
+import { HERE } from './hear-worker';
 import type { NestAnswer, NestQuestion } from './nest-messages';
 
 /** Longest wait for one more copy on the sheet. source: our own. */
@@ -16,3 +17,5 @@ addEventListener('message', ({ data }: MessageEvent<NestQuestion>) => {
   });
   answer(nest, true);
 });
+
+postMessage(HERE);

@@ -1,5 +1,6 @@
 import { type EventPlan, planEvent } from '../core/plan';
 import { countOnSheet, type PlanMemory, planSheets, type SheetPlan } from '../core/yield';
+import { HERE } from './hear-worker';
 import type { CutAsk, Failed, PlanAnswer, PlanQuestion, SheetAnswer, SheetQuestion } from './plan-messages';
 
 /** What a first plan of one paper may take; it is shown at once, with its bound. source: our own. */
@@ -73,3 +74,5 @@ addEventListener('message', ({ data }: MessageEvent<PlanQuestion | SheetQuestion
     postMessage('rows' in data ? { number: data.number, failed } : ({ failed } satisfies Failed));
   }
 });
+
+postMessage(HERE);

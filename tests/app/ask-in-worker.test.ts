@@ -73,3 +73,23 @@ test.each(['error', 'messageerror'])(
     expect(countOf(await next)).toBe(4);
   },
 );
+
+test('a worker whose script never comes is ended after half a minute; one that is there may count for as long as it takes', async () => {
+  vi.useFakeTimers();
+  try {
+    const asker = askInWorker();
+    const going = new AbortController();
+    const first = asker(ask('first'), going.signal);
+    const next = asker(ask('next'), going.signal);
+    const heard = expect(first).rejects.toThrow('not there');
+    await vi.advanceTimersByTimeAsync(30_000);
+    await heard;
+    expect(Worker.all[0]?.ended).toBe(true);
+    Worker.all[1]?.come();
+    await vi.advanceTimersByTimeAsync(600_000);
+    Worker.all[1]?.say(6);
+    expect(countOf(await next)).toBe(6);
+  } finally {
+    vi.useRealTimers();
+  }
+});

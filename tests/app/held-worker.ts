@@ -1,3 +1,5 @@
+import { HERE } from '../../src/worker/hear-worker';
+
 /** A worker that answers when the test lets it. */
 export class HeldWorker<Question> extends EventTarget {
   readonly asked: Question[] = [];
@@ -8,6 +10,10 @@ export class HeldWorker<Question> extends EventTarget {
   }
   terminate(): void {
     this.ended = true;
+  }
+  /** Its script has come. */
+  come(): void {
+    this.hear(HERE);
   }
   hear(data: unknown): void {
     if (!this.ended) this.dispatchEvent(new MessageEvent('message', { data }));

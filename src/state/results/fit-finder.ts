@@ -2,7 +2,7 @@ import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
 import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { Contents } from '../../core/rows/contents';
 import type { FamilyAsk, FitAnswer, FitQuestion, MarksAsk, StyleRows } from '../../worker/fit-messages';
-import { hearFall } from '../../worker/hear-fall';
+import { hearWorker } from '../../worker/hear-worker';
 import { noteUnanswered } from './unanswered';
 
 /** Works contents and easy marks out, elsewhere if it can. */
@@ -47,22 +47,22 @@ function findInWorker(): FitFinder {
   /** One that falls is ended; the next question begins another. */
   function begin(at: number): Worker {
     const begun = new Worker(new URL('../../worker/fit-worker.ts', import.meta.url), { type: 'module' });
-    begun.addEventListener('message', ({ data }: MessageEvent<FitAnswer>) => {
-      if (data.kind === 'marks') searches.get(data.number)?.(data.found);
-      else if (data.kind === 'answers') weighed.get(data.number)?.(data.found);
-      else if (data.kind === 'family') families.get(data.number)?.(data.member);
-      else if (data.kind === 'failed') noteUnanswered();
-      else {
-        arranged.get(data.number)?.(data.rooms);
-        arranged.delete(data.number);
-      }
-    });
-    hearFall(begun, () => {
+    hearWorker(begun, hear, () => {
       begun.terminate();
       if (workers[at] === begun) workers[at] = null;
       noteUnanswered();
     });
     return begun;
+  }
+  function hear(said: FitAnswer): void {
+    if (said.kind === 'marks') searches.get(said.number)?.(said.found);
+    else if (said.kind === 'answers') weighed.get(said.number)?.(said.found);
+    else if (said.kind === 'family') families.get(said.number)?.(said.member);
+    else if (said.kind === 'failed') noteUnanswered();
+    else {
+      arranged.get(said.number)?.(said.rooms);
+      arranged.delete(said.number);
+    }
   }
   return {
     arrange: (contents) =>
