@@ -6,12 +6,14 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { HashRouter } from 'react-router';
 import { createWorkbookStore } from '../state/workbook-store';
+import { WordsProvider } from '../ui/words';
 import { english } from '../ui/words/english';
 import { inLanguage, isBritish, speak } from '../ui/words/language';
 import { App } from './app';
 import { askInWorker } from './ask-in-worker';
 import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
+import { isFramedElsewhere } from './framed';
 import { tellOfMissingParts } from './missing-parts';
 import { mixInWorker } from './mix-in-worker';
 import { nestInWorker } from './nest-in-worker';
@@ -20,8 +22,9 @@ import { trustOwnScripts } from './trusted-scripts';
 
 trustOwnScripts();
 tellOfMissingParts();
+const framed = isFramedElsewhere();
 const workbook = createWorkbookStore(browserPorts());
-void workbook.getState().boot();
+if (!framed) void workbook.getState().boot();
 
 const planner = planInWorker();
 const asker = askInWorker();
@@ -39,6 +42,10 @@ async function speakBritish(): Promise<void> {
 function draw(): void {
   const root = document.getElementById('root');
   if (!root) return;
+  if (framed) {
+    void drawFramed(root);
+    return;
+  }
   const printer = browserPrinter(workbook, inLanguage('pages', english));
   createRoot(root).render(
     <StrictMode>
@@ -53,6 +60,15 @@ function draw(): void {
         />
       </HashRouter>
     </StrictMode>,
+  );
+}
+
+async function drawFramed(root: HTMLElement): Promise<void> {
+  const { FramedPage } = await import('./framed-page');
+  createRoot(root).render(
+    <WordsProvider value={inLanguage('pages', english)}>
+      <FramedPage />
+    </WordsProvider>,
   );
 }
 

@@ -13,6 +13,8 @@ export const CONTENT_POLICY = [
   "base-uri 'none'",
   "form-action 'none'",
   "require-trusted-types-for 'script'",
+  // Only the one policy that lets our own workers start; see `trusted-scripts.ts`.
+  'trusted-types default',
 ].join('; ');
 
 /** The headers README asks of whatever serves the built app. */

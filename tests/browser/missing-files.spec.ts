@@ -13,9 +13,9 @@ const { frame, needs } = frameMessages;
 /** What stands in the built folder for those who read or install it: no page asks for it. */
 const UNASKED =
   /OFL\.txt|README\.md|make-fonts\.mjs|\.woff2$|manifest|icon-|mark\.svg|^\/tour|left-out|vite-browser-external/;
-/** Wanted only where no worker can be had, for a second device, for a date the example has not, or after another file was lost; the solver that a mix does without. */
+/** Wanted only where no worker can be had, in a frame of another site, for a second device, for a date the example has not, or after another file was lost; the solver that a mix does without. */
 const UNREACHED =
-  /highs|exchange|browser-sharing|timetable-calendar|memory|search-family|search-styles|what-would-fit|sw\.js/;
+  /highs|framed-page|exchange|browser-sharing|timetable-calendar|memory|search-family|search-styles|what-would-fit|sw\.js/;
 
 /** Something a maker does: where, and what she presses there. Each begins at an address, as after a reload. */
 interface Errand {

@@ -39,6 +39,9 @@ export const frameMessages = {
     unplanned: 'We couldn’t work out this event',
     unplannedWhy: 'Your work is safe. Other events and pages still work.',
     unanswered: 'Something went wrong. A page that says it is still working has stopped. Your work is safe.',
+    framed: 'This page is inside another site',
+    framedWhy: 'The other site could hide a button under a picture. Open the app by itself to use it.',
+    openAlone: 'Open Crease & Count',
     unread: 'Your work didn’t load',
     partMissing:
       'Part of the app didn’t load. What needs it won’t work until you try again. The rest still works.',
