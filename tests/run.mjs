@@ -23,7 +23,7 @@ function run(program, words, env = {}) {
     const options = {
       cwd: root,
       env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0', ...env },
-      timeout: 1_200_000,
+      timeout: 3_000_000,
     };
     const child = spawn(program, words, options);
     let said = '';
@@ -105,7 +105,10 @@ async function browserTests() {
     again: stats.flaky,
     faults,
     measured: measuredBy(report),
-    said: [...lost.map(({ fault }) => `more lost than may be: ${fault}`), ...told].join('\n'),
+    said: [
+      ...lost.map(({ fault, what }) => `more lost than may be: ${fault}${what ? `; ${what}` : ''}`),
+      ...told,
+    ].join('\n'),
   };
 }
 

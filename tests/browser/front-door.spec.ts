@@ -1,5 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './maker';
+import { slowness } from './pace';
 import { madeFile } from './pages/made-file';
 import { shelf } from './pages/shelf';
 import { PAGES } from './pages/workbook';
@@ -86,6 +87,7 @@ test('a maker who comes back has her list on paper in at most 3 inputs', async (
   await page.goto('./');
   const { press, count } = hands(page);
   await press(page.getByRole('link', { name: /^Village seed-swap supper/ }));
+  await page.waitForURL(/\/event$/);
   await press(page.getByRole('banner').getByRole('button', { name: 'Print' }));
   const print = page.getByRole('dialog').getByRole('button', { name: 'Print the shopping list' });
   await print.waitFor();
@@ -113,15 +115,16 @@ test('the first boxes are there within half a second, all styles within two, and
       .waitFor();
     return { first, all: Date.now() - from };
   };
+  const slow = await slowness(page);
   await took('2 x 2 x 2', 1);
   const plain = await took('2 x 2 x 3', 1);
   const slowed = await took('3 x 1 x 2', 4);
-  test.info().annotations.push({ type: 'measured', description: JSON.stringify({ plain, slowed }) });
+  test.info().annotations.push({ type: 'measured', description: JSON.stringify({ plain, slowed, slow }) });
   // Goals on a quiet machine: 500, 2000 and 1500 ms. Three times that is held here, beside other tests; for all styles
   // half as much again, since there are half as many more of them than when the goal was set.
-  expect(plain.first).toBeLessThan(1500);
-  expect(plain.all).toBeLessThan(9000);
-  expect(slowed.first).toBeLessThan(4500);
+  expect(plain.first).toBeLessThan(1500 * slow);
+  expect(plain.all).toBeLessThan(9000 * slow);
+  expect(slowed.first).toBeLessThan(4500 * slow);
 });
 
 test('no page is wider than the screen in any theme, from 320 to 1440 px', async ({ page }) => {

@@ -16,7 +16,6 @@ const LIST = [
 test('a pasted guest list sets the count, and every name is on the tags and the packing list', {
   tag: ['@phone'],
 }, async ({ page }) => {
-  test.setTimeout(90_000);
   await shelf(page).openDemo();
   await workbook(page).turnTo('event');
   await page.getByText('Guest list', { exact: true }).click();

@@ -1,5 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { test } from './maker';
+import { slowness } from './pace';
 import { shelf } from './pages/shelf';
 
 /** Types one width; milliseconds by the clock on the wall until the net stands anew in the page, and until the frame that shows it. */
@@ -44,11 +45,12 @@ test('a net is drawn anew within 50 ms of a keystroke, 95 times in a hundred', a
     }
     return { wall, stands, slow: at(stands, 0.95) };
   };
+  const slowHere = await slowness(page);
   // The first few run code that the browser has not compiled yet.
   await round(10);
   // Other work on the machine can only lengthen a round, so the best of three is held to the promise.
   let best = await round(60);
-  for (let again = 0; again < 2 && best.slow > 50; again++) {
+  for (let again = 0; again < 2 && best.slow > 50 * slowHere; again++) {
     const next = await round(60);
     if (next.slow < best.slow) best = next;
   }
@@ -62,9 +64,9 @@ test('a net is drawn anew within 50 ms of a keystroke, 95 times in a hundred', a
     description: `the net stands after ${at(stands, 0.5).toFixed(1)} ms, 95th ${at(stands, 0.95).toFixed(1)} ms, and is seen after ${at(wall, 0.5).toFixed(1)} and ${at(wall, 0.95).toFixed(1)} ms; four times slowed it is seen after ${at(slowed.wall, 0.5).toFixed(1)} ms, 95th ${at(slowed.wall, 0.95).toFixed(1)} ms`,
   });
   // 16 ms are promised, and 12 to 14 were measured on a quiet machine; three times that is let pass beside another worker.
-  expect(slow).toBeLessThanOrEqual(50);
+  expect(slow).toBeLessThanOrEqual(50 * slowHere);
   // Slowed, 50 ms are promised until it is seen, and met or all but met (44 to 66 ms); held to two and a half times that.
-  expect(at(slowed.wall, 0.5)).toBeLessThanOrEqual(125);
+  expect(at(slowed.wall, 0.5)).toBeLessThanOrEqual(125 * slowHere);
 });
 
 test('on a processor four times slowed and a line of 10 Mbit/s the first page is soon painted, and soon answers', async ({
@@ -72,6 +74,12 @@ test('on a processor four times slowed and a line of 10 Mbit/s the first page is
 }, info) => {
   const paints: number[] = [];
   const answers: number[] = [];
+  const slow = await (async () => {
+    const page = await browser.newPage();
+    const times = await slowness(page);
+    await page.close();
+    return times;
+  })();
   for (let load = 0; load < 3; load++) {
     const context = await browser.newContext({ serviceWorkers: 'block' });
     const page = await context.newPage();
@@ -109,6 +117,6 @@ test('on a processor four times slowed and a line of 10 Mbit/s the first page is
   });
   // The first paint is promised within 1,000 ms and an answer within 1,500 ms (1,350 to 1,670 ms were measured beside other work); more than
   // twice that is let pass for what else the machine does.
-  expect(paint).toBeLessThanOrEqual(2000);
-  expect(answer).toBeLessThanOrEqual(4000);
+  expect(paint).toBeLessThanOrEqual(2000 * slow);
+  expect(answer).toBeLessThanOrEqual(4000 * slow);
 });

@@ -13,7 +13,6 @@ for (const half of HALVES)
   test(`killed while it saves, the browser still has what it said was kept (${half + 1} of ${HALVES.length})`, async ({
     baseURL,
   }, info) => {
-    test.setTimeout(180_000);
     const origin = baseURL ?? '';
     const browser = new LivingBrowser();
     let lost = 0;
@@ -51,7 +50,6 @@ const ROWS = 50;
 test('killed in the middle of an upgrade, the database is as it was, and the upgrade is done the next time', async ({
   baseURL,
 }, info) => {
-  test.setTimeout(180_000);
   const origin = baseURL ?? '';
   const browser = new LivingBrowser();
   let lost = 0;

@@ -95,7 +95,7 @@ test('a second tab can take a newer version that the first has taken already', a
     await expect(take(second)).toBeEnabled();
     await take(first).click();
     await expect(take(first)).toHaveCount(0);
-    const loaded = second.waitForEvent('load', { timeout: 8000 }).then(
+    const loaded = second.waitForEvent('load', { timeout: 30_000 }).then(
       () => true,
       () => false,
     );

@@ -21,7 +21,7 @@ test('from an address without https the app opens, draws a box, and keeps it', a
     await page.goto(`${origin}/#/new`);
     expect(await page.evaluate(() => [isSecureContext, 'randomUUID' in crypto])).toEqual([false, false]);
     const openTop = page.getByRole('button', { name: /^Open-top box Treats/ });
-    const works = await openTop.waitFor({ timeout: 8000 }).then(
+    const works = await openTop.waitFor({ timeout: 30_000 }).then(
       () => true,
       () => false,
     );

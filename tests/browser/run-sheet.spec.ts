@@ -5,7 +5,6 @@ import { workbook } from './pages/workbook';
 test('an event goes from a ticked-off shopping list to a finished run sheet, and no tap is lost on the way', {
   tag: ['@phone'],
 }, async ({ page }) => {
-  test.setTimeout(90_000);
   await shelf(page).openDemo();
   await workbook(page).turnTo('shopping');
   const bought = page.getByRole('checkbox', { name: 'Bought: Oat cardstock, letter' });
@@ -43,7 +42,6 @@ test('an event goes from a ticked-off shopping list to a finished run sheet, and
 test('on a small phone, upright and on its side, a step shows its picture and every button, and the timer outlives a reload', async ({
   page,
 }) => {
-  test.setTimeout(90_000);
   await page.setViewportSize({ width: 360, height: 640 });
   await shelf(page).openDemo();
   await workbook(page).turnTo('bench');

@@ -3,6 +3,7 @@ import type { Page } from '@playwright/test';
 import { recordFault } from './fault-record';
 import { keptWidths } from './laid-database';
 import { expect, test } from './maker';
+import { slowness } from './pace';
 import { keptRecipe } from './pages/kept-recipe';
 import { shelf } from './pages/shelf';
 
@@ -16,23 +17,27 @@ test('a page loaded again in the middle of typing has lost one keystroke at most
   page,
   baseURL,
 }, info) => {
-  test.setTimeout(180_000);
   const recipe = keptRecipe(page);
   await recipe.make(baseURL ?? '');
-  let lost = 0;
+  const lost: string[] = [];
   for (let reload = 0; reload < RELOADS; reload++) {
     const typed = `${60 + reload}.25`;
     await recipe.width.fill('');
     await recipe.width.pressSequentially(typed);
+    // What the page took of the keys is what it must still show.
+    const stood = await recipe.width.inputValue();
     await page.reload({ waitUntil: 'commit' });
     // Each of the last keys makes another number, so that one lost and two lost are told apart.
-    if (![typed, typed.slice(0, -1)].map(Number).includes(await recipe.shown())) lost++;
+    const shown = await recipe.shown();
+    if (stood !== typed || ![typed, typed.slice(0, -1)].map(Number).includes(shown))
+      lost.push(`typed ${typed}, stood ${stood}, after the reload ${shown} (${reload})`);
   }
   recordFault(info, {
     fault: 'loaded again in the middle of typing, more than a key lost',
     tries: RELOADS,
-    lost,
+    lost: lost.length,
     goal: 0,
+    what: lost.join('; '),
   });
 });
 
@@ -40,7 +45,6 @@ test('undo goes on where it was after the page is loaded again; a file read in r
   page,
   baseURL,
 }, info) => {
-  test.setTimeout(120_000);
   const recipe = keptRecipe(page);
   await recipe.make(baseURL ?? '');
   const STEPS = 50;
@@ -153,9 +157,9 @@ const readIn = async (page: Page, file: Buffer) => {
 test('a thousand recipes are listed and saved to a file, and two hundred open, without a wait', async ({
   page,
 }, info) => {
-  test.setTimeout(180_000);
   await shelf(page).lookAtDemo();
   await page.getByRole('link', { name: /Go to the shelf/ }).click();
+  const slow = await slowness(page);
   await readIn(page, recipes(200));
   const cold = await bestOf(3, async () => {
     await page.reload({ waitUntil: 'commit' });
@@ -195,9 +199,9 @@ test('a thousand recipes are listed and saved to a file, and two hundred open, w
     description: `200 open ${cold.toFixed(0)} ms, 1,000 listed ${list.toFixed(0)} ms, saved ${saved.toFixed(0)} ms`,
   });
   // The promise is 1,500, 500 and 3,000 ms; here another worker has the machine’s other core, so three times that is let pass.
-  expect(cold).toBeLessThanOrEqual(4500);
-  expect(list).toBeLessThanOrEqual(1500);
-  expect(saved).toBeLessThanOrEqual(9000);
+  expect(cold).toBeLessThanOrEqual(4500 * slow);
+  expect(list).toBeLessThanOrEqual(1500 * slow);
+  expect(saved).toBeLessThanOrEqual(9000 * slow);
   recordFault(info, { fault: 'a thousand recipes', tries: 1000, lost: missing.length, goal: 0 });
 });
 
@@ -205,7 +209,6 @@ test('typing on and on leaves no heap behind: hundreds of edits, as an hour of w
   page,
   baseURL,
 }, info) => {
-  test.setTimeout(120_000);
   const recipe = keptRecipe(page);
   await recipe.make(baseURL ?? '');
   const devtools = await page.context().newCDPSession(page);

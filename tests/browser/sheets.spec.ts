@@ -29,5 +29,5 @@ test('a proof opens to plain words, every cut is a step, and outlines laid into 
 
   await page.getByRole('button', { name: 'Nest them' }).click();
   await expect(page.getByText('Not for a trimmer').first()).toBeVisible();
-  await expect(page.getByRole('button', { name: 'Save as PDF' })).toBeVisible({ timeout: 15_000 });
+  await expect(page.getByRole('button', { name: 'Save as PDF' })).toBeVisible({ timeout: 60_000 });
 });

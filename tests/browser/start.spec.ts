@@ -18,7 +18,7 @@ test('on a machine without a browser the app starts, says its address, and print
       said += chunk.toString();
     });
   try {
-    await expect.poll(() => said, { timeout: 20_000 }).toMatch(/http:\/\/127\.0\.0\.1:\d+/);
+    await expect.poll(() => said, { timeout: 60_000 }).toMatch(/http:\/\/127\.0\.0\.1:\d+/);
     // Long enough for a browser that cannot be opened to be missed.
     await new Promise((resolve) => setTimeout(resolve, 1000));
     const faults = said.match(/^\s+at |error|ENOENT/gim) ?? [];

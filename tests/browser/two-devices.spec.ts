@@ -36,7 +36,6 @@ async function joinBy(page: Page, link: string, name: string): Promise<void> {
 test('two devices share a shelf by link, work apart without the server, and are equal when it is back', async ({
   browser,
 }) => {
-  test.setTimeout(240_000);
   const folder = mkdtempSync(join(tmpdir(), 'crease-devices-'));
   const env = { SHARE_APP: dist, SHARE_DATA: join(folder, 'shelves.db') };
   let server = await ServedShare.start(env);
