@@ -32,6 +32,19 @@ export const NESTS: Readonly<Record<string, readonly Nest[]>> = {
     { outer: 'lid', inner: 'box', stands: 'upside down in the lid', ways: [[DEEP, 'lid over']] },
     { outer: 'box', inner: 'floor', stands: 'on the bottom flaps', ways: [[UP, 'floor between']] },
   ],
+  'lidded-star': [
+    {
+      outer: 'lid',
+      inner: 'star',
+      stands: 'upside down in the lid',
+      ways: [
+        [ACROSS, 'lid over'],
+        [UP, 'lid over'],
+      ],
+    },
+    { outer: 'star', inner: 'floor', stands: 'on the bottom flaps', ways: [[UP, 'floor']] },
+    { outer: 'lid', inner: 'top', stands: 'on the bottom flaps', ways: [[UP, 'top between']] },
+  ],
   'star-box': [{ outer: 'star', inner: 'floor', stands: 'on the bottom flaps', ways: [[UP, 'floor']] }],
   'sleeve-drawer': [
     {
@@ -71,8 +84,10 @@ const isTube = ({ piece, stands }: Built): boolean => {
 };
 
 /** Turns a piece so that it stands in the outer one, before it is moved across. */
-function turned(nest: Nest, inner: Built): Matrix4 {
+function turned(nest: Nest, outer: Built, inner: Built): Matrix4 {
   if (nest.stands === 'in the sleeve') return new Matrix4();
+  // both are tubes that lie on the bench: the inner one's rim is turned to the outer one's flaps
+  if (nest.stands === 'upside down in the lid' && isTube(outer)) return new Matrix4().makeRotationX(Math.PI);
   // a floor lies square to the walls of its tube; a tray or a tube is put in the lid with its rim down
   const standing = new Matrix4().set(1, 0, 0, 0, 0, 0, 1, 0, 0, -1, 0, 0, 0, 0, 0, 1);
   if (nest.stands === 'on the bottom flaps' || isTube(inner)) return standing;
@@ -81,10 +96,10 @@ function turned(nest: Nest, inner: Built): Matrix4 {
 
 /** Where the inner piece stands in the outer one, in the middle. */
 function placed(nest: Nest, outer: Built, inner: Built): Matrix4 {
-  const turn = turned(nest, inner);
+  const turn = turned(nest, outer, inner);
   const t = outer.caliperMm;
   const [around, within] = [cornersOf(outer), cornersOf(inner).map((p) => p.applyMatrix4(turn))];
-  const up = nest.stands === 'on the bottom flaps' ? 'y' : 'z';
+  const up = nest.stands !== 'in the sleeve' && isTube(outer) ? 'y' : 'z';
   // corners far from the middle point the same way
   const flat = (p: Vector3, middle: Vector3) =>
     up === 'y'
@@ -103,13 +118,15 @@ function placed(nest: Nest, outer: Built, inner: Built): Matrix4 {
   const middle = isTube(outer) || isTube(inner) ? meanOf : middleOf;
   const move = middle(around).sub(middle(there));
   const lowest = Math.min(...there.map((p) => p[up]));
-  if (nest.stands === 'upside down in the lid') move.z = t / 2 + HAIR_MM - lowest;
-  else if (nest.stands === 'in the sleeve') move.z = 2 * t + HAIR_MM - lowest;
+  if (nest.stands === 'in the sleeve') move.z = 2 * t + HAIR_MM - lowest;
+  else if (up === 'z') move.z = t / 2 + HAIR_MM - lowest;
   else {
     const flap = outer.piece.faces.findIndex(({ role }) => role === 'bottomFlap');
     const [corner = { x: 0, y: 0 }] = outer.piece.faces[flap]?.ring ?? [];
     const stand = outer.stands[flap];
-    if (stand !== undefined) move.y = pointOn(stand, corner).y + t + HAIR_MM - lowest;
+    // a lid's top lies on its flaps, and the rim below that
+    const layers = nest.stands === 'upside down in the lid' ? (3 / 2) * t : t;
+    if (stand !== undefined) move.y = pointOn(stand, corner).y + layers + HAIR_MM - lowest;
   }
   return new Matrix4().makeTranslation(move.x, move.y, move.z).multiply(about).multiply(turn);
 }

@@ -13,6 +13,7 @@ import { handleBasket } from './boxes/handle-basket';
 import { hingedLid } from './boxes/hinged-lid';
 import { house } from './boxes/house';
 import { lidFlap } from './boxes/lid-flap';
+import { liddedStar } from './boxes/lidded-star';
 import { openTop } from './boxes/open-top';
 import { openingOut } from './boxes/opening-out';
 import { pillowPack } from './boxes/pillow-pack';
@@ -55,6 +56,7 @@ export const STYLES: readonly BoxStyle[] = [
   sleeveDrawer,
   prismLid,
   starBox,
+  liddedStar,
   pillowPack,
   squarePyramid,
   twistPouch,

@@ -22,7 +22,9 @@ const PLACES: Readonly<Record<string, string>> = { up: 'top', down: 'bottom' };
  */
 export function panelLabels(piece: PieceNet): ReadonlyMap<string, string> {
   const labels = new Map<string, string>();
-  for (const { panel, role } of piece.faces) labels.set(panel, labelOf(panel, NOUNS[role]));
+  // a lid stands with its flaps up
+  const nounOf = (role: Role) => (piece.lid && role === 'bottomFlap' ? 'top flap' : NOUNS[role]);
+  for (const { panel, role } of piece.faces) labels.set(panel, labelOf(panel, nounOf(role)));
   return labels;
 }
 

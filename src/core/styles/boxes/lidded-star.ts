@@ -1,0 +1,154 @@
+import { defineStyle } from '../language/define';
+import { allowanceOf, sizeOf } from '../shapes/size-symbols';
+import {
+  plateEdge,
+  plateReach,
+  plateTip,
+  STAR_LIMITS,
+  STAR_POINTS,
+  STAR_QUANTITIES,
+  starPlate,
+  starRing,
+  wallFor,
+  wallReach,
+} from '../shapes/star-parts';
+
+/** A star of five, six or eight tips with a lid that is the same star, a little larger and lower. Geometry: plane geometry of star polygons; construction: common practice, no source. No code of practice has a family for it (from memory). */
+export const liddedStar = defineStyle({
+  id: 'lidded-star',
+  version: 1,
+  name: 'Star box with lid',
+  source: 'plane geometry of star polygons; construction common practice, no source',
+  goodFor: 'Holiday candy, an ornament, a small gift in tissue: a star that closes and stacks.',
+  watchOut:
+    'Twenty walls and more to score, so it takes an evening for a few. Make the star first and try the lid on it.',
+  symbols: {
+    side: sizeOf(
+      'Wall',
+      'One wall of the star from a tip to a hollow, score to score.',
+      '1 in',
+      '3/4 in',
+      '3 in',
+    ),
+    height: sizeOf('Height', 'Wall, from the bottom score to the rim.', '1 1/2 in', '3/4 in', '8 in'),
+    lip: sizeOf('Lid depth', 'Lid wall, from its score to its rim.', '3/4 in', '3/8 in', '4 in'),
+    flap: allowanceOf(
+      'Flaps',
+      'From the score to the free edge, at the bottom and in the lid.',
+      '3/16 in',
+      '1/8 in',
+      '1 in',
+    ),
+    tab: allowanceOf(
+      'Glue tab',
+      'The strip that joins the last wall to the first.',
+      '1/2 in',
+      '3/8 in',
+      '1 in',
+    ),
+    ease: allowanceOf(
+      'Ease',
+      'How much larger the lid is than the star, both sides together.',
+      '3/64 in',
+      '0 in',
+      '1/8 in',
+    ),
+  },
+  inside: ['itemSquare - t', 'itemSquare - t', 'height - 5/2 t'],
+  options: { points: STAR_POINTS },
+  quantities: {
+    ...STAR_QUANTITIES,
+    lidSide: {
+      means: 'wall of the lid: every wall stands out by both walls’ card, the lid’s tab and half the ease',
+      of: ({ side = 0, t = 0, ease = 0 }, chosen) => wallFor(side, 2 * t + ease / 2, chosen),
+      onMark: true,
+    },
+    lidReach: { means: 'from the middle of the lid to the line of a wall', of: wallReach('lidSide') },
+    topEdge: {
+      means:
+        'edge of the polygon between the hollows of the lid’s top, the whole top a caliper and 1/32 in in from every wall',
+      of: plateEdge('lidSide'),
+    },
+    topReach: {
+      means: 'from the middle of the lid’s top to the line of its edge',
+      of: plateReach('lidSide'),
+    },
+    topTip: { means: 'from that polygon out to the tip of the lid’s top', of: plateTip('topEdge') },
+  },
+  pieces: (chosen) => ({
+    star: starRing(
+      {
+        label: 'Star',
+        wall: 'wall',
+        tab: 'tab',
+        flap: 'flap',
+        side: 'side',
+        height: 'height',
+        tip: 'Spread glue on the flaps and lower the floor onto them from above.',
+      },
+      chosen,
+    ),
+    floor: starPlate({ label: 'Floor', panel: 'floor', edge: 'floorEdge', tip: 'floorTip' }, chosen),
+    lid: starRing(
+      {
+        label: 'Lid',
+        lid: true,
+        wall: 'rim',
+        tab: 'rimTab',
+        flap: 'topFlap',
+        side: 'lidSide',
+        height: 'lip',
+        tip: 'Spread glue on the flaps and lower the top onto them from inside.',
+      },
+      chosen,
+    ),
+    top: starPlate({ label: 'Top', lid: true, panel: 'top', edge: 'topEdge', tip: 'topTip' }, chosen),
+  }),
+  constraints: [
+    ...STAR_LIMITS,
+    {
+      code: 'lid-deeper-than-star',
+      symbol: 'lip',
+      atMost: 'height',
+      severity: 'warn',
+      says: 'The lid {lip} is deeper than the star {height}, so the star would stand on the lid.',
+      remedy: 'Make it at most {limit}.',
+    },
+  ],
+  promises: [],
+  fits: [
+    {
+      // half of two walls, and the glue tab inside one of them
+      what: 'floor between the walls',
+      room: '2 wallReach',
+      body: '2 floorReach',
+      card: '2t',
+      ease: '1/16 in',
+      marks: 4,
+      truest: 'the width of the walls and of the floor',
+      saves: 'Cut the floor last and try it before you glue it.',
+    },
+    {
+      what: 'top between the lid’s walls',
+      room: '2 lidReach',
+      body: '2 topReach',
+      card: '2t',
+      ease: '1/16 in',
+      marks: 4,
+      truest: 'the width of the lid’s walls and of its top',
+      saves: 'Cut the top last and try it before you glue it.',
+    },
+    {
+      // half of the lid's and the star's walls, and the lid's glue tab
+      what: 'lid over the star',
+      room: '2 lidReach',
+      body: '2 wallReach',
+      card: '4t',
+      ease: 'ease',
+      marks: 4,
+      truest: 'the width of the walls of the star and of the lid',
+      saves: 'Close the star first, then try the lid on it before you cut the rest.',
+    },
+  ],
+  traits: ['lid'],
+});
