@@ -2,15 +2,17 @@ import { checkBox, type Finding } from '../checks';
 import { leastCrossing } from '../checks/check-item-room';
 import { SLACK } from '../checks/settle-item';
 import {
+  type EasyCandidate,
   type EasyRow,
-  findEasyMarks,
+  easyCandidates,
   type MarkTool,
   type NeededRoom,
   openingOf,
   passesOpening,
   protrusionsOf,
+  type YieldMemo,
 } from '../fit';
-import { asItStands, type BoxNet, layNet } from '../net';
+import { asItStands, type BoxNet } from '../net';
 import { CHORD_TOLERANCE_MM } from '../net/arc';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../plan';
 import type { Contents, Tool } from '../rows';
@@ -60,34 +62,36 @@ export function boxesThatHold(
   style: BoxStyle,
   rooms: readonly NeededRoom[],
   question: AnswersQuestion,
+  memo: YieldMemo,
 ): { readonly boxes: readonly TriedBox[]; readonly none: NoAnswer | null } {
   const ruler = rulerOfQuestion(question);
   let none: NoAnswer = 'size';
   for (const attempt of attemptsFor(style, ruler.unit)) {
-    const found = rooms.slice(0, ROOMS_TRIED).flatMap(({ inside }, arrangement) =>
-      findEasyMarks({
-        ...markToolOf(question.tool, ruler),
-        ...attempt,
-        style,
-        caliperUm: question.paper.caliperUm,
-        need: inside,
-        held: {},
-        paper: sheetOfPaper(question.paper),
-        tool: cuttingToolOf(question.tool),
-      }).map((row) => ({ row, arrangement })),
-    );
+    const asked = {
+      ...markToolOf(question.tool, ruler),
+      ...attempt,
+      style,
+      caliperUm: question.paper.caliperUm,
+      held: {},
+      paper: sheetOfPaper(question.paper),
+      tool: cuttingToolOf(question.tool),
+    };
+    const found = rooms
+      .slice(0, ROOMS_TRIED)
+      .flatMap((room, arrangement) =>
+        easyCandidates({ ...asked, need: room.inside }, memo).map((row) => ({ row, room, arrangement })),
+      );
     if (found.length === 0) continue;
     const onSheet = found.filter(({ row }) => row.sheetsPerBox !== null);
     none = onSheet.length === 0 ? 'sheet' : 'hold';
     const byEase = onSheet.toSorted((a, b) => compareKeys(easeOf(a.row), easeOf(b.row)));
     const byPaper = onSheet.toSorted((a, b) => compareKeys(paperOf(a.row), paperOf(b.row)));
-    const laid = new Map<EasyRow, TriedBox | null>();
+    const tried = new Map<EasyCandidate, TriedBox | null>();
     const firstThatHolds = (tries: typeof found) => {
-      for (const { row, arrangement } of tries.slice(0, ROWS_LOOKED_AT)) {
-        const known = laid.get(row);
-        const room = rooms[arrangement];
-        const box = known === undefined && room ? tryBox({ style, row, arrangement }, room, question) : known;
-        laid.set(row, box ?? null);
+      for (const { row, room, arrangement } of tries.slice(0, ROWS_LOOKED_AT)) {
+        const known = tried.get(row);
+        const box = known === undefined ? tryBox(row, { style, arrangement }, room, question) : known;
+        tried.set(row, box);
         if (box) return box;
       }
       return null;
@@ -99,21 +103,15 @@ export function boxesThatHold(
 }
 
 function tryBox(
-  tried: Omit<TriedBox, 'net' | 'findings'>,
+  candidate: EasyCandidate,
+  tried: Pick<TriedBox, 'style' | 'arrangement'>,
   { arrangement }: NeededRoom,
-  { contents, paper, tool, unit }: AnswersQuestion,
+  { contents, tool }: AnswersQuestion,
 ): TriedBox | null {
-  const { style, row } = tried;
-  const { finest } = rulerOfQuestion({ tool, unit });
-  const net = layNet(style, {
-    sizes: row.sizes,
-    options: row.options,
-    caliperUm: paper.caliperUm,
-    mark: finest,
-  });
-  if (!holds(style, net, contents, arrangement)) return null;
-  const findings = checkBox(style, net, tool && benchToolOf(tool));
-  return findings.some(({ severity }) => severity === 'stop') ? null : { ...tried, net, findings };
+  const laid = candidate.lay();
+  if (!laid || !holds(tried.style, laid.net, contents, arrangement)) return null;
+  const findings = checkBox(tried.style, laid.net, tool && benchToolOf(tool));
+  return findings.some(({ severity }) => severity === 'stop') ? null : { ...tried, ...laid, findings };
 }
 
 /** Whether the contents go in through the opening, lie in the closed box without running into card, and stay in. */
@@ -138,9 +136,11 @@ const AXES = ['width', 'depth', 'height'] as const;
 const liesWithin = (sizeMm: readonly [number, number, number], { inside }: BoxNet): boolean =>
   AXES.every((axis, at) => ticksOfMm(sizeMm[at] ?? 0) <= inside[axis]);
 
+type Ease = Pick<EasyCandidate, 'roughness' | 'handling' | 'byTemplate' | 'sheetsPerBox' | 'excess'>;
+
 /** How hard the marks of a row are: their fineness, every setting and edge of the fence, and what no ruler sets; then paper, then room to spare. */
-export const easeOf = (row: EasyRow): readonly number[] => [
-  row.roughness + row.settings + row.edges + TEMPLATE_LINE * row.byTemplate,
+export const easeOf = (row: Ease): readonly number[] => [
+  row.roughness + row.handling + TEMPLATE_LINE * row.byTemplate,
   row.sheetsPerBox ?? 0,
   row.excess,
 ];
@@ -148,7 +148,11 @@ export const easeOf = (row: EasyRow): readonly number[] => [
 /** A line drawn round a template is as fiddly as a mark of 1/16 in. source: our choice */
 export const TEMPLATE_LINE = 4;
 
-const paperOf = (row: EasyRow): readonly number[] => [row.sheetsPerBox ?? 0, areaOf(row), ...easeOf(row)];
+const paperOf = (row: EasyCandidate): readonly number[] => [
+  row.sheetsPerBox ?? 0,
+  areaOf(row),
+  ...easeOf(row),
+];
 
 /** Card of one box, cut out as rectangles. */
 export const areaOf = ({ blanks }: Pick<EasyRow, 'blanks'>): number =>

@@ -1,4 +1,4 @@
-import { neededRooms } from '../fit';
+import { neededRooms, type YieldMemo } from '../fit';
 import type { SheetPlanner } from '../plan';
 import { type BoxStyle, STYLES } from '../styles';
 import { boxesThatHold, compareKeys } from './boxes-that-hold';
@@ -22,8 +22,9 @@ export function* findAnswers(
   part: Part = { at: 0, of: 1 },
 ): Generator<StyleAnswers> {
   const rooms = neededRooms(question.contents);
+  const memo: YieldMemo = new Map();
   for (const style of styles.filter((_, at) => at % part.of === part.at)) {
-    const { boxes, none } = boxesThatHold(style, rooms, question);
+    const { boxes, none } = boxesThatHold(style, rooms, question, memo);
     const answers = boxes.flatMap((box) => weighBox(box, rooms, question, planSheets) ?? []);
     yield {
       styleId: style.id,

@@ -81,7 +81,7 @@ export function weighBox(
   const atLeast = Math.max(sheets.lowerBound, leastByArea(plan.papers[0]));
   const minutes = plan.hours.totalSeconds / 60;
   const glued = asItStands(net).reduce((sum, { joints }) => sum + joints.length, 0);
-  const [marks = 0, ...alike] = easeOf(row);
+  const [marks = 0, ...alike] = easeOf({ ...row, handling: row.settings + row.edges });
   const closing = closingOf(style, net);
   const merits = meritsOf(style, net.pieces, bench, row.sheetsPerBox);
   return {

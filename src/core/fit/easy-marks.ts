@@ -1,10 +1,11 @@
-import { layNet } from '../net';
+import { type BoxNet, layNet } from '../net';
+import { cornersOfNet } from '../net/lay-net';
 import { everyChoice } from '../styles/language/define';
 import type { BoxStyle, Chosen } from '../styles/language/types';
 import { type Ticks, ticks } from '../units';
 import type { CuttingTool, SheetPaper } from '../yield';
 import { type CoordinateForm, markFormsOf, type StyleForms } from './mark-forms';
-import { insideForms, limitsOf, overSymbols } from './over-symbols';
+import { insideForms, limitsOf, overSymbols, roomBends } from './over-symbols';
 import { blanksAt, type Kept, keepBest, NO_SHEET } from './pair-groups';
 import { paretoBy } from './pareto';
 import { type MarkTool, markReader, type Rating, type ReadMark } from './rate-marks';
@@ -42,42 +43,82 @@ export interface EasyRow extends Rating {
   readonly sheetsPerBox: number | null;
 }
 
+/** A row with the numbers that rank it; it is laid when asked for. */
+export interface EasyCandidate
+  extends Pick<EasyRow, 'roughness' | 'byTemplate' | 'blanks' | 'excess' | 'sheetsPerBox'> {
+  /** Settings and edges of the fence together. */
+  readonly handling: number;
+  /** None where it does not stand as its forms say. */
+  readonly lay: () => LaidRow | null;
+}
+
+interface LaidRow {
+  readonly row: EasyRow;
+  readonly net: BoxNet;
+}
+
 /**
  * The sizes whose marks are easiest on this tool for the room asked: every combination `triesFor` names is tried, and the rows that nothing
  * beats in roughness, handling, excess and paper together are kept, easiest first; rows larger than the sheet only where none fits it. Exact
  * within those tries.
  */
 export function findEasyMarks(question: EasyMarkQuestion): EasyRow[] {
-  const { style, heldOptions } = question;
-  const choices = everyChoice(style).filter((chosen) =>
-    Object.entries(heldOptions).every(([name, id]) => chosen[name] === id),
+  const memo: YieldMemo = new Map();
+  return easiestFirst(layKept(keepEasy(question, memo), question, memo)).map(({ row }) => row);
+}
+
+/** The rows of `findEasyMarks`, for whoever looks at few of them. Where a style bends all are laid at once, since some may fall. `memo`: blanks counted on this paper and tool. */
+export function easyCandidates(question: EasyMarkQuestion, memo: YieldMemo): EasyCandidate[] {
+  const kept = keepEasy(question, memo);
+  if (kept.some(({ search }) => search.bends)) return easiestFirst(layKept(kept, question, memo));
+  return easiestFirst(
+    kept.map((row) => ({
+      ...row,
+      byTemplate: row.search.forms.byTemplate,
+      blanks: blanksAt(row.search.forms, row.values),
+      sheetsPerBox: row.paper === NO_SHEET ? null : row.paper,
+      lay: () => layRow(row, question, memo),
+    })),
+  );
+}
+
+function keepEasy(question: EasyMarkQuestion, memo: YieldMemo): Kept[] {
+  const choices = everyChoice(question.style).filter((chosen) =>
+    Object.entries(question.heldOptions).every(([name, id]) => chosen[name] === id),
   );
   const kept: Kept[] = [];
-  const memo: YieldMemo = new Map();
   for (const options of choices) searchOne(question, options, kept, memo);
-  return easiestFirst(layKept(kept, question, memo));
+  return kept;
 }
 
 /** Only rows that stand when laid are shown. Where a style bends, a row may fall and let in what it beat: then all are laid. */
-function layKept(kept: readonly Kept[], question: EasyMarkQuestion, memo: YieldMemo): EasyRow[] {
-  const best = paretoBy(kept, scoresOf);
-  const laid = best.flatMap((row) => layRow(row, question, memo));
-  return laid.length === best.length ? laid : kept.flatMap((row) => layRow(row, question, memo));
+function layKept(kept: readonly Kept[], question: EasyMarkQuestion, memo: YieldMemo) {
+  const layAll = (rows: readonly Kept[]) =>
+    rows.flatMap((one) => {
+      const laid = layRow(one, question, memo);
+      if (laid === null) return [];
+      const { row } = laid;
+      return [{ ...row, row, handling: row.settings + row.edges, lay: () => laid }];
+    });
+  const best = paretoBy(kept, ({ roughness, handling, excess, paper }) => [
+    roughness,
+    handling,
+    excess,
+    paper,
+  ]);
+  const laid = layAll(best);
+  return laid.length === best.length ? laid : layAll(kept);
 }
 
-const easiestFirst = (rows: readonly EasyRow[]): EasyRow[] =>
+const easiestFirst = <Row extends EasyCandidate>(rows: readonly Row[]): Row[] =>
   onSheet(
-    paretoBy(rows, (row) => [row.roughness, handlingOf(row), row.excess, row.sheetsPerBox ?? NO_SHEET]),
-  ).sort((a, b) => a.roughness - b.roughness || handlingOf(a) - handlingOf(b) || a.excess - b.excess);
+    paretoBy(rows, (row) => [row.roughness, row.handling, row.excess, row.sheetsPerBox ?? NO_SHEET]),
+  ).sort((a, b) => a.roughness - b.roughness || a.handling - b.handling || a.excess - b.excess);
 
-function onSheet(rows: EasyRow[]): EasyRow[] {
+function onSheet<Row extends EasyCandidate>(rows: Row[]): Row[] {
   const fitting = rows.filter(({ sheetsPerBox }) => sheetsPerBox !== null);
   return fitting.length > 0 ? fitting : rows;
 }
-
-const handlingOf = ({ settings, edges }: Rating): number => settings + edges;
-
-const scoresOf = ({ roughness, handling, excess, paper }: Kept) => [roughness, handling, excess, paper];
 
 function searchOne(question: EasyMarkQuestion, options: Chosen, kept: Kept[], memo: YieldMemo): void {
   const { style, need } = question;
@@ -93,12 +134,31 @@ function searchOne(question: EasyMarkQuestion, options: Chosen, kept: Kept[], me
   const tried = holdIdle(lists, usual, forms);
   const limits = limitsOf(style, options, overSymbols(style, base)).filter((limit) => canBreak(limit, tried));
   const inside = insideForms(style, base);
+  const bends = forms.byTemplate > 0 || roomBends(style) || blanksBend(question, options, tried, forms);
   const wanted = need.map((side) => Math.max(1, side));
   const { across, up } = question.paper;
   const judging = { wanted, limits: limits.length, sheet: across * up };
   for (const groups of groupSizes(tried, forms, { inside, need: wanted, limits }, question))
-    keepBest(groups, judging, { options, forms }, question, kept, memo);
+    keepBest(groups, judging, { options, forms, bends }, question, kept, memo);
 }
+
+/** Whether the blanks at the largest sizes tried are not what their forms say: a length that is rounded to marks grows in steps. */
+function blanksBend(
+  question: EasyMarkQuestion,
+  options: Chosen,
+  tried: readonly (readonly Ticks[])[],
+  forms: StyleForms,
+): boolean {
+  const largest = tried.map((list) => ticks(Math.max(...list)));
+  const sizes = sizesNamed(question.style, largest);
+  const laid = cornersOfNet(question.style, sizingOf(question, options, sizes));
+  return blanksAt(forms, largest).some(
+    ({ across, up }, i) => across !== laid[i]?.blank.across || up !== laid[i].blank.up,
+  );
+}
+
+const sizesNamed = (style: BoxStyle, values: readonly number[]): Readonly<Record<string, Ticks>> =>
+  Object.fromEntries(Object.keys(style.symbols).map((name, i) => [name, ticks(values[i] ?? 0)]));
 
 const sizingOf = (
   { caliperUm, ruler }: EasyMarkQuestion,
@@ -122,12 +182,14 @@ const holdIdle = (
   });
 
 /** The row as laid; none where its straight marks do not read as the forms said, or the room falls short. */
-function layRow({ search, values, paper }: Kept, question: EasyMarkQuestion, memo: YieldMemo): EasyRow[] {
+function layRow(
+  { search, values, paper }: Kept,
+  question: EasyMarkQuestion,
+  memo: YieldMemo,
+): LaidRow | null {
   const { style, need } = question;
   const { forms, options } = search;
-  const sizes = Object.fromEntries(
-    Object.keys(style.symbols).map((name, i) => [name, ticks(values[i] ?? 0)]),
-  );
+  const sizes = sizesNamed(style, values);
   const net = layNet(style, sizingOf(question, options, sizes));
   const blanks = net.pieces.map(({ id, blank: { across, up } }) => ({ piece: id, across, up }));
   const asLaid = blanksAt(forms, values).every(
@@ -136,11 +198,12 @@ function layRow({ search, values, paper }: Kept, question: EasyMarkQuestion, mem
   const inside = [net.inside.width, net.inside.depth, net.inside.height] as const;
   const reader = markReader(forms.marks, question);
   const rating = reader.rate(values);
-  if (rating === null || inside.some((side, axis) => side < (need[axis] ?? 0))) return [];
-  if (!asLaid && forms.byTemplate === 0) return [];
+  if (rating === null || inside.some((side, axis) => side < (need[axis] ?? 0))) return null;
+  if (!asLaid && forms.byTemplate === 0) return null;
   const sheets = asLaid ? paper : (sheetsPerBox(blanks, question.paper, question.tool, memo) ?? NO_SHEET);
-  return [
-    {
+  return {
+    net,
+    row: {
       sizes,
       options,
       marks: reader.read(values),
@@ -153,5 +216,5 @@ function layRow({ search, values, paper }: Kept, question: EasyMarkQuestion, mem
       excess: inside.reduce((room, side, axis) => room * (side / Math.max(1, need[axis] ?? 0)), 1) - 1,
       sheetsPerBox: sheets === NO_SHEET ? null : sheets,
     },
-  ];
+  };
 }

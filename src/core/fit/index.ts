@@ -1,6 +1,12 @@
 export { arrangeContents } from './arrange';
 export { checkArrangement } from './check-arrangement';
-export { type EasyMarkQuestion, type EasyRow, findEasyMarks } from './easy-marks';
+export {
+  type EasyCandidate,
+  type EasyMarkQuestion,
+  type EasyRow,
+  easyCandidates,
+  findEasyMarks,
+} from './easy-marks';
 export {
   type FamilyEnd,
   type FamilyMember,
@@ -15,6 +21,7 @@ export { turnToFit } from './packet-diagonal';
 export type { MarkTool, ReadMark } from './rate-marks';
 export { type ClearanceKind, clearanceKindOf, clearanceOf, gramsOf, requiredInside } from './required-inside';
 export { costOfRow, type RowCost } from './row-cost';
+export type { YieldMemo } from './sheets-per-box';
 export {
   type BottomAdvice,
   type BottomEstimate,

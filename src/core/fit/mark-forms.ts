@@ -1,4 +1,6 @@
-import { type BoxNet, layNet, type PieceNet, type Point } from '../net';
+import { layNet, type PieceNet, type Point } from '../net';
+import { cornersOfNet } from '../net/lay-net';
+import type { PieceCorners } from '../net/lay-piece';
 import { linesOf } from '../net/lines';
 import type { BoxStyle, Chosen } from '../styles/language/types';
 import { TICKS_PER_INCH, type Ticks, ticks } from '../units';
@@ -56,21 +58,22 @@ export function markFormsOf(
   symbols: readonly string[],
   varied: readonly boolean[] = symbols.map(() => true),
 ): StyleForms {
-  const lay = (sizes: Readonly<Record<string, Ticks>>) => layNet(style, { ...base, sizes });
-  const still = lay(base.sizes);
-  const nudged = symbols.map((symbol, i) =>
-    varied[i] === false ? still : lay({ ...base.sizes, [symbol]: ticks((base.sizes[symbol] ?? 0) + NUDGE) }),
-  );
+  const still = layNet(style, base).pieces;
+  const nudged = symbols.map((symbol, i) => {
+    if (varied[i] === false) return still;
+    const sizes = { ...base.sizes, [symbol]: ticks((base.sizes[symbol] ?? 0) + NUDGE) };
+    return cornersOfNet(style, { ...base, sizes });
+  });
   const from = symbols.map((symbol) => base.sizes[symbol] ?? 0);
-  const form = (read: (net: BoxNet) => number): CoordinateForm => {
+  const form = (read: (pieces: Corners) => number): CoordinateForm => {
     const value = read(still);
-    const times = nudged.map((net) => (read(net) - value) / NUDGE);
+    const times = nudged.map((pieces) => (read(pieces) - value) / NUDGE);
     return { constant: value - times.reduce((sum, t, i) => sum + t * (from[i] ?? 0), 0), times };
   };
   const marks: MarkForm[] = [];
   const blanks: BlankForm[] = [];
-  still.pieces.forEach((piece, p) => {
-    const blank = (side: 'across' | 'up') => form((net) => net.pieces[p]?.blank[side] ?? 0);
+  still.forEach((piece, p) => {
+    const blank = (side: 'across' | 'up') => form((pieces) => pieces[p]?.blank[side] ?? 0);
     const spans = { across: blank('across'), up: blank('up') };
     blanks.push({ piece: piece.id, ...spans });
     const side = (way: 'across' | 'up'): MarkForm => ({
@@ -86,7 +89,7 @@ export function markFormsOf(
         piece: piece.id,
         what,
         way,
-        at: form((net) => cornerOf(net, p, where)[way === 'across' ? 'x' : 'y']),
+        at: form((pieces) => cornerOf(pieces, p, where)[way === 'across' ? 'x' : 'y']),
         span: spans[way],
       });
   });
@@ -104,6 +107,7 @@ interface Place {
   /** The corner it is read from, as face and corner number, which stay the same when sizes change. */
   readonly where: Corner;
 }
+type Corners = readonly PieceCorners[];
 type Corner = readonly [face: number, corner: number];
 
 /** Every upright and level score once, and where each slit ends; a slit stands on a place already named unless no score shares it. */
@@ -135,9 +139,9 @@ function cornerAt(piece: PieceNet, point: Point): Corner | null {
 }
 
 function cornerOf(
-  net: BoxNet,
+  pieces: Corners,
   piece: number,
   [face, corner]: Corner,
 ): { readonly x: number; readonly y: number } {
-  return net.pieces[piece]?.faces[face]?.ring[corner] ?? { x: Number.NaN, y: Number.NaN };
+  return pieces[piece]?.faces[face]?.ring[corner] ?? { x: Number.NaN, y: Number.NaN };
 }

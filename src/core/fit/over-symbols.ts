@@ -53,6 +53,10 @@ export function insideForms(style: BoxStyle, sizing: Sizing): CoordinateForm[] {
   });
 }
 
+/** Whether some side of the room hangs on a quantity that is not linear. */
+export const roomBends = ({ inside, lets, quantities = {} }: BoxStyle): boolean =>
+  inside.some((text) => expandForm(formOf(text), lets ?? {}).terms.some(({ name }) => name in quantities));
+
 /** Every bound that stops or spoils the box, as a form that must not be negative: the style's constraints, and each symbol's own least and most. */
 export function limitsOf(
   style: BoxStyle,

@@ -22,6 +22,8 @@ export interface Kept {
 export interface OneSearch {
   readonly options: Chosen;
   readonly forms: StyleForms;
+  /** Whether something does not move evenly with the sizes, so that a row may turn out otherwise when laid. */
+  readonly bends: boolean;
 }
 
 /** Pairs of one roughness that may still be worth keeping, column by column. */

@@ -41,6 +41,8 @@ export interface ReadMark {
 export interface MarkReader {
   /** Null where a mark lies between the tool's marks, or beyond reach from both ends. */
   readonly rate: (values: readonly number[]) => PartRating | null;
+  /** Whether `rate` would give a rating, at less work. */
+  readonly reads: (values: readonly number[]) => boolean;
   readonly read: (values: readonly number[]) => readonly ReadMark[];
 }
 
@@ -106,6 +108,7 @@ export function markReader(marks: readonly MarkForm[], tool: MarkTool): MarkRead
   };
 
   return {
+    reads: (values) => measure(values) !== null,
     rate(values) {
       const roughness = measure(values);
       if (roughness === null) return null;

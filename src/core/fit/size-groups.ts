@@ -1,4 +1,4 @@
-import { type CoordinateForm, type MarkForm, type StyleForms, valueAt } from './mark-forms';
+import type { CoordinateForm, MarkForm, StyleForms } from './mark-forms';
 import { type MarkReader, type MarkTool, markReader, type PartRating } from './rate-marks';
 
 /** Sizes of some symbols whose marks read well together, with what each adds to the forms that need the other symbols too. */
@@ -45,9 +45,10 @@ export function groupSizes(
   const others = lists.flatMap((_, i) => (i === cut || largest.includes(i) ? [] : [i]));
   const isFirst = (mark: MarkForm) => largest.some((symbol) => asksFor(mark, symbol));
   const readers = [
-    markReader(marks.filter(isFirst), tool),
-    markReader(
+    readerByStep(marks.filter(isFirst), largest, tool),
+    readerByStep(
       marks.filter((mark) => !isFirst(mark)),
+      others,
       tool,
     ),
   ] as const;
@@ -116,51 +117,93 @@ function groupsOf(marks: readonly MarkForm[], symbols: number, cut: number | nul
 const combinationsOf = (symbols: readonly number[], lists: Lists): number =>
   symbols.reduce((n, symbol) => n * (lists[symbol]?.length ?? 1), 1);
 
+/** A reader of a group's marks, and one for each symbol of those that are known once it is chosen. */
+interface StepReader {
+  readonly whole: MarkReader;
+  readonly steps: readonly MarkReader[];
+}
+
+function readerByStep(marks: readonly MarkForm[], symbols: readonly number[], tool: MarkTool): StepReader {
+  const lastAsked = (mark: MarkForm) =>
+    symbols.reduce((last, symbol, depth) => (asksFor(mark, symbol) ? depth : last), 0);
+  const steps = symbols.map((_, depth) =>
+    markReader(
+      marks.filter((mark) => lastAsked(mark) === depth),
+      tool,
+    ),
+  );
+  return { whole: markReader(marks, tool), steps };
+}
+
 interface Shared {
   readonly lists: Lists;
   readonly all: readonly CoordinateForm[];
   readonly judged: JudgedForms;
 }
 
-/** Every combination of these symbols (those of the other group at their first) whose marks all read, and that breaks no form of its own. */
+/**
+ * Every combination of these symbols (those of the other group at their first) whose marks all read, and that breaks no form of its own.
+ * A value is left out as soon as a mark known by then does not read, or no value of the symbols after it can mend a form.
+ */
 function nodesOf(
   { lists, all, judged }: Shared,
   symbols: readonly number[],
   others: readonly number[],
-  reader: MarkReader,
+  reader: StepReader,
 ): SizeGroup {
+  const stride = all.length;
   const least = [...judged.need, ...judged.limits.map(() => 0)];
+  const now = lists.map((list) => list[0] ?? 0);
   const own = least.flatMap((bound, f) => {
     const form = all[f];
-    return form && others.every((i) => (form.times[i] ?? 0) === 0) ? [{ form, bound }] : [];
+    if (!form || others.some((i) => form.times[i] !== 0)) return [];
+    const fixed = form.times.reduce(
+      (sum, n, i) => (symbols.includes(i) ? sum : sum + n * (now[i] as number)),
+      form.constant,
+    );
+    return [{ f, bound, hope: mostToCome(form, symbols, lists).map((most) => fixed + most) }];
   });
+  const times = symbols.map((symbol) => Float64Array.from(all, (form) => form.times[symbol] as number));
+  // What the symbols chosen so far add to every form, one row a depth.
+  const sums = Array.from({ length: symbols.length + 1 }, () => new Float64Array(stride));
   const values: number[][] = [];
   const ratings: PartRating[] = [];
   const adds: number[] = [];
-  const now = lists.map((list) => list[0] ?? 0);
-  const choose = (depth: number): void => {
-    const symbol = symbols[depth];
-    if (symbol !== undefined) {
-      for (const value of lists[symbol] ?? []) {
-        now[symbol] = value;
-        choose(depth + 1);
-      }
-      return;
-    }
-    for (const { form, bound } of own) if (valueAt(form, now) < bound) return;
-    const rating = reader.rate(now);
+  const last = symbols.length - 1;
+  const take = (): void => {
+    const rating = reader.whole.rate(now);
     if (rating === null) return;
     values.push([...now]);
     ratings.push(rating);
-    for (const { times } of all) {
-      let sum = 0;
-      for (const one of symbols) sum += (times[one] as number) * (now[one] as number);
-      adds.push(sum);
+    const sum = sums[last + 1] as Float64Array;
+    for (let f = 0; f < stride; f++) adds.push(sum[f] as number);
+  };
+  const choose = (depth: number): void => {
+    const before = sums[depth] as Float64Array;
+    const sum = sums[depth + 1] as Float64Array;
+    const each = times[depth] as Float64Array;
+    const symbol = symbols[depth] as number;
+    value: for (const value of lists[symbol] as readonly number[]) {
+      now[symbol] = value;
+      for (let f = 0; f < stride; f++) sum[f] = (before[f] as number) + (each[f] as number) * value;
+      for (const form of own)
+        if (Math.round((sum[form.f] as number) + (form.hope[depth] as number)) < form.bound) continue value;
+      if (depth === last) take();
+      else if ((reader.steps[depth] as MarkReader).reads(now)) choose(depth + 1);
     }
   };
-  choose(0);
+  if (symbols.length === 0) take();
+  else choose(0);
   return { symbols, values, ratings, adds: Float64Array.from(adds) };
 }
+
+/** Per place of `symbols`, the most that those after it can add to the form. */
+const mostToCome = ({ times }: CoordinateForm, symbols: readonly number[], lists: Lists): readonly number[] =>
+  symbols.map((_, depth) =>
+    symbols
+      .slice(depth + 1)
+      .reduce((sum, i) => sum + Math.max(...(lists[i] ?? []).map((value) => (times[i] ?? 0) * value)), 0),
+  );
 
 interface Paired {
   readonly all: readonly CoordinateForm[];

@@ -2,7 +2,7 @@ import { checkOnce } from '../styles/language/check-style';
 import { defaultChoices, piecesOf, WHOLE } from '../styles/language/define';
 import type { BoxStyle } from '../styles/language/types';
 import { fitsOf } from './lay-fits';
-import { layPiece } from './lay-piece';
+import { layCorners, layPiece, type PieceCorners } from './lay-piece';
 import { lengthOf, nameValues, type Sizing } from './name-values';
 import type { BoxNet, PieceNet } from './types';
 
@@ -27,6 +27,12 @@ export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
     caliperUm: sizing.caliperUm,
     fits: fitsOf(style, values.lengths, options),
   };
+}
+
+/** Blank and corners of every piece of `layNet`, and nothing else. */
+export function cornersOfNet(style: BoxStyle, sizing: Sizing): readonly PieceCorners[] {
+  const values = nameValues(style, sizing);
+  return Object.values(piecesOf(style, sizing.options)).map((piece) => layCorners(piece, values));
 }
 
 /** A box as it stands: its pieces, or what they make where they are glued to one another. */

@@ -1,10 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type EasyMarkQuestion, type EasyRow, findEasyMarks } from '../../../src/core/fit/easy-marks';
+import {
+  type EasyMarkQuestion,
+  type EasyRow,
+  easyCandidates,
+  findEasyMarks,
+} from '../../../src/core/fit/easy-marks';
 import { layNet } from '../../../src/core/net';
+import { cornersOfNet } from '../../../src/core/net/lay-net';
 import { linesOf } from '../../../src/core/net/lines';
+import { defaultChoices } from '../../../src/core/styles';
 import type { BoxStyle } from '../../../src/core/styles/language/types';
-import { styleById } from '../../../src/core/styles/registry';
+import { STYLES, styleById } from '../../../src/core/styles/registry';
 import { inches, millimetres, type Ticks, ticks } from '../../../src/core/units';
 import { countOnSheet } from '../../../src/core/yield';
 import { SEED } from '../../seed';
@@ -192,4 +199,35 @@ describe('against trying every size by hand', () => {
       { seed: SEED, numRuns: 1000 },
     );
   }, 60_000);
+});
+
+describe('less work for the same rows', () => {
+  it.each(STYLES.map((one) => [one.id, one] as const))(
+    '%s: corners alone lie where the whole net has them',
+    (_, one) => {
+      const sizing = { sizes: {}, caliperUm: 300 };
+      expect(cornersOfNet(one, sizing)).toEqual(
+        layNet(one, sizing).pieces.map(({ blank, faces }) => ({
+          blank,
+          faces: faces.map(({ ring }) => ({ ring })),
+        })),
+      );
+    },
+  );
+
+  // The square pyramid bends, so its rows are laid at once; the others are exact as forms.
+  it.each(['open-top', 'tray-lid', 'square-pyramid'])(
+    '%s: rows laid one by one are those laid together',
+    (id) => {
+      const asked = question({
+        style: style(id),
+        need: [inches(2), inches(2), inches(2)],
+        heldOptions: defaultChoices(style(id)),
+        slack: inches(0, 3, 8),
+      });
+      const rows = findEasyMarks(asked);
+      expect(rows.length).toBeGreaterThan(0);
+      expect(easyCandidates(asked, new Map()).map(({ lay }) => lay()?.row)).toEqual(rows);
+    },
+  );
 });
