@@ -3,16 +3,20 @@ import { Link } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
 import { Button } from '../ui/fields/button';
 import { START } from '../ui/frame/addresses';
-import type { OpenWorkbook } from '../ui/frame/open-workbook';
 import { usePageWords } from '../ui/words';
 import './example-band.css';
 
+/** What is looked at: a box, an event, or all of a season. */
+interface Shown {
+  readonly name: string;
+  readonly example?: true | undefined;
+}
+
 /** Above every page of the example: that nothing here can be spoilt, how to make it one's own, and three hints until they are put away. */
-export function ExampleBand({ event, recipe }: Pick<OpenWorkbook, 'event' | 'recipe'>) {
+export function ExampleBand({ of: shown }: { readonly of: Shown | null | undefined }) {
   const words = usePageWords();
   const makeMine = useWorkbook((state) => state.makeMine);
   const hintsSeen = useWorkbook((state) => state.settings.hintsSeen);
-  const shown = event ?? recipe;
   if (!shown?.example) return null;
   return (
     <aside className="example-band screen-only" aria-label={words.example.says(shown.name)}>

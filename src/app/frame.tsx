@@ -10,7 +10,7 @@ import {
   SunMoon,
   Undo2,
 } from 'lucide-react';
-import { lazy, type ReactNode, Suspense, useLayoutEffect } from 'react';
+import { lazy, type ReactNode, Suspense, useLayoutEffect, useMemo } from 'react';
 import { Link, NavigationType, Outlet, useLocation, useNavigationType } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
 import { Button, IconButton } from '../ui/fields/button';
@@ -21,11 +21,11 @@ import type { ShelfDoors } from '../ui/frame/shelf-doors';
 import { useWords } from '../ui/words';
 import { useAsked } from './asked';
 import { Boundary, Part } from './boundary';
-import { fetchDemo } from './demo';
 import { Notices } from './notices';
+import { useOpenExample } from './open-example';
 import { PageBroken } from './page-broken';
 import { usePageTitle } from './page-title';
-import { fetchWorkbookPage, workbookName } from './pages';
+import { workbookName } from './pages';
 import { PageOpening, PhaseGate } from './phase-gate';
 import { useTheme } from './theme';
 import './frame.css';
@@ -36,8 +36,6 @@ const CommandList = lazy(async () => ({ default: (await import('./command-list')
 const NEXT_THEME = { system: 'light', light: 'dark', dark: 'contrast', contrast: 'system' } as const;
 const THEME_ICONS = { system: SunMoon, light: Sun, dark: Moon, contrast: Contrast } as const;
 
-const doors: ShelfDoors = { fetchDemo, fetchExamplePage: () => fetchWorkbookPage('event') };
-
 /** What stands round every page: the way back to the shelf, whether the work is kept, undo and redo, the unit and the light. */
 export function Frame() {
   const {
@@ -46,6 +44,8 @@ export function Frame() {
   } = useWords();
   const { pathname } = useLocation();
   const named = workbookAt(pathname);
+  const openExample = useOpenExample();
+  const doors = useMemo((): ShelfDoors => ({ openExample }), [openExample]);
   const { asked, ask, close, leaveFor } = useAsked();
   useTheme();
   usePageTitle();

@@ -40,7 +40,7 @@ export function WorkbookFrame() {
         </h1>
         {RECIPE_PAGES.includes(page) && <RecipesOfEvent open={open} page={page} />}
         <PageWordsProvider value={pageWords}>
-          <ExampleBand event={open.event} recipe={open.recipe} />
+          <ExampleBand of={open.event ?? open.recipe} />
           <Suspense fallback={<div className="page-opening" aria-busy="true" />}>
             <Outlet context={open} />
             <WordsHere page={page} />

@@ -1,10 +1,11 @@
 import { type ReactNode, useEffect, useState } from 'react';
+import { useOutletContext } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
-import { useOpenExample } from './open-example';
+import type { ShelfDoors } from '../../ui/frame/shelf-doors';
 
 /** The first time, the example opens by itself and nothing of the shelf is fetched; else, or where it cannot be fetched, the shelf. */
 export function FirstVisit({ shelf }: { readonly shelf: (exampleFailed: boolean) => ReactNode }) {
-  const openExample = useOpenExample();
+  const { openExample } = useOutletContext<ShelfDoors>();
   const fresh = useWorkbook((state) => state.fresh);
   const isStillFresh = useWorkbook((state) => state.isStillFresh);
   const [opening, setOpening] = useState(fresh);
@@ -13,7 +14,7 @@ export function FirstVisit({ shelf }: { readonly shelf: (exampleFailed: boolean)
     if (!opening) return;
     let here = true;
     const open = async () => {
-      const opened = (await isStillFresh()) && (await openExample());
+      const opened = (await isStillFresh()) && (await openExample('supper'));
       if (here && !opened) setOpening(false);
     };
     void open();

@@ -51,7 +51,7 @@ export function MadeThings() {
         <section aria-labelledby="shelf-events">
           <h2 id="shelf-events">{words.events}</h2>
           <EventRows events={few ? found.events.slice(0, FIRST_EVENTS) : found.events} />
-          {events.size > 1 && (
+          {events.size > 0 && (
             <Link className="button button-quiet" to={SEASON}>
               <CalendarRange aria-hidden="true" />
               {words.seasonWhy}

@@ -1,7 +1,10 @@
-/** What the shelf can do that needs the browser around it: supplied by the app. */
+/** The finished examples: one event, or a season of several. */
+export type ExampleName = 'supper' | 'season';
+
+/** Puts an example on the shelf and opens it; answers whether it could be fetched. */
+export type OpenExample = (name: ExampleName) => Promise<boolean>;
+
+/** What pages can do that needs the app around them. */
 export interface ShelfDoors {
-  /** The text of the demo's file, or null where it cannot be fetched. */
-  readonly fetchDemo: () => Promise<string | null>;
-  /** Fetches the page the demo opens on, so that it is drawn in one go. */
-  readonly fetchExamplePage: () => Promise<unknown>;
+  readonly openExample: OpenExample;
 }

@@ -53,6 +53,7 @@ export const shelfMessages = {
     promiseWhy:
       'Say what goes in and how many you need. You get a flat net with every mark, a step card, a cutting plan and a shopping list.',
     openDemo: 'Open the example',
+    openSeason: 'Open the example season',
     ownBox: 'Start a box of your own',
     demoFailed: 'The example didn’t load. Reload the page, or start a box of your own.',
     staysHere: 'Your work stays in this browser. Nothing is sent anywhere.',
