@@ -25,7 +25,7 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   'core/bench': layer('core/net core/styles core/plane core/units'),
   'core/yield': layer('core/plane core/units'),
   'core/fit': layer('core/styles core/yield core/net core/rows core/units'),
-  'core/dress': layer('core/net core/rows core/units'),
+  'core/dress': layer('core/fold core/net core/plane core/rows core/units'),
   'core/plan': layer('core/yield core/bench core/dress core/net core/styles core/rows core/units'),
   'core/answers': layer(
     'core/plan core/fit core/checks core/bench core/yield core/net core/styles core/rows core/units shared',

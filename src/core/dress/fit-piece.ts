@@ -3,6 +3,7 @@ import type { BoxNet } from '../net/types';
 import type { DressingPiece, PieceFit } from '../rows/dressing';
 import { ticksOfMm } from '../rows/lengths';
 import { markAbove, markBelow, type Ticks, ticks } from '../units';
+import { outsideSize } from './outside-size';
 import { type FlatSize, panelSize, windowSize } from './panel-size';
 
 /** A card layer that leaves the same reveal on all four sides: base − 2 × reveal. A "1/4 in mat" is 1/8 in of reveal. */
@@ -11,9 +12,9 @@ export const layerOn = ({ across, up }: FlatSize, reveal: Ticks): FlatSize => ({
   up: ticks(up - 2 * reveal),
 });
 
-/** A band round four walls: girth score to score, four calipers for the corners, and the lap. source: derived; lap common practice. */
-export const bandLength = (width: Ticks, depth: Ticks, caliper: Ticks, lap: Ticks): Ticks =>
-  ticks(2 * (width + depth) + 4 * caliper + lap);
+/** A band round a box: girth score to score, four calipers for the corners, and the lap. source: derived; lap common practice. */
+export const bandLength = (girth: Ticks, caliper: Ticks, lap: Ticks): Ticks =>
+  ticks(girth + 4 * caliper + lap);
 
 /**
  * Cut size of a dressing piece at these box sizes. A layer or liner is rounded down to the maker's marks so that it still goes in, a band
@@ -37,8 +38,7 @@ function sizeByRule(net: BoxNet, fit: PieceFit, mark: Ticks): FlatSize | null {
     }
     case 'around': {
       const caliper = caliperTicks(net.caliperUm);
-      const [one, other] = girthOf(net, fit.way);
-      const length = bandLength(one, other, caliper, ticksOfMm(fit.lapMm));
+      const length = bandLength(girthOf(net, fit.way), caliper, ticksOfMm(fit.lapMm));
       return { across: markAbove(length, mark), up: ticksOfMm(fit.heightMm) };
     }
     case 'behind':
@@ -62,20 +62,9 @@ function sizeByRule(net: BoxNet, fit: PieceFit, mark: Ticks): FlatSize | null {
   }
 }
 
-/** Calipers between the room and the score below it where bottom flaps lie on one another: four layers less half of the outermost. */
-const BOTTOM_OF_FLAPS = 3.5;
-
-/** The two sides a band goes round, score to score: the room and one caliper, or under it the layers of an overlapping bottom. */
-export function girthOf(
-  { inside: { width, depth, height }, caliperUm, pieces }: BoxNet,
-  way: Extract<PieceFit, { rule: 'around' }>['way'] = 'walls',
-): readonly [Ticks, Ticks] {
-  const caliper = caliperTicks(caliperUm);
-  const isOfFlaps = pieces.some(({ faces }) => faces.some(({ role }) => role === 'bottomFlap'));
-  const below = isOfFlaps ? Math.ceil(BOTTOM_OF_FLAPS * caliper) : caliper;
-  const [w, d, h] = [ticks(width + caliper), ticks(depth + caliper), ticks(height + below)];
-  return way === 'walls' ? [w, d] : way === 'front' ? [h, d] : [w, h];
-}
+/** The way once round the closed box, score to score: the corners take four calipers more. */
+export const girthOf = (net: BoxNet, way: Extract<PieceFit, { rule: 'around' }>['way'] = 'walls'): Ticks =>
+  ticks(outsideSize(net).round[way] - 4 * caliperTicks(net.caliperUm));
 
 /** How much of the panel shows on every side of a layer; one for all unless each has its own. */
 export function revealsOf(fit: Extract<PieceFit, { rule: 'on-panel' }>): {

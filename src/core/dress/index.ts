@@ -1,6 +1,6 @@
 export { placePieces, type SizedPiece, sizePieces } from './dress-box';
 export { bandLength, fitPiece, girthOf, layerOn, revealsOf } from './fit-piece';
-export { type BoxSize, outsideSize } from './outside-size';
+export { type BoxSize, type Outside, outsideSize } from './outside-size';
 export { type FlatSize, panelSize, windowSize } from './panel-size';
 export { movedOnto, overhangOf, placePiece } from './place-piece';
-export { bowLength, crossWrap, ringWrap, tieLength } from './tie-length';
+export { bowLength, tieLength, wrapLength } from './tie-length';

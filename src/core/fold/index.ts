@@ -4,6 +4,7 @@ export { anglesDuring, closingStates } from './closing/closing-states';
 export { collisions, platesOf } from './collisions';
 export { type FoldedFace, foldPiece, middleOf, posesOf, restAngles } from './fold-piece';
 export { layersOf } from './layers';
+export { standOf } from './panel-way';
 export { FLAT, insideOf, type Pose, placeOf } from './pose';
 export { roomInside } from './room';
 export * from './vector';

@@ -62,12 +62,12 @@ const bow = z.strictObject({
   knotMm: marginMm,
 });
 
-/** Ribbon or twine round each box: both ways, a ring round the walls, or only a bow. */
+/** Ribbon or twine round each box: both ways, a ring round the walls, once over the top, or only a bow. */
 const tie = z.strictObject({
   id,
   name: words,
   supplyId: id.nullable(),
-  wrap: z.enum(['cross', 'ring', 'none']),
+  wrap: z.enum(['cross', 'over-front', 'over-sides', 'ring', 'none']),
   bow: bow.nullable(),
   perBox: whole(1, 20),
 });

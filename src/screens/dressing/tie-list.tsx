@@ -24,7 +24,7 @@ interface TieListProps {
   readonly mark: Ticks;
 }
 
-const WRAPS = ['cross', 'ring', 'none'] as const;
+const WRAPS = ['cross', 'over-front', 'over-sides', 'ring', 'none'] as const;
 const NOTHING = ticks(0);
 /** source: common practice, no source: loops of 2 in, tails of 2 1/2 in, 1 1/2 in for the knot. */
 const USUAL_BOW: Bow = { loops: 2, loopMm: 50.8, tailMm: 63.5, knotMm: 38.1 };

@@ -48,8 +48,8 @@ describe('forty favors in two colours with liner, layer, tag, ribbon and content
     expect(parts.find(({ kind }) => kind === 'layer')?.across).toBe(inches(3, 3, 4)); // 4 in less 2 × 1/8
   });
 
-  it('needs 12 rolls of ribbon for 45 pieces of 36 1/2 in, four to a roll, two of the rolls free', () => {
-    expect(evening.rolls.find(({ kind }) => kind === 'ribbon')?.perBox).toBe(inches(36, 1, 2));
+  it('needs 12 rolls of ribbon for 45 pieces of 36 5/8 in, four to a roll, two of the rolls free', () => {
+    expect(evening.rolls.find(({ kind }) => kind === 'ribbon')?.perBox).toBe(inches(36, 5, 8)); // 22 in score to score, 8 calipers of .012, bow 14 1/2: 36.596
     expect(rowOf(evening, 'rust-ribbon')).toMatchObject({ need: 12, short: 12 });
     expect(plainly(evening, 'rust-ribbon')).toMatchObject({
       packs: [{ count: 12, free: 2 }],

@@ -82,9 +82,9 @@ describe('the run sheet of a batch in two colours', () => {
     for (const { lineId, of } of sheet.steps.slice(3)) expect(of).toBe(lineId === 'dusk' ? 23 : 22);
   });
 
-  it('cuts ribbon at 36 1/2 in, with the bow', () => {
-    // common practice: twice round 3 1/2 × 1 1/2 × 3 both ways 22 in, and a bow of 14 1/2
-    expect(stepsOf(sheet, 'tie-bow')[0]?.work).toMatchObject({ do: 'tie', length: inches(36, 1, 2) });
+  it('cuts ribbon at 36 5/8 in, with the bow', () => {
+    // common practice: twice round 3 1/2 × 1 1/2 × 3 both ways 22 in score to score and 8 calipers of .012, and a bow of 14 1/2: 36.596 on sixteenths
+    expect(stepsOf(sheet, 'tie-bow')[0]?.work).toMatchObject({ do: 'tie', length: inches(36, 5, 8) });
   });
 
   it('measures the first box of every line: blank 11 × 4 1/2 in', () => {

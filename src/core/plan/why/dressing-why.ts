@@ -1,13 +1,13 @@
 import {
   bowLength,
-  crossWrap,
   type FlatSize,
   girthOf,
+  type Outside,
   outsideSize,
   panelSize,
   revealsOf,
-  ringWrap,
   windowSize,
+  wrapLength,
 } from '../../dress';
 import { caliperTicks } from '../../net/name-values';
 import type { BoxNet } from '../../net/types';
@@ -46,19 +46,18 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
       ];
     }
     case 'around': {
-      const [one, other] = girthOf(net, fit.way);
       const caliper = caliperTicks(net.caliperUm);
       const lap = ticksOfMm(fit.lapMm);
+      const round = girthOf(net, fit.way);
       return [
         reason(
-          'Around it: 2 × ({one} + {other}) + 4 × {caliper} thickness + {lap} overlap = {exact}, cut {across}.',
+          'Around it: {round} score to score + 4 × {caliper} thickness + {lap} overlap = {exact}, cut {across}.',
           {
             ...made,
-            one: length(one),
-            other: length(other),
+            round: length(round),
             caliper: { text: `${net.caliperUm / 1000} mm` },
             lap: length(lap),
-            exact: length(ticks(2 * (one + other) + 4 * caliper + lap)),
+            exact: length(ticks(round + 4 * caliper + lap)),
           },
         ),
         reason('{up} high, your size.', made),
@@ -101,29 +100,8 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
 
 /** Where the length of a ribbon or twine comes from; `cut` is what is cut off the roll. */
 export function whyTie(net: BoxNet, { wrap, bow }: Pick<Tie, 'wrap' | 'bow'>, cut: Ticks): readonly Reason[] {
-  const outside = outsideSize(net);
-  const sides = {
-    width: length(outside.width),
-    depth: length(outside.depth),
-    height: length(outside.height),
-  };
   return [
-    ...(wrap === 'cross'
-      ? [
-          reason('Both ways around: 2 × {width} + 2 × {depth} + 4 × {height} = {round}.', {
-            ...sides,
-            round: length(crossWrap(outside)),
-          }),
-        ]
-      : []),
-    ...(wrap === 'ring'
-      ? [
-          reason('Around the walls: 2 × ({width} + {depth}) = {round}.', {
-            ...sides,
-            round: length(ringWrap(outside)),
-          }),
-        ]
-      : []),
+    ...whyRound(outsideSize(net), wrap),
     ...(bow
       ? [
           reason('Bow: {loops} loops × 2 × {loop} + 2 tails × {tail} + {knot} for the knot = {bow}.', {
@@ -137,4 +115,42 @@ export function whyTie(net: BoxNet, { wrap, bow }: Pick<Tie, 'wrap' | 'bow'>, cu
       : []),
     reason('Cut {cut}, in one piece.', { cut: length(cut) }),
   ];
+}
+
+/** Round a plain box its sides are added up; over a roof or a handle, or round many sides, it is measured on the folded box. */
+function whyRound(outside: Outside, wrap: Tie['wrap']): readonly Reason[] {
+  if (wrap === 'none') return [];
+  const { width, depth, height, round } = outside;
+  const facts = {
+    width: length(width),
+    depth: length(depth),
+    height: length(height),
+    round: length(wrapLength(outside, wrap)),
+    front: length(round.front),
+    sides: length(round.sides),
+  };
+  const isPlain = (way: Ticks, one: Ticks, other: Ticks) => way === 2 * (one + other);
+  const plain = {
+    front: isPlain(round.front, depth, height),
+    sides: isPlain(round.sides, width, height),
+    walls: isPlain(round.walls, width, depth),
+  };
+  switch (wrap) {
+    case 'cross':
+      return plain.front && plain.sides
+        ? [reason('Both ways around: 2 × {width} + 2 × {depth} + 4 × {height} = {round}.', facts)]
+        : [reason('Both ways around, over the top of the folded box: {front} + {sides} = {round}.', facts)];
+    case 'over-front':
+      return plain.front
+        ? [reason('Once around: 2 × ({depth} + {height}) = {round}.', facts)]
+        : [reason('Once around, over the top of the folded box: {round}.', facts)];
+    case 'over-sides':
+      return plain.sides
+        ? [reason('Once around: 2 × ({width} + {height}) = {round}.', facts)]
+        : [reason('Once around, over the top of the folded box: {round}.', facts)];
+    case 'ring':
+      return plain.walls
+        ? [reason('Around the walls: 2 × ({width} + {depth}) = {round}.', facts)]
+        : [reason('Around the walls of the folded box: {round}.', facts)];
+  }
 }

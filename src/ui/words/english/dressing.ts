@@ -136,7 +136,13 @@ export const dressingMessages = {
     front: 'over the top, past front and back',
     sides: 'over the top, past the sides',
   },
-  wraps: { cross: 'both ways around', ring: 'around the walls', none: 'bow only' },
+  wraps: {
+    cross: 'both ways around',
+    'over-front': 'once around, over the top and down the front',
+    'over-sides': 'once around, over the top and down the sides',
+    ring: 'around the walls',
+    none: 'bow only',
+  },
   bowHelp: {
     loopMm: 'From the knot to its tip. Each loop uses twice this.',
     tailMm: 'From the knot to its end. There are two.',
