@@ -33,11 +33,12 @@ export const layoutMm = ({ sheets, parts, offcuts }: Layout) => ({
   offcuts: offcuts.map(placeMm),
 });
 
-const paperMm = ({ paperId, name, sheet, parts, plan }: PlannedPaper) => ({
+const paperMm = ({ paperId, name, sheet, parts, plan, spoiled }: PlannedPaper) => ({
   paper: paperId,
   name,
   sheet: sizeMm(sheet),
   sheets: plan.sheets,
+  spoiled,
   lowerBound: plan.lowerBound,
   proven: plan.proven,
   proof: plan.proof,

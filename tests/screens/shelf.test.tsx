@@ -29,6 +29,19 @@ describe('the shelf', () => {
     expect(screen.getByRole('link', { name: /^Trimmer and scoring board/ })).toBeVisible();
   });
 
+  test('counts the kits of a class: 12 kits of 3 and 2 spare kits are 36 and 6', async () => {
+    const { workbook } = await openApp('/');
+    const [event] = workbook.getState().rows.events.values();
+    act(() => {
+      void workbook.getState().edit('events', event!.id, 'kits', (old) => ({
+        ...old,
+        kits: 12,
+        lines: old.lines.map((line) => ({ ...line, count: 3 })),
+      }));
+    });
+    expect(await screen.findByRole('link', { name: /seed-swap supper .* 36 \+ 6 spares/ })).toBeVisible();
+  });
+
   test('Back from a paper that was only begun leaves none behind; a name typed keeps it', async () => {
     const { workbook } = await openApp('/?door=supplies');
     const user = userEvent.setup();

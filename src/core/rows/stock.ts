@@ -40,6 +40,8 @@ const rollSupply = z.strictObject({
   priceMinor: cents,
   offer: offer.optional(),
   onHandRolls: count,
+  /** Of every roll, what is lost to trimmed ends and false starts; nothing if left out. */
+  wastePercent: whole(0, 50).optional(),
 });
 
 /** Seals, clips, foam squares, bags, sweets: sold by the pack, used by the piece. */

@@ -34,7 +34,7 @@ export function EventSum({ event, plan, stale, mendOf, choosePaper }: EventSumPr
   const workbook = { kind: 'event', id: event.id } as const;
   const money = (minor: number) => printMoney(minor, plan.cost.currency, words.locale);
   const unknown = choosePaper !== null;
-  const sheets = plan.papers.reduce((sum, { plan: { sheets } }) => sum + sheets, 0);
+  const sheets = plan.papers.reduce((sum, { plan: { sheets }, spoiled }) => sum + sheets + spoiled, 0);
   return (
     <section
       className={classNames('event-sum', stale && 'is-stale')}

@@ -34,7 +34,10 @@ export function PlannedPaperView({
       <header className="planned-paper-head">
         {paper && <Swatch colour={paper.colour} large />}
         <div>
-          <h2 id={`paper-${planned.paperId}`}>{words.sheetsOf(plan.sheets, planned.name)}</h2>
+          <h2 id={`paper-${planned.paperId}`}>
+            {words.sheetsOf(plan.sheets + planned.spoiled, planned.name)}
+          </h2>
+          {planned.spoiled > 0 && <p>{words.spoiledSheets(plan.sheets, planned.spoiled)}</p>}
           <ProofBadge planned={planned} parts={lettered} />
         </div>
       </header>

@@ -1,7 +1,7 @@
 import { Copy, Download, Trash2 } from 'lucide-react';
 import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
-import { addSpares } from '../../core/plan/event/spares';
+import { addSpareKits, addSpares } from '../../core/plan/event/spares';
 import { useWorkbook } from '../../state/use-workbook';
 import { IconButton } from '../../ui/fields/button';
 import { pageAddress } from '../../ui/frame/addresses';
@@ -25,8 +25,11 @@ function EventRow({ event, place }: { event: FavorEvent; place: Place }) {
   const remove = useWorkbook((state) => state.remove);
   const duplicate = useWorkbook((state) => state.duplicate);
   const saveFile = useSaveFile();
-  const ordered = event.lines.reduce((sum, { count }) => sum + count, 0);
-  const spares = event.lines.reduce((sum, { count }) => sum + addSpares(count, event.spares).spares, 0);
+  const counted = event.lines.map(({ count }) =>
+    event.kits ? addSpareKits(event.kits, count, event.spares) : addSpares(count, event.spares),
+  );
+  const ordered = counted.reduce((sum, each) => sum + each.ordered, 0);
+  const spares = counted.reduce((sum, each) => sum + each.spares, 0);
   const key = { table: 'events', id: event.id } as const;
   return (
     <li {...place} className="event-row">

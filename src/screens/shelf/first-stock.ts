@@ -37,6 +37,7 @@ export function useFirstStock() {
           rollMm: inch ? 25_146 : 25_000,
           priceMinor: 0,
           onHandRolls: 0,
+          wastePercent: 5,
         },
         words.newSupply,
       );

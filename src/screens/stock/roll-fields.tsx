@@ -55,6 +55,15 @@ export function RollFields({ supply }: { supply: RollSupply }) {
           )
         }
       />
+      <NumberField
+        label={words.waste}
+        help={words.wasteHelp}
+        unit="%"
+        value={supply.wastePercent ?? 0}
+        least={0}
+        most={50}
+        onChange={(wastePercent) => set(words.waste, { wastePercent })}
+      />
       <div className="field">
         <span className="field-name">{words.rollsOnHand}</span>
         <CountStepper

@@ -20,11 +20,12 @@ export function asKind(supply: Supply, kind: Supply['kind']): Supply {
 }
 
 /** 1/4 in tape on 25 m. */
-const ROLL: Pick<RollSupply, 'widthMm' | 'rollMm' | 'priceMinor' | 'onHandRolls'> = {
+const ROLL: Pick<RollSupply, 'widthMm' | 'rollMm' | 'priceMinor' | 'onHandRolls' | 'wastePercent'> = {
   widthMm: 6.35,
   rollMm: 25_000,
   priceMinor: 0,
   onHandRolls: 0,
+  wastePercent: 5,
 };
 
 const PIECES: Pick<PieceSupply, 'packs' | 'onHandPieces'> = { packs: [], onHandPieces: 0 };

@@ -49,7 +49,8 @@ describe('ribbon for a box (worked examples of common practice, no source)', () 
 
 describe('the closed box outside', () => {
   const T = 97; // 0.3 mm is 96 ticks; a caliper is taken up to a whole tick by `caliperTicks`
-  const outside = (id: string, caliperUm = 300) => outsideSize(layNet(styleById(id)!, { caliperUm }));
+  const outside = (id: string, caliperUm = 300) =>
+    outsideSize(layNet(styleById(id)!, { sizes: {}, caliperUm }));
   const mm = ({ width, depth, height }: Outside) => [width, depth, height].map((each) => toMm(each));
 
   it('is a plain tube and one caliper: 3 1/2 × 1 1/2 × 3 in', () => {
@@ -70,7 +71,7 @@ describe('the closed box outside', () => {
 
   it('is as wide as the lid that goes over it, and a caliper higher', () => {
     // Lid 4 in + 1/8 in ease for the tray of 4 × 3 × 1 in, as the net lays them.
-    const net = layNet(styleById('tray-lid')!, { caliperUm: 300 });
+    const net = layNet(styleById('tray-lid')!, { sizes: {}, caliperUm: 300 });
     const lid = net.pieces.find(({ id }) => id === 'lid')!;
     const base = lid.faces.find(({ role }) => role === 'base' || role === 'lid')!;
     const xs = base.ring.map(({ x }) => x);

@@ -57,6 +57,26 @@ describe('the adhesive plan', () => {
     expect(say(tab?.why ?? [])).toEqual(['One strip of 2.938.', 'Tape no wider than 1 − 0.125 = 0.875.']);
   });
 
+  it('holds a band at its lap: 1/2 in takes tape no wider than 3/8, however long the band', () => {
+    const band: DressingPiece = {
+      ...layer,
+      kind: 'band',
+      fit: { rule: 'around', heightMm: 25.4, lapMm: 12.7 },
+    };
+    const size = fitPiece(net, band, mark)!;
+    const { rows } = planAdhesive({ net, pieces: [{ piece: band, size }] }, glue);
+    const [row] = rows.filter(({ by }) => by === 'tape');
+    expect(row).toMatchObject({ length: inches(1), strips: 1, widest: inches(0, 3, 8) });
+  });
+
+  it('tapes a pillow along its one tab, 1/2 in deep, though its bent sides are drawn in facets', () => {
+    const pillow = layNet(styleById('pillow-pack')!, { sizes: {}, caliperUm: 305 });
+    const { rows } = planAdhesive({ net: pillow, pieces: [] }, null);
+    expect(rows).toHaveLength(1);
+    expect(rows[0]).toMatchObject({ strips: 1 });
+    expect(toInches(rows[0]!.depth)).toBeCloseTo(0.5, 2);
+  });
+
   it('glues the same joints in place of tape, with the time the bottle says', () => {
     const plan = planAdhesive({ net, pieces: [] }, glue);
     expect(plan).toMatchObject({ tape: 0, pressMinutes: 1, setMinutes: 30 });

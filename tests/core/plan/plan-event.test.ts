@@ -9,7 +9,7 @@ import {
 } from '../../../shared/workbook';
 import { type EventPlan, leftOutOf, planEvent, type ShoppingRow, sayReason } from '../../../src/core/plan';
 import { REMARK_CODES } from '../../../src/core/plan/event/remarks';
-import { inches, spellLength, toInches } from '../../../src/core/units';
+import { inches, spellLength, toInches, toMm } from '../../../src/core/units';
 import { recordFault } from '../../setup/fault-record';
 
 const saved = workbookFile.parse(JSON.parse(readFileSync('demo-data/seed-swap-supper.json', 'utf8')));
@@ -172,6 +172,11 @@ describe('what stands in the way of an event', () => {
     },
     'tape-too-wide': (file) => setAll(file.supplies, { widthMm: 25.4 }),
     'longer-than-roll': (file) => setAll(file.supplies, { rollMm: 80 }),
+    'rolls-almost-used-up': (file) => {
+      // One roll as long as all strips together, and 1 % more.
+      const { total } = planEvent(file, saved.events[0]!.id)!.rolls[0]!;
+      setAll(file.supplies, { rollMm: (toMm(total) * 101) / 100 });
+    },
     'spoiled-beyond-spares': (file) => {
       const spoiled = { stage: 'guests/fold/box/1', done: 0, spoiled: 5, seconds: 0 };
       file.events[0]!.run = { stages: [spoiled], firstRight: [] };

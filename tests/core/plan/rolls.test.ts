@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CutLength, fillRolls } from '../../../src/core/plan/buying/rolls';
+import { rollOut } from '../../../src/core/plan/supplies/plan-rolls';
 import { inches, type Ticks, ticks } from '../../../src/core/units';
 import { SEED } from '../../seed';
 
@@ -25,7 +26,37 @@ function fewestByTrying(lengths: readonly Ticks[], roll: Ticks): number {
   return fewest;
 }
 
+const TAPE = {
+  id: 'tape',
+  rev: 1,
+  createdAt: '2027-01-01T00:00:00Z',
+  changedAt: '2027-01-01T00:00:00Z',
+  name: 'Tape',
+  kind: 'tape',
+  widthMm: 6.35,
+  rollMm: 25_000,
+  priceMinor: 0,
+  onHandRolls: 0,
+} as const;
+
 describe('pieces cut from rolls', () => {
+  it('keeps a waste of 5 % out of every roll: 100 in give three pieces of 31 in, and two of 32', () => {
+    // 95 in are left: 3 × 31 = 93, 3 × 32 = 96
+    const supply = { ...TAPE, rollMm: 2540, wastePercent: 5 };
+    const rolls = (long: number) => rollOut(supply, [{ length: inches(long), count: 6 }], inches(long)).rolls;
+    expect([31, 32].map((long) => rolls(long).rolls.rolls)).toEqual([2, 3]);
+  });
+
+  it('says where rolls are almost used up, and is silent where waste is counted', () => {
+    // 6 × 33 = 198 of two rolls of 100 in: 2 in left, 1 % of what is needed. With 5 % kept back it takes a third roll.
+    const all = [{ length: inches(33), count: 6 }];
+    const codes = (wastePercent?: number) =>
+      rollOut({ ...TAPE, rollMm: 2540, ...(wastePercent && { wastePercent }) }, all, inches(33)).findings.map(
+        ({ code }) => code,
+      );
+    expect([codes(), codes(5)]).toEqual([['rolls-almost-used-up'], []]);
+  });
+
   it('needs 10 rolls of 5 yd for 40 pieces of 36 1/2 in, not 9: a roll gives 4', () => {
     // 180 / 36.5 = 4.93; 40 × 36.5 in = 40.56 yd would be 9 rolls if cut ends could be joined. common practice
     const plan = fillRolls([{ length: inches(36, 1, 2), count: 40 }], yards(5));

@@ -11,6 +11,7 @@ import {
   type RunSheet,
 } from '../../../src/core/plan';
 import { boxesSpoiled, countAt, setFirstRight, spoiledOfLine } from '../../../src/core/plan/run/run-counts';
+import { whySheets } from '../../../src/core/plan/why/totals-why';
 import { inches } from '../../../src/core/units';
 import { SEED } from '../../seed';
 
@@ -148,6 +149,12 @@ describe('counting at the bench', () => {
     const need = (of: typeof plan) => of.shopping.find(({ id }) => id === 'dusk-tabloid');
     expect(need(plan)?.need).toBe(8);
     expect(need(spoiled.plan)?.need).toBe(9);
+    // Count and Sheets add up the same 9: 8 of the plan, and the one that was spoiled.
+    const cut = spoiled.plan.papers.find(({ paperId }) => paperId === 'dusk-tabloid');
+    expect([cut?.plan.sheets, cut?.spoiled]).toEqual([8, 1]);
+    expect(whySheets(spoiled.plan).map(({ says }) => says)).toContain(
+      '{name}: {spoiled} more for sheets lost to mistakes.',
+    );
     expect(need(spoiled.plan)?.why.map(({ says }) => says)).toContain('Sheets lost to mistakes: {spoiled}');
     const run = addCount(undefined, 'cut/dusk-tabloid', { done: 7, spoiled: 1 });
     expect(left(spoiled.sheet, run, 'cut/dusk-tabloid')).toMatchObject({ of: 8, left: 1 });

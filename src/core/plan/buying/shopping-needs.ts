@@ -65,7 +65,7 @@ export function needRolls(
   supply: RollSupply,
   lines: readonly PlannedLine[],
 ): ShoppingNeed {
-  const { rolls, perBox, total, rollLength } = planned;
+  const { rolls, perBox, total, rollLength, usable } = planned;
   return {
     id: supply.id,
     kind: supply.kind,
@@ -81,6 +81,14 @@ export function needRolls(
         perBox: { length: perBox },
         total: { length: total },
       }),
+      ...(usable < rollLength
+        ? [
+            reason('Waste of {percent}% leaves {usable} of each roll', {
+              percent: supply.wastePercent ?? 0,
+              usable: { length: usable },
+            }),
+          ]
+        : []),
       ...rolls.fills.map(({ rolls: count, pieces, left }) =>
         reason('Rolls: {count} of {roll}; pieces per roll: {pieces}, leftover: {left}', {
           count,

@@ -17,7 +17,7 @@ export interface BoxBeside {
   readonly settings: number;
   /** Boxes from one sheet if a batch is cut, each piece by itself; null where a piece is larger than the sheet. */
   readonly boxesPerSheet: number | null;
-  /** Room within its score lines, mm³; null where a style closes round none, or the net does not tell. */
+  /** Room within the score lines of the piece that holds the contents (a drawer, not its sleeve), mm³; null where a style closes round none, or the net does not tell. */
   readonly roomMm3: number | null;
   /** Hand work, by usual hand times. */
   readonly seconds: number;
@@ -40,7 +40,7 @@ export function boxBeside(
     betweenMarks: set.filter((at) => at % bench.finestMark !== 0).length,
     settings: new Set(set).size,
     boxesPerSheet: sheets === null ? null : 1 / sheets,
-    roomMm3: Math.max(...asItStands(net).map(({ roomMm3 }) => roomMm3)) || null,
+    roomMm3: asItStands(net).find(({ lid, roomMm3 }) => !lid && roomMm3 > 0)?.roomMm3 ?? null,
     seconds: handSecondsOfBox(net, bench),
   };
 }

@@ -84,7 +84,7 @@ function planLines(
   const parts = partsOfBoxes(boxes);
   const cards = parts.map(({ part }) => part);
   const cutting = cuttingToolOf(tool);
-  const cut = planPapers(parts, rows.papers, tool, event.lines, options.planSheets);
+  const cut = planPapers(parts, rows.papers, tool, event, options.planSheets);
   const supplies = planSupplies(event, boxes, rows.supplies, cutMarkOf(bench));
   const lines = supplies.taped.map((line) => planLine(line, bench, rows.supplies));
   const { rows: shopping, ways } = planShopping(lines, cut.papers, supplies, rows, event);

@@ -1,7 +1,8 @@
-import type { EventLine, Paper, Tool } from '../../rows';
+import type { FavorEvent, Paper, Tool } from '../../rows';
 import { planSheets } from '../../yield/plan-sheets';
 import type { CuttingTool, SheetPaper, SheetPart, SheetPlan } from '../../yield/types';
 import { cuttingToolOf, sheetOfPaper } from '../buying/stock-rows';
+import { spoiledSheets } from '../run/run-counts';
 import type { PartOnPaper } from './event-parts';
 import { remark } from './remarks';
 import type { EventFinding, PlannedPaper } from './types';
@@ -16,7 +17,7 @@ export function planPapers(
   parts: readonly PartOnPaper[],
   papers: readonly Paper[],
   tool: Tool | undefined,
-  lines: readonly EventLine[],
+  { lines, run }: Pick<FavorEvent, 'lines' | 'run'>,
   planner: SheetPlanner = planSheets,
 ): { readonly papers: readonly PlannedPaper[]; readonly findings: readonly EventFinding[] } {
   const planned: PlannedPaper[] = [];
@@ -30,7 +31,8 @@ export function planPapers(
     if (cut.length === 0) continue;
     const sheet = sheetOfPaper(paper);
     const plan = planner(cut, sheet, cuttingToolOf(tool));
-    planned.push({ paperId: paper.id, name: paper.name, sheet, parts: cut, plan });
+    const spoiled = spoiledSheets(run, paper.id);
+    planned.push({ paperId: paper.id, name: paper.name, sheet, parts: cut, plan, spoiled });
     findings.push(...unplacedParts(plan, { sheet, parts: cut }, tool));
   }
   return { papers: planned, findings };

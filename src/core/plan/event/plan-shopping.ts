@@ -9,7 +9,6 @@ import {
   type ShoppingNeed,
   shortOf,
 } from '../buying/shopping-needs';
-import { spoiledSheets } from '../run/run-counts';
 import type { PlannedSupplies } from '../supplies/plan-supplies';
 import type { PlannedLine, PlannedPaper } from './types';
 
@@ -24,9 +23,9 @@ export function planShopping(
   papers: readonly PlannedPaper[],
   supplies: PlannedSupplies,
   cupboard: Cupboard,
-  { terms, run }: Pick<FavorEvent, 'terms' | 'run'>,
+  { terms }: Pick<FavorEvent, 'terms'>,
 ): { readonly rows: readonly ShoppingRow[]; readonly ways: OrderWays } {
-  const needs = [...needPapers(lines, papers, cupboard, run), ...needSupplies(lines, supplies, cupboard)];
+  const needs = [...needPapers(lines, papers, cupboard), ...needSupplies(lines, supplies, cupboard)];
   const ways = orderWays(
     needs.map((need) => ({ need: shortOf(need), packs: need.sold })),
     terms,
@@ -39,11 +38,10 @@ const needPapers = (
   lines: readonly PlannedLine[],
   planned: readonly PlannedPaper[],
   { papers }: Cupboard,
-  run: FavorEvent['run'],
 ): ShoppingNeed[] =>
   planned.flatMap((each) => {
     const paper = papers.find(({ id }) => id === each.paperId);
-    return paper ? [needPaper(each, paper, lines, spoiledSheets(run, paper.id))] : [];
+    return paper ? [needPaper(each, paper, lines, each.spoiled)] : [];
   });
 
 function needSupplies(

@@ -73,6 +73,11 @@ const REMARKS = {
     says: 'A piece {length} long is longer than the whole roll, {roll}.',
     remedy: 'Choose a longer roll.',
   },
+  'rolls-almost-used-up': {
+    severity: 'note',
+    says: 'These rolls leave only {left} of {total}, with nothing for false starts.',
+    remedy: 'Buy one roll more, or set its waste under Supplies.',
+  },
   'spoiled-beyond-spares': {
     severity: 'warn',
     says: 'More boxes went wrong than you had spares, so you need to make more.',

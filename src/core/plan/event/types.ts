@@ -71,6 +71,8 @@ export interface PlannedPaper {
   readonly sheet: SheetPaper;
   readonly parts: readonly EventPart[];
   readonly plan: SheetPlan;
+  /** Sheets spoiled while cutting, beside those of the plan. */
+  readonly spoiled: number;
 }
 
 /** Tape, ribbon or twine for the event, cut in pieces that are never joined. */
@@ -82,6 +84,8 @@ export interface PlannedRolls {
   readonly perBox: Ticks;
   readonly total: Ticks;
   readonly rollLength: Ticks;
+  /** Of a roll, what is left of it after its waste. */
+  readonly usable: Ticks;
   readonly rolls: RollPlan;
 }
 

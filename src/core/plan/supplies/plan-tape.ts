@@ -17,6 +17,12 @@ const USUAL_STRIPS = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const
   number
 >;
 
+/** A band whose lap nobody typed. source: common practice, no source */
+const USUAL_LAP = inches(0, 1, 2);
+
+/** A band is held where its ends lie on one another. */
+const lapOf = ({ fit }: DressingPiece): Ticks => (fit?.rule === 'around' ? ticksOfMm(fit.lapMm) : USUAL_LAP);
+
 /** Tape for one box of a line: the joints of its pieces that tape fits, unless they are glued, then every dressing piece. */
 export function tapeOfBox(
   { net, pieces }: Pick<EventBox, 'net' | 'pieces'>,
@@ -28,7 +34,7 @@ export function tapeOfBox(
   const dressed = pieces.map(({ piece, size }): TapeStrip => {
     const strips = (piece.strips ?? USUAL_STRIPS[piece.kind]) * piece.perBox;
     const length = piece.kind === 'band' ? size.up : size.across;
-    const depth = piece.kind === 'band' ? size.across : size.up;
+    const depth = piece.kind === 'band' ? lapOf(piece) : size.up;
     return { panel: piece.name, onto: null, length, strips, depth };
   });
   return [...joints, ...dressed.filter(({ strips }) => strips > 0)];

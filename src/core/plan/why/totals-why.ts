@@ -30,7 +30,8 @@ export const whyBoxes = (plan: EventPlan, rule: SparesRule): readonly Reason[] =
 
 /** Sheets, paper by paper: what is cut from them, and whether fewer could hold it. */
 export function whySheets({ papers }: EventPlan): readonly Reason[] {
-  const sheets = papers.reduce((sum, { plan }) => sum + plan.sheets, 0);
+  const sheets = papers.reduce((sum, { plan, spoiled }) => sum + plan.sheets + spoiled, 0);
+  const lost = papers.filter(({ spoiled }) => spoiled > 0);
   return [
     ...papers.map(({ name, parts, plan }) =>
       reason(
@@ -45,11 +46,17 @@ export function whySheets({ papers }: EventPlan): readonly Reason[] {
         },
       ),
     ),
-    ...(papers.length < 2
+    ...lost.map(({ name, spoiled }) =>
+      reason('{name}: {spoiled} more for sheets lost to mistakes.', { name: { text: name }, spoiled }),
+    ),
+    ...(papers.length + lost.length < 2
       ? []
       : [
           reason('{sum} = {sheets}.', {
-            sum: addUp(papers.map(({ plan }) => ({ count: plan.sheets }))),
+            sum: addUp([
+              ...papers.map(({ plan }) => ({ count: plan.sheets })),
+              ...lost.map(({ spoiled }) => ({ count: spoiled })),
+            ]),
             sheets,
           }),
         ]),

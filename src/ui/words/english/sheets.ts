@@ -77,6 +77,8 @@ export const sheetsMessages = {
   noGain: 'Nesting gets no more from a sheet. A trimmer cuts just as many.',
   nestCaution:
     'Blades cut fingers. Cut away from your hand, on a mat. Keep the guard on a machine’s blade closed.',
+  spoiledSheets: (sheets: number, spoiled: number) =>
+    `${plural(sheets, 'sheet')} to cut, and ${spoiled} more for what went wrong.`,
   sheetsOf: (sheets: number, paper: string) => `${plural(sheets, 'sheet')} of ${paper}`,
   bounded: (fewer: number) => `This is within ${plural(fewer, 'sheet')} of the fewest possible.`,
   boundedShort: (fewer: number) => `within ${fewer} of the fewest`,

@@ -179,6 +179,8 @@ export const shelfMessages = {
     rollLength: 'Length per roll',
     rollPrice: 'Price per roll',
     rollsOnHand: 'Rolls on hand',
+    waste: 'Waste',
+    wasteHelp: 'Trimmed ends and false starts, out of every roll. 5 is a rule of thumb.',
     toolKind: 'How it measures',
     fence: 'a fence you set',
     grooves: 'grooves or marks',
