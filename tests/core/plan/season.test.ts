@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { workbookFile } from '../../../shared/workbook';
 import { listRunSheet, planEvent, planSeason, repeatEvent, type ShoppingRow } from '../../../src/core/plan';
 import { promiseStock } from '../../../src/core/plan/season/promises';
+import { rollsSaved } from '../../../src/core/plan/season/rolls-together';
 import { cutTogether, partsTogether } from '../../../src/core/plan/season/together';
 import { clashesOf, mondayOf, weeksOf } from '../../../src/core/plan/season/weeks';
+import { rollOut } from '../../../src/core/plan/supplies/plan-rolls';
 import { inches } from '../../../src/core/units';
 import { planSheets } from '../../../src/core/yield';
 import { checkBound } from '../../../src/core/yield/proof/check-bound';
@@ -16,6 +18,18 @@ import { LETTER, partOf, toolOf } from '../yield/sheets-at-hand';
 /** A dozen with all tests, five hundred by `npm run fuzz`. */
 const SEASONS = FUZZ_TRIES > 10_000 ? 500 : 12;
 const tool = toolOf();
+const RIBBON = {
+  id: 'ribbon',
+  rev: 1,
+  createdAt: '2027-01-01T00:00:00Z',
+  changedAt: '2027-01-01T00:00:00Z',
+  name: 'Ribbon',
+  kind: 'ribbon',
+  widthMm: 10,
+  rollMm: 2540,
+  priceMinor: 0,
+  onHandRolls: 0,
+} as const;
 
 /** Two to four events of one to three sizes each, in eighths of an inch, cut from letter sheets. */
 function seasonOf(seed: number) {
@@ -85,6 +99,14 @@ describe('one stock', () => {
       { eventId: 'first', need: 8, fromStock: 8, toBuy: 0 },
       { eventId: 'second', need: 4, fromStock: 2, toBuy: 2 },
     ]);
+  });
+
+  it('cuts ribbon for every event from the same rolls: three events of 40 % of a roll take two, not three', () => {
+    // 4 pieces of 10 in from rolls of 100 in: 40 in an event; 12 pieces are 120 in, and 10 go on a roll.
+    const rolls = rollOut(RIBBON, [{ length: inches(10), count: 4 }], inches(10)).rolls;
+    expect(rolls.rolls.rolls).toBe(1);
+    expect(rollsSaved([{ rolls: [rolls] }, { rolls: [rolls] }, { rolls: [rolls] }]).get('ribbon')).toBe(1);
+    expect(rollsSaved([{ rolls: [rolls] }]).get('ribbon')).toBe(0);
   });
 
   it('lists what is needed first before what is needed later, and what is on hand last', () => {

@@ -5,6 +5,7 @@ import { cuttingToolOf, sheetOfPaper } from '../buying/stock-rows';
 import { type EventRows, planEvent, USUAL_DAYS } from '../event/plan-event';
 import type { EventPlan } from '../event/types';
 import { promiseStock, type SeasonRow } from './promises';
+import { rollsSaved } from './rolls-together';
 import { type CutApart, type CutTogether, cutTogether, partsTogether } from './together';
 import { type Clash, clashesOf, type SeasonWeek, weeksOf } from './weeks';
 
@@ -65,7 +66,10 @@ export function sumSeason(
     const joint = joints.get(paper.id);
     return joint ? [{ ...cutTogether(apart, joint), paperId: paper.id, name, apart }] : [];
   });
-  const saved = new Map(papers.map(({ paperId, plan, apartSheets }) => [paperId, apartSheets - plan.sheets]));
+  const saved = new Map([
+    ...papers.map(({ paperId, plan, apartSheets }) => [paperId, apartSheets - plan.sheets] as const),
+    ...rollsSaved(plans),
+  ]);
   const asked = plans.map(({ eventId, shopping }) => ({ eventId, rows: shopping }));
   const dayMinutes = new Map(events.map(({ id, pace }) => [id, (pace ?? USUAL_DAYS).dayMinutes]));
   return {
