@@ -39,9 +39,9 @@ describe('the dressing on paper', () => {
     );
     for (const { pieces, ties = [], counted = [] } of recipe!.dressings)
       for (const { name } of [...pieces, ...ties, ...counted]) expect(texts).toContain(name);
-    // 22 in round and 14 1/2 for the bow, common practice; outside a caliper larger, cut on sixteenths.
+    // 22 in round, 8 calipers of .012, and 14 1/2 for the bow (common practice): 36.596 in
     expect(texts).toContain('3¼ × 2¾ in');
-    expect(texts).toContain('36½ in');
+    expect(texts).toContain('36⅝ in');
   });
 
   it('prints the map outside up at true size, the front with its layer within it', () => {
