@@ -134,7 +134,19 @@ const STAGES = [
   },
   { name: 'browser', tells: true, go: () => run(process.execPath, ['tests/browser/find-browser.mjs']) },
   { name: 'browser tests', needs: 'build browser', go: browserTests },
+  {
+    name: 'other engines',
+    needs: 'build',
+    tells: true,
+    go: async () => {
+      await engines;
+      return run(process.execPath, ['tests/browser/other-engines.mjs']);
+    },
+  },
 ];
+
+/** Firefox and WebKit are fetched beside the first stages, and only where a machine is there for the tests. */
+const engines = process.env.CI && run(process.execPath, ['tests/browser/other-engines.mjs', '--install']);
 
 let passed = 0;
 let failed = 0;
