@@ -6,15 +6,16 @@ import type { BoxStyle } from '../core/styles/language/types';
 import { STYLES } from '../core/styles/registry';
 import { type Ticks, ticks, toMm } from '../core/units';
 import { suggestName } from './nearest-name';
+import { readStyleFile } from './read-style-file';
 import { refuse, refuseInFile } from './refuse';
 import type { DeskRefusal, Verb } from './verb';
 
 export const verb: Verb = {
-  usage: 'CONTENTS.json',
+  usage: 'CONTENTS.json [--style-file STYLE.json …]',
   answers:
     'Ways to arrange the contents, the inside size they need, and easy sizes with the paper each one uses.',
   words: { least: 1, most: 1 },
-  options: {},
+  options: { 'style-file': 'many' },
   run: (given, desk) => {
     const [path = ''] = given.words;
     const text = desk.read(path);
@@ -22,7 +23,10 @@ export const verb: Verb = {
     const file = readContents(text);
     if (!('contents' in file)) return file.map((refusal) => refuseInFile(path, refusal));
     const refused: DeskRefusal[] = [];
-    const styles = stylesNamed(file.styles, refused);
+    const brought = (given.many['style-file'] ?? []).flatMap(
+      (each) => readStyleFile(each, desk, refused) ?? [],
+    );
+    const styles = brought.length > 0 ? brought : stylesNamed(file.styles, refused);
     if (refused.length > 0) return refused;
     desk.print(JSON.stringify(describeFit(file, styles), null, 2));
     return [];

@@ -8,6 +8,7 @@ import { suggestName } from './nearest-name';
 import { chooseRow, readWorkbookFile } from './read-file';
 import { type OwnFile, readOwnFile } from './read-own-file';
 import { keepSize, readCaliper, readSetting, USUAL_CALIPER_UM, writtenInInches } from './read-size';
+import { readStyleFile } from './read-style-file';
 import { refuse } from './refuse';
 import { toolOfRecipe } from './tool-of-event';
 import type { Desk, DeskRefusal, Given } from './verb';
@@ -30,6 +31,7 @@ export interface AskedBox {
 /** What every verb about one box takes. */
 export const BOX_OPTIONS = {
   style: 'one',
+  'style-file': 'one',
   set: 'many',
   option: 'many',
   caliper: 'one',
@@ -40,7 +42,7 @@ export const BOX_OPTIONS = {
   'fold-unit': 'one',
 } as const;
 export const BOX_USAGE =
-  '(--style ID | WORKBOOK.json [--recipe ID] | --fold FILE [--edges 3=V,5=C] [--fold-unit mm|in|cm|pt|m|um]) [--set SYMBOL=LENGTH …] [--option NAME=CHOICE …] [--caliper LENGTH] [--unit in|mm]';
+  '(--style ID | --style-file STYLE.json | WORKBOOK.json [--recipe ID] | --fold FILE [--edges 3=V,5=C] [--fold-unit mm|in|cm|pt|m|um]) [--set SYMBOL=LENGTH …] [--option NAME=CHOICE …] [--caliper LENGTH] [--unit in|mm]';
 
 /** The box that the words and options ask for, or everything that is wrong with them. Options override the recipe. */
 export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefusal[] {
@@ -51,7 +53,10 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   if (refused.length > 0) return refused;
   const own = readOwnFile(given, desk, recipe, refused);
   if (refused.length > 0) return refused;
-  const style = own ? OWN_NET : readStyle(given.one['style'] ?? recipe?.styleId, refused);
+  const style = own
+    ? OWN_NET
+    : (readOwnStyle(given, desk, refused) ??
+      (refused.length > 0 ? undefined : readStyle(given.one['style'] ?? recipe?.styleId, refused)));
   if (!style) return refused;
 
   const settings = given.many['set'] ?? [];
@@ -69,6 +74,18 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
     caliper === undefined ? (recipe?.caliperUm ?? USUAL_CALIPER_UM) : readCaliper(caliper, unit, refused);
   const photos = workbook?.photos.filter(({ recipeId }) => recipeId === recipe?.id) ?? [];
   return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe, photos, tool, own };
+}
+
+/** The style of `--style-file`; null if none is given, or if it was refused. */
+function readOwnStyle(given: Given, desk: Desk, refused: DeskRefusal[]): BoxStyle | null {
+  const path = given.one['style-file'];
+  if (path === undefined) return null;
+  if (given.words.length > 0 || given.one['style'] !== undefined) {
+    const says = '--style-file brings a style of its own: leave out --style and the workbook.';
+    refused.push(refuse('style-and-file', '--style-file', path, 'one of them', says));
+    return null;
+  }
+  return readStyleFile(path, desk, refused);
 }
 
 function readStyle(id: string | undefined, refused: DeskRefusal[]): BoxStyle | undefined {

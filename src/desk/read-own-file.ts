@@ -26,8 +26,11 @@ export function readOwnFile(
   const path = given.one['fold'];
   const of = path ?? 'ownNet';
   if (path === undefined && (recipe?.styleId !== OWN_NET.id || given.one['style'] !== undefined)) return null;
-  if (path !== undefined && (recipe !== null || given.one['style'] !== undefined)) {
-    const says = '--fold brings a box of its own: leave out --style and the workbook.';
+  if (
+    path !== undefined &&
+    (recipe !== null || given.one['style'] !== undefined || given.one['style-file'] !== undefined)
+  ) {
+    const says = '--fold brings a box of its own: leave out --style, --style-file and the workbook.';
     refused.push(refuse('fold-and-style', '--fold', path, 'one of them', says));
     return null;
   }

@@ -6,6 +6,7 @@ import type { Desk, DeskRefusal, Verb } from './verb';
 /** Each verb is loaded only when it is called, so that the desk is up at once. */
 const VERBS: Readonly<Record<string, () => Promise<{ readonly verb: Verb }>>> = {
   styles: () => import('./styles'),
+  prove: () => import('./prove'),
   net: () => import('./net'),
   card: () => import('./card'),
   handout: () => import('./handout'),

@@ -30,7 +30,10 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   'core/answers': layer(
     'core/plan core/fit core/checks core/bench core/yield core/net core/styles core/rows core/units shared',
   ),
-  'core/proof': layer('core/checks core/bench core/yield core/fold core/net core/styles core/units'),
+  'core/proof': layer(
+    'core/checks core/bench core/yield core/fold core/net core/style-file core/styles core/units',
+  ),
+  'core/style-file': layer('core/styles core/rows core/units', 'zod jsep'),
   'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/plane core/rows core/units'),
   'core/index.ts': layer(
     'core/proof core/yield core/bench core/checks core/fold core/net core/styles core/units',

@@ -51,6 +51,7 @@ export const RUNTIME: Readonly<Record<string, string>> = {
   fflate: 'links and embedded streams made small',
   highs: 'the cheapest mix of papers, fetched only when it is asked for',
   ics: 'the timetable for a calendar',
+  jsep: 'formulas of a style file, read as a tree and never run; fetched only when one is read',
   jspdf: 'true-size PDF',
   'lucide-react': 'the signs on buttons',
   papaparse: 'guest lists from a spreadsheet, fetched only when one is read',

@@ -45,6 +45,7 @@ export const bagTopper = defineStyle({
       // open on three sides: it bounds no room
       shell: [],
       roomMm3: () => 0,
+      roomFormula: '0',
     },
   },
   constraints: [

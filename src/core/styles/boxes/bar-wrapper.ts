@@ -20,7 +20,12 @@ export const barWrapper = defineStyle({
   slidesInBy: ['width', 'depth'],
   lets: { tabClear: '1/16 in' },
   quantities: {
-    tabSlope: { means: 'how far each end of the tab slopes in', of: ({ lap = 0 }) => lap / 3, onMark: true },
+    tabSlope: {
+      means: 'how far each end of the tab slopes in',
+      of: ({ lap = 0 }) => lap / 3,
+      formula: 'lap / 3',
+      onMark: true,
+    },
   },
   addOns: { window: inPanels('wrapper', 'front') },
   pieces: {
@@ -53,6 +58,7 @@ export const barWrapper = defineStyle({
       ],
       shell: ['front', 'right', 'back', 'left'],
       roomMm3: ({ width = 0, thick = 0, length = 0 }) => width * thick * length,
+      roomFormula: 'width * thick * length',
     },
   },
   constraints: [

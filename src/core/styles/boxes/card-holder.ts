@@ -105,6 +105,7 @@ export const cardHolder = defineStyle({
       // open on three sides: it bounds no room
       shell: [],
       roomMm3: () => 0,
+      roomFormula: '0',
     },
   },
   constraints: [

@@ -159,6 +159,7 @@ export const crashLock = defineStyle({
         closing: [...closing, ...top.closing],
         shell: ['back', 'left', 'front', 'right'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+        roomFormula: 'width * depth * height',
       },
     };
   },

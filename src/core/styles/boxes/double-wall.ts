@@ -75,6 +75,7 @@ export const doubleWall = defineStyle({
     lockTab: {
       means: 'corner tab held inside a rolled wall: short of the rim, and of half that wall',
       of: ({ height = 0, depth = 0, relief = 0 }) => Math.min(height, depth / 2) - relief,
+      formula: 'min(height, depth / 2) - relief',
     },
   },
   pieces: {
@@ -123,6 +124,7 @@ export const doubleWall = defineStyle({
       ],
       shell: ['base', 'left', 'right', 'front', 'back'],
       roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+      roomFormula: 'width * depth * height',
     },
   },
   constraints: [

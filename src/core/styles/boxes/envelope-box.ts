@@ -79,6 +79,7 @@ export const envelopeBox = defineStyle({
       ],
       shell: ['base', 'leftSpine', 'rightSpine', 'downSpine', 'upSpine'],
       roomMm3: ({ width = 0, height = 0, thick = 0 }) => width * height * thick,
+      roomFormula: 'width * height * thick',
     },
   },
   constraints: [

@@ -7,6 +7,7 @@ import {
   GABLE_LETS,
   GABLE_LIMITS,
   GABLE_PANELS,
+  GABLE_ROOM,
   GABLE_SHELL,
   GABLE_SYMBOLS,
   gableRoom,
@@ -119,6 +120,7 @@ export const finTop = defineStyle({
         ],
         shell: ['front', 'right', 'back', 'left', ...GABLE_SHELL],
         roomMm3: gableRoom,
+        roomFormula: GABLE_ROOM,
       },
     };
   },

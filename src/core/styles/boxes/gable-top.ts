@@ -6,6 +6,7 @@ import {
   GABLE_LETS,
   GABLE_LIMITS,
   GABLE_PANELS,
+  GABLE_ROOM,
   GABLE_SHELL,
   GABLE_SYMBOLS,
   gableRoom,
@@ -86,6 +87,7 @@ export const gableTop = defineStyle({
         ],
         shell: ['front', 'right', 'back', 'left', ...GABLE_SHELL],
         roomMm3: gableRoom,
+        roomFormula: GABLE_ROOM,
       },
     };
   },

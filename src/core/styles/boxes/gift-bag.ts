@@ -137,6 +137,7 @@ export const giftBag = defineStyle({
       ],
       shell: ['front', 'rightNear', 'rightFoot', 'rightFar', 'back', 'leftNear', 'leftFoot', 'leftFar'],
       roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+      roomFormula: 'width * depth * height',
     },
   },
   constraints: [

@@ -18,6 +18,7 @@ const basket: PieceSpec = {
     .map((step, at, folds) => (at === folds.length - 1 ? { ...step, tip: 'Lay it flat again.' } : step)),
   shell: [],
   roomMm3: () => 0,
+  roomFormula: '0',
 };
 
 /** The strip from foot to foot; the first of its panels lies as its piece or the whole asks. */
@@ -44,6 +45,7 @@ const handle: PieceSpec = {
   closing: [{ ...ARCH, tip: 'Lay it flat again.' }],
   shell: [],
   roomMm3: () => 0,
+  roomFormula: '0',
 };
 
 /** The basket with its handle glued inside both ends. */
@@ -105,6 +107,7 @@ export const handleBasket = defineStyle({
     tab: {
       means: 'corner tab: short of the rim, and of the foot of the handle between two of them',
       of: ({ height = 0, besideStrip = 0, relief = 0 }) => Math.min(height, besideStrip) - relief,
+      formula: 'min(height, besideStrip) - relief',
     },
   },
   pieces: { basket, handle },

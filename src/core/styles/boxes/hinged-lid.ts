@@ -58,15 +58,18 @@ export const hingedLid = defineStyle({
     tab: {
       means: 'corner tab: short of the rim, and of half the wall it is glued to',
       of: ({ height = 0, depth = 0, relief = 0 }) => Math.min(height, depth / 2) - relief,
+      formula: 'min(height, depth / 2) - relief',
     },
     earHeel: {
       means: 'how far an end of the lid slopes in at the back',
       of: ({ ear = 0 }) => ear / 4,
+      formula: 'ear / 4',
       onMark: true,
     },
     earToe: {
       means: 'how far an end of the lid slopes in at the front, where the tuck swings in',
       of: ({ ear = 0 }) => ear / 2,
+      formula: 'ear / 2',
       onMark: true,
     },
   },

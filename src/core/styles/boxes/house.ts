@@ -113,6 +113,7 @@ const PIECE: PieceSpec = {
   ],
   shell: ['front', 'right', 'back', 'left', 'frontRoof', 'backRoof'],
   roomMm3: ({ width = 0, depth = 0, height = 0, apex = 0 }) => width * depth * (height + apex / 2),
+  roomFormula: 'width * depth * (height + apex / 2)',
 };
 
 /** A box whose sides run up into gables under a roof of two slopes. Geometry: right triangles; construction: common practice, no source. */
@@ -158,25 +159,30 @@ export const house = defineStyle({
     slant: {
       means: 'from the eave up the roof to the ridge',
       of: ({ depth = 0, rise = 0 }) => Math.hypot(depth / 2, rise),
+      formula: 'hypot(depth / 2, rise)',
       onMark: true,
     },
     apex: {
       means: 'height of the ridge above the eaves, for a slant on a mark',
       of: ({ depth = 0, slant = 0 }) => Math.sqrt(Math.max(0, slant ** 2 - (depth / 2) ** 2)),
+      formula: 'sqrt(max(0, slant ** 2 - (depth / 2) ** 2))',
     },
     eaveDraw: {
       means:
         'how far a gable tab ends before the eave, so that a knife gets in between it and the roof beside it in the flat',
       of: ({ depth = 0, apex = 0, roofTab = 0 }) =>
         roofTab / Math.tan(Math.atan2(depth / 2, apex) - toRadians(BETWEEN_CUTS_DEG)) + BESIDE_ROOF_MM,
+      formula: `roofTab / tan(atan2(depth / 2, apex) - ${BETWEEN_CUTS_DEG}) + ${BESIDE_ROOF_MM} * mm`,
     },
     ridgeDraw: {
       means: 'how far a gable tab slopes in below the ridge',
       of: ({ roofTab = 0 }) => roofTab / 2,
+      formula: 'roofTab / 2',
     },
     ridgeBevel: {
       means: 'how far each end of the ridge flap slopes in',
       of: ({ ridge = 0 }) => ridge / 3,
+      formula: 'ridge / 3',
       onMark: true,
     },
   },
@@ -184,10 +190,12 @@ export const house = defineStyle({
     eave: {
       means: 'fold of a roof at the eave',
       of: ({ depth = 0, apex = 0 }) => toDegrees(Math.atan2(depth / 2, apex)),
+      formula: 'atan2(depth / 2, apex)',
     },
     ridgeFold: {
       means: 'fold of the ridge flap under the other roof',
       of: ({ depth = 0, apex = 0 }) => 180 - 2 * toDegrees(Math.atan2(depth / 2, apex)),
+      formula: '180 - 2 * atan2(depth / 2, apex)',
     },
   },
   addOns: { window: inPanels('house', 'front', 'back') },

@@ -56,6 +56,7 @@ export const lidFlap = defineStyle({
         closing: [...tube.closing, ...BOTTOM_CLOSING, ...tuckClosing('top')],
         shell: ['front', 'right', 'back', 'left'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+        roomFormula: 'width * depth * height',
       },
     };
   },

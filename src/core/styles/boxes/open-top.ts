@@ -42,6 +42,7 @@ export const openTop = defineStyle({
         closing: [...tube.closing, ...BOTTOM_CLOSING],
         shell: ['front', 'right', 'back', 'left'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+        roomFormula: 'width * depth * height',
       },
     };
   },

@@ -29,6 +29,7 @@ const cross: PieceSpec = {
   ],
   shell: ['base', 'left', 'right', 'front', 'back'],
   roomMm3: ({ side = 0, height = 0 }) => side * side * height,
+  roomFormula: 'side * side * height',
 };
 
 /** A box whose walls fall open when its lid comes off. Construction: common practice, no source. */
@@ -66,6 +67,7 @@ export const openingOut = defineStyle({
     lidTab: {
       means: 'corner tab of the lid: short of the rim, and of half the wall it is glued to',
       of: ({ lip = 0, lidDepth = 0, relief = 0 }) => Math.min(lip, lidDepth / 2) - relief,
+      formula: 'min(lip, lidDepth / 2) - relief',
     },
   },
   addOns: { window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }] },

@@ -41,11 +41,13 @@ export const pocketEnvelope = defineStyle({
     tabSlope: {
       means: 'how far each end of a tab slopes in',
       of: ({ tab = 0 }) => tab / 3,
+      formula: 'tab / 3',
       onMark: true,
     },
     flapSlope: {
       means: 'how far each side of the flap slopes in',
       of: ({ flap = 0, width = 0 }) => Math.min(flap / 4, width / 6),
+      formula: 'min(flap / 4, width / 6)',
       onMark: true,
     },
   },
@@ -86,6 +88,7 @@ export const pocketEnvelope = defineStyle({
       ],
       shell: [],
       roomMm3: () => 0,
+      roomFormula: '0',
     },
   },
   constraints: [

@@ -50,6 +50,7 @@ export const sleeveDrawer = defineStyle({
     drawerTab: {
       means: 'corner tab of the drawer: short of the rim, and of half the wall it is glued to',
       of: ({ height = 0, depth = 0, relief = 0 }) => Math.min(height, depth / 2) - relief,
+      formula: 'min(height, depth / 2) - relief',
     },
   },
   pieces: {
@@ -78,6 +79,7 @@ export const sleeveDrawer = defineStyle({
       ],
       shell: ['bottom', 'right', 'top', 'left'],
       roomMm3: ({ sleeveWidth = 0, sleeveHeight = 0, depth = 0 }) => sleeveWidth * sleeveHeight * depth,
+      roomFormula: 'sleeveWidth * sleeveHeight * depth',
     },
   },
   constraints: [

@@ -97,6 +97,7 @@ export const snapLock = defineStyle({
     sideFlap: {
       means: 'length of a side flap: to the middle of the depth, or as far as the tongue leaves room',
       of: ({ half = 0, ear = 0 }) => Math.min(half, ear),
+      formula: 'min(half, ear)',
     },
   },
   options: { ...LIDDED_OPTIONS, ...TOP_OPTION },
@@ -124,6 +125,7 @@ export const snapLock = defineStyle({
         ],
         shell: ['front', 'right', 'back', 'left'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+        roomFormula: 'width * depth * height',
       },
     };
   },

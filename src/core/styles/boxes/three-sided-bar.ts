@@ -88,6 +88,7 @@ function barOf(chosen: Chosen): PieceSpec {
     ],
     shell: ['left', 'bottom', 'right', 'near', 'far'],
     roomMm3: ({ side = 0, reach = 0, length = 0 }) => (side * reach * length) / 2,
+    roomFormula: 'side * reach * length / 2',
   };
 }
 
@@ -123,6 +124,7 @@ export const threeSidedBar = defineStyle({
     reach: {
       means: 'height of the triangle at each end',
       of: ({ side = 0 }) => (side * Math.sqrt(3)) / 2,
+      formula: 'side * sqrt(3) / 2',
     },
   },
   pieces: (chosen) => ({ bar: barOf(chosen) }),

@@ -78,10 +78,12 @@ export const trayLid = defineStyle({
     trayTab: {
       means: 'corner tab of the tray: short of the rim, and of half the wall it is glued to',
       of: ({ height = 0, depth = 0, relief = 0 }) => Math.min(height, depth / 2) - relief,
+      formula: 'min(height, depth / 2) - relief',
     },
     lidTab: {
       means: 'corner tab of the lid',
       of: ({ lip = 0, lidDepth = 0, relief = 0 }) => Math.min(lip, lidDepth / 2) - relief,
+      formula: 'min(lip, lidDepth / 2) - relief',
     },
   },
   pieces: { tray: trayPiece('Tray', tray), lid: { ...trayPiece('Lid', lid), lid: true } },

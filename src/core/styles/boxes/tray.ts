@@ -53,6 +53,7 @@ export const tray = defineStyle({
     tab: {
       means: 'corner tab: short of the rim, and of half the wall it is glued to',
       of: ({ height = 0, depth = 0, relief = 0 }) => Math.min(height, depth / 2) - relief,
+      formula: 'min(height, depth / 2) - relief',
     },
   },
   pieces: { tray: trayPiece('Tray', { width: 'width', depth: 'depth', height: 'height', tab: 'tab' }) },

@@ -39,7 +39,16 @@ const half = (
   panels: Readonly<Record<string, PanelSpec>>,
   lap: readonly [string, string],
   closing: readonly ClosingStep[],
-): PieceSpec => ({ label, panels, joints: [], overlaps: [lap], closing, shell: [], roomMm3: () => 0 });
+): PieceSpec => ({
+  label,
+  panels,
+  joints: [],
+  overlaps: [lap],
+  closing,
+  shell: [],
+  roomMm3: () => 0,
+  roomFormula: '0',
+});
 
 const TABS: readonly JointSpec[] = [
   { panel: 'frontTab', onto: 'back', lap: 'inside' },
@@ -71,6 +80,7 @@ const whole: PieceSpec = {
   ],
   shell: ['front', 'right', 'back', 'left'],
   roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+  roomFormula: 'width * depth * height',
 };
 
 /** The open-top box when its strip is longer than the sheet: two pieces with a tab each. FEFCO family 02 is its corrugated cousin (from memory); construction: common practice, no source. */

@@ -92,6 +92,7 @@ export const wallet = defineStyle({
       // open on three sides: it bounds no room
       shell: [],
       roomMm3: () => 0,
+      roomFormula: '0',
     },
   },
   constraints: [

@@ -55,6 +55,8 @@ export interface SymbolSpec {
 export interface Quantity {
   readonly means: string;
   readonly of: (values: Values, chosen: Chosen) => number;
+  /** The same as text, for a style file (`core/style-file/formula`): a test holds the two to each other. */
+  readonly formula?: string;
   readonly onMark?: true;
 }
 
@@ -180,6 +182,8 @@ export interface PieceSpec {
   /** Panels that bound the room, and the room's closed formula in mm³ from score-to-score values (thin paper). */
   readonly shell: readonly string[];
   readonly roomMm3: (values: Values) => number;
+  /** The same as text, for a style file. */
+  readonly roomFormula?: string;
 }
 
 /** A bound on one symbol, with the words for when it is broken. `{name}` prints a value; `{limit}` the nearest legal value on the maker's marks. */

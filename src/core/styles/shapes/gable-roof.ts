@@ -13,14 +13,20 @@ export const GABLE_SYMBOLS = {
 export const GABLE_LETS = { nearHalf: 'depth/2', farHalf: 'depth - nearHalf', seamRelief: '0' } as const;
 
 export const GABLE_ANGLES = {
-  eave: { means: 'fold of a roof at the eave', of: (values) => toDegrees(Math.asin(lean(values))) },
+  eave: {
+    means: 'fold of a roof at the eave',
+    of: (values) => toDegrees(Math.asin(lean(values))),
+    formula: 'asin(depth / 2 / roof)',
+  },
   backToUpright: {
     means: 'fold that turns the ridge strip upright again',
     of: (values) => -toDegrees(Math.asin(lean(values))),
+    formula: '-asin(depth / 2 / roof)',
   },
   gussetFold: {
     means: 'fold of a gusset’s slanted creases',
     of: (values) => -(180 - toDegrees(Math.acos(lean(values) ** 2))),
+    formula: '-(180 - acos((depth / 2 / roof) ** 2))',
   },
 } as const satisfies Record<string, Quantity>;
 
@@ -56,6 +62,10 @@ export const gableRoom = (values: Values): number => {
   const rise = Math.sqrt(roof * roof - (depth * depth) / 4);
   return width * depth * height + (depth * rise * (3 * width - depth)) / 6;
 };
+
+/** The same as text, for a style file. */
+export const GABLE_ROOM =
+  'width * depth * height + depth * sqrt(roof * roof - depth * depth / 4) * (3 * width - depth) / 6';
 
 export const GABLE_LIMITS: readonly ConstraintSpec[] = [
   {

@@ -45,11 +45,13 @@ export const TAB_QUANTITIES = {
   tabClear: {
     means: 'how far the tab stays clear of the floor and of a lid',
     of: ({ t = 0 }) => (t >= THICK_CARD_MM ? Math.max(TAB_CLEAR_MM, MOST_LAYERS * t) : TAB_CLEAR_MM),
+    formula: `t >= ${THICK_CARD_MM} * mm ? max(${TAB_CLEAR_MM} * mm, ${MOST_LAYERS} * t) : ${TAB_CLEAR_MM} * mm`,
     onMark: true,
   },
   tabBevel: {
     means: 'how far an end of the glue tab slopes in',
     of: ({ tab = 0 }) => TAB_SLOPE * tab,
+    formula: `${TAB_SLOPE} * tab`,
     onMark: true,
   },
 } as const satisfies Record<string, Quantity>;
@@ -60,6 +62,7 @@ export const TUBE_QUANTITIES = {
     means:
       'how much the wall the tab hangs on is narrowed in thick card, because the tab ends up inside the next',
     of: ({ t = 0 }) => (t >= THICK_CARD_MM ? t : 0),
+    formula: `t >= ${THICK_CARD_MM} * mm ? t : 0`,
   },
 } as const satisfies Record<string, Quantity>;
 

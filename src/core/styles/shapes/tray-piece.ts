@@ -50,5 +50,6 @@ export function trayPiece(label: string, names: TrayNames): PieceSpec {
     ],
     shell: ['base', 'left', 'right', 'front', 'back'],
     roomMm3: (values) => (values[width] ?? 0) * (values[depth] ?? 0) * (values[height] ?? 0),
+    roomFormula: `${width} * ${depth} * ${height}`,
   };
 }

@@ -45,10 +45,12 @@ export const TOP_QUANTITIES = {
   tuckTakes: {
     means: 'depth that the tuck takes inside the far wall',
     of: ({ lidShort = 0 }, chosen) => (chosen['top'] === 'open' ? 0 : lidShort),
+    formula: 'top == "open" ? 0 : lidShort',
   },
   lidTakes: {
     means: 'height that the layers of the lid take',
     of: ({ t = 0 }, chosen) => (chosen['top'] === 'open' ? 0 : 2 * t),
+    formula: 'top == "open" ? 0 : 2 * t',
   },
 } as const satisfies Record<string, Quantity>;
 

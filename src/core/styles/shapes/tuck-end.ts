@@ -52,6 +52,7 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
           closing: [...tube.closing, ...tuckClosing('bottom'), ...tuckClosing('top')],
           shell: ['front', 'right', 'back', 'left'],
           roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
+          roomFormula: 'width * depth * height',
         },
       };
     },

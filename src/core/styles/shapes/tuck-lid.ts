@@ -84,16 +84,19 @@ export const TUCK_QUANTITIES = {
     means: 'length of a dust flap: two of them do not meet, and neither reaches the far end of the lid',
     // half a width between two marks is taken up by half a mark, less than the relief
     of: ({ width = 0, lidDepth = 0, sideRelief = 0 }) => Math.min(width / 2, lidDepth) - sideRelief,
+    formula: 'min(width / 2, lidDepth) - sideRelief',
     onMark: true,
   },
   dustSlope: {
     means: 'how far each side of a dust flap slopes in',
     of: ({ dust = 0 }) => dust / 4,
+    formula: 'dust / 4',
     onMark: true,
   },
   tuckSlope: {
     means: 'how far each corner of the tuck slopes in',
     of: ({ tuck = 0 }) => tuck / 3,
+    formula: 'tuck / 3',
     onMark: true,
   },
 } as const satisfies Record<string, Quantity>;

@@ -1,0 +1,290 @@
+import '../rows/jitless';
+import { z } from 'zod';
+import { id } from '../rows/fields';
+import { cleanLine, isSeen } from '../rows/text';
+import type { ConstraintSpec, Role } from '../styles/language/types';
+
+/** A box style as a file: its declaration as data, with formulas as text. `schema` grows when a reader of today could not read it. */
+export const STYLE_FORMAT = 'crease-and-count-style';
+export const STYLE_SCHEMA = 1;
+
+/** How much one style may hold. source: our own, several times the largest style here */
+const MOST = { named: 40, panels: 60, pieces: 6, ways: 64, list: 40, corners: 24, sides: 24 };
+
+/** Every object has these names from the start, so that nothing may be called by them. */
+const TAKEN: ReadonlySet<string> = new Set(Object.getOwnPropertyNames(Object.prototype));
+
+const NAME = /^[a-z][a-zA-Z0-9]{0,31}$/;
+/** A linear form; figures of at most six places keep its fractions exact. */
+const FORM = /^(?!.*\d{7})[a-zA-Z0-9 ./+-]+$/;
+const EDGE = /^[a-z][a-zA-Z0-9]{0,31}\.(?:left|right|up|down|e\d{1,2})$/;
+const PLACE = /^[a-z][a-zA-Z0-9]{0,31}(?:\.(?:left|right|up|down))?$/;
+
+/** What each spelling looks like, for who wrote another. */
+export const SPELLINGS: ReadonlyMap<string, string> = new Map([
+  [String(NAME), 'a name of letters and figures that starts with a small letter'],
+  [String(FORM), 'a length such as width + 1/8 in'],
+  [String(EDGE), 'an edge such as base.left'],
+  [String(PLACE), 'a panel or an edge, such as front or front.up'],
+]);
+
+const name = z
+  .string()
+  .regex(NAME)
+  .refine((text) => !TAKEN.has(text), { error: 'empty' });
+const free = id.refine((text) => !TAKEN.has(text), { error: 'empty' });
+const line = (most: number) =>
+  z
+    .string()
+    .overwrite(cleanLine)
+    .max(most)
+    .refine((text) => isSeen(text), { error: 'empty' });
+const len = z.string().max(120).regex(FORM);
+const angle = z.union([z.number().min(-180).max(180), name]);
+const edgeOf = z.string().regex(EDGE) as unknown as z.ZodType<`${string}.left`>;
+const formula = z.string().min(1).max(300);
+
+const few = <Value extends z.ZodType>(key: z.ZodType<string, string>, value: Value, most: number) =>
+  z.record(key, value).refine((values) => Object.keys(values).length <= most, { error: 'too-many' });
+const chosen = few(name, free, MOST.named);
+const given = z.array(chosen).max(MOST.ways);
+const pair = <Value extends z.ZodType>(value: Value) => z.tuple([value, value]);
+
+const ROLES = [
+  'wall',
+  'base',
+  'roof',
+  'gusset',
+  'lid',
+  'tuck',
+  'dustFlap',
+  'bottomFlap',
+  'lockFlap',
+  'glueTab',
+  'liner',
+  'handle',
+  'hangTab',
+  'endFlap',
+  'cover',
+] as const satisfies readonly Role[];
+
+const roundHole = z.strictObject({ hole: z.literal('round'), across: len, at: pair(len).exactOptional() });
+const hole = z.discriminatedUnion('hole', [
+  z.strictObject({ hole: z.literal('window'), margin: len }),
+  roundHole,
+  z.strictObject({ hole: z.literal('slot'), size: pair(len), at: pair(len).exactOptional() }),
+]);
+
+const hung = {
+  role: z.enum(ROLES),
+  on: edgeOf.exactOptional(),
+  at: len.exactOptional(),
+  fold: angle.exactOptional(),
+  flush: z.literal(true).exactOptional(),
+};
+const rectangle = z.strictObject({
+  ...hung,
+  size: pair(len),
+  taper: z.union([len, pair(len)]).exactOptional(),
+  bow: len.exactOptional(),
+  follows: name.exactOptional(),
+  holes: z.array(hole).max(MOST.list).exactOptional(),
+  notches: z
+    .array(z.strictObject({ edge: z.enum(['left', 'right', 'up', 'down']), radius: len }))
+    .max(4)
+    .exactOptional(),
+});
+const outline = z.strictObject({
+  ...hung,
+  hinge: len.exactOptional(),
+  outline: z.array(pair(len)).min(1).max(MOST.corners),
+  asLies: z.literal(true).exactOptional(),
+  holes: z.array(roundHole).max(MOST.list).exactOptional(),
+});
+const regular = z.strictObject({ ...hung, regular: z.int().min(3).max(MOST.sides), side: len });
+const lens = z.strictObject({ ...hung, lens: len });
+/** Which of the four shapes it is, told by the field that only this shape has: a fault is then told of that shape alone. */
+const panel = z.unknown().transform((data, context) => {
+  const has = (key: string) => typeof data === 'object' && data !== null && Object.hasOwn(data, key);
+  const shape = has('outline') ? outline : has('regular') ? regular : has('lens') ? lens : rectangle;
+  const reading = shape.safeParse(data);
+  if (reading.success) return reading.data;
+  context.issues.push(...reading.error.issues.map((issue) => ({ ...issue, input: data }) as never));
+  return z.NEVER;
+});
+
+const tip = line(300).exactOptional();
+const step = z.discriminatedUnion('do', [
+  z.strictObject({
+    do: z.literal('fold'),
+    panels: z.array(name).min(1).max(MOST.panels),
+    to: angle.exactOptional(),
+    through: z
+      .array(few(name, angle, MOST.panels))
+      .max(MOST.list)
+      .exactOptional(),
+    bends: z.boolean().exactOptional(),
+    tip,
+  }),
+  z.strictObject({ do: z.literal('glue'), panel: name, onto: name, tip }),
+  z.strictObject({
+    do: z.literal('tuck'),
+    panels: z.array(name).min(1).max(MOST.panels),
+    bends: z.boolean().exactOptional(),
+    tip,
+  }),
+]);
+
+const joint = z.strictObject({
+  panel: name,
+  onto: name,
+  lap: z.enum(['inside', 'outside']),
+  carries: z.boolean().exactOptional(),
+  glueOnly: z.boolean().exactOptional(),
+  gap: len.exactOptional(),
+  when: len.exactOptional(),
+  unless: len.exactOptional(),
+});
+
+const piece = z.strictObject({
+  label: line(80),
+  lid: z.literal(true).exactOptional(),
+  panels: few(name, panel, MOST.panels),
+  creases: z
+    .array(z.strictObject({ between: pair(edgeOf), fold: angle }))
+    .max(MOST.list)
+    .exactOptional(),
+  joints: z.array(joint).max(MOST.list),
+  seams: z
+    .array(z.union([pair(edgeOf), z.tuple([edgeOf, edgeOf, len])]))
+    .max(MOST.list)
+    .exactOptional(),
+  closing: z.array(step).max(MOST.list),
+  overlaps: z.array(z.array(name).max(MOST.panels)).max(MOST.list).exactOptional(),
+  shell: z.array(name).max(MOST.panels),
+  roomFormula: formula,
+});
+const pieces = few(name, piece, MOST.pieces);
+
+const symbol = z.strictObject({
+  role: z.enum(['size', 'allowance']),
+  label: line(80),
+  help: line(300),
+  default: len,
+  min: len,
+  max: len,
+  given: given.exactOptional(),
+});
+const quantity = z.strictObject({
+  means: line(300),
+  formula,
+  onMark: z.literal(true).exactOptional(),
+});
+
+const constraint = z.strictObject({
+  code: free,
+  symbol: name,
+  atLeast: len.exactOptional(),
+  atMost: len.exactOptional(),
+  severity: z.enum(['stop', 'warn', 'note'] as const satisfies readonly ConstraintSpec['severity'][]),
+  given: given.exactOptional(),
+  facts: few(name, len, MOST.named).exactOptional(),
+  says: line(400),
+  remedy: line(400),
+});
+
+const promise = z.discriminatedUnion('claim', [
+  z.strictObject({
+    claim: z.literal('covers'),
+    piece: name,
+    panels: z.array(name).max(MOST.panels),
+    area: pair(len),
+  }),
+  z.strictObject({
+    claim: z.literal('nests'),
+    inner: name,
+    outer: name,
+    gap: pair(len),
+    slides: z.literal(true).exactOptional(),
+  }),
+]);
+
+const fit = z.strictObject({
+  what: line(200),
+  room: len,
+  body: len,
+  card: len,
+  ease: len,
+  marks: z.int().min(0).max(20),
+  truest: line(300),
+  saves: line(300),
+  given: given.exactOptional(),
+});
+
+const option = z.strictObject({
+  label: line(80),
+  help: line(300),
+  choices: z
+    .array(z.strictObject({ id: free, label: line(80) }))
+    .min(1)
+    .max(12),
+  addOn: z.literal(true).exactOptional(),
+});
+
+const place = z.strictObject({
+  id: free,
+  label: line(80),
+  piece: name,
+  at: z.array(z.string().regex(PLACE)).min(1).max(8),
+});
+const places = z.array(place).max(12).exactOptional();
+const side = z.enum(['width', 'depth', 'height']);
+
+const style = z.strictObject({
+  id: free.refine((text) => /^[a-z]/.test(text), { error: 'empty' }),
+  name: line(80),
+  source: line(300),
+  goodFor: line(300),
+  watchOut: line(300),
+  symbols: few(name, symbol, MOST.named),
+  inside: z.tuple([len, len, len]),
+  slidesInBy: pair(side).exactOptional(),
+  pocket: z.literal(true).exactOptional(),
+  roof: z.literal('open').exactOptional(),
+  allowances: few(name, len, MOST.named).exactOptional(),
+  lets: few(name, len, MOST.named).exactOptional(),
+  quantities: few(name, quantity, MOST.named).exactOptional(),
+  angles: few(name, quantity, MOST.named).exactOptional(),
+  options: few(name, option, 8).exactOptional(),
+  addOns: z
+    .strictObject({
+      window: places,
+      hangTab: places,
+      notch: places,
+      slot: places,
+      dustFlaps: z.literal(true).exactOptional(),
+    })
+    .exactOptional(),
+  /** One way of building it; or `ways`, one for each way of choosing its options. */
+  pieces: pieces.exactOptional(),
+  ways: z
+    .array(z.strictObject({ given: given.min(1), pieces }))
+    .min(1)
+    .max(MOST.ways)
+    .exactOptional(),
+  whole: piece.exactOptional(),
+  constraints: z.array(constraint).max(MOST.list),
+  promises: z.array(promise).max(MOST.list),
+  fits: z.array(fit).max(MOST.list).exactOptional(),
+  traits: z.array(z.enum(['lid', 'tall', 'flat-packet'])).max(3),
+});
+
+export const styleFile = z.strictObject({
+  format: z.literal(STYLE_FORMAT),
+  schema: z.literal(STYLE_SCHEMA),
+  style,
+});
+
+export type StyleFile = z.infer<typeof styleFile>;
+export type StyleData = StyleFile['style'];
+export type PieceData = z.infer<typeof piece>;
