@@ -1,5 +1,5 @@
-import { useCallback } from 'react';
-import { useNavigate } from 'react-router';
+import { useCallback, useEffect, useRef } from 'react';
+import { useLocation, useNavigate } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
 import { pageAddress, SEASON } from '../ui/frame/addresses';
 import type { ExampleName, OpenExample } from '../ui/frame/shelf-doors';
@@ -12,13 +12,22 @@ const fetchPage: Readonly<Record<ExampleName, () => Promise<unknown>>> = {
   season: () => seasonPage.fetch(),
 };
 
-/** Puts a finished example on the shelf and opens it. Answers whether it could be fetched. */
+/**
+ * Puts a finished example on the shelf and opens it. Answers whether it could be fetched. Someone who has gone to another page since is
+ * left there: nothing is placed.
+ */
 export function useOpenExample(): OpenExample {
   const planImport = useWorkbook((state) => state.planImport);
   const placeExample = useWorkbook((state) => state.placeExample);
   const navigate = useNavigate();
+  const { pathname } = useLocation();
+  const here = useRef(pathname);
+  useEffect(() => {
+    here.current = pathname;
+  }, [pathname]);
   return useCallback(
     async (name) => {
+      const from = here.current;
       const [text, { readWorkbook }] = await Promise.all([
         fetchExample(name),
         import('../../shared/read-workbook'),
@@ -27,6 +36,7 @@ export function useOpenExample(): OpenExample {
       ]);
       const reading = text === null ? null : readWorkbook(text);
       if (!reading?.ok) return false;
+      if (here.current !== from) return true;
       const plan = planImport(reading.file);
       placeExample(plan);
       const events = plan.rows.flatMap(({ table, row }) => (table === 'events' ? [row.id] : []));

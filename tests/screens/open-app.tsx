@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { configure, render } from '@testing-library/react';
-import { MemoryRouter } from 'react-router';
+import { MemoryRouter, useNavigate } from 'react-router';
 import { vi } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
 import { App } from '../../src/app/app';
@@ -81,14 +81,23 @@ window.matchMedia = (query) =>
 // Nor does it fetch or save files.
 HTMLAnchorElement.prototype.click = () => undefined;
 
+/** Hands out what leads to another page, as a link does. */
+function Way({ hold }: { readonly hold: (goTo: (to: string) => void) => void }) {
+  const navigate = useNavigate();
+  hold((to) => void navigate(to));
+  return null;
+}
+
 /** The whole app at an address, on a workbook in memory. */
 export async function openApp(address: string, given?: WorkbookStore, planner: Planner = planHere) {
   const workbook = given ?? (await workbookWithDemo());
   const printer = new PaperTray();
+  let go: (to: string) => void = () => undefined;
   const { unmount } = render(
     <MemoryRouter initialEntries={[address]}>
+      <Way hold={(goTo) => (go = goTo)} />
       <App workbook={workbook} planner={planner} printer={printer} />
     </MemoryRouter>,
   );
-  return { workbook, printer, unmount };
+  return { workbook, printer, unmount, go: (to: string) => go(to) };
 }

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { act, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { describe, expect, test, vi } from 'vitest';
@@ -15,6 +16,27 @@ describe('an empty shelf', () => {
     expect([...workbook.getState().rows.recipes.values()]).toMatchObject([{ styleId: 'square-pyramid' }]);
     expect(await screen.findByRole('img', { name: /^Net of/ })).toBeVisible();
   });
+});
+
+test('a first visitor who goes to a box of her own before the example has come is left there', async () => {
+  let answer: (isFresh: boolean) => void = () => undefined;
+  const fresh = new Promise<boolean>((resolve) => {
+    answer = resolve;
+  });
+  const fetched = vi.fn(() => Promise.resolve(new Response(readFileSync('demo-data/seed-swap-supper.json'))));
+  vi.stubGlobal('fetch', fetched);
+  const workbook = await openTab(new World());
+  workbook.setState({ fresh: true, isStillFresh: () => fresh });
+  const { go } = await openApp('/', workbook);
+  act(() => go('/start'));
+  const size = await screen.findByLabelText('Its size', undefined, { timeout: 20_000 });
+  answer(true);
+  // Long enough for the example to come and open, had it been asked for.
+  await act(() => new Promise((resolve) => setTimeout(resolve, 300)));
+  expect(size).toBeVisible();
+  expect(workbook.getState().rows.recipes.size).toBe(0);
+  expect(fetched).not.toHaveBeenCalled();
+  vi.unstubAllGlobals();
 });
 
 describe('the shelf', () => {

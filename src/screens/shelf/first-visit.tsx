@@ -14,7 +14,7 @@ export function FirstVisit({ shelf }: { readonly shelf: (exampleFailed: boolean)
     if (!opening) return;
     let here = true;
     const open = async () => {
-      const opened = (await isStillFresh()) && (await openExample('supper'));
+      const opened = (await isStillFresh()) && here && (await openExample('supper'));
       if (here && !opened) setOpening(false);
     };
     void open();
