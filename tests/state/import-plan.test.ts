@@ -5,6 +5,7 @@ import { planImport } from '../../src/state/intents/import-plan';
 import { REFERENCES } from '../../src/state/intents/references';
 import { fileOf } from '../../src/state/keeping/export-file';
 import { type Shelf, shelfOf, withRow } from '../../src/state/shelf';
+import { recordFault } from '../setup/fault-record';
 import { eventRow, paperRow, recipeRow, supplyRow, toolRow } from '../storage/sample-rows';
 
 const liner = {
@@ -113,6 +114,48 @@ describe('reading a file in', () => {
     const tray = need(shelf.recipes.get(need(line).recipeId));
     expect(tray.name).toBe('Recipe tray');
     expect(shelf.papers.get(need(tray.paperId))?.onHandSheets).toBe(4);
+  });
+
+  // 2026-01-10 is the day on which the sample rows were changed.
+  test('of an older day: what comes in beside a thing of the same name says of which day it is', (context) => {
+    const changed = shelfOf({
+      ...EMPTY_ROWS,
+      recipes: [recipeRow('tray', { notes: 'newer' })],
+      events: [eventRow('wedding', { spares: { percent: 20, atLeast: 0 } })],
+      papers: [paperRow('card', { onHandSheets: 99 })],
+      supplies: [supplyRow('tape', { onHandRolls: 7 })],
+      tools: [toolRow('trimmer', { name: 'My trimmer' })],
+    });
+    const older = workbookOf('everything', {
+      recipes: [recipeRow('tray', { name: `Tray ${'x'.repeat(195)}`.slice(0, 200) })],
+      events: [eventRow('wedding')],
+      papers: [paperRow('card')],
+      supplies: [supplyRow('tape')],
+      tools: [toolRow('trimmer')],
+    });
+    const here: Shelf = {
+      ...changed,
+      recipes: new Map([
+        ['tray', { ...need(changed.recipes.get('tray')), name: need(older.recipes[0]).name }],
+      ]),
+    };
+    const plan = planImport(older, here, counter());
+    const shelf = readIn(here, plan);
+    let alike = 0;
+    for (const table of ['recipes', 'events', 'papers', 'supplies', 'tools'] as const) {
+      const all = [...shelf[table].values()].map(({ name }) => name);
+      if (all.length !== 2 || new Set(all).size !== 2 || all.some((name) => name.length > 200)) alike++;
+    }
+    recordFault(context, {
+      fault: 'an older backup: two things of one name',
+      tries: 5,
+      lost: alike,
+      goal: 0,
+    });
+    expect(need([...shelf.papers.values()][1]).name).toBe('Paper card (2026-01-10)');
+    // Another name is told apart already.
+    expect([...shelf.tools.values()].map(({ name }) => name)).toEqual(['My trimmer', 'Tool trimmer']);
+    expect(planImport(older, shelf, counter()).counts).toEqual({ new: 0, same: 5, differs: 0 });
   });
 
   test('again after that finds its own copies and brings nothing', () => {

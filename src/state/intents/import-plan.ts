@@ -6,7 +6,7 @@ import { pointElsewhere } from './references';
 
 /**
  * What reading a file in would do with one of its rows. `new`: comes in as it is. `same`: is here already. `differs`: here is another state
- * of it, which stays; the file's comes in beside it under an id of its own.
+ * of it, which stays; the file's comes in beside it under an id of its own, and where both have one name, with its day behind it.
  */
 export interface ImportRow {
   readonly table: TableName;
@@ -49,19 +49,32 @@ export function planImport(
     const twinOf = findTwins(shelf, table);
     return file[table].map((raw: AnyRow): ImportRow => {
       const key = { table, id: raw.id };
-      const row = pointElsewhere(raw, point);
+      const pointed = pointElsewhere(raw, point);
       const here = rowAt(shelf, key);
-      const twin = here && contentIsSame(here, row) ? here : twinOf(row);
+      const row = here && !contentIsSame(here, pointed) ? ofItsDay(table, pointed, here) : pointed;
+      const twin =
+        here && row === pointed && contentIsSame(here, row) ? here : (twinOf(pointed) ?? twinOf(row));
       const fate = twin ? 'same' : here ? 'differs' : 'new';
       if (twin) renamed.set(keyText(key), twin.id);
       else if (here || taken.has(keyText(key))) renamed.set(keyText(key), newId());
       counts[fate]++;
       const differs =
-        here && fate === 'differs' ? [...new Set(compareRows(here, row).map(({ at }) => at[0]))] : null;
-      return { table, fate, name: row.name, differs, row: { ...row, id: point(table, raw.id), rev: 0 } };
+        here && fate === 'differs' ? [...new Set(compareRows(here, pointed).map(({ at }) => at[0]))] : null;
+      return { table, fate, name: pointed.name, differs, row: { ...row, id: point(table, raw.id), rev: 0 } };
     });
   });
   return { rows, counts };
+}
+
+/** Longest name of a row; see `name` of its fields. */
+const MOST_LETTERS = 200;
+
+/** A row that will stand beside one of the same name says of which day it is, so that the two are told apart. A photo's name is printed as it is. */
+function ofItsDay(table: TableName, row: AnyRow, here: AnyRow): AnyRow {
+  if (table === 'photos' || row.name !== here.name) return row;
+  const day = ` (${row.changedAt.slice(0, 10)})`;
+  const name = row.name.slice(0, MOST_LETTERS - day.length).replace(/[\uD800-\uDBFF]$/, '');
+  return { ...row, name: `${name}${day}` };
 }
 
 /** Finds a row that says the same under another id, as an earlier reading of the same file leaves one. */

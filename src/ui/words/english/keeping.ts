@@ -181,7 +181,8 @@ export const keepingMessages = {
   day: (at: string) => day.format(new Date(at)),
 
   restore: 'Restore from a backup',
-  restoreWhy: 'First you see what is new and what differs. Nothing here is replaced.',
+  restoreWhy:
+    'First you see what is new and what differs. Nothing here is replaced. To go back to an older version, use the copy and delete yours.',
   takeIn: 'Import',
   leaveIt: 'Cancel',
   refused: 'We couldn’t open this file. Nothing was changed.',
@@ -190,7 +191,7 @@ export const keepingMessages = {
   fates: {
     new: (count: number) => `${count} new`,
     differs: (count: number) =>
-      `${count} ${count === 1 ? 'differs' : 'differ'}: yours stay, the file’s are added as copies`,
+      `${count} ${count === 1 ? 'differs' : 'differ'}: yours stay, the file’s are added as copies with their date`,
     same: (count: number) => `${count} already here`,
   },
   nothingNew: 'Everything in this file is already here.',
