@@ -3,4 +3,5 @@ export { bandLength, fitPiece, girthOf, layerOn, revealsOf } from './fit-piece';
 export { type BoxSize, type Outside, outsideSize } from './outside-size';
 export { type FlatSize, panelSize, windowSize } from './panel-size';
 export { movedOnto, overhangOf, placePiece } from './place-piece';
+export { type PrintWay, printWayOf, printWayOn, turnedPrint } from './print-way';
 export { bowLength, tieLength, wrapLength } from './tie-length';

@@ -20,6 +20,8 @@ export const paper = z.strictObject({
   acrossMm: lengthMm,
   upMm: lengthMm,
   grain: z.enum(['across', 'up', 'none']),
+  /** Its print stands only one way: up the sheet. */
+  oneWay: z.literal(true).optional(),
   gsm: whole(30, 1000),
   caliperUm: whole(50, 2000),
   squaringMm: z.strictObject({ left: marginMm, right: marginMm, near: marginMm, far: marginMm }),

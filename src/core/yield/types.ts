@@ -7,6 +7,8 @@ export interface SheetPaper {
   readonly up: Ticks;
   /** Which side of the sheet the grain runs along; `none` where it does not matter. */
   readonly grain: 'across' | 'up' | 'none';
+  /** Its print stands one way, up the sheet: `grain` is then the way of the print, and no part may lie on its head. */
+  readonly oneWay?: true;
   /** Taken off each edge to square the sheet before anything else. */
   readonly squaring: {
     readonly left: Ticks;

@@ -70,6 +70,20 @@ export function PaperForm({ paper }: { paper: Paper }) {
         ]}
         onChange={(grain) => set(words.grain, { grain })}
       />
+      <ChoiceStrip
+        named
+        label={words.print}
+        value={paper.oneWay ? 'one-way' : 'any-way'}
+        choices={[
+          { id: 'any-way', label: words.printAnyWay },
+          { id: 'one-way', label: words.printOneWay },
+        ]}
+        onChange={(id) =>
+          void edit('papers', paper.id, words.print, ({ oneWay: _, ...old }) =>
+            id === 'one-way' ? { ...old, oneWay: true } : old,
+          )
+        }
+      />
       <NumberField
         label={words.gsm}
         unit="g/m²"

@@ -45,13 +45,14 @@ export function useShelveOffcuts() {
     const shelved = shelvedOffcut(papers, paperId, lot);
     if (shelved)
       return edit('papers', shelved.id, label, (row) => ({ ...row, onHandSheets: row.onHandSheets + lot.count })); // biome-ignore format: one row
-    const { colour, grain, gsm, caliperUm } = paper;
+    const { colour, grain, oneWay, gsm, caliperUm } = paper;
     const made = create(
       'papers',
       {
         name,
         colour,
         grain,
+        ...(oneWay && { oneWay }),
         gsm,
         caliperUm,
         acrossMm: mmOfTicks(lot.across),

@@ -162,6 +162,8 @@ describe('what stands in the way of an event', () => {
     'paper-missing': (file) => (file.papers = []),
     'part-fits-no-sheet': (file) => setAll(file.papers, { acrossMm: 50 }),
     'part-fits-across-grain': (file) => setAll(file.recipes, { grain: 'upright' }),
+    // The blank of the seed box is 11 × 4 1/2 in: on letter it lies only turned.
+    'part-fits-print-sideways': (file) => setAll(file.papers, { oneWay: true }),
     'tape-missing': (file) => (file.events[0]!.tapeId = null),
     'glue-missing': (file) => setAll(file.events, { glueId: 'no-such-glue' }),
     'tie-missing': (file) => {

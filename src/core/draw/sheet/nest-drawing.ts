@@ -5,12 +5,12 @@ import { toMm } from '../../units/ticks';
 import type { Nest, SheetPaper } from '../../yield';
 import { UPRIGHT } from '../net/lying-piece';
 import { linesOfNet } from '../net/net-lines';
-import { drawGrain } from '../strokes/grain-arrow';
 import { sizeWords } from '../strokes/length-text';
 import { areaMark, centredText, frameMarks, lineMark } from '../strokes/marks';
 import type { Mark } from '../strokes/types';
 import { netOfNest } from './nested-net';
 import type { LayoutDrawing } from './sheet-drawing';
+import { drawWayOf } from './way-of-sheet';
 
 export interface NestDrawingOptions {
   readonly piece: PieceNet;
@@ -41,7 +41,7 @@ export function drawNest(
     ...nest.parts.map(({ x, y, across, up }, number) =>
       centredText(`${number + 1}`, at({ x: x + across / 2, y: y + up / 2 }), textMm, { bold: true }),
     ),
-    ...(paper.grain === 'none' ? [] : drawGrain(paper.grain, [right, top], textMm)),
+    ...drawWayOf(paper, [right, top], textMm),
   ];
   const size = sizeWords(paper.across, paper.up, ruler);
   const title = `Nested sheet ${size}`;

@@ -3,13 +3,13 @@ import type { Ruler } from '../../units';
 import { type Ticks, ticks, toMm } from '../../units/ticks';
 import type { Layout, SheetPaper } from '../../yield/types';
 import { drawCutNumbers } from '../net/cut-numbers';
-import { drawGrain } from '../strokes/grain-arrow';
 import { sizeWords } from '../strokes/length-text';
 import { areaMark, frameMarks, type TextMark } from '../strokes/marks';
 import { LESSER } from '../strokes/running-marks';
 import { fitsInside, patchBehind, type StackLine, stackText } from '../strokes/text-stack';
 import type { Drawing, Mark } from '../strokes/types';
 import { type CardPiece, cutOrder, squaredSheet } from './cut-order';
+import { drawWayOf } from './way-of-sheet';
 
 /** A kind of part as the drawing names it: `mark` is the letter on it, the same on every sheet. */
 export interface NamedPart {
@@ -60,7 +60,7 @@ function drawLayout(layout: Layout, paper: SheetPaper, options: LayoutDrawingOpt
     ...drawCutNumbers(steps, labels, { box, ruler, sizeMm: LESSER * textMm }),
     ...labels.map((label) => areaMark('paper', patchBehind(label))),
     ...labels,
-    ...(paper.grain === 'none' ? [] : drawGrain(paper.grain, [box(whole).right, box(whole).top], textMm)),
+    ...drawWayOf(paper, [box(whole).right, box(whole).top], textMm),
   ];
   const size = sizeWords(paper.across, paper.up, ruler);
   const title = `Sheet ${size}`;

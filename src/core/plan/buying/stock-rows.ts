@@ -4,12 +4,12 @@ import { ticksOfMm } from '../../rows/lengths';
 import { LONGEST_LENGTH, rulerBeside, type Ticks, USUAL_FINEST } from '../../units';
 import type { CuttingTool, SheetPaper } from '../../yield/types';
 
-/** A saved paper as the sheet that is cut. */
+/** A saved paper as the sheet that is cut. Print that stands one way decides how parts lie, whatever the grain. */
 export const sheetOfPaper = (paper: Paper): SheetPaper => ({
   id: paper.id,
   across: ticksOfMm(paper.acrossMm),
   up: ticksOfMm(paper.upMm),
-  grain: paper.grain,
+  ...(paper.oneWay ? { grain: 'up', oneWay: true } : { grain: paper.grain }),
   squaring: {
     left: ticksOfMm(paper.squaringMm.left),
     right: ticksOfMm(paper.squaringMm.right),

@@ -1,4 +1,5 @@
-import type { DressingPiece, Recipe } from '../../rows';
+import { type PrintWay, printWayOf, printWayOn } from '../../dress';
+import type { DressingPiece, Paper, Recipe } from '../../rows';
 import type { EventBox } from './event-boxes';
 import type { EventPart } from './types';
 
@@ -21,10 +22,19 @@ export interface PartOnPaper {
 }
 
 /** Every rectangle the boxes of an event are cut from: each piece of the style, each piece of the dressing, spares counted. */
-export const partsOfBoxes = (boxes: readonly EventBox[]): readonly PartOnPaper[] =>
-  boxes.flatMap((box) => [...piecesOfStyle(box), ...piecesOfDressing(box)]);
+export function partsOfBoxes(
+  boxes: readonly EventBox[],
+  papers: readonly Pick<Paper, 'id' | 'oneWay'>[],
+): readonly PartOnPaper[] {
+  const oneWay = new Set(papers.flatMap(({ id, oneWay: only }) => (only ? [id] : [])));
+  const lies: Lies = (paperId, grain, print) => (paperId !== null && oneWay.has(paperId) ? print() : grain);
+  return boxes.flatMap((box) => [...piecesOfStyle(box, lies), ...piecesOfDressing(box, lies)]);
+}
 
-const piecesOfStyle = ({ line, recipe, net, paperId, making }: EventBox): PartOnPaper[] =>
+/** How a part lies on its paper: as its grain asks, or as print that stands one way does. */
+type Lies = (paperId: string | null, grain: EventPart['grain'], print: () => PrintWay) => EventPart['grain'];
+
+const piecesOfStyle = ({ line, recipe, net, paperId, making }: EventBox, lies: Lies): PartOnPaper[] =>
   net.pieces.map((piece) => ({
     paperId,
     part: {
@@ -36,11 +46,14 @@ const piecesOfStyle = ({ line, recipe, net, paperId, making }: EventBox): PartOn
       up: piece.blank.up,
       perBox: 1,
       count: making,
-      grain: GRAIN_OF_RECIPE[recipe.grain],
+      grain: lies(paperId, GRAIN_OF_RECIPE[recipe.grain], () => printWayOf(piece)),
     },
   }));
 
-const piecesOfDressing = ({ line, recipe, pieces, paperId, making }: EventBox): PartOnPaper[] =>
+const piecesOfDressing = (
+  { line, recipe, net, pieces, paperId, making }: EventBox,
+  lies: Lies,
+): PartOnPaper[] =>
   pieces.map(({ piece, size }) => ({
     paperId: piece.paperId ?? paperId,
     part: {
@@ -51,6 +64,6 @@ const piecesOfDressing = ({ line, recipe, pieces, paperId, making }: EventBox): 
       ...size,
       perBox: piece.perBox,
       count: making * piece.perBox,
-      grain: GRAIN_OF_PIECE[piece.grain],
+      grain: lies(piece.paperId ?? paperId, GRAIN_OF_PIECE[piece.grain], () => printWayOn(net, piece)),
     },
   }));

@@ -18,6 +18,7 @@ import { listKit } from './kit-list';
 import { planPapers, type SheetPlanner } from './plan-papers';
 import { planShopping } from './plan-shopping';
 import { remark } from './remarks';
+import { findTurnedPrint } from './turned-print';
 import type { EventPlan, PlannedGlue, PlannedLine } from './types';
 
 export interface EventRows {
@@ -81,7 +82,7 @@ function planLines(
   const tool = rows.tools.find(({ id }) => id === event.toolId) ?? rows.tools[0];
   const bench = benchToolOf(tool);
   const { boxes, findings } = boxesOfEvent(event, rows.recipes, cutMarkOf(bench));
-  const parts = partsOfBoxes(boxes);
+  const parts = partsOfBoxes(boxes, rows.papers);
   const cards = parts.map(({ part }) => part);
   const cutting = cuttingToolOf(tool);
   const cut = planPapers(parts, rows.papers, tool, event, options.planSheets);
@@ -119,6 +120,7 @@ function planLines(
       ...left.map((line) => remark('box-broken', line.id, nameOf(line.recipeId))),
       ...findings,
       ...findForGuests(event, boxes, rows.supplies),
+      ...findTurnedPrint(boxes, rows.papers),
       ...cut.findings,
       ...supplies.findings,
       ...lines

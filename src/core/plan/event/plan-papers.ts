@@ -47,7 +47,8 @@ function unplacedParts(
     .filter(({ id }) => plan.unplaced.includes(id))
     .map((part) => {
       const loose = planSheets([{ ...part, count: 1, grain: 'free' }], sheet, cuttingToolOf(tool));
-      const code = loose.unplaced.length === 0 ? 'part-fits-across-grain' : 'part-fits-no-sheet';
+      const turned = sheet.oneWay ? 'part-fits-print-sideways' : 'part-fits-across-grain';
+      const code = loose.unplaced.length === 0 ? turned : 'part-fits-no-sheet';
       const facts = { across: part.across, up: part.up, sheetAcross: sheet.across, sheetUp: sheet.up };
       return remark(code, part.id, part.name, facts);
     });

@@ -43,6 +43,11 @@ const REMARKS = {
     says: 'This piece, {across} by {up}, fits a sheet of {sheetAcross} by {sheetUp} only across the grain.',
     remedy: 'Allow the grain either way and score carefully, or choose a sheet with the other grain.',
   },
+  'part-fits-print-sideways': {
+    severity: 'stop',
+    says: 'This piece, {across} by {up}, fits a sheet of {sheetAcross} by {sheetUp} only with its print sideways.',
+    remedy: 'Choose a larger sheet, or a paper that looks right either way.',
+  },
   'tape-missing': {
     severity: 'warn',
     says: 'Each box needs {perBox} of tape, and no tape is chosen.',
@@ -107,6 +112,7 @@ const LEAVES_OUT: readonly RemarkCode[] = [
   'paper-missing',
   'part-fits-no-sheet',
   'part-fits-across-grain',
+  'part-fits-print-sideways',
   'longer-than-roll',
 ];
 

@@ -30,8 +30,13 @@ function orderOfEvent({ recipes, papers, tools }: EventRows, event: FavorEvent):
   const tool = tools.find(({ id }) => id === event.toolId) ?? tools[0];
   const { boxes } = boxesOfEvent(event, recipes, cutMarkOf(benchToolOf(tool)));
   const lots = boxes.flatMap(({ line, paperId: own, making }): MixLot[] => {
-    const parts = partsOfBoxes(boxes.filter((box) => box.line === line));
     const cards = papersOfLine(own, line).filter((id) => papers.some((paper) => paper.id === id));
+    // Where one of the papers is printed one way, the parts lie so on all of them.
+    const oneWay = papers.some((paper) => paper.oneWay && cards.includes(paper.id));
+    const parts = partsOfBoxes(
+      boxes.filter((box) => box.line === line),
+      oneWay ? papers.map((paper) => (paper.id === own ? { ...paper, oneWay } : paper)) : papers,
+    );
     const its = ({ paperId }: PartOnPaper) => paperId === own;
     const piece = ({ part: { perBox, ...part } }: PartOnPaper) => ({ ...part, count: perBox });
     const apart = parts.filter((part) => !its(part)).map((part) => ({ id: part.part.id, boxes: making, parts: [piece(part)], cards: [part.paperId ?? ''] })); // biome-ignore format: one row

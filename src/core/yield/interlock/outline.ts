@@ -61,8 +61,12 @@ function keyOf(ring: Ring): string {
   return ring.map((_, at) => ring[(start + at) % ring.length]!).join(' '); // biome-ignore format: one line
 }
 
-/** Quarter turns that keep a part's grain along the sheet's. */
-export function quartersOf(grain: SheetPart['grain'], paper: Pick<SheetPaper, 'grain'>): readonly Quarter[] {
+/** Quarter turns that keep a part's grain along the sheet's; on print that stands one way, only one of them. */
+export function quartersOf(
+  grain: SheetPart['grain'],
+  paper: Pick<SheetPaper, 'grain' | 'oneWay'>,
+): readonly Quarter[] {
   if (grain === 'free' || paper.grain === 'none') return [0, 1, 2, 3];
+  if (paper.oneWay) return grain === paper.grain ? [0] : [1];
   return grain === paper.grain ? [0, 2] : [1, 3];
 }
