@@ -1,6 +1,7 @@
 import type { Manifold } from 'manifold-3d';
 import { Vector3 } from 'three';
 import type { PieceNet } from '../../src/core/net';
+import { samePoint } from '../../src/core/net/point';
 import { pointOn, type Stand, standsOf } from './places';
 import type { Solids } from './solids';
 import { shifted, stackOf } from './stack';
@@ -139,6 +140,23 @@ function linesBetween(
       const edge = piece.edges[a];
       return edge && joins(p, q) ? rod(p, edge.a, edge.b) : [];
     }),
+    // a web that is folded back along a seam meets the panel beyond the seam there
+    ...piece.seams.flatMap(({ a, b, faces: [p, q] }) =>
+      [
+        [p, b],
+        [q, a],
+      ].flatMap(([face, beyond]) => {
+        const edge = piece.edges[beyond ?? -1];
+        const isOnIt = piece.hinges.some(
+          (hinge) =>
+            (joins(face ?? -1, hinge.child) || joins(face ?? -1, hinge.parent)) &&
+            edge !== undefined &&
+            [hinge.a, hinge.b].every((end) => samePoint(end, edge.a) || samePoint(end, edge.b)),
+        );
+        const there = beyond === b ? q : p;
+        return isOnIt && edge !== undefined ? rod(there, edge.a, edge.b) : [];
+      }),
+    ),
   ];
 }
 

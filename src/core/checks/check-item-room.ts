@@ -6,6 +6,7 @@ import {
   flatRing,
   foldPiece,
   insideOf,
+  liesOutside,
   minus,
   placeOf,
   plus,
@@ -140,6 +141,7 @@ function slabsOf(piece: PieceNet, faces: readonly FoldedFace[], caliper: number)
   const stacked = piece.faces.map(() => 0);
   const moved = new Map<number, Vector>();
   for (const group of piece.overlaps) {
+    if (liesOutside(piece, group)) continue;
     const outer = group.length - 1;
     group.forEach((face, at) => {
       if (group.length === new Set(group.map((one) => piece.faces[one]?.panel)).size)

@@ -31,6 +31,7 @@ import { trayLid } from './boxes/tray-lid';
 import { twistPouch } from './boxes/twist-pouch';
 import { twoPartBox } from './boxes/two-part-box';
 import { wallet } from './boxes/wallet';
+import { webPail } from './boxes/web-pail';
 import { wedge } from './boxes/wedge';
 import type { BoxStyle } from './language/types';
 
@@ -62,6 +63,7 @@ export const STYLES: readonly BoxStyle[] = [
   twistPouch,
   cornet,
   flaredBowl,
+  webPail,
   wedge,
   threeSidedBar,
   envelopeBox,

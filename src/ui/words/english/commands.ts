@@ -65,7 +65,7 @@ export const commandMessages = {
     file: 'export download backup share send save json',
     copy: 'duplicate clone variant',
     shelf: 'home start boxes events inventory',
-    new: 'start create make style template gift bag candle soap candy chocolate cookies cone cornet envelope wallet pillow pyramid star tray drawer sleeve matchbox tuck gable cake slice hexagon bowl hinged bakery cupcake topper header bag seed coin packet pocket handles house village gingerbread triangle square prism bar wrapper sleeve band basket carrier exploding surprise opening proposal twist sour pouch tetrahedron gift card',
+    new: 'start create make style template gift bag candle soap candy chocolate cookies cone cornet envelope wallet pillow pyramid star tray drawer sleeve matchbox tuck gable cake slice hexagon bowl hinged bakery cupcake topper header bag seed coin packet pocket handles house village gingerbread triangle square prism bar wrapper sleeve band basket carrier exploding surprise opening proposal twist sour pouch tetrahedron gift card oyster pail take-out takeout webbed',
     newEvent: 'start create party wedding class order batch shower birthday',
     papers: 'cardstock sheet stock grain price on hand swatch inventory',
     supplies: 'glue ribbon adhesive supply stock price roll bottle twine seal inventory',

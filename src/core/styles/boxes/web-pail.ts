@@ -1,0 +1,369 @@
+import { toDegrees } from '../../units/angles';
+import { defineStyle } from '../language/define';
+import type { ClosingStep, CreaseSpec, JointSpec, Len, PanelSpec, Quantity, Values } from '../language/types';
+import { allowanceOf, sizeOf } from '../shapes/size-symbols';
+
+/** Stops on the way up at which the webs' angles are given; the last part of the way lays them flat. */
+const STOPS = [1, 2, 3, 4, 5] as const;
+/** Two webs that meet on an end wall stay so far from its middle. source: our choice, mm */
+const WEB_APART_MM = 1.5875;
+
+/** How far a corner leans out of a wall's own upright, radians. */
+const leanOf = ({ flare = 0, slant = 1 }: Values): number => Math.atan(flare / slant);
+/** How far a wall turns up from the base until the corners close, radians. */
+const riseOf = ({ flare = 0, slant = 1 }: Values): number => Math.acos(flare / slant);
+
+/** The fold between a wall and a web that stands out of its corner like a fin, both walls beside it raised by `rise`, degrees. */
+function finDeg(values: Values, rise: number): number {
+  const [lean, half] = [leanOf(values), Math.PI / 4 - leanOf(values)];
+  // the corner edge of the front wall: along the base, out from it, up
+  const edge = [Math.sin(lean), Math.cos(lean) * Math.cos(rise), Math.cos(lean) * Math.sin(rise)] as const;
+  const level = (edge[0] + edge[1]) / Math.SQRT2;
+  // the webs' crease lies in the plane between both walls, and keeps its angle to the corner edge
+  const up = Math.atan2(edge[2], level) - Math.acos(Math.min(1, Math.cos(half) / Math.hypot(level, edge[2])));
+  const crease = [Math.cos(up) / Math.SQRT2, Math.cos(up) / Math.SQRT2, Math.sin(up)] as const;
+  const inward = -Math.sin(rise) * crease[1] + Math.cos(rise) * crease[2];
+  // straight on over the corner edge, in the plane of the wall
+  const on = [Math.cos(lean), -Math.sin(lean) * Math.cos(rise), -Math.sin(lean) * Math.sin(rise)] as const;
+  const ahead = crease[0] * on[0] + crease[1] * on[1] + crease[2] * on[2];
+  return toDegrees(Math.atan2(inward, ahead));
+}
+
+const angles: Record<string, Quantity> = {
+  wallFold: { means: 'fold of a wall at the base', of: (values) => toDegrees(riseOf(values)) },
+  endWebFold: {
+    means: 'fold that lays a web along the outside of an end wall',
+    of: ({ flare = 0, slant = 1 }) => toDegrees(Math.acos((flare / slant) ** 2)),
+  },
+  rimFold: {
+    means: 'fold of a flap at the rim, or of the tuck',
+    of: (values) => 180 - toDegrees(riseOf(values)),
+  },
+};
+for (const stop of STOPS) {
+  const part = stop / STOPS.length;
+  angles[`rise${stop}`] = {
+    means: 'fold of a wall part of the way up',
+    of: (values) => toDegrees(part * riseOf(values)),
+  };
+  angles[`fin${stop}`] = {
+    means: 'fold of a web that stands out of its corner part of the way up',
+    of: (values) => finDeg(values, part * riseOf(values)),
+  };
+}
+
+const wall = (on: `base.${'left' | 'right' | 'up' | 'down'}`, along: 'width' | 'depth'): PanelSpec => ({
+  role: 'wall',
+  outline: [
+    ['-flare', 'slant'],
+    [`${along} + flare`, 'slant'],
+  ],
+  on,
+  fold: 'wallFold',
+  ...(along === 'depth'
+    ? { holes: [{ hole: 'round', across: 'punch', at: ['depth/2', 'slant - holeBelow'] }] }
+    : {}),
+});
+
+/**
+ * Every corner, where it lies from the base, and the edges its two webs hang on. A wall's first edge runs from the base up to the rim, its third
+ * from the rim down; both webs end in one point, as far to the side of the corner as beyond it.
+ */
+const CORNERS = [
+  { long: 'front', end: 'right', across: 1, up: -1, longEdge: 'e3', endEdge: 'e1' },
+  { long: 'back', end: 'right', across: 1, up: 1, longEdge: 'e1', endEdge: 'e3' },
+  { long: 'back', end: 'left', across: -1, up: 1, longEdge: 'e3', endEdge: 'e1' },
+  { long: 'front', end: 'left', across: -1, up: -1, longEdge: 'e1', endEdge: 'e3' },
+] as const;
+type Corner = (typeof CORNERS)[number];
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
+const outerOf = ({ long, end }: Corner): string => `${long}${capital(end)}Web`;
+const innerOf = ({ long, end }: Corner): string => `${end}${capital(long)}Web`;
+
+/** How far the webs' point lies from where a hinge starts that is `from` off the corner. */
+const reach = (way: 1 | -1, from: Len): Len => (way > 0 ? `webReach - ${from}` : `${from} - webReach`);
+
+function webs(): Record<string, PanelSpec> {
+  const panels: Record<string, PanelSpec> = {};
+  for (const corner of CORNERS) {
+    const { long, end, across, up, longEdge, endEdge } = corner;
+    const asLies = true as const;
+    const tip = (edge: 'e1' | 'e3', off: readonly [Len, Len]) =>
+      edge === 'e1'
+        ? ([[reach(across, '0'), reach(up, '0')]] as const)
+        : ([[reach(across, off[0]), reach(up, off[1])]] as const);
+    panels[innerOf(corner)] = {
+      role: 'gusset',
+      outline: tip(endEdge, ['slant', 'flare']),
+      asLies,
+      on: `${end}.${endEdge}`,
+      fold: -180,
+    };
+    panels[outerOf(corner)] = {
+      role: 'gusset',
+      outline: tip(longEdge, ['flare', 'slant']),
+      asLies,
+      on: `${long}.${longEdge}`,
+      fold: 'endWebFold',
+    };
+  }
+  return panels;
+}
+
+const CREASES: readonly CreaseSpec[] = CORNERS.map((corner) => {
+  const crease = (panel: string, edge: 'e1' | 'e3') => `${panel}.${edge === 'e1' ? 'e1' : 'e2'}` as const;
+  return {
+    between: [crease(innerOf(corner), corner.endEdge), crease(outerOf(corner), corner.longEdge)],
+    fold: 180,
+  };
+});
+
+const WALLS = ['front', 'right', 'back', 'left'] as const;
+const WEBS = CORNERS.flatMap((corner) => [innerOf(corner), outerOf(corner)]);
+const JOINTS: readonly JointSpec[] = CORNERS.flatMap((corner): JointSpec[] => [
+  { panel: innerOf(corner), onto: corner.end, lap: 'outside' },
+  { panel: outerOf(corner), onto: innerOf(corner), lap: 'inside' },
+]);
+
+/** A pail with a lid, all of one card: webs at its corners, folded flat onto the end walls, leave no slit. Geometry: derived from the frustum; construction: common practice, no source. */
+export const webPail = defineStyle({
+  id: 'web-pail',
+  version: 1,
+  name: 'Take-out pail',
+  source: 'solid geometry of the frustum, web angles derived; construction common practice, no source',
+  goodFor:
+    'Popcorn, cookies, noodles of paper for a party: no slit at the bottom for crumbs to fall through.',
+  watchOut:
+    'Plain cardstock is not for wet or greasy food: line it. Ribbon holes tear, so carry it from below.',
+  symbols: {
+    width: sizeOf('Base width', 'Long side of the base, score to score.', '2 1/2 in', '1 in', '8 in'),
+    depth: sizeOf(
+      'Base depth',
+      'Side of the base under an end wall, score to score.',
+      '1 1/2 in',
+      '1 in',
+      '6 in',
+    ),
+    slant: sizeOf(
+      'Slant',
+      'From the base score up the middle of a wall to the rim.',
+      '2 1/4 in',
+      '2 in',
+      '8 in',
+    ),
+    flare: sizeOf('Flare', 'How far each wall leans out at the rim.', '1/4 in', '1/8 in', '1 in'),
+    tuck: allowanceOf(
+      'Tuck',
+      'The strip of the lid that goes in behind the front.',
+      '5/8 in',
+      '1/2 in',
+      '1 in',
+    ),
+    endFlap: allowanceOf('End flaps', 'The flaps under the lid, from the rim.', '1/2 in', '3/8 in', '2 in'),
+    relief: allowanceOf(
+      'Side relief',
+      'How much the lid stays clear of each side; the end flaps stay clear by twice as much.',
+      '1/16 in',
+      '1/16 in',
+      '1/8 in',
+    ),
+    punch: allowanceOf(
+      'Hole',
+      'Width of the ribbon holes: the hole your punch makes.',
+      '1/8 in',
+      '1/16 in',
+      '1/4 in',
+    ),
+    holeBelow: allowanceOf(
+      'Hole below rim',
+      'From the rim to the middle of a ribbon hole.',
+      '3/8 in',
+      '1/4 in',
+      '3/4 in',
+    ),
+  },
+  inside: ['width - t', 'depth - t', 'height - 4t'],
+  allowances: { lidShort: '2t + 1/64 in' },
+  lets: {
+    rimWidth: 'width + 2 flare',
+    rimDepth: 'depth + 2 flare',
+    lidDepth: 'rimDepth - lidShort',
+    lidWidth: 'rimWidth - 2 relief',
+    flapInset: '2 relief',
+    flapWidth: 'rimDepth - 2 flapInset',
+  },
+  quantities: {
+    height: {
+      means: 'height of the rim above the base',
+      of: ({ slant = 0, flare = 0 }) => Math.sqrt(Math.max(0, slant * slant - flare * flare)),
+    },
+    webReach: {
+      means:
+        'from a corner of the base across, and as far up, to the point of its webs: on the rim, or near the middle of the end wall',
+      of: (values) => {
+        const { slant = 0, depth = 0 } = values;
+        const lean = leanOf(values);
+        const toRim = slant / Math.sin(Math.PI / 4 + 2 * lean);
+        const toMiddle = (depth / 2 - WEB_APART_MM) / Math.max(0.05, Math.sin(Math.PI / 4 - 2 * lean));
+        return Math.min(toRim, toMiddle) / Math.SQRT2;
+      },
+    },
+    tuckTaper: {
+      means: 'how far each end of the tuck slopes in, to go down between walls that draw together',
+      of: (values) => (values['tuck'] ?? 0) * Math.max(0.3, 1.5 * Math.tan(leanOf(values))),
+      onMark: true,
+    },
+  },
+  angles,
+  pieces: {
+    pail: {
+      label: 'Pail',
+      panels: {
+        base: { role: 'base', size: ['width', 'depth'] },
+        front: wall('base.down', 'width'),
+        right: wall('base.right', 'depth'),
+        back: wall('base.up', 'width'),
+        left: wall('base.left', 'depth'),
+        ...webs(),
+        rightFlap: {
+          role: 'dustFlap',
+          hinge: 'flapWidth',
+          outline: [
+            ['endFlap/4', 'endFlap'],
+            ['flapWidth - endFlap/4', 'endFlap'],
+          ],
+          on: 'right.e2',
+          at: 'flapInset',
+          fold: 'rimFold',
+        },
+        leftFlap: {
+          role: 'dustFlap',
+          hinge: 'flapWidth',
+          outline: [
+            ['endFlap/4', 'endFlap'],
+            ['flapWidth - endFlap/4', 'endFlap'],
+          ],
+          on: 'left.e2',
+          at: 'flapInset',
+          fold: 'rimFold',
+        },
+        lid: {
+          role: 'lid',
+          hinge: 'lidWidth',
+          outline: [
+            ['0', 'lidDepth'],
+            ['lidWidth', 'lidDepth'],
+          ],
+          on: 'back.e2',
+          at: 'relief',
+          fold: 'rimFold',
+        },
+        tuck: {
+          role: 'tuck',
+          outline: [
+            ['tuckTaper', 'tuck'],
+            ['lidWidth - tuckTaper', 'tuck'],
+          ],
+          on: 'lid.e2',
+          fold: 'rimFold',
+        },
+      },
+      creases: CREASES,
+      joints: JOINTS,
+      seams: [
+        ['front.e3', 'right.e1'],
+        ['back.e1', 'right.e3'],
+        ['back.e3', 'left.e1'],
+        ['front.e1', 'left.e3'],
+      ],
+      overlaps: [
+        ['rightFlap', 'lid'],
+        ['leftFlap', 'lid'],
+        ['tuck', 'front'],
+        ...CORNERS.map((corner) => [corner.end, innerOf(corner), outerOf(corner)]),
+      ],
+      closing: [
+        {
+          do: 'fold',
+          panels: [...WALLS, ...WEBS],
+          through: STOPS.map((stop) => ({
+            ...Object.fromEntries(WALLS.map((name) => [name, `rise${stop}`])),
+            ...Object.fromEntries(WEBS.map((name) => [name, `fin${stop}`])),
+          })),
+          tip: 'Pinch each corner into a fin as the walls come up, then lay the fins flat on the end walls.',
+        },
+        ...JOINTS.map(({ panel, onto }): ClosingStep => ({ do: 'glue', panel, onto })),
+        { do: 'fold', panels: ['rightFlap', 'leftFlap'] },
+        { do: 'tuck', panels: ['lid', 'tuck'] },
+      ],
+      shell: ['base', ...WALLS],
+      roomMm3: ({ width = 0, depth = 0, rimWidth = 0, rimDepth = 0, height = 0 }) =>
+        (height * (width * depth + rimWidth * rimDepth + (width + rimWidth) * (depth + rimDepth))) / 6,
+    },
+  },
+  constraints: [
+    {
+      code: 'flares-too-much',
+      symbol: 'flare',
+      atMost: 'slant/6',
+      severity: 'stop',
+      says: 'Walls {slant} long that lean out by {flare} leave too little card for the webs.',
+      remedy: 'Make the flare at most {limit}.',
+    },
+    {
+      code: 'webs-reach-holes',
+      symbol: 'slant',
+      atLeast: 'depth + holeBelow + punch',
+      severity: 'stop',
+      says: 'On walls {slant} long the webs reach the ribbon holes.',
+      remedy: 'Make the slant at least {limit}, or the base less deep.',
+    },
+    {
+      code: 'hole-near-rim',
+      symbol: 'holeBelow',
+      atLeast: 'punch/2 + 1/4 in',
+      severity: 'stop',
+      says: 'Holes {punch} wide, {holeBelow} below the rim, leave less than 1/4 in of card above them.',
+      remedy: 'Make it at least {limit}.',
+    },
+    {
+      code: 'end-flaps-meet',
+      symbol: 'endFlap',
+      atMost: 'width/2',
+      severity: 'stop',
+      says: 'End flaps {endFlap} long meet under the lid.',
+      remedy: 'Make them at most {limit}.',
+    },
+    {
+      code: 'end-flaps-pass-lid',
+      symbol: 'endFlap',
+      atMost: 'depth',
+      severity: 'stop',
+      says: 'The sloped ends of flaps {endFlap} long meet on an end wall so narrow.',
+      remedy: 'Make them at most {limit}.',
+    },
+    {
+      code: 'tuck-too-long',
+      symbol: 'tuck',
+      atMost: 'slant/2',
+      severity: 'stop',
+      says: 'A tuck {tuck} long reaches far down into the pail.',
+      remedy: 'Make it at most {limit}.',
+    },
+  ],
+  promises: [{ claim: 'covers', piece: 'pail', panels: ['base'], area: ['width', 'depth'] }],
+  fits: [
+    {
+      // half of the back's score line lies in the lid, half of the front and half of the tuck between
+      what: 'lid between back and front',
+      room: 'rimDepth',
+      body: 'lidDepth',
+      card: '3/2 t',
+      ease: '0.2 mm',
+      marks: 3,
+      truest: 'the lid scores and the flare of the front',
+      saves: 'Fold the tuck a hair early if it pushes the front out.',
+    },
+  ],
+  traits: ['lid'],
+});
