@@ -34,9 +34,9 @@ export function askInWorker(): SheetAsker {
 
   function begin(): Worker {
     const begun = beginPlanWorker();
-    hearWorker<SheetAnswer | Failed>(
+    hearWorker(
       begun,
-      (said) => {
+      (said: SheetAnswer | Failed) => {
         if (worker !== begun) return;
         if ('failed' in said) next(new Error(said.failed));
         else if (said.done) next(said);

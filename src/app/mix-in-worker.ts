@@ -15,9 +15,9 @@ export const mixInWorker: Mixer = (question, tell, signal) =>
       resolve();
     };
     signal.addEventListener('abort', end, { once: true });
-    hearWorker<MixAnswer>(
+    hearWorker(
       worker,
-      ({ mix }) => {
+      ({ mix }: MixAnswer) => {
         if (mix) tell(mix);
         else end();
       },

@@ -15,9 +15,9 @@ export const nestInWorker: Nester = (question, tell, signal) =>
       resolve(nest);
     };
     signal.addEventListener('abort', () => end(null), { once: true });
-    hearWorker<NestAnswer>(
+    hearWorker(
       worker,
-      ({ nest, done }) => {
+      ({ nest, done }: NestAnswer) => {
         tell(nest);
         if (done) end(nest);
       },

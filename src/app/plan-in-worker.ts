@@ -40,7 +40,7 @@ function askWorker(): Planner {
 
   function begin(): Worker {
     const begun = beginPlanWorker();
-    hearWorker<PlanAnswer>(begun, hear, (why) => worker === begun && fall(why));
+    hearWorker(begun, hear, (why) => worker === begun && fall(why));
     return begun;
   }
 

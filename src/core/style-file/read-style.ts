@@ -92,10 +92,11 @@ function parseFile(
   }
   const key = repeatedKey(text);
   if (key !== null) return gate('repeated-key', key, `“${key}” twice in one place`, 'each name once');
-  const header = typeof data === 'object' && data !== null ? (data as Partial<StyleFile>) : {};
-  if (header.format !== STYLE_FORMAT)
-    return gate('not-a-style', 'format', describeValue(header.format ?? data), STYLE_FORMAT);
-  const schema: unknown = header.schema;
+  const header: Readonly<Record<string, unknown>> =
+    typeof data === 'object' && data !== null ? { ...data } : {};
+  if (header['format'] !== STYLE_FORMAT)
+    return gate('not-a-style', 'format', describeValue(header['format'] ?? data), STYLE_FORMAT);
+  const schema = header['schema'];
   if (typeof schema === 'number' && Number.isSafeInteger(schema) && schema > STYLE_SCHEMA)
     return gate('newer-schema', 'schema', `${schema}`, `at most ${STYLE_SCHEMA}`);
   return { data };

@@ -72,7 +72,7 @@ export function mutate(text: string, draw: Draw): string {
     else if (kind < 0.4) node[key] = pick(ODD);
     else if (kind < 0.55) {
       if (Array.isArray(node)) node.splice(Number(key), 1);
-      else delete node[key];
+      else Reflect.deleteProperty(node, key);
     } else if (kind < 0.7) {
       const from = pick(nodes) as Record<string, unknown>;
       const other = Object.keys(from);

@@ -39,6 +39,7 @@ function readBack(text: string): BoxStyle {
 }
 
 /** A file's style as JSON gives it, for changing one thing in it. */
+/* eslint-disable-next-line @typescript-eslint/no-explicit-any */
 // biome-ignore lint/suspicious/noExplicitAny: a test breaks it in ways that no type has
 type Edited = Record<string, any>;
 
