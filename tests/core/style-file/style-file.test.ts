@@ -39,9 +39,8 @@ function readBack(text: string): BoxStyle {
 }
 
 /** A file's style as JSON gives it, for changing one thing in it. */
-/* eslint-disable-next-line @typescript-eslint/no-explicit-any */
 // biome-ignore lint/suspicious/noExplicitAny: a test breaks it in ways that no type has
-type Edited = Record<string, any>;
+type Edited = Record<string, any>; // eslint-disable-line @typescript-eslint/no-explicit-any
 
 /** Angles agree to a billionth of a degree, and so do rooms; everything else to the tick. */
 const toNine = (value: unknown): unknown =>
