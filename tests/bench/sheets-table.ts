@@ -3,62 +3,24 @@
  * and a general solver for whole-number programs on the model of all patterns. Sets from CREASE_OPEN_SETS; without it the typed-in ones.
  * Words after `--` keep to the rows whose names begin with them: `npm run bench -- bin paper`.
  */
-import { createRequire } from 'node:module';
 import { cpus, loadavg } from 'node:os';
-import loadHighs from 'highs';
 import type { YieldInstance } from '../../shared/yield-instances';
 import { planSheets } from '../../src/core/yield';
-import { groupParts } from '../../src/core/yield/proof/group-parts';
-import { type Content, listLayouts } from '../../src/core/yield/proof/list-layouts';
-import { orderOf, solveBest, solveSheets } from '../outside/cut-problems';
+import { solveBest, solveSheets } from '../outside/cut-problems';
 import { OPEN_SETS, type OpenInstance, openSet } from '../outside/open-sets';
 import { PUBLISHED_CUTS } from '../outside/published-cuts';
 import { type FreshOrder, freshOrders } from './fresh-orders';
+import { modelled, packed, shelved } from './instead';
 import { mixRow, tinyMixRow } from './mix-rows';
 
 const SECONDS = 10; // source: the longest wait of the issue's table
 const APP_SECONDS = 4; // source: how long the app looks for a better plan
-const PACKER_PIECES = 3000; // More are too slow for the packer, whose work grows with the square.
-const MODEL_SECONDS = 5;
 
 const say = (line: string): void => void process.stdout.write(`${line}\n`);
-// Its modules name no exports that Node finds, so it is fetched the older way.
-const rectangles = createRequire(import.meta.url)('maxrects-packer') as typeof import('maxrects-packer');
-const highs = await loadHighs();
 
 function areaBound({ sheet, items }: YieldInstance): number {
   const area = items.reduce((sum, { w, h, demand }) => sum + w * h * (demand ?? 1), 0);
   return Math.ceil(area / (sheet.w * sheet.h));
-}
-
-/** Sheets of a packer that knows no blades: pieces may lie where no edge-to-edge cut frees them. */
-function packed({ sheet, items, rotation = false }: YieldInstance): number | null {
-  const pieces = items.flatMap(({ w, h, demand }) => Array.from({ length: demand ?? 1 }, () => ({ w, h })));
-  if (pieces.length > PACKER_PIECES) return null;
-  const packer = new rectangles.MaxRectsPacker(sheet.w, sheet.h, 0, { smart: true, pot: false, square: false, allowRotation: rotation, border: 0 }); // biome-ignore format: one row
-  const largestFirst = pieces.sort((a, b) => b.w * b.h - a.w * a.h);
-  for (const { w, h } of largestFirst) packer.add(w, h, null);
-  return packer.bins.length;
-}
-
-/** Every pattern that no other covers, and the fewest of them that cover the order, by a general solver; null: too many, or not in time. */
-function modelled(instance: YieldInstance): number | null {
-  const { paper, parts, tool } = orderOf(instance);
-  const groups = groupParts(parts, paper, tool.kerf, {});
-  const end = performance.now() + MODEL_SECONDS * 1000;
-  const patterns = listLayouts(groups, paper, [], () => performance.now() > end);
-  if (patterns === null || patterns.length > 4000) return null;
-  const solution = highs.solve(writeModel(patterns, groups.map(({ count }) => count)), { mip_rel_gap: 0, mip_abs_gap: 0.5, time_limit: MODEL_SECONDS }); // biome-ignore format: one row
-  return solution.Status === 'Optimal' ? Math.round(solution.ObjectiveValue) : null;
-}
-
-function writeModel(patterns: readonly Content[], wanted: readonly number[]): string {
-  const names = patterns.map((_, at) => `p${at}`);
-  const rows = wanted.map((count, item) => {
-    const terms = patterns.flatMap((pattern, at) => (pattern[item]! > 0 ? [`${pattern[item]!} p${at}`] : []));
-    return ` r${item}: ${terms.join(' + ')} >= ${count}`;
-  });
-  return `Minimize\n obj: ${names.join(' + ')}\nSubject To\n${rows.join('\n')}\nGeneral\n ${names.join(' ')}\nEnd\n`;
 }
 
 const rank = (sorted: readonly number[], share: number): number =>
@@ -99,6 +61,37 @@ function freshRow(name: string, orders: readonly FreshOrder[]): void {
   say(`  proven ${proven}/${orders.length}, the others at most ${off} over their bound; ms median / p95 / most ${inMs(found.map(({ ms }) => ms))}`); // biome-ignore format: one row
 }
 
+/** Fresh orders as instances of the open sets: every part may be turned. */
+const asInstances = (orders: readonly FreshOrder[]): YieldInstance[] =>
+  orders.map(({ name, paper, parts }) => ({
+    name,
+    kind: 'cutting-stock',
+    rotation: true,
+    sheet: { w: paper.across, h: paper.up },
+    items: parts.map(({ across, up, count }) => ({ w: across, h: up, demand: count })),
+  }));
+
+/** Sheets and time of what one would pick instead, each held against ours on the orders it answers. */
+function sideBySide(name: string, instances: readonly YieldInstance[]): void {
+  const ours = instances.map((instance) =>
+    clocked(() => solveSheets(instance, APP_SECONDS, () => performance.now()).plan.sheets),
+  );
+  say(name);
+  const others = [
+    ['first-fit shelves', shelved],
+    ['rectangle packer', packed],
+    ['model of all patterns', modelled],
+  ] as const;
+  for (const [other, solve] of others) {
+    const found = instances.map((instance) => clocked(() => solve(instance)));
+    const sum = (of: (at: number) => number): number => found.reduce((all, { answer }, at) => all + (answer === null ? 0 : of(at)), 0); // biome-ignore format: one row
+    const sheets = sum((at) => found[at]!.answer!) / sum((at) => ours[at]!.answer);
+    const time = sum((at) => found[at]!.ms) / sum((at) => ours[at]!.ms);
+    const beaten = found.filter(({ answer }, at) => answer !== null && answer < ours[at]!.answer).length;
+    say(`  ${other.padEnd(32)}${sheets.toFixed(3)} of our sheets, ${time.toFixed(2)} of our time, on the ${found.filter(({ answer }) => answer !== null).length}/${instances.length} it answers; fewer sheets than ours ${beaten}`); // biome-ignore format: one row
+  }
+}
+
 function worthRow(name: string, instances: readonly OpenInstance[]): void {
   const found = instances.map(({ instance, optimum }) => ({
     optimum,
@@ -125,6 +118,8 @@ const fresh: readonly (readonly [string, readonly FreshOrder[]])[] = [
   ['fresh orders, samplers of 16 to 44 types', freshOrders(104, 40, [16, 44], 3)],
 ];
 for (const [name, orders] of fresh.filter(([name]) => isAsked(name))) freshRow(name, orders);
+const beside = 'side by side, 100 fresh orders of up to 10 types';
+if (isAsked(beside)) sideBySide(beside, asInstances(freshOrders(105, 100, [1, 10], 120)));
 const mixes: readonly (readonly [string, () => Promise<string[]>])[] = [
   ['mix of ten papers, 50 orders of up to 5 kinds of box', () => mixRow(50)],
   ['mix of tiny orders, 500', () => tinyMixRow(500)],
