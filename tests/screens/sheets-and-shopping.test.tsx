@@ -93,6 +93,31 @@ describe('the sheets', () => {
     expect(await screen.findByRole('heading', { name: /sheets of Fern cardstock/ })).toBeVisible();
   });
 
+  test('are cut with fewer fence settings where that is put first, and the trade is said', async () => {
+    const workbook = await workbookWithDemo();
+    const { edit } = workbook.getState();
+    edit('recipes', 'seed-box', 'Smaller', (recipe) => ({
+      ...recipe,
+      sizesMm: { ...recipe.sizesMm, width: 25.4, height: 25.4 },
+    }));
+    await openApp('/event/seed-swap-supper/sheets', workbook);
+    const user = userEvent.setup();
+    await user.click(await screen.findByText('Other ways to cut the same 20 sheets'));
+    expect(await screen.findByText('2 layouts, 50 cuts, 7 fence settings')).toBeVisible();
+    expect(screen.getByText('2 layouts, 56 cuts, 6 fence settings')).toBeVisible();
+    await user.click(screen.getByRole('button', { name: 'Use fewest settings' }));
+    expect(workbook.getState().rows.events.get('seed-swap-supper')?.cutFor).toBe('fences');
+    expect(await screen.findByRole('button', { name: 'Use fewest cuts' })).toBeVisible();
+    workbook.getState().undo();
+    expect(workbook.getState().rows.events.get('seed-swap-supper')?.cutFor).toBeUndefined();
+  });
+
+  test('say so where no other way is a trade', async () => {
+    await openApp('/event/seed-swap-supper/sheets');
+    await userEvent.setup().click(await screen.findByText('Other ways to cut the same 44 sheets'));
+    expect(await screen.findByText(/^We found no way with fewer fence settings/)).toBeVisible();
+  });
+
   test('wait for a count, and say where it is made', async () => {
     const workbook = await workbookWithDemo();
     workbook.getState().edit('events', 'seed-swap-supper', 'Clear', (event) => ({ ...event, lines: [] }));

@@ -131,6 +131,8 @@ export const favorEvent = z.strictObject({
   pace: pace.optional(),
   terms: shopTerms.optional(),
   asking: asking.optional(),
+  /** What matters most where the same sheets can be cut in several ways; left out: fewest strokes. */
+  cutFor: z.enum(['fences', 'offcut']).optional(),
   run: run.optional(),
   bought: z.array(bought).max(2000).optional(),
   /** Stays on this device, backups apart, until `shareGuests` is ticked. */

@@ -2,14 +2,18 @@ import { sequenceCuts } from './cut-sequence';
 import { buildBlocks } from './knapsack/build-blocks';
 import { type BlockSizes, layBlockSizes, workAround } from './knapsack/outer-bound';
 import { layTree } from './layout';
-import { type PatternTree, patternOf } from './pattern/pattern';
+import { patternOf } from './pattern/pattern';
 import { isReachBinding } from './problem/cutting-problem';
 import type { SheetProblem } from './problem/sheet-problem';
 import type { Effort } from './stock/effort';
 import type { NamedUse } from './stock/name-parts';
 import type { CuttingTool, Layout, SheetPaper } from './types';
 
-/** What a layout costs the hands: fewer strokes first, then fewer fence settings, then a larger offcut. */
+/** What matters most to the hands among ways to cut the same content; the other two follow in this order. */
+export const HAND_AIMS = ['strokes', 'fences', 'offcut'] as const;
+export type HandAim = (typeof HAND_AIMS)[number];
+
+/** What a layout costs the hands; the offcut is the largest single one, in square ticks. */
 interface HandWork {
   readonly strokes: number;
   readonly fences: number;
@@ -44,16 +48,30 @@ export class EasiestCuts {
 
   /** The layout of a use, cut the easiest way that was found. */
   lay(use: NamedUse, effort: Effort): Layout {
-    let best: Layout | null = null;
-    let least: HandWork | null = null;
-    for (const tree of [use.tree, ...this.otherTrees(use.tree, effort)]) {
-      const layout = layUse({ ...use, tree }, this.sheet);
+    const { counts } = patternOf(use.tree, this.sheet.problem.items.length);
+    return this.easiest([layUse(use, this.sheet), ...this.others(use, counts, effort)], 'strokes');
+  }
+
+  /** A layout cut again so that `aim` comes first; itself where nothing better was found. */
+  layAgain(layout: Layout, aim: HandAim, effort: Effort): Layout {
+    const names = this.sheet.kinds.map(({ parts }) =>
+      layout.parts.flatMap(({ part }) => parts.find((laid) => laid.part.id === part) ?? []),
+    );
+    const counts = names.map(({ length }) => length);
+    return this.easiest([layout, ...this.others({ names, sheets: layout.sheets }, counts, effort)], aim);
+  }
+
+  /** Of layouts with one content, the first that no other beats. */
+  private easiest(layouts: readonly Layout[], aim: HandAim): Layout {
+    let best = layouts[0]!;
+    let least = this.workOf(best);
+    for (const layout of layouts.slice(1)) {
       const work = this.workOf(layout);
-      if (least !== null && !isEasier(work, least)) continue;
+      if (!isEasier(work, least, aim)) continue;
       best = layout;
       least = work;
     }
-    return best!;
+    return best;
   }
 
   private workOf(layout: Layout): HandWork {
@@ -66,20 +84,30 @@ export class EasiestCuts {
     };
   }
 
-  /** Trees of the same content that take up other room on the sheet. */
-  private otherTrees(tree: PatternTree, effort: Effort): PatternTree[] {
+  /** Layouts of the same content that take up other room on the sheet. */
+  private others(use: Omit<NamedUse, 'tree'>, counts: readonly number[], effort: Effort): Layout[] {
     if (this.sizes === null || effort.isSpent()) return [];
-    const items = this.sheet.problem.items.length;
-    const { counts } = patternOf(tree, items);
     const total = counts.reduce((sum, count) => sum + count, 0);
     if (total < 2) return [];
     const ones = counts.map(() => 1);
     const none = counts.map(() => 0);
     const question = { sizes: this.sizes, values: ones, demands: counts, discounts: [none], above: total - 0.5, every: true, room: ROOM }; // biome-ignore format: one line
-    return buildBlocks(question, effort).all.flatMap((found) => (found.tree === null ? [] : [found.tree]));
+    return buildBlocks(question, effort).all.flatMap(({ tree }) =>
+      tree === null ? [] : [layUse({ ...use, tree }, this.sheet)],
+    );
   }
 }
 
-const isEasier = (a: HandWork, b: HandWork): boolean =>
-  a.strokes - b.strokes < 0 ||
-  (a.strokes === b.strokes && (a.fences < b.fences || (a.fences === b.fences && a.offcut > b.offcut)));
+/** The three figures, the aim's first; smaller is easier. */
+function ranked({ strokes, fences, offcut }: HandWork, aim: HandAim): readonly number[] {
+  if (aim === 'fences') return [fences, strokes, -offcut];
+  return aim === 'offcut' ? [-offcut, strokes, fences] : [strokes, fences, -offcut];
+}
+
+function isEasier(a: HandWork, b: HandWork, aim: HandAim): boolean {
+  const theirs = ranked(b, aim);
+  const differs = ranked(a, aim)
+    .map((mine, at) => mine - theirs[at]!)
+    .find((gap) => gap !== 0);
+  return differs !== undefined && differs < 0;
+}

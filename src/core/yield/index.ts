@@ -3,6 +3,8 @@ export { type CountInSight, countAtOnce } from './count-at-once';
 export { countOnSheet, type SheetCount } from './count-on-sheet';
 export { type CutPiece, type CutSequence, type CutStep, sequenceCuts } from './cut-sequence';
 
+export { type HandWay, waysByHand } from './hand-ways';
+
 export {
   type Nest,
   type NestedPart,

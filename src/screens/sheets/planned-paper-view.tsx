@@ -8,6 +8,7 @@ import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { Swatch } from '../../ui/frame/swatch';
 import { WhyRow, WhyTurn } from '../../ui/frame/why-row';
 import { usePageWords } from '../../ui/words';
+import { HandPanel } from './hand-panel';
 import { LayoutView } from './layout-view';
 import { NestPanel } from './nest-panel';
 import { OffcutList } from './offcut-list';
@@ -77,6 +78,7 @@ export function PlannedPaperView({
           />
         ))}
       </div>
+      <HandPanel planned={planned} tool={tool} event={event} />
       <OffcutList planned={planned} />
       <NestPanel planned={planned} tool={tool} eventId={event.id} />
     </section>

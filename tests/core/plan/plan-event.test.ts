@@ -9,10 +9,13 @@ import {
 } from '../../../shared/workbook';
 import { type EventPlan, leftOutOf, planEvent, type ShoppingRow, sayReason } from '../../../src/core/plan';
 import { REMARK_CODES } from '../../../src/core/plan/event/remarks';
-import { inches, spellLength, toInches, toMm } from '../../../src/core/units';
+import { inches, spellLength, ticks, toInches, toMm } from '../../../src/core/units';
+import { sequenceCuts } from '../../../src/core/yield';
 import { recordFault } from '../../setup/fault-record';
 
 const saved = workbookFile.parse(JSON.parse(readFileSync('demo-data/seed-swap-supper.json', 'utf8')));
+
+const KNIFE = { longestCut: null, kerf: ticks(0), stack: 1, stages: 'free' } as const;
 
 type Change = (file: WorkbookFile) => void;
 
@@ -46,6 +49,20 @@ const inWords = (row: ShoppingRow): string[] =>
   );
 
 describe('planning an event', () => {
+  it('cuts the same sheets with fewer fence settings where the event puts them first', () => {
+    const small: Change = (file) =>
+      Object.assign(file.recipes.find(({ id }) => id === 'seed-box')!.sizesMm, { width: 25.4, height: 25.4 });
+    const fences: Change = (file) => Object.assign(file.events[0]!, { cutFor: 'fences' });
+    const cuts = (made: EventPlan) =>
+      made.papers.flatMap(({ plan: { layouts }, sheet }) =>
+        layouts.map((layout) => sequenceCuts(layout, sheet, KNIFE)),
+      );
+    const settings = (made: EventPlan) => cuts(made).reduce((sum, cut) => sum + cut.fences.length, 0);
+    const [usual, fewer] = [plan(small), plan(small, fences)];
+    expect(fewer.papers[0]?.plan.sheets).toBe(usual.papers[0]?.plan.sheets);
+    expect(settings(fewer)).toBeLessThan(settings(usual));
+  });
+
   it('makes 44 for 40 and cuts each favor with its liner from one letter sheet, and no plan uses fewer', () => {
     // common practice, no source: blank 4 1/2 × 11 and liner 3 1/2 × 6 together fill one 8 1/2 × 11 sheet
     const { papers, ordered, making } = plan();

@@ -1,4 +1,5 @@
 import type { FavorEvent, Paper, Tool } from '../../rows';
+import { cutFor as cutAgainFor } from '../../yield/hand-ways';
 import { planSheets } from '../../yield/plan-sheets';
 import type { CuttingTool, SheetPaper, SheetPart, SheetPlan } from '../../yield/types';
 import { cuttingToolOf, sheetOfPaper } from '../buying/stock-rows';
@@ -12,12 +13,12 @@ import { takeOffcuts } from './use-offcuts';
 /** How parts are cut from one paper; the solver, or one with its effort or progress already chosen. */
 export type SheetPlanner = (parts: readonly SheetPart[], paper: SheetPaper, tool: CuttingTool) => SheetPlan;
 
-/** Parts gathered by paper, offcuts on hand first, mixes as their lines say, each paper planned by itself. Parts without a paper, or too big for theirs, are told of. */
+/** Parts gathered by paper, offcuts on hand first, mixes as their lines say, each paper planned by itself and cut for what the event puts first. Parts without a paper, or too big for theirs, are told of. */
 export function planPapers(
   parts: readonly PartOnPaper[],
   papers: readonly Paper[],
   tool: Tool | undefined,
-  { lines, run }: Pick<FavorEvent, 'lines' | 'run'>,
+  { lines, run, cutFor }: Pick<FavorEvent, 'lines' | 'run' | 'cutFor'>,
   planner: SheetPlanner = planSheets,
 ): { readonly papers: readonly PlannedPaper[]; readonly findings: readonly EventFinding[] } {
   const planned: PlannedPaper[] = [];
@@ -30,9 +31,18 @@ export function planPapers(
     const cut = placed.filter(({ paperId }) => paperId === paper.id).map(({ part }) => part);
     if (cut.length === 0) continue;
     const sheet = sheetOfPaper(paper);
-    const plan = planner(cut, sheet, cuttingToolOf(tool));
+    const fewestStrokes = planner(cut, sheet, cuttingToolOf(tool));
+    const plan = cutFor ? cutAgainFor(cutFor, fewestStrokes, cut, sheet, cuttingToolOf(tool)) : fewestStrokes;
     const spoiled = spoiledSheets(run, paper.id);
-    planned.push({ paperId: paper.id, name: paper.name, sheet, parts: cut, plan, spoiled });
+    planned.push({
+      paperId: paper.id,
+      name: paper.name,
+      sheet,
+      parts: cut,
+      plan,
+      spoiled,
+      ...(cutFor && { fewestStrokes }),
+    });
     findings.push(...unplacedParts(plan, { sheet, parts: cut }, tool));
   }
   return { papers: planned, findings };

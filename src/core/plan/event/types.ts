@@ -73,6 +73,8 @@ export interface PlannedPaper {
   readonly plan: SheetPlan;
   /** Sheets spoiled while cutting, beside those of the plan. */
   readonly spoiled: number;
+  /** The same sheets with fewest strokes, where the event puts something else first. */
+  readonly fewestStrokes?: SheetPlan;
 }
 
 /** Tape, ribbon or twine for the event, cut in pieces that are never joined. */

@@ -127,6 +127,16 @@ export const sheetsMessages = {
   nestMost: (most: number) => `By area, no sheet can hold more than ${most}.`,
   nestTitle: (piece: string, paper: string) => `${piece}, nested on ${paper}`,
   saveAs: (kind: string) => `Save as ${kind}`,
+  handWays: (sheets: number) =>
+    sheets === 1 ? 'Other ways to cut this sheet' : `Other ways to cut the same ${sheets} sheets`,
+  handWhy: 'Each way cuts the same pieces from the same sheets. Choose the one that suits your hands.',
+  handOnlyWay: 'We found no way with fewer fence settings or a larger piece left over.',
+  handAims: { strokes: 'Fewest cuts', fences: 'Fewest fence settings', offcut: 'Largest piece left over' },
+  handUse: { strokes: 'Use fewest cuts', fences: 'Use fewest settings', offcut: 'Keep the largest piece' },
+  handFigures: (layouts: number, strokes: number, fences: number) =>
+    `${plural(layouts, 'layout')}, ${plural(strokes, 'cut')}, ${plural(fences, 'fence setting')}`,
+  handLargest: (size: string) => `Largest piece left: ${size}`,
+  handNothingLeft: 'Nothing left over',
   mix: 'The cheapest mix of papers',
   mixWhy:
     'Check every paper that would do for a box. The app then shares the boxes out: paper and offcuts on hand first, then whatever packs cost least. All pieces of one box come from the same paper.',
