@@ -106,17 +106,24 @@ export function bootIntents(shop: Workshop): BootIntents {
     } else shop.saver.stop(event.fault);
   }
 
-  /** Work that tabs now closed had not kept yet. One after the other, so that two drafts of one row meet like two tabs do. */
+  /**
+   * Work that tabs now closed had not kept yet. One after the other, so that two drafts of one row meet like two tabs do. A draft goes as soon as
+   * the journal of this tab holds what was in it: were this page loaded again before the disk has it, the page after it would find two drafts
+   * of the same work, an older one and a newer one, and take them for two tabs.
+   */
   async function takeOverDrafts(leftBehind: LeftBehind): Promise<void> {
     for (const { draft, drop, leave } of leftBehind) {
-      const took = isReadable(draft) && shop.saver.takeOver(draft);
-      if (took) await shop.saver.keepNow();
-      if (!isReadable(draft) || shop.state.save.state !== 'saved') {
+      if (!isReadable(draft)) {
         leave();
         continue;
       }
-      drop();
-      if (took) shop.notify('draftRestored', draft.changes[0]?.row.name ?? '');
+      const { took, noted } = shop.saver.takeOver(draft);
+      if (noted) drop();
+      if (took) await shop.saver.keepNow();
+      if (!noted && shop.state.save.state === 'saved') drop();
+      else if (!noted) leave();
+      if (took && shop.state.save.state === 'saved')
+        shop.notify('draftRestored', draft.changes[0]?.row.name ?? '');
     }
   }
 

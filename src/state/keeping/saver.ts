@@ -134,10 +134,10 @@ export class Saver {
   }
 
   /**
-   * Work that another tab left behind: comes onto the shelf as unsaved work, beside what was kept since where the two clash. False if all of
-   * it is there already.
+   * Work that another tab left behind: comes onto the shelf as unsaved work, beside what was kept since where the two clash. `took`: not all of
+   * it was there already. `noted`: this tab's own journal holds it now, so that the draft it came from may go.
    */
-  takeOver({ changes, sent, edits }: Draft): boolean {
+  takeOver({ changes, sent, edits }: Draft): { readonly took: boolean; readonly noted: boolean } {
     let took = false;
     for (const [at, change] of changes.entries()) {
       const stored = this.#ledger.storedOf(change);
@@ -149,9 +149,9 @@ export class Saver {
       const base = baseOf(change, edits?.[at] ?? null);
       this.#settle([{ table: change.table, id: change.id, theirs: stored ?? 'gone' }], sent, base);
     }
-    this.#writeJournal();
+    const noted = this.#writeJournal();
     this.#keepSoon();
-    return took;
+    return { took, noted };
   }
 
   /** Deletes for good what was deleted here and found no room in the bin; then keeps the rest. */
@@ -265,18 +265,19 @@ export class Saver {
     this.#timer = setTimeout(() => void this.keepNow(), milliseconds);
   }
 
-  #writeJournal(): void {
+  /** Whether the journal now says what is unsaved here. */
+  #writeJournal(): boolean {
     const changes = this.#ledger.pending(this.#host.shelf());
     if (changes.length === 0) {
       this.#host.journal.clear();
-      return;
+      return true;
     }
     const edits = changes.map((change) => {
       const stored = change.deleted ? null : this.#ledger.storedOf(change);
       return stored && compareRows(stored, change.row);
     });
     const at = isoTime(this.#host.now());
-    this.#host.journal.write({ changes, edits, sent: this.#ledger.sent, at, number: ++this.#number });
+    return this.#host.journal.write({ changes, edits, sent: this.#ledger.sent, at, number: ++this.#number });
   }
 }
 
