@@ -20,20 +20,26 @@ const MM_SHEETS = [
   [297, 420],
 ] as const;
 
+/** Sheets that printers use, 13 × 19 in. */
+export const SUPER_B = [208, 304] as const;
+
 /** Orders of `least` to `most` sizes, `demand` copies of each at most; the same seed gives the same orders. */
 export function freshOrders(
   seed: number,
   count: number,
   [least, most]: readonly [number, number],
   demand: number,
-  longSheets = false,
+  {
+    longSheets = false,
+    sheet,
+  }: { readonly longSheets?: boolean; readonly sheet?: readonly [number, number] } = {},
 ): FreshOrder[] {
   const sway = swayFrom(seed);
   const whole = (from: number, to: number): number => from + Math.floor(sway() * (to - from + 1));
   return Array.from({ length: count }, (_, order) => {
-    const metric = sway() < 0.3;
+    const metric = sway() < 0.3 && sheet === undefined;
     const sheets = metric ? MM_SHEETS : INCH_SHEETS;
-    const [w, h] = longSheets ? sheets[sheets.length - 1 - whole(0, metric ? 0 : 1)]! : sheets[whole(0, sheets.length - 1)]!; // biome-ignore format: one row
+    const [w, h] = sheet ?? (longSheets ? sheets[sheets.length - 1 - whole(0, metric ? 0 : 1)]! : sheets[whole(0, sheets.length - 1)]!); // biome-ignore format: one row
     const unit = metric ? 320 : SIXTEENTH;
     const length = (marks: number): Ticks => ticks(marks * unit);
     // Half the orders keep to eighths of an inch or whole 5 mm, as a maker's sizes mostly do.
