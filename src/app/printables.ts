@@ -30,6 +30,14 @@ export function printablesOf(open: OpenWorkbook, around: Around): readonly Print
 
 type Making = readonly [PrintName, (paper: PrinterPaper) => Promise<MadeFile>];
 
+/** A nest takes its time and a choice of piece and gap, so it is laid and printed on the page of the sheets. */
+const nestedSheet = (shared: PrintNeed | null): Printable => ({
+  name: 'nestedSheet',
+  recipe: null,
+  make: null,
+  need: shared === null ? { what: 'nest', page: 'sheets' } : { what: shared, page: 'event' },
+});
+
 function ofRecipe(recipe: Recipe, { printer, tool, ruler }: Around): Printable[] {
   const bench = benchOfRecipe(recipe, tool, ruler);
   const stepsNeed = bench && bench.stops > 0 ? 'fixBox' : bench?.cards.length ? null : 'noSteps';
@@ -76,8 +84,13 @@ function ofEvent({ event, plan }: OpenWorkbook, printer: Printer): Printable[] {
     lessonPlan: plan?.lesson ? null : 'kits',
   };
   const guests: PrintNeed | null = event.guests?.length ? null : 'guests';
+  const [cutting, ...others] = making.map((each) =>
+    printable(each, null, shared ?? own[each[0]] ?? null, 'event'),
+  );
   return [
-    ...making.map((each) => printable(each, null, shared ?? own[each[0]] ?? null, 'event')),
+    ...(cutting ? [cutting] : []),
+    nestedSheet(shared),
+    ...others,
     ...forGuests.map((each) => printable(each, null, guests, 'event')),
   ];
 }

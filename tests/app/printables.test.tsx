@@ -44,6 +44,7 @@ test('every document the printer knows is listed once, and each makes its own', 
   const all = Object.entries(printer).filter(([name]) => !elsewhere.includes(name));
   expect(made.length - 2).toBe(all.length); // the net is one of them, in three formats
   expect(needs(prints)).toEqual({
+    nestedSheet: 'nest',
     kitLabels: 'kits',
     lessonPlan: 'kits',
     nameCards: 'guests',
@@ -57,6 +58,7 @@ test('what an event still needs stands at each of its documents: a count, then a
   const event = [...rows.events.values()][0]!;
   const all = [
     'cuttingSheets',
+    'nestedSheet',
     'shoppingList',
     'shoppingTable',
     'runSheet',

@@ -13,7 +13,7 @@ test('Print lists every document on every page, one press makes one, and Back cl
     await workbook(page).turnTo(name);
     const address = page.url();
     await open();
-    await expect(list.getByRole('listitem')).toHaveCount(17);
+    await expect(list.getByRole('listitem')).toHaveCount(18);
     await page.goBack();
     await expect(list).toBeHidden();
     expect(page.url()).toBe(address);
