@@ -138,3 +138,22 @@ export async function layFullShelf({ boxes, events }: { boxes: number; events: n
   });
   db.close();
 }
+
+/** From now on holds the database for so long at a time, and lets others in between; run in a page. */
+export async function keepBusy(milliseconds: number): Promise<void> {
+  const db = await new Promise<IDBDatabase>((resolve, reject) => {
+    const asked = indexedDB.open('crease-and-count');
+    asked.onsuccess = () => resolve(asked.result);
+    asked.onerror = () => reject(asked.error ?? new Error('not opened'));
+  });
+  const burst = () => {
+    const tx = db.transaction([...db.objectStoreNames], 'readwrite');
+    const end = Date.now() + milliseconds;
+    const again = () => {
+      if (Date.now() < end) tx.objectStore('notes').get('nothing').onsuccess = again;
+    };
+    again();
+    tx.oncomplete = () => setTimeout(burst, 5);
+  };
+  burst();
+}
