@@ -1,6 +1,6 @@
 import { bottomPlate, costOfRow, estimateBottom, gramsOf, type NeededRoom } from '../fit';
 import { asItStands, type BoxNet, layNet } from '../net';
-import { benchToolOf, type EventPlan, planEvent, type SheetPlanner } from '../plan';
+import { benchToolOf, planEvent, type SheetPlanner } from '../plan';
 import { meritsOf } from '../plan/event/style-facts';
 import type { FavorEvent, Recipe } from '../rows';
 import { mmOfTicks } from '../rows/lengths';
@@ -77,8 +77,6 @@ export function weighBox(
   const sheets = plan?.papers[0]?.plan;
   if (!plan || !sheets || sheets.unplaced.length > 0) return null;
   const bench = benchToolOf(tool);
-  // A proof that takes too long to count again is let go; the area alone still says something.
-  const atLeast = Math.max(sheets.lowerBound, leastByArea(plan.papers[0]));
   const minutes = plan.hours.totalSeconds / 60;
   const glued = asItStands(net).reduce((sum, { joints }) => sum + joints.length, 0);
   const [marks = 0, ...alike] = easeOf({ ...row, handling: row.settings + row.edges });
@@ -91,7 +89,7 @@ export function weighBox(
     row: costOfRow(row, rooms[arrangement]?.inside ?? row.inside),
     byTemplate: row.byTemplate,
     glued,
-    sheets: { count: sheets.sheets, atLeast, proven: sheets.sheets === atLeast },
+    sheets: { count: sheets.sheets, atLeast: sheets.lowerBound, proven: sheets.proven },
     costMinor: plan.cost.unpriced.length > 0 ? null : plan.cost.using.totalMinor,
     minutes,
     closing,
@@ -106,13 +104,6 @@ export function weighBox(
       fanciest: [-fancyPanels(net), -net.pieces.length],
     },
   };
-}
-
-/** No fewer sheets than the parts have area. */
-function leastByArea(paper: EventPlan['papers'][number] | undefined): number {
-  if (!paper) return 0;
-  const area = paper.parts.reduce((sum, { across, up, count }) => sum + across * up * count, 0);
-  return Math.ceil(area / (paper.sheet.across * paper.sheet.up));
 }
 
 /** How the box is shut at the end, read off its net. */

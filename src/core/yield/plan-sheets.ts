@@ -6,7 +6,7 @@ import { Effort, type EffortLimits } from './stock/effort';
 import { type NamedUse, nameParts } from './stock/name-parts';
 import { type StockPlan, solveStock } from './stock/solve-stock';
 import type { BoundProof, CuttingTool, Layout, SheetPaper, SheetPart, SheetPlan } from './types';
-import { writePoints, writeProof } from './write-proof';
+import { writeArea, writePoints, writeProof } from './write-proof';
 
 export interface PlanOptions extends EffortLimits {
   /** Told every better plan on the way to the last. */
@@ -49,7 +49,9 @@ export function planSheets(
     const written = writePlan(plan, layouts, writeProof(plan, sheet), sheet, paper);
     if (holds(written)) return written;
     const plain = writePlan(plan, layouts, plan.bound && writePoints(plan.bound, sheet), sheet, paper);
-    return plan.cases !== null && holds(plain) ? plain : withoutBound(written);
+    if (plan.cases !== null && holds(plain)) return plain;
+    const placed = parts.filter(({ id }) => !sheet.unplaced.includes(id));
+    return writePlan(plan, layouts, writeArea(placed, paper), sheet, paper);
   };
   if (sheet.problem.items.length === 0) return write({ uses: [], sheets: 0, bound: null, cases: null }, (use) => layUse(use, sheet)); // biome-ignore format: one line
   const { onProgress } = options;
@@ -62,19 +64,12 @@ export function planSheets(
   return write(best, (use) => easiest.lay(use, handWork));
 }
 
-/** A proof that takes longer to count than a fifth of the time allowed is let go. */
+/** A proof that takes longer to count than a fifth of the time allowed is let go; the area alone still says something. */
 function latenessOf({ seconds = 5, now }: PlanOptions): () => boolean {
   if (now === undefined) return () => false;
   const end = now() + seconds * 1200;
   return () => now() > end;
 }
-
-const withoutBound = (plan: SheetPlan): SheetPlan => ({
-  ...plan,
-  lowerBound: 0,
-  proven: plan.sheets === 0,
-  proof: null,
-});
 
 function writePlan(
   { sheets }: StockPlan,

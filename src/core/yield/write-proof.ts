@@ -3,7 +3,7 @@ import type { CaseNode } from './stock/case-search';
 import type { PointsBound } from './stock/points-bound';
 import type { CasesBound } from './stock/settle-cases';
 import type { StockPlan } from './stock/solve-stock';
-import type { BoundProof, CaseTree } from './types';
+import type { BoundProof, CaseTree, SheetPaper, SheetPart } from './types';
 
 /** The best bound of a plan with its reasons, told by part; null before anything is known. */
 export function writeProof({ bound, cases }: StockPlan, sheet: SheetProblem): BoundProof | null {
@@ -17,6 +17,22 @@ export const writePoints = ({ points, most, sheets }: PointsBound, sheet: SheetP
   most,
   sheets,
 });
+
+/** A bound by area, which is counted again at once: every part's points are its area, over their common measure. */
+export function writeArea(parts: readonly SheetPart[], paper: SheetPaper): BoundProof {
+  const { left, right, near, far } = paper.squaring;
+  const sheet = (paper.across - left - right) * (paper.up - near - far);
+  const per = parts.reduce((common, { across, up }) => commonMeasure(common, across * up), sheet);
+  const total = parts.reduce((sum, { across, up, count }) => sum + ((across * up) / per) * count, 0);
+  const most = sheet / per;
+  return {
+    points: Object.fromEntries(parts.map(({ id, across, up }) => [id, (across * up) / per])),
+    most,
+    sheets: Math.ceil(total / most),
+  };
+}
+
+const commonMeasure = (a: number, b: number): number => (b === 0 ? a : commonMeasure(b, a % b));
 
 /** Every part of a kind gets the figure of its kind. */
 const byPart = (figures: readonly number[], { kinds }: SheetProblem): Record<string, number> =>

@@ -40,6 +40,30 @@ describe('forty boxes and four spare, each with a liner', () => {
     expect(checkPlan(plan, BOX, TABLOID, toolOf())).toEqual([]);
     expect(plan.lowerBound).toBeGreaterThan(0);
   });
+
+  test('a proof that is not counted in time gives way to the area, which is', () => {
+    // 44 × (11 × 4 1/2 + 3 1/2 × 6) sq in over 11 × 17: 44 × 70.5 / 187 = 16.6, so 17 sheets at least; 19 are proven with time.
+    let calls = 0;
+    const late = () => (++calls > 1 ? 1e9 : 0);
+    const plan = planSheets(BOX, TABLOID, toolOf(), { now: late });
+    expect(plan.lowerBound).toBe(17);
+    expect(plan.proof && checkBound(plan.proof, BOX, TABLOID, toolOf(), [], () => true)).toBeNull();
+    expect(checkPlan(plan, BOX, TABLOID, toolOf())).toEqual([]);
+  });
+
+  test('an area bound of one sheet too many, or of points beyond the area, does not pass', () => {
+    const { proof } = planSheets(BOX, TABLOID, toolOf(), {
+      now: (() => {
+        let calls = 0;
+        return () => (++calls > 1 ? 1e9 : 0);
+      })(),
+    });
+    if (proof === null) throw new Error('no proof');
+    const check = (broken: typeof proof) => checkBound(broken, BOX, TABLOID, toolOf(), [], () => true);
+    expect(check({ ...proof, sheets: proof.sheets + 1 })).toMatch(/need no 18 sheets/);
+    const more = Object.fromEntries(Object.entries(proof.points).map(([id, points]) => [id, points + 1]));
+    expect(check({ ...proof, points: more })).toMatch(/not counted in time/);
+  });
 });
 
 describe('odd orders', () => {

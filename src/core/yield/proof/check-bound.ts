@@ -17,7 +17,9 @@ export function checkBound(
   shouldStop: () => boolean = () => false,
 ): string | null {
   const placed = parts.filter(({ id }) => !unplaced.includes(id));
-  const most = mostPoints(proof.points, placed, paper, tool, shouldStop);
+  const most = isByArea(proof, placed, paper)
+    ? proof.most
+    : mostPoints(proof.points, placed, paper, tool, shouldStop);
   if (!Number.isFinite(most)) return 'the points on a sheet were not counted in time';
   if (most > proof.most) return `a sheet can hold ${most} points, the proof says ${proof.most}`;
   const total = placed.reduce(
@@ -30,6 +32,17 @@ export function checkBound(
     return `${total} points need no ${proof.sheets} sheets of ${proof.most}`;
   return null;
 }
+
+/** Whether each part's share of a sheet's points is no more than its share of the squared sheet's area: then no cutting holds more than `most`. */
+function isByArea({ points, most }: BoundProof, parts: readonly SheetPart[], paper: SheetPaper): boolean {
+  const area = BigInt(squaredArea(paper));
+  return parts.every(
+    ({ id, across, up }) => BigInt(points[id] ?? 0) * area <= BigInt(across * up) * BigInt(most),
+  );
+}
+
+const squaredArea = ({ across, up, squaring: { left, right, near, far } }: SheetPaper): number =>
+  (across - left - right) * (up - near - far);
 
 /** As far as the points go, then case by case; the layouts are counted again here. Only for free turns and a tool that reaches along one side. */
 function checkByCases(
