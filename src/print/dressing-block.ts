@@ -1,9 +1,10 @@
 import type { Dressing } from '../../shared/workbook';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
-import { outsideSize, sizePieces, tieLength } from '../core/dress';
+import { insertCuts, outsideSize, sizePieces, tieLength } from '../core/dress';
 import type { BoxNet } from '../core/net/types';
 import { markAbove, type Ruler, type Ticks } from '../core/units';
+import { type Reason, sayReason } from '../core/units/reason';
 import { type Block, keepNext, space, textBlock } from './block';
 import { TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
@@ -40,10 +41,20 @@ export function dressingBlocks(
     ]);
 }
 
+const saysIn =
+  (ruler: Ruler) =>
+  (cut: Reason): string =>
+    sayReason(cut, { length: (of) => lengthWords(of, ruler), money: String }).replace(/\.$/, '');
+
 const rowsOf = (net: BoxNet, dressing: Dressing, mark: Ticks, ruler: Ruler): string[][] => [
   ...sizePieces(net, dressing, mark).map(({ piece, size }) => [
     setFractions(piece.name),
-    size ? sizeWords(size.across, size.up, ruler) : 'doesn’t fit',
+    size
+      ? [
+          sizeWords(size.across, size.up, ruler),
+          ...insertCuts(net, piece, size, mark).map(saysIn(ruler)),
+        ].join('. ')
+      : 'doesn’t fit',
     `${piece.perBox}`,
   ]),
   ...(dressing.ties ?? []).map((tie) => [

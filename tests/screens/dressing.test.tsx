@@ -23,6 +23,42 @@ test('a layer is put on, another one upon it, and both are undone', async () => 
   expect(bare()?.pieces).toHaveLength(1);
 });
 
+test('dividers are put in as two sets that change together, and say how they are slotted', async () => {
+  const app = await openApp(PAGE);
+  const user = userEvent.setup();
+  await user.click(await screen.findByRole('radio', { name: 'Bare' }));
+  await user.click(screen.getByRole('button', { name: 'Dividers' }));
+  const pieces = () => dressingsOf(app).find(({ id }) => id === 'bare')?.pieces ?? [];
+  expect(pieces().map(({ name, perBox }) => [name, perBox])).toEqual([
+    ['Divider, left to right', 1],
+    ['Divider, front to back', 1],
+  ]);
+  const row = screen.getByText('Divider, left to right').closest('li')!;
+  const columns = within(row).getByLabelText('Left to right: Divider, left to right');
+  await user.clear(columns);
+  await user.type(columns, '3{Enter}');
+  expect(pieces().map(({ perBox }) => perBox)).toEqual([1, 2]);
+  expect(within(row).getByText(/^2 slots from the top edge/)).toBeInTheDocument();
+  // put in again, they take the place of the first
+  await user.click(screen.getByRole('button', { name: 'Dividers' }));
+  expect(pieces()).toHaveLength(2);
+});
+
+test('a raised floor has holes until they are taken off, and a pad is plain', async () => {
+  const app = await openApp(PAGE);
+  const user = userEvent.setup();
+  await user.click(await screen.findByRole('radio', { name: 'Bare' }));
+  await user.click(screen.getByRole('button', { name: 'Raised floor' }));
+  await user.click(screen.getByRole('button', { name: 'Cushion pad' }));
+  const fits = () =>
+    dressingsOf(app)
+      .find(({ id }) => id === 'bare')
+      ?.pieces.map(({ fit }) => fit);
+  expect(fits()).toMatchObject([{ holes: { shape: 'round' } }, { rule: 'on-floor', riseMm: 0 }]);
+  await user.selectOptions(screen.getAllByLabelText(/^Holes/)[0]!, 'none');
+  expect(fits()?.[0]).not.toHaveProperty('holes');
+});
+
 test('one recipe carries several dressings: one is copied, renamed and deleted', async () => {
   const app = await openApp(PAGE);
   const user = userEvent.setup();

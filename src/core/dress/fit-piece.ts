@@ -3,6 +3,7 @@ import type { BoxNet } from '../net/types';
 import type { DressingPiece, PieceFit } from '../rows/dressing';
 import { ticksOfMm } from '../rows/lengths';
 import { markAbove, markBelow, type Ticks, ticks } from '../units';
+import { dividerSize, floorSize } from './inserts';
 import { outsideSize } from './outside-size';
 import { type FlatSize, panelSize, windowSize } from './panel-size';
 
@@ -59,6 +60,10 @@ function sizeByRule(net: BoxNet, fit: PieceFit, mark: Ticks): FlatSize | null {
         }
       );
     }
+    case 'divides':
+      return dividerSize(net, fit, mark);
+    case 'on-floor':
+      return floorSize(net, fit, mark);
   }
 }
 

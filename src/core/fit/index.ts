@@ -1,4 +1,5 @@
 export { arrangeContents } from './arrange';
+export { cellsOf } from './cells-of';
 export { checkArrangement } from './check-arrangement';
 export {
   type EasyCandidate,

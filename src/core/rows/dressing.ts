@@ -32,12 +32,35 @@ const pieceFit = z.discriminatedUnion('rule', [
     part: part.optional(),
     lapMm: marginMm,
   }),
+  /** One family of strips that divide the room into cells, slotted half-way where the others cross; `easeMm` off its length in all. */
+  z.strictObject({
+    rule: z.literal('divides'),
+    runs: z.enum(['across', 'deep']),
+    columns: whole(2, 12),
+    rows: whole(2, 12),
+    heightMm: lengthMm,
+    easeMm: marginMm,
+  }),
+  /** As large as the floor less `easeMm`; raised on four sides folded down, with holes for things to stand in, where it has them. */
+  z.strictObject({
+    rule: z.literal('on-floor'),
+    easeMm: marginMm,
+    riseMm: marginMm,
+    holes: z
+      .strictObject({
+        shape: z.enum(['round', 'square']),
+        acrossMm: lengthMm,
+        columns: whole(1, 12),
+        rows: whole(1, 12),
+      })
+      .optional(),
+  }),
 ]);
 
-/** A cut piece that goes with each box: a liner behind the contents, a layer, a band, a tag, window film. */
+/** A cut piece that goes with each box: a liner behind the contents, a layer, a band, a tag, window film, or an insert. */
 const dressingPiece = z.strictObject({
   id,
-  kind: z.enum(['liner', 'layer', 'band', 'tag', 'window']),
+  kind: z.enum(['liner', 'layer', 'band', 'tag', 'window', 'divider', 'raised-floor', 'cushion']),
   name: words,
   widthMm: lengthMm,
   heightMm: lengthMm,

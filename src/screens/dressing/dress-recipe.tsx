@@ -135,10 +135,10 @@ function Dressed({ recipe, net, dressing, edits, boxes, event }: DressedProps) {
   return (
     <>
       <div className="dressing-parts">
-        <PieceList {...shared} sized={sized} />
+        <PieceList {...shared} sized={sized} mark={finestMark} />
         <TieList {...shared} mark={finestMark} />
         <CountedList {...shared} />
-        <PutOn {...shared} />
+        <PutOn {...shared} recipe={recipe} />
         <AdhesiveOf net={net} sized={sized} event={event} />
       </div>
       <DressingMap recipe={recipe} net={net} dressing={dressing} sized={sized} />

@@ -10,6 +10,7 @@ import { useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
 import { usePageWords, useSay } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
+import { InsertFields } from './insert-fields';
 import { findPanel, panelKey, visiblePanels } from './new-dressing';
 
 interface FitFieldsProps {
@@ -43,6 +44,7 @@ export function FitFields({ piece, net, edits }: FitFieldsProps) {
       found === 'own' ? { ...own, ...sized } : { ...piece, fit: begin(found, panel) },
     );
   };
+  if (fit?.rule === 'divides' || fit?.rule === 'on-floor') return <InsertFields {...{ piece, fit, edits }} />;
   return (
     <>
       <SelectField
@@ -133,7 +135,7 @@ export function FitFields({ piece, net, edits }: FitFieldsProps) {
 }
 
 /** source: common practice, no source: 1/8 in of reveal, 1/2 in of lap, 1/4 in behind an opening. */
-function begin(rule: PieceFit['rule'], panel: string): PieceFit {
+function begin(rule: Exclude<(typeof RULES)[number], 'own'>, panel: string): PieceFit {
   switch (rule) {
     case 'on-panel':
       return { rule, panel, revealMm: 3.175 };

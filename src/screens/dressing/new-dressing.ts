@@ -1,8 +1,9 @@
 import type { Counted, Dressing, DressingPiece, Recipe, Supply, Tie } from '../../../shared/workbook';
 import { panelWords } from '../../core/draw/net/panel-labels';
+import { withCells } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { mmOfTicks } from '../../core/rows/lengths';
-import { inches, type LengthUnit, millimetres } from '../../core/units';
+import { inches, type LengthUnit, markBelow, millimetres, ticks } from '../../core/units';
 import type { NewDressing } from '../../ui/words/english/dressing';
 import type { Say } from '../../ui/words/spoken';
 
@@ -57,6 +58,12 @@ export interface Beginning {
   readonly unit: LengthUnit;
   readonly supplies: readonly Supply[];
   readonly name: string;
+  /** What the two families of dividers are called, and into how many cells they part the box. */
+  readonly dividers: {
+    readonly names: Readonly<Record<'across' | 'deep', string>>;
+    readonly columns: number;
+    readonly rows: number;
+  };
 }
 
 /** A dressing with one more thing on it, at the sizes that are usual. source: common practice, no source. */
@@ -88,12 +95,37 @@ export function putOn(dressing: Dressing, what: NewDressing, beginning: Beginnin
         ...dressing,
         ties: [...ties, newTie(freshId(what, ties), what, supplyOf('twine', 'ribbon'), beginning)],
       };
+    case 'dividers':
+      return putDividers(dressing, beginning);
     default:
       return {
         ...dressing,
         pieces: [...dressing.pieces, newPiece(freshId(what, dressing.pieces), what, beginning)],
       };
   }
+}
+
+/** Strips both ways, as high as half of the room. */
+function putDividers(dressing: Dressing, { net, unit, dividers }: Beginning): Dressing {
+  const { names, columns, rows } = dividers;
+  const mark = unit === 'in' ? inches(0, 1, 4) : millimetres(5);
+  const high = markBelow(ticks(Math.max(mark, Math.floor(net.inside.height / 2))), mark);
+  const heightMm = mmOfTicks(high);
+  const others = dressing.pieces.filter(({ fit }) => fit?.rule !== 'divides');
+  const pieces = (['across', 'deep'] as const).map(
+    (runs): DressingPiece => ({
+      id: freshId(`divider-${runs}`, others),
+      kind: 'divider',
+      name: names[runs],
+      widthMm: usual(unit, 48, 75),
+      heightMm,
+      perBox: 1,
+      grain: 'free',
+      paperId: null,
+      fit: { rule: 'divides', runs, columns, rows, heightMm, easeMm: usual(unit, 1, 1) },
+    }),
+  );
+  return withCells({ ...dressing, pieces: [...others, ...pieces] }, {});
 }
 
 function newTie(id: string, wrap: 'cross' | 'ring', supplyId: string | null, { name, unit }: Beginning): Tie {
@@ -106,7 +138,11 @@ function newTie(id: string, wrap: 'cross' | 'ring', supplyId: string | null, { n
   return { id, name, supplyId, wrap, bow, perBox: 1 };
 }
 
-function newPiece(id: string, kind: DressingPiece['kind'], { name, unit, net }: Beginning): DressingPiece {
+function newPiece(
+  id: string,
+  kind: Exclude<DressingPiece['kind'], 'divider'>,
+  { name, unit, net }: Beginning,
+): DressingPiece {
   const panels = visiblePanels(net);
   const front = panels.find(({ panel }) => panel === 'front') ?? panels[0];
   const panel = front?.panel ?? 'front';
@@ -132,6 +168,18 @@ function newPiece(id: string, kind: DressingPiece['kind'], { name, unit, net }: 
       return { ...plain, fit: { rule: 'over-window', panel, ...windowed, lapMm: usual(unit, 4, 6) } };
     case 'tag':
       return { ...plain, shape: 'banner' };
+    case 'raised-floor':
+      return {
+        ...plain,
+        fit: {
+          rule: 'on-floor',
+          easeMm: usual(unit, 1, 1),
+          riseMm: usual(unit, 12, 20),
+          holes: { shape: 'round', acrossMm: usual(unit, 12, 20), columns: 1, rows: 1 },
+        },
+      };
+    case 'cushion':
+      return { ...plain, fit: { rule: 'on-floor', easeMm: usual(unit, 1, 1), riseMm: 0 } };
   }
 }
 

@@ -62,16 +62,19 @@ export function PieceFields({ piece, net, edits }: PieceFieldsProps) {
         choices={GRAINS.map((id) => ({ id, label: words.grains[id] }))}
         onChange={(id) => set(words.grain, { grain: GRAINS.find((grain) => grain === id) ?? 'free' })}
       />
-      <div className="field">
-        <span className="field-name">{words.perBox}</span>
-        <CountStepper
-          label={`${words.perBox}: ${piece.name}`}
-          value={piece.perBox}
-          least={1}
-          most={100}
-          onChange={(perBox) => set(words.perBox, { perBox })}
-        />
-      </div>
+      {/* dividers count themselves by their cells */}
+      {piece.fit?.rule !== 'divides' && (
+        <div className="field">
+          <span className="field-name">{words.perBox}</span>
+          <CountStepper
+            label={`${words.perBox}: ${piece.name}`}
+            value={piece.perBox}
+            least={1}
+            most={100}
+            onChange={(perBox) => set(words.perBox, { perBox })}
+          />
+        </div>
+      )}
       <div className="field">
         <span className="field-name">{words.strips}</span>
         <CountStepper
@@ -87,7 +90,16 @@ export function PieceFields({ piece, net, edits }: PieceFieldsProps) {
 }
 
 /** source: common practice, no source; the plan counts the same where none is given. */
-const USUAL_STRIPS = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const;
+const USUAL_STRIPS = {
+  liner: 2,
+  layer: 2,
+  band: 1,
+  tag: 0,
+  window: 2,
+  divider: 0,
+  'raised-floor': 0,
+  cushion: 0,
+} as const;
 const NOTHING = ticks(0);
 
 /** Where a tag or label is stuck on. */

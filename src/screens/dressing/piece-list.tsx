@@ -1,8 +1,9 @@
 import { Layers, Trash2 } from 'lucide-react';
 import type { Dressing } from '../../../shared/workbook';
-import { movedOnto, overhangOf, type SizedPiece } from '../../core/dress';
+import { insertCuts, movedOnto, overhangOf, type SizedPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { whyPiece } from '../../core/plan/why/dressing-why';
+import type { Ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { lengthWords, sizeWords, useRuler } from '../../ui/fields/measure';
@@ -20,10 +21,12 @@ interface PieceListProps {
   readonly sized: readonly SizedPiece[];
   readonly edits: DressingEdits;
   readonly boxes: number;
+  /** The marks that sizes are cut on. */
+  readonly mark: Ticks;
 }
 
 /** Every cut piece: its size, paper and count on one line, which opens to what it follows and why it is that large. */
-export function PieceList({ net, dressing, sized, edits, boxes }: PieceListProps) {
+export function PieceList({ net, dressing, sized, edits, boxes, mark }: PieceListProps) {
   const words = usePageWords().dressing;
   return (
     <section aria-labelledby="pieces-head">
@@ -32,7 +35,7 @@ export function PieceList({ net, dressing, sized, edits, boxes }: PieceListProps
       <ul className="dressing-rows">
         {sized.map((each) => (
           <li key={each.piece.id}>
-            <PieceRow {...each} {...{ net, dressing, edits, boxes }} />
+            <PieceRow {...each} {...{ net, dressing, edits, boxes, mark }} />
           </li>
         ))}
       </ul>
@@ -40,11 +43,12 @@ export function PieceList({ net, dressing, sized, edits, boxes }: PieceListProps
   );
 }
 
-function PieceRow({ piece, size, net, edits, boxes }: SizedPiece & Omit<PieceListProps, 'sized'>) {
+function PieceRow({ piece, size, net, edits, boxes, mark }: SizedPiece & Omit<PieceListProps, 'sized'>) {
   const words = usePageWords().dressing;
   const ruler = useRuler();
   const papers = useWorkbook((state) => state.rows.papers);
   const paper = piece.paperId === null ? undefined : papers.get(piece.paperId);
+  const isInsert = piece.fit?.rule === 'divides' || piece.fit?.rule === 'on-floor';
   const over = size && overhangOf(net, piece, size);
   const facts = [
     words.eachBox(piece.perBox),
@@ -66,7 +70,11 @@ function PieceRow({ piece, size, net, edits, boxes }: SizedPiece & Omit<PieceLis
         </span>
       }
     >
-      {size ? <WhyList why={whyPiece(net, piece, size)} /> : <p role="status">{words.doesNotFitWhy}</p>}
+      {size ? (
+        <WhyList why={[...whyPiece(net, piece, size), ...insertCuts(net, piece, size, mark)]} />
+      ) : (
+        <p role="status">{isInsert ? words.insertDoesNotFit : words.doesNotFitWhy}</p>
+      )}
       {over && (
         <div className="dressing-note" role="status">
           <p>{words.overhangs(lengthWords(over.across, ruler), lengthWords(over.up, ruler))}</p>

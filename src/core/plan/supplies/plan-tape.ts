@@ -12,10 +12,16 @@ import { rollOut } from './plan-rolls';
 export const TAPE_INSET = inches(0, 1, 8);
 
 /** Strips that hold one dressing piece: across its top and bottom, or the lap of a band. source: common practice, no source */
-const USUAL_STRIPS = { liner: 2, layer: 2, band: 1, tag: 0, window: 2 } as const satisfies Record<
-  DressingPiece['kind'],
-  number
->;
+const USUAL_STRIPS = {
+  liner: 2,
+  layer: 2,
+  band: 1,
+  tag: 0,
+  window: 2,
+  divider: 0,
+  'raised-floor': 0,
+  cushion: 0,
+} as const satisfies Record<DressingPiece['kind'], number>;
 
 /** A band whose lap nobody typed. source: common practice, no source */
 const USUAL_LAP = inches(0, 1, 2);

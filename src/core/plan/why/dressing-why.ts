@@ -95,6 +95,24 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
         }),
       ];
     }
+    case 'divides':
+      return [
+        reason('Across: {room} inside − {ease} to slide in, cut {across}.', {
+          ...made,
+          room: length(fit.runs === 'across' ? net.inside.width : net.inside.depth),
+          ease: length(ticksOfMm(fit.easeMm)),
+        }),
+        reason('{up} high, your size.', made),
+      ];
+    case 'on-floor':
+      return [
+        reason('The floor is {width} × {depth} inside, less {ease} to go in.', {
+          width: length(net.inside.width),
+          depth: length(net.inside.depth),
+          ease: length(ticksOfMm(fit.easeMm)),
+        }),
+        reason(fit.riseMm > 0 ? 'With its sides: cut {across} × {up}.' : 'Cut {across} × {up}.', made),
+      ];
   }
 }
 
