@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { readContents } from '../../shared/contents-file';
 import { readWorkbook } from '../../shared/read-workbook';
 import { writeWorkbook } from '../../shared/write-workbook';
+import { checkBox } from '../../src/core/checks';
 import { netOfRecipe, planEvent } from '../../src/core/plan';
+import { styleById } from '../../src/core/styles';
 
 const QUESTION = 'twelve-truffles.json';
 const files = readdirSync('demo-data').filter((name) => name.endsWith('.json') && name !== QUESTION);
@@ -28,6 +30,12 @@ describe('the demo data', () => {
     const reading = readWorkbook(textOf(name));
     if (!reading.ok) throw new Error(name);
     for (const recipe of reading.file.recipes) expect(netOfRecipe(recipe)?.pieces.length).toBeGreaterThan(0);
+    for (const recipe of reading.file.recipes) {
+      const style = styleById(recipe.styleId);
+      const net = netOfRecipe(recipe);
+      const stops = style && net ? checkBox(style, net).filter(({ severity }) => severity === 'stop') : [];
+      expect(stops, recipe.name).toEqual([]);
+    }
     for (const event of reading.file.events) expect(planEvent(reading.file, event.id)?.findings).toEqual([]);
   });
 });

@@ -1,6 +1,9 @@
+import { panelWords } from '../net/panel-words';
 import type { PieceNet } from '../net/types';
 import type { Reason } from '../units/reason';
 import { roundToTick, TICKS_PER_MM, type Ticks } from '../units/ticks';
+
+export { panelWords };
 
 /**
  * Something a maker should know about their box: `stop` means it cannot be folded as asked, `warn` that it will disappoint, `note` a tip.
@@ -24,9 +27,5 @@ export const asTicks = (mm: number): Ticks =>
   roundToTick(
     (Number.isNaN(mm) ? 0 : Math.max(-BEYOND_ANY_CARD, Math.min(BEYOND_ANY_CARD, mm))) * TICKS_PER_MM,
   );
-
-/** `frontLeftTab` as a maker says it: front left tab. */
-export const panelWords = (panel: string): string =>
-  panel.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
 
 export const wordsOf = (piece: PieceNet, face: number): string => panelWords(piece.faces[face]?.panel ?? '');

@@ -4,10 +4,12 @@ import {
   type PlacedFigure,
   putOnPaper,
   seeBox,
+  seeBoxShut,
   seeFigure,
   showsInside,
 } from '../fold/seen/figure';
 import { benchView, standingView } from '../fold/seen/view';
+import { seeWorn, type Wears, type Worn, type WornArea, wearersOf } from '../fold/seen/worn';
 import type { BoxNet, NetEdge, PieceNet } from '../net/types';
 import type { At } from '../plane';
 import { hatchLines } from './strokes/hatch';
@@ -46,11 +48,11 @@ export function drawFolded(piece: PieceNet, options: FoldedOptions): Drawing {
   );
 }
 
-/** A whole box closed, its lid (if it has one) lifted off above it: the picture for tiles and cards. */
-export function drawFoldedBox(box: BoxNet, space: PictureSpace): Drawing {
-  const placed = seeBox(box);
+/** A whole box closed, its lid (if it has one) lifted off above it: the picture for tiles and cards. With what it wears its lid is on. */
+export function drawFoldedBox(box: BoxNet, space: PictureSpace, worn: readonly Worn[] = []): Drawing {
+  const placed = worn.length > 0 ? seeBoxShut(box) : seeBox(box);
   const title = `${placed.map(({ figure }) => figure.piece.label).join(' and ')}, closed`;
-  return drawFigures(placed, space, true, title, `${title}, drawn from the front and above.`);
+  return drawFigures(placed, space, true, title, `${title}, drawn from the front and above.`, worn);
 }
 
 const MARGIN_MM = 1;
@@ -61,33 +63,55 @@ function drawFigures(
   shade: boolean,
   title: string,
   description: string,
+  worn: readonly Worn[] = [],
 ): Drawing {
+  const wearers = wearersOf(placed);
   const all = aroundFigures(placed);
   const scale = Math.min(
     (space.widthMm - 2 * MARGIN_MM) / (all.right - all.left || 1),
     (space.heightMm - 2 * MARGIN_MM) / (all.top - all.bottom || 1),
   );
-  const marks = placed.flatMap(({ figure, dx, dy }) =>
-    drawFigure(figure, ([x, y]) => [(x + dx) * scale, (y + dy) * scale], shade),
+  const marks = placed.flatMap(({ figure, dx, dy }, at) =>
+    drawFigure(figure, ([x, y]) => [(x + dx) * scale, (y + dy) * scale], {
+      shade,
+      worn,
+      wears: wearers[at]!,
+    }),
   );
   return frameMarks(marks, title, description, MARGIN_MM);
 }
 
+interface FigureLook {
+  readonly shade: boolean;
+  readonly worn: readonly Worn[];
+  readonly wears: Wears;
+}
+
 /** Card first, from the back to the front, then every line that is not behind a nearer face. */
-function drawFigure(figure: Figure, onPaper: (point: At) => At, shade: boolean): Mark[] {
+function drawFigure(figure: Figure, onPaper: (point: At) => At, { shade, worn, wears }: FigureLook): Mark[] {
   const { covers, showing, lines } = putOnPaper(figure, onPaper);
   const key = (face: number) => `panel ${figure.piece.faces[face]!.panel}`;
+  const areas = worn.length > 0 ? seeWorn(figure, worn, onPaper, covers, wears) : [];
   const shaded = figure.order.filter((face) => shade && showsInside(figure, face));
   return [
-    ...figure.order.map((face) => areaMark('paper', covers[face]!.ring, key(face), covers[face]!.holes)),
+    ...figure.order.flatMap((face) => [
+      areaMark('paper', covers[face]!.ring, key(face), covers[face]!.holes),
+      ...areas.filter((area) => area.face === face).map(fillWorn),
+    ]),
     ...shaded.flatMap((face) =>
       hatchLines(covers[face]!.ring, covers[face]!.holes, SHADE).flatMap(([from, to]) =>
         showing(from, to, [face]).map((ends) => lineMark('shade', ends, key(face))),
       ),
     ),
     ...lines().map(({ edge, on, ends }) => lineMark(inkOfFolded(edge, figure.angles), ends, key(on[0]!))),
+    ...areas.flatMap((area) => [
+      ...(area.face === null ? [fillWorn(area)] : []),
+      ...area.edges.map((ends) => lineMark('edge', ends)),
+    ]),
   ];
 }
+
+const fillWorn = ({ ring }: WornArea): Mark => areaMark('paper', ring);
 
 const SHADE = { anglesDeg: [135], gapMm: 1.3 } as const;
 

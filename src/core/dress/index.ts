@@ -6,3 +6,4 @@ export { type FlatSize, panelSize, windowSize } from './panel-size';
 export { movedOnto, overhangOf, placePiece } from './place-piece';
 export { type PrintWay, printWayOf, printWayOn, turnedPrint } from './print-way';
 export { bowLength, tieLength, wrapLength } from './tie-length';
+export { dressSteps, wornOf } from './worn-dressing';

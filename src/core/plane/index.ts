@@ -1,4 +1,5 @@
 export { clipTo, deepestOverlap, outsideParts, overlapDepth } from './clip';
+export { type LabelShape, labelOutline } from './label-outline';
 export { convexParts, fewConvexParts, hullOf, type Triangle, trianglesOf } from './parts';
 export {
   type At,

@@ -2,11 +2,16 @@ import { useMemo } from 'react';
 import { Link } from 'react-router';
 import type { Recipe, Tool } from '../../../shared/workbook';
 import { setFractions } from '../../core/draw/strokes/set-fractions';
-import { type EventPlan, oneSetting, type PlannedPaper, type RunStep } from '../../core/plan';
+import { dressSteps } from '../../core/dress';
+import { type EventPlan, netOfRecipe, oneSetting, type PlannedPaper, type RunStep } from '../../core/plan';
+import { USUAL_FINEST } from '../../core/units';
 import { letterParts } from '../../print';
 import { benchOfRecipe } from '../../state/results/bench-result';
+import { useLookColours } from '../../state/results/look-colours';
+import { useWorkbook } from '../../state/use-workbook';
 import { SheetView } from '../../ui/drawing/sheet-view';
 import { useRuler } from '../../ui/fields/measure';
+import { FoldedPicture } from '../../ui/folded/folded-picture';
 import { pageAddress } from '../../ui/frame/addresses';
 import { usePageWords, useSay } from '../../ui/words';
 import { StepView } from './bench-net';
@@ -35,6 +40,8 @@ export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
     () => (card && work.do === 'fence' ? oneSetting(card, work.at, work.lie) : null),
     [card, work],
   );
+  if (recipe && (work.do === 'place' || work.do === 'tie'))
+    return <PutOnPicture {...{ step, plan, recipe }} />;
   if (work.do === 'sheets') {
     const planned = plan.papers.find(({ paperId }) => step.id === `cut/${paperId}`);
     return planned ? <SheetPictures planned={planned} eventId={plan.eventId} /> : null;
@@ -52,6 +59,27 @@ export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
         </li>
       ))}
     </ol>
+  );
+}
+
+/** The closed box with everything on it up to this step; nothing for what does not show. */
+function PutOnPicture({ step, plan, recipe }: { step: RunStep; plan: EventPlan; recipe: Recipe }) {
+  const line = plan.lines.find(({ lineId }) => lineId === step.lineId);
+  const dressing = recipe.dressings.find(({ id }) => id === line?.dressingId);
+  const colours = useLookColours(dressing, line?.paperId ?? recipe.paperId);
+  const net = useMemo(() => netOfRecipe(recipe), [recipe]);
+  const steps = useMemo(
+    () => (net && dressing ? dressSteps(net, dressing, USUAL_FINEST.in) : []),
+    [net, dressing],
+  );
+  const colour = useWorkbook((state) => state.rows.papers.get(line?.paperId ?? '')?.colour);
+  const at = steps.findIndex(({ id }) => id === step.id.split('/').at(-1));
+  const worn = steps[at]?.worn ?? [];
+  if (!net || worn.length === (steps[at - 1]?.worn ?? []).length) return null;
+  return (
+    <span className="style-picture">
+      <FoldedPicture net={net} worn={worn} colours={colours} {...(colour === undefined ? {} : { colour })} />
+    </span>
   );
 }
 

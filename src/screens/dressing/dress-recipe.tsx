@@ -14,6 +14,7 @@ import { AdhesiveOf } from './adhesive-of';
 import { CountedList } from './counted-list';
 import { useDressingEdits } from './dressing-edits';
 import { DressingMap } from './dressing-map';
+import { LookPicture } from './look-picture';
 import { addDressing } from './new-dressing';
 import { PieceList } from './piece-list';
 import { PutOn } from './put-on';
@@ -141,7 +142,10 @@ function Dressed({ recipe, net, dressing, edits, boxes, event }: DressedProps) {
         <PutOn {...shared} recipe={recipe} />
         <AdhesiveOf net={net} sized={sized} event={event} />
       </div>
-      <DressingMap recipe={recipe} net={net} dressing={dressing} sized={sized} />
+      <div className="dressing-seen">
+        <LookPicture recipe={recipe} net={net} dressing={dressing} mark={finestMark} />
+        <DressingMap recipe={recipe} net={net} dressing={dressing} sized={sized} />
+      </div>
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { Copy, Trash2 } from 'lucide-react';
-import type { EventLine } from '../../../shared/workbook';
+import type { EventLine, Recipe } from '../../../shared/workbook';
 import type { PlannedLine } from '../../core/plan';
+import { useLookColours } from '../../state/results/look-colours';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { IconButton } from '../../ui/fields/button';
@@ -35,7 +36,7 @@ export function EventLineRow({ line, planned, edits, isKit }: EventLineRowProps)
   const paper = line.paperId === null ? own : papers.get(line.paperId);
   return (
     <li className="event-line">
-      <RecipePicture recipe={recipe} colour={paper?.colour} />
+      <DressedPicture recipe={recipe} line={line} colour={paper?.colour} />
       <div className="event-line-what">
         <h3>{recipe.name}</h3>
         <SelectField
@@ -145,3 +146,18 @@ const withPaper = ({ mix: _, ...line }: EventLine, paperId: string | null): Even
   ...line,
   paperId,
 });
+
+/** The box as this line makes it: in its paper, with its look on. */
+function DressedPicture({
+  recipe,
+  line,
+  colour,
+}: {
+  readonly recipe: Recipe;
+  readonly line: EventLine;
+  readonly colour: string | undefined;
+}) {
+  const dressing = recipe.dressings.find(({ id }) => id === line.dressingId);
+  const colours = useLookColours(dressing, line.paperId ?? recipe.paperId);
+  return <RecipePicture recipe={recipe} colour={colour} dressing={dressing} colours={colours} />;
+}

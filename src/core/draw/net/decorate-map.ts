@@ -1,6 +1,6 @@
 import { type PanelWay, panelWays } from '../../fold/panel-way';
 import type { PieceNet, Point } from '../../net/types';
-import { type At, boxOf, boxRing } from '../../plane';
+import { type At, boxOf, type LabelShape, labelOutline } from '../../plane';
 import { inches, type Ruler, type Ticks, toMm } from '../../units';
 import { sizeWords } from '../strokes/length-text';
 import { drawLine } from '../strokes/line-marks';
@@ -22,7 +22,7 @@ export interface PlacedOutline {
   readonly across: Ticks;
   readonly up: Ticks;
   readonly behind: boolean;
-  readonly shape?: 'rectangle' | 'rounded' | 'circle' | 'banner';
+  readonly shape?: LabelShape;
 }
 
 export interface DecorateMapOptions {
@@ -71,35 +71,16 @@ export function drawDecorateMap(piece: PieceNet, options: DecorateMapOptions): N
   return { ...frameMarks(marks, title, mapInWords(piece, ways, hidden, ruler)), scale };
 }
 
-/** The outline of what is stuck on: a tag with its banner tip below, a circle as wide as it is long, rounded corners. */
-function outlineOf(
-  { left, bottom, across, up, shape = 'rectangle' }: PlacedOutline,
-  scale: number,
-): readonly At[] {
-  const box = {
-    left: toMm(left) * scale,
-    bottom: toMm(bottom) * scale,
-    right: toMm(left + across) * scale,
-    top: toMm(bottom + up) * scale,
-  };
-  const [wide, high] = [box.right - box.left, box.top - box.bottom];
-  if (shape === 'banner') {
-    const [a, ...rest] = boxRing(box);
-    return [a!, [box.left + wide / 2, box.bottom + Math.min(high / 2, wide / 3)], ...rest];
-  }
-  if (shape === 'rectangle') return boxRing(box);
-  const round = shape === 'circle' ? { x: wide / 2, y: high / 2 } : sameWays(Math.min(wide, high) / 5);
-  return Array.from({ length: 32 }, (_, step): At => {
-    const turn = ((step + 0.5) * Math.PI) / 16;
-    const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-    return [
-      (cos > 0 ? box.right - round.x : box.left + round.x) + round.x * cos,
-      (sin > 0 ? box.top - round.y : box.bottom + round.y) + round.y * sin,
-    ];
-  });
-}
-
-const sameWays = (radius: number) => ({ x: radius, y: radius });
+const outlineOf = ({ left, bottom, across, up, shape }: PlacedOutline, scale: number): readonly At[] =>
+  labelOutline(
+    {
+      left: toMm(left) * scale,
+      bottom: toMm(bottom) * scale,
+      right: toMm(left + across) * scale,
+      top: toMm(bottom + up) * scale,
+    },
+    shape ?? 'rectangle',
+  );
 
 /** A line beside every outer edge, as far out as the bleed goes. */
 function bleedLines({ edges }: PieceNet, place: (point: Point) => At, scale: number): Mark[] {

@@ -1,9 +1,12 @@
+import { panelWords } from '../../net/panel-words';
 import type { Face, PieceNet } from '../../net/types';
 import { type At, boxesOverlap, boxOf } from '../../plane';
 import { CAP_HEIGHT, textWidthMm } from '../strokes/letters';
 import { centredText, type TextMark, textBox, textMark } from '../strokes/marks';
 import { LESSER } from '../strokes/running-marks';
 import { fitsInside, type Rings, stackText } from '../strokes/text-stack';
+
+export { panelWords };
 
 /** A panel as the drawing names it: its faces together, the letter on it, and its words. */
 export interface DrawnPanel {
@@ -12,10 +15,6 @@ export interface DrawnPanel {
   readonly words: string;
   readonly faces: readonly Face[];
 }
-
-/** `frontFlap` as a maker says it: `front flap`. */
-export const panelWords = (panel: string): string =>
-  panel.replace(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase();
 
 /** No G, which stands for glue; no I and O, which read as figures. */
 const LETTERS = 'ABCDEFHJKLMNPQRSTUVWXYZ';

@@ -60,6 +60,23 @@ export function seeBox(box: BoxNet, ajar = false): readonly PlacedFigure[] {
     });
 }
 
+/** A whole box closed as it is given: its lid on, its sleeve over its drawer, its loose floor out of sight. */
+export function seeBoxShut(box: BoxNet): readonly PlacedFigure[] {
+  const [first, ...others] = seeBox(box);
+  if (!first) return [];
+  const { around } = first.figure;
+  const shown = others.filter(({ figure: { piece } }) => piece.lid || piece.shell.length > 0);
+  return [
+    first,
+    ...shown.map(({ figure, dx }) => ({
+      figure,
+      dx,
+      dy:
+        first.dy + (figure.piece.lid ? around.top - figure.around.top : around.bottom - figure.around.bottom),
+    })),
+  ];
+}
+
 /** The bottom of a box, held up and seen from below. */
 export function seeBottom(box: BoxNet): readonly PlacedFigure[] {
   return asItStands(box)

@@ -84,6 +84,7 @@ export const dressingMessages = {
   doesNotFitWhy:
     'That panel is missing, has no opening, or is too small for this margin. Choose another place.',
   moveOnto: 'Move it onto the panel',
+  lookHead: 'On the box',
   wrap: 'Direction',
   bow: 'Bow',
   withBow: 'with a bow',
