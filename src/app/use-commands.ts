@@ -31,9 +31,10 @@ export function useCommands(ask: (what: Asked) => void, go: (address: string) =>
     print: async (make) => {
       const made = await make(usualPaper(unit));
       const lost = made.lost ?? [];
-      // Said once, in place of printing; pressed again, it prints.
-      if (lost.length > 0 && !warned.has(lost.join())) {
-        warned.add(lost.join());
+      // Said once of each document, in place of printing it; pressed again, it prints.
+      const said = `${made.name}.${made.ending} ${lost.join()}`;
+      if (lost.length > 0 && !warned.has(said)) {
+        warned.add(said);
         return lost;
       }
       handOver(made);
