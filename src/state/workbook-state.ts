@@ -30,6 +30,7 @@ export interface Notice {
   readonly key: number;
   readonly code:
     | 'deleted'
+    | 'copied'
     | 'keptBoth'
     | 'cameBack'
     | 'stayed'

@@ -88,6 +88,23 @@ describe('a maker at her shelf', () => {
     expect(store.getState().duplicate({ table: 'recipes', id: 'nowhere' }, 'x').ok).toBe(false);
   });
 
+  test('copies its photos as well, says so, and takes all of it back in one step', async () => {
+    const { store, key, id } = await withRecipe();
+    const photo = { name: 'Front', recipeId: id, widthPx: 4, heightPx: 3, jpeg: 'AAAA' };
+    expect(store.getState().createTogether('Photo', [{ table: 'photos', content: () => photo }]).ok).toBe(
+      true,
+    );
+    const copied = store.getState().duplicate(key, 'Snow tray, taller');
+    const photosOf = (recipeId: string) =>
+      [...store.getState().rows.photos.values()].filter((row) => row.recipeId === recipeId);
+    expect(photosOf(copied.ok ? copied.id : '')).toMatchObject([{ name: 'Front', jpeg: 'AAAA' }]);
+    const notice = need(store.getState().notices.find(({ code }) => code === 'copied'));
+    expect(notice.about).toBe(need(store.getState().rows.recipes.get(id)).name);
+    store.getState().takeBack(notice.key);
+    expect(copied.ok && store.getState().rows.recipes.has(copied.id)).toBe(false);
+    expect(store.getState().rows.photos.size).toBe(1);
+  });
+
   test('sees a save leave every row the object it was, so that nothing made from it is made again', async () => {
     const { store, id } = await withRecipe();
     store.getState().edit('recipes', id, 'Name', (row) => ({ ...row, name: 'Sleet' }));

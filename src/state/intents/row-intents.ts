@@ -35,6 +35,12 @@ type RowIntents = Pick<
   | 'dismiss'
 >;
 
+/** A row without what is its own alone. */
+function contentOf(row: AnyRow) {
+  const { id: _id, rev: _rev, createdAt: _made, changedAt: _changed, ...content } = row;
+  return content;
+}
+
 /** Changing rows. Nothing gets onto the shelf that could not be read back from storage. */
 export function rowIntents(shop: Workshop): RowIntents {
   const createAll = <T extends TableName>(
@@ -47,7 +53,7 @@ export function rowIntents(shop: Workshop): RowIntents {
       contents.map((content) => ({ table, content: () => content }) as NewRow),
     );
 
-  function createTogether(label: string, parts: readonly NewRow[]): MadeAll {
+  function createTogether(label: string, parts: readonly NewRow[], copyOf: string | null = null): MadeAll {
     const now = isoTime(shop.ports.now());
     const changes: RowChange[] = [];
     for (const { table, content } of parts) {
@@ -57,7 +63,8 @@ export function rowIntents(shop: Workshop): RowIntents {
       if (!reading.ok) return reading;
       changes.push({ table, id, do: 'add', row: reading.row });
     }
-    if (changes.length > 0) shop.take(label, changes);
+    const step = changes.length > 0 ? shop.take(label, changes) : null;
+    if (step && copyOf !== null) shop.notify('copied', copyOf, step);
     return { ok: true, ids: changes.map(({ id }) => id) };
   }
 
@@ -106,7 +113,7 @@ export function rowIntents(shop: Workshop): RowIntents {
   return {
     create,
     createAll,
-    createTogether,
+    createTogether: (label, parts) => createTogether(label, parts),
     edit,
     editTogether,
     createRecipe: (given) => create('recipes', firstRecipe(given, shop.state.settings.unit), 'New box'),
@@ -116,8 +123,16 @@ export function rowIntents(shop: Workshop): RowIntents {
     duplicate(key, name) {
       const row = rowAt(shop.state.rows, key);
       if (!row) return { ok: false, refusals: NOT_THERE };
-      const { id: _id, rev: _rev, createdAt: _made, changedAt: _changed, ...content } = row;
-      return create(key.table, { ...content, name }, 'Copy');
+      const photos = [...shop.state.rows.photos.values()].filter(({ recipeId }) => recipeId === key.id);
+      const parts = [
+        { table: key.table, content: () => ({ ...contentOf(row), name }) },
+        ...photos.map((photo) => ({
+          table: 'photos',
+          content: ([recipeId]: readonly string[]) => ({ ...contentOf(photo), recipeId }),
+        })),
+      ] as NewRow[];
+      const made = createTogether('Copy', parts, row.name);
+      return made.ok ? { ok: true, id: made.ids[0] ?? '' } : made;
     },
 
     remove(key) {

@@ -122,6 +122,7 @@ export const frameMessages = {
   },
   notices: {
     deleted: (name: string) => `${name} is in the trash.`,
+    copied: (name: string) => `${name} was copied. The copy is on your shelf.`,
     keptBoth: (name: string) => `Two tabs changed the same item. Both are saved; the second is “${name}”.`,
     cameBack: (name: string) => `Another tab deleted ${name}. You changed it here, so it is back.`,
     stayed: (name: string) => `Another tab changed ${name}, so it was not deleted.`,
