@@ -262,6 +262,7 @@ const style = z.strictObject({
       hangTab: places,
       notch: places,
       slot: places,
+      ribbon: places,
       dustFlaps: z.literal(true).exactOptional(),
     })
     .exactOptional(),

@@ -4,6 +4,7 @@ import { dustEnds } from './dust-ends';
 import type { Extension, PlainPieces } from './extension';
 import { handleSlotIn } from './handle-slot';
 import { hangTabOn } from './hang-tab';
+import { ribbonHoleIn } from './ribbon-hole';
 import { thumbNotchIn } from './thumb-notch';
 import { windowIn } from './window';
 
@@ -68,6 +69,7 @@ function extensionsOf(style: BoxStyle, plain: PlainPieces): readonly Extension[]
     ...some(addOns.window, (places) => windowIn(places, plain, everyChoice(style))),
     ...some(addOns.notch, thumbNotchIn),
     ...some(addOns.slot, handleSlotIn),
+    ...some(addOns.ribbon, ribbonHoleIn),
     ...some(addOns.hangTab, hangTabOn),
     ...(addOns.dustFlaps ? [dustEnds] : []),
   ];
@@ -103,6 +105,9 @@ const CLASHES = [
   ['window', 'notch', 'windowMargin', 'A window and a thumb notch would be cut from the same panel.'],
   ['window', 'slot', 'windowMargin', 'A window and a handle slot would be cut from the same panel.'],
   ['slot', 'notch', 'slotLength', 'A handle slot and a thumb notch would be cut from the same panel.'],
+  ['ribbon', 'window', 'ribbonHole', 'A ribbon hole and a window would be cut from the same panel.'],
+  ['ribbon', 'slot', 'ribbonHole', 'A ribbon hole and a handle slot would be cut from the same panel.'],
+  ['ribbon', 'notch', 'ribbonHole', 'A ribbon hole and a thumb notch would be cut from the same panel.'],
   ['notch', 'hangTab', 'notchRadius', 'A hang tab stands on the edge that the notch would be cut from.'],
 ] as const;
 

@@ -24,6 +24,14 @@ export const bagTopper = defineStyle({
   inside: ['width - t', 'neck - t', 'height - t'],
   slidesInBy: ['width', 'depth'],
   addOns: {
+    ribbon: [
+      {
+        id: 'both',
+        label: 'A hole to hang it by, through both halves',
+        piece: 'topper',
+        at: ['front', 'back'],
+      },
+    ],
     slot: [{ id: 'both', label: 'Through both halves', piece: 'topper', at: ['front', 'back'] }],
   },
   pieces: {

@@ -1,3 +1,4 @@
+import { inEdges, inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { HoleSpec, Len } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
@@ -66,6 +67,10 @@ export const cardHolder = defineStyle({
     slotLength: 'height + play',
     firstSlot: 'margin + catch',
     lastSlot: 'coverAcross - firstSlot',
+  },
+  addOns: {
+    window: inPanels('holder', 'front'),
+    notch: inEdges('holder', 'front.down'),
   },
   pieces: {
     holder: {

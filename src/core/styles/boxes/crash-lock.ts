@@ -1,4 +1,5 @@
 import { toDegrees, toRadians } from '../../units/angles';
+import { inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { ClosingStep, Len, PanelSpec } from '../language/types';
 import { gluedTube, TAB_LIMIT, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
@@ -133,6 +134,7 @@ export const crashLock = defineStyle({
     sideFlap: 'half - 1/8 in',
   },
   quantities: { ...TUBE_QUANTITIES, ...TOP_QUANTITIES },
+  addOns: { window: inPanels('box', 'front', 'back') },
   options: TOP_OPTION,
   pieces: (chosen) => {
     const top = topOf(chosen);

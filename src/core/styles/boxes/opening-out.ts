@@ -70,7 +70,10 @@ export const openingOut = defineStyle({
       formula: 'min(lip, lidDepth / 2) - relief',
     },
   },
-  addOns: { window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }] },
+  addOns: {
+    ribbon: [{ id: 'lid', label: 'In the top of the lid', piece: 'lid', at: ['base'] }],
+    window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }],
+  },
   pieces: {
     box: cross,
     lid: {

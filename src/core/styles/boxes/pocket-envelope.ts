@@ -1,4 +1,4 @@
-import { inEdges } from '../add-ons/places';
+import { inEdges, inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { PanelSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
@@ -51,7 +51,7 @@ export const pocketEnvelope = defineStyle({
       onMark: true,
     },
   },
-  addOns: { notch: inEdges('envelope', 'back.down') },
+  addOns: { window: inPanels('envelope', 'front'), notch: inEdges('envelope', 'back.down') },
   pieces: {
     envelope: {
       label: 'Envelope',

@@ -1,3 +1,4 @@
+import { inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { PanelSpec } from '../language/types';
 import {
@@ -100,6 +101,7 @@ export const snapLock = defineStyle({
       formula: 'min(half, ear)',
     },
   },
+  addOns: { window: inPanels('box', 'front', 'back') },
   options: { ...LIDDED_OPTIONS, ...TOP_OPTION },
   pieces: (chosen) => {
     const top = topOf(chosen);

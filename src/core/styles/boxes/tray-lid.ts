@@ -67,6 +67,7 @@ export const trayLid = defineStyle({
   allowances: { growth: '4t + ease', growthDeep: '2t + ease' },
   lets: { lidWidth: 'width + growth', lidDepth: 'depth + growthDeep' },
   addOns: {
+    ribbon: [{ id: 'lid', label: 'In the top of the lid', piece: 'lid', at: ['base'] }],
     window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }],
     notch: [
       { id: 'lid-ends', label: 'In both ends of the lid', piece: 'lid', at: ['left.left', 'right.right'] },

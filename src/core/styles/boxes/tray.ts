@@ -46,6 +46,7 @@ export const tray = defineStyle({
   },
   inside: ['width - t', 'depth - t', 'height - t'],
   addOns: {
+    ribbon: [{ id: 'ends', label: 'A handle in both ends', piece: 'tray', at: ['front', 'back'] }],
     notch: inEdges('tray', 'front.down', 'back.up', 'left.left', 'right.right'),
     slot: [{ id: 'ends', label: 'Through both ends', piece: 'tray', at: ['front', 'back'] }],
   },

@@ -270,6 +270,8 @@ interface AddOns {
   readonly notch?: readonly AddOnPlace[];
   /** A slot to carry it by. */
   readonly slot?: readonly AddOnPlace[];
+  /** A round hole for a ribbon. */
+  readonly ribbon?: readonly AddOnPlace[];
   /** Its dust flaps may be cut square instead of slanted. */
   readonly dustFlaps?: true;
 }
