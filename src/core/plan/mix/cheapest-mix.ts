@@ -36,6 +36,7 @@ const ROOMS = [
   [0, 400],
 ] as const;
 const WHOLE_SECONDS = 1; // One answer of the general solver. source: our own
+const LEAST_SECONDS = 0.02; // Less than this is not worth writing the program down.
 
 /**
  * The cheapest way to cut an order from several papers, what is on hand used first, and the least that any way can cost. `mostCards`: boxes with
@@ -136,6 +137,8 @@ class MixSearch {
   private readonly upTo: number;
   private readonly options: MixOptions;
   private readonly clock: Clock;
+  /** Seconds left by the clock; without one, as many as anyone asks for. */
+  private readonly left: () => number;
   private readonly program: MixProgram;
   private readonly rows: MixRow[] = [];
   private readonly sway = swayFrom(1);
@@ -153,6 +156,7 @@ class MixSearch {
     const { now, shouldStop, seconds = 4 } = options;
     const end = now ? now() + seconds * 1000 : 0;
     this.clock = { now, isOver: () => (shouldStop?.() ?? false) || (now !== undefined && now() > end) };
+    this.left = () => (now ? Math.max(0, (end - now()) / 1000) : Number.POSITIVE_INFINITY);
     this.program = new MixProgram(order);
   }
 
@@ -189,7 +193,7 @@ class MixSearch {
       if (filled === null && wider !== undefined) {
         const [share, room] = wider;
         this.widened++;
-        program.takeIn(fractional.short > 1e-4 ? fractional.priceOf : root.priceOf, share, room, new Effort({ seconds: 0.1, now: clock.now })); // biome-ignore format: one row
+        program.takeIn(fractional.short > 1e-4 ? fractional.priceOf : root.priceOf, share, room, new Effort({ seconds: Math.min(0.1, this.left()), now: clock.now })); // biome-ignore format: one row
         continue;
       }
       if (filled === null) failed.push([...purchase.sheets]);
@@ -202,8 +206,10 @@ class MixSearch {
   private tryWhole(): boolean {
     const { order, program, clock, options } = this;
     if (options.solveWhole === undefined || this.solved === program.patterns.length) return false;
+    const seconds = Math.min(WHOLE_SECONDS, this.left());
+    if (seconds < LEAST_SECONDS) return false;
     const before = this.best?.priceMinor;
-    const limits = { below: before ?? Number.POSITIVE_INFINITY, target: this.bound, seconds: WHOLE_SECONDS };
+    const limits = { below: before ?? Number.POSITIVE_INFINITY, target: this.bound, seconds };
     const whole = solveWholeMix(order, program.patterns, limits, options.solveWhole);
     if (whole !== null) this.keep(cutWhole(order, whole, clock));
     const better = this.best?.priceMinor !== before;
