@@ -7,6 +7,7 @@ import {
   type Rank,
   rankAnswers,
   recipeOfAnswer,
+  type StyleAnswers,
 } from '../../../src/core/answers';
 import { leastCrossing } from '../../../src/core/checks/check-item-room';
 import { neededRooms } from '../../../src/core/fit';
@@ -18,6 +19,13 @@ import { planSheets } from '../../../src/core/yield';
 const planQuickly: SheetPlanner = (parts, paper, tool) =>
   planSheets(parts, paper, tool, { seconds: 0.03, now: () => performance.now() });
 
+/** Styles that have an answer, and how long the first and all of them took; null: there is none. */
+interface Judged {
+  readonly styles: number;
+  readonly firstMs: number | null;
+  readonly allMs: number;
+}
+
 type Numbers = readonly number[];
 const firstDifference = (a: Numbers, b: Numbers): number => {
   for (let at = 0; at < a.length; at++) if (a[at] !== b[at]) return (a[at] ?? 0) - (b[at] ?? 0);
@@ -28,8 +36,15 @@ const firstDifference = (a: Numbers, b: Numbers): number => {
  * What a rank promises of one number that a reader can check: marks and joints, sheets, minutes, sag, odd panels. The answers are laid again
  * from the recipe they would become, not read from the search.
  */
-export function judgeAnswers(question: AnswersQuestion): { readonly styles: number } {
-  const found = [...findAnswers(question, planQuickly)];
+export function judgeAnswers(question: AnswersQuestion): Judged {
+  const begun = performance.now();
+  let firstMs: number | null = null;
+  const found: StyleAnswers[] = [];
+  for (const one of findAnswers(question, planQuickly)) {
+    found.push(one);
+    if (one.answers.length > 0) firstMs ??= performance.now() - begun;
+  }
+  const allMs = performance.now() - begun;
   const rooms = neededRooms(question.contents);
   const all = found.flatMap(({ answers }) => answers);
   const judged = new Set<Answer>();
@@ -47,7 +62,7 @@ export function judgeAnswers(question: AnswersQuestion): { readonly styles: numb
     expect(new Set([first, ...others].map(({ styleId }) => styleId)).size).toBe(others.length + 1);
     for (const other of all) keyMeans(rank, other);
   }
-  return { styles: found.filter(({ answers }) => answers.length > 0).length };
+  return { styles: found.filter(({ answers }) => answers.length > 0).length, firstMs, allMs };
 }
 
 /** The first number of each rank is the number the page shows. */
