@@ -10,6 +10,7 @@ import { english } from '../ui/words/english';
 import { inLanguage } from '../ui/words/language';
 import { AppBroken } from './app-broken';
 import { Boundary } from './boundary';
+import { OwnStylesHere } from './own-styles-here';
 import { AppRoutes } from './routes';
 import { RulerOfSettings } from './ruler-of-settings';
 
@@ -42,6 +43,7 @@ export function App({
             <NesterContext value={nester}>
               <MixerContext value={mixer}>
                 <SheetAskerContext value={asker}>
+                  <OwnStylesHere />
                   <PrinterProvider value={printer}>
                     <Boundary instead={({ message }) => <AppBroken detail={message} />}>
                       <AppRoutes />

@@ -1,5 +1,6 @@
 import { readWorkbook } from '../../shared/read-workbook';
 import type { WorkbookFile } from '../../shared/workbook';
+import { bringStylesOf } from '../core/style-file/own-style';
 import { suggestName } from './nearest-name';
 import { refuse, refuseInFile } from './refuse';
 import type { Desk, DeskRefusal } from './verb';
@@ -12,7 +13,10 @@ export function readWorkbookFile(path: string, desk: Desk, refused: DeskRefusal[
     return null;
   }
   const reading = readWorkbook(text);
-  if (reading.ok) return reading.file;
+  if (reading.ok) {
+    bringStylesOf(reading.file.recipes);
+    return reading.file;
+  }
   refused.push(...reading.refusals.map((refusal) => refuseInFile(path, refusal)));
   return null;
 }

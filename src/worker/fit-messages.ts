@@ -10,8 +10,13 @@ import type {
 import type { Contents } from '../core/rows/contents';
 import type { SheetPaper } from '../core/yield';
 
+/** Texts of the makers' styles that a question names; they travel with it, since a worker knows only ours. */
+interface OwnStyles {
+  readonly ownStyles?: readonly string[];
+}
+
 /** Sizes on easy marks in one style after the other; the styles travel by id. */
-export interface MarksAsk extends Omit<EasyMarkQuestion, 'style' | 'held' | 'heldOptions'> {
+export interface MarksAsk extends Omit<EasyMarkQuestion, 'style' | 'held' | 'heldOptions'>, OwnStyles {
   readonly styleIds: readonly string[];
   /** Symbols and options held, for the first style only. */
   readonly held: EasyMarkQuestion['held'];
@@ -21,7 +26,7 @@ export interface MarksAsk extends Omit<EasyMarkQuestion, 'style' | 'held' | 'hel
 }
 
 /** A family in one style, which travels by id. */
-export interface FamilyAsk extends Omit<FamilyQuestion, 'style'> {
+export interface FamilyAsk extends Omit<FamilyQuestion, 'style'>, OwnStyles {
   readonly styleId: string;
 }
 

@@ -1,6 +1,7 @@
 import { findAnswers } from '../core/answers';
 import { neededRooms } from '../core/fit';
 import type { SheetPlanner } from '../core/plan';
+import { bringOwnStyle } from '../core/style-file/own-style';
 import { STYLES } from '../core/styles';
 import { planSheets } from '../core/yield';
 import type { FamilyAsk, FitAnswer, FitQuestion } from './fit-messages';
@@ -49,6 +50,7 @@ async function weigh({ number, ask, part }: Extract<FitQuestion, { kind: 'answer
 }
 
 async function search(number: number, ask: Extract<FitQuestion, { kind: 'marks' }>['ask']): Promise<void> {
+  ask.ownStyles?.forEach(bringOwnStyle);
   for (const found of searchStyles(ask)) {
     answer({ kind: 'marks', number, found });
     await listen();
@@ -58,6 +60,7 @@ async function search(number: number, ask: Extract<FitQuestion, { kind: 'marks' 
 
 /** A null member closes the family. */
 async function grow(number: number, ask: FamilyAsk): Promise<void> {
+  ask.ownStyles?.forEach(bringOwnStyle);
   for (const member of searchFamily(ask)) {
     answer({ kind: 'family', number, member });
     await listen();

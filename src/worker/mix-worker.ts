@@ -1,4 +1,5 @@
 import { mixEvent, type WholeSolver, wholeSolverOf } from '../core/plan';
+import { bringStylesOf } from '../core/style-file/own-style';
 import { HERE } from './hear-worker';
 import type { MixAnswer, MixQuestion } from './mix-messages';
 
@@ -18,6 +19,7 @@ addEventListener('message', ({ data }: MessageEvent<MixQuestion>) => {
 });
 
 async function mixAll({ rows, eventId }: MixQuestion): Promise<void> {
+  bringStylesOf(rows.recipes);
   const event = rows.events.find(({ id }) => id === eventId);
   const solveWhole = await fetchSolver();
   const options = { seconds: SECONDS, now: () => performance.now(), solveWhole };

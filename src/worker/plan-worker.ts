@@ -1,4 +1,5 @@
 import { type EventPlan, planEvent } from '../core/plan';
+import { bringStylesOf } from '../core/style-file/own-style';
 import { countOnSheet, type PlanMemory, planSheets, type SheetPlan } from '../core/yield';
 import { HERE } from './hear-worker';
 import type { CutAsk, Failed, PlanAnswer, PlanQuestion, SheetAnswer, SheetQuestion } from './plan-messages';
@@ -17,6 +18,7 @@ const isProven = (plan: EventPlan | null): boolean =>
 const SHOWN_EVERY_MS = 400;
 
 function planOf({ number, rows, eventId }: PlanQuestion): void {
+  bringStylesOf(rows.recipes);
   const memories = new Map<string, PlanMemory>();
   const known = new Map<string, SheetPlan>();
   const answer = (plan: EventPlan | null, done: boolean) =>

@@ -83,12 +83,21 @@ const CHECKS: Readonly<
  */
 export function proveStyle(
   style: BoxStyle,
-  { boxes = 50, seed = 1 }: { readonly boxes?: number; readonly seed?: number } = {},
+  {
+    boxes = 50,
+    seed = 1,
+    onBox,
+  }: {
+    readonly boxes?: number;
+    readonly seed?: number;
+    /** Told after each box: how many are tried, of how many. */
+    readonly onBox?: (done: number, of: number) => void;
+  } = {},
 ): StyleProof {
   try {
     const asked = legalBoxes(style, boxes, swayFrom(seed));
     const faults = new Map<string, StyleFault>();
-    for (const at of asked) {
+    for (const [done, at] of asked.entries()) {
       const box = layNet(style, at);
       const found = new Map<string, StyleFault>();
       for (const [check, judge] of Object.entries(CHECKS))
@@ -108,6 +117,7 @@ export function proveStyle(
         const first = faults.get(key);
         faults.set(key, first ? { ...first, boxes: first.boxes + 1 } : fault);
       }
+      onBox?.(done + 1, asked.length);
     }
     return {
       style: style.id,

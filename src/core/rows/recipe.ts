@@ -30,6 +30,8 @@ export const recipe = z.strictObject({
   markMm: lengthMm.optional(),
   /** A net of the maker's own as FOLD text; the style is then `own-net`. */
   ownNet: z.string().overwrite(cleanNote).max(1_000_000).optional(),
+  /** A style of the maker's own as the text of its file; `styleId` is then made from this text. */
+  ownStyle: z.string().overwrite(cleanNote).max(200_000).optional(),
   handout: handout.optional(),
   example,
 });

@@ -27,9 +27,9 @@ const MOST_REFUSALS = 20;
 
 /**
  * A style from a file: size, nesting, JSON, header, every field, every formula, then every name, as a style of our own is checked. Never throws;
- * no code comes from the file. Whether its sizes make a box is asked of `notABox`, whether it closes of `proveStyle`.
+ * no code comes from the file. `id` is what it is called here, in place of the file's own. Whether its sizes make a box is asked of `notABox`, whether it closes of `proveStyle`.
  */
-export function readStyle(text: string): StyleReading {
+export function readStyle(text: string, id?: string): StyleReading {
   const parsed = parseFile(text);
   if ('refusals' in parsed) return { ok: false, ...parsed };
   const file = readBy(styleFile, parsed.data);
@@ -37,7 +37,7 @@ export function readStyle(text: string): StyleReading {
   const many = tooManyWays(file.value.style);
   if (many !== null) return { ok: false, refusals: [many] };
   const refusals: StyleRefusal[] = [...treeFaults(file.value.style)];
-  const style = refusals.length > 0 ? null : styleOf(file.value, refusals);
+  const style = refusals.length > 0 ? null : styleOf(file.value, refusals, id);
   if (style === null || refusals.length > 0) return { ok: false, refusals: refusals.slice(0, MOST_REFUSALS) };
   const slip = declarationSlip(style);
   return slip === null ? { ok: true, style } : { ok: false, refusals: [slip] };
@@ -191,7 +191,7 @@ function treeFaults(data: StyleData): readonly StyleRefusal[] {
 }
 
 /** The declaration with its formulas read; the faults of those are added to `refusals`. */
-function styleOf({ style: data }: StyleFile, refusals: StyleRefusal[]): BoxStyle | null {
+function styleOf({ style: data }: StyleFile, refusals: StyleRefusal[], id = data.id): BoxStyle | null {
   const { ways, pieces, whole, quantities = {}, angles = {}, ...plain } = data;
   const options = new Map(
     Object.entries(data.options ?? {}).map(([option, { choices }]) => [option, choices.map(({ id }) => id)]),
@@ -220,6 +220,7 @@ function styleOf({ style: data }: StyleFile, refusals: StyleRefusal[]): BoxStyle
     );
   const made = {
     ...plain,
+    id,
     version: 1 as const,
     quantities: readAll(quantities, 1, 'quantities'),
     angles: readAll(angles, 0, 'angles'),

@@ -6,6 +6,6 @@ export {
 } from './language/linear-form';
 export { StyleError } from './language/style-error';
 export type * from './language/types';
-export { STYLES, styleById } from './registry';
+export { bringStyle, STYLES, styleById } from './registry';
 export { defaultChoices, everyChoice, piecesOf } from './shapes/choices';
 export { symbolsFor } from './shapes/limits-for';

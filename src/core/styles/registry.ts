@@ -74,4 +74,11 @@ export const STYLES: readonly BoxStyle[] = [
   barWrapper,
 ];
 
-export const styleById = (id: string): BoxStyle | undefined => STYLES.find((style) => style.id === id);
+/** Styles of makers, by an id that is made from their text: who asks earlier or later gets the same style, or none yet. */
+const BROUGHT = new Map<string, BoxStyle>();
+
+/** Makes a maker's style known by its id, beside ours. */
+export const bringStyle = (style: BoxStyle): void => void BROUGHT.set(style.id, style);
+
+export const styleById = (id: string): BoxStyle | undefined =>
+  STYLES.find((style) => style.id === id) ?? BROUGHT.get(id);

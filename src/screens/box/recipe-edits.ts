@@ -21,7 +21,11 @@ export function useRecipeEdits({ id }: Recipe) {
         change(label, (recipe) => ({ ...recipe, options: { ...recipe.options, [option]: choice } })),
       /** Another style keeps the sizes that it has a name for. */
       setStyle: (styleId: string) =>
-        change(words.style, ({ ownNet: _, ...recipe }) => ({ ...recipe, styleId, options: {} })),
+        change(words.style, ({ ownNet: _, ownStyle: __, ...recipe }) => ({
+          ...recipe,
+          styleId,
+          options: {},
+        })),
       setPaper: (paperId: string | null, caliperUm: number | null) =>
         change(words.paper, (recipe) => ({ ...recipe, paperId, caliperUm: caliperUm ?? recipe.caliperUm })),
       setCaliper: (caliperUm: number) => change(words.caliper, (recipe) => ({ ...recipe, caliperUm })),

@@ -86,6 +86,7 @@ function askOf({ recipe, style, ...asked }: Complete, tool: Tool | undefined, ru
   return {
     ...markToolOf(tool, ruler),
     styleIds: [style.id, ...others],
+    ...(recipe.ownStyle === undefined ? {} : { ownStyles: [recipe.ownStyle] }),
     caliperUm: recipe.caliperUm,
     need,
     slack,

@@ -25,8 +25,9 @@ export function useMarksEdits({ id }: Recipe) {
   return useMemo(
     () => ({
       use: (styleId: string, row: EasyRow) =>
-        edit('recipes', id, words.use, ({ markMm: _, ...recipe }) => ({
+        edit('recipes', id, words.use, ({ markMm: _, ownStyle, ...recipe }) => ({
           ...recipe,
+          ...(ownStyle !== undefined && recipe.styleId === styleId ? { ownStyle } : {}),
           styleId,
           sizesMm: {
             ...(recipe.styleId === styleId ? recipe.sizesMm : {}),

@@ -1,6 +1,6 @@
 import type { EasyRow } from '../../core/fit';
 import { costOfRow } from '../../core/fit';
-import { STYLES } from '../../core/styles';
+import { styleById } from '../../core/styles';
 import type { Ruler, Ticks } from '../../core/units';
 import { lengthWords } from '../../ui/fields/measure';
 import type { PageWords } from '../../ui/words';
@@ -8,7 +8,7 @@ import type { Say } from '../../ui/words/spoken';
 
 /** The sizes a maker chose by, in the style's order: `3½ × 1½ × 3 in`. */
 export function sizesWords(styleId: string, row: EasyRow, ruler: Ruler): string {
-  const style = STYLES.find(({ id }) => id === styleId);
+  const style = styleById(styleId);
   const names = Object.entries(style?.symbols ?? {}).flatMap(([name, { role }]) =>
     role === 'size' ? [name] : [],
   );
@@ -28,7 +28,7 @@ export function apartWords(
   ruler: Ruler,
   say: Say,
 ): readonly string[] {
-  const style = STYLES.find(({ id }) => id === styleId);
+  const style = styleById(styleId);
   const heads = rows.map((row) => sizesWords(styleId, row, ruler));
   return rows.map((row, at) => {
     const alike = rows.filter((_, i) => heads[i] === heads[at]);

@@ -24,7 +24,7 @@ export function inStyle(
   { width, depth, height }: BoxNet['inside'],
   ruler: Ruler,
 ): Recipe {
-  const { ownNet: _, ...same } = recipe;
+  const { ownNet: _, ownStyle: __, ...same } = recipe;
   const sizes = sizesForRoom({
     style,
     caliperUm: recipe.caliperUm,

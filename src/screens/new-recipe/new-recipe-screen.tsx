@@ -1,4 +1,5 @@
 import { useNavigate, useSearchParams } from 'react-router';
+import type { Recipe } from '../../../shared/workbook';
 import { OWN_NET, STYLES, styleById } from '../../core/styles';
 import { firstSizesMm } from '../../state/intents/first-sizes';
 import { useWorkbook } from '../../state/use-workbook';
@@ -6,6 +7,7 @@ import { pageAddress } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { usePickingWords } from '../../ui/words/picking-words';
 import { OwnNet } from './own-net';
+import { OwnStyles } from './own-styles';
 import { SheetsAtSize } from './sheets-at-size';
 import { useStyleFacts } from './style-facts';
 import { StyleFamilies } from './style-families';
@@ -46,7 +48,8 @@ export function NewRecipeScreen() {
           );
         }}
       />
-      <OwnNet onMake={(ownNet, title) => begin(OWN_NET.id, title || picking.newName, ownNet)} />
+      <OwnStyles onMake={(style, ownStyle) => begin(style.id, words.nameOf(style.name), { ownStyle })} />
+      <OwnNet onMake={(ownNet, title) => begin(OWN_NET.id, title || picking.newName, { ownNet })} />
     </main>
   );
 }
@@ -60,14 +63,14 @@ function useBegin() {
   const [search] = useSearchParams();
   const navigate = useNavigate();
   const eventId = search.get('event');
-  return (styleId: string, name: string, ownNet?: string) => {
+  return (styleId: string, name: string, own: Pick<Recipe, 'ownNet' | 'ownStyle'> = {}) => {
     const made = createRecipe({
       name: name.slice(0, 120),
       styleId,
       sizesMm: firstSizesMm(styleId, unit),
       // Grain is a wish, not a must: a first box should fit the sheet they have. The Box page has the choice.
       grain: 'free',
-      ...(ownNet === undefined ? {} : { ownNet }),
+      ...own,
     });
     if (!made.ok) return;
     if (eventId === null) return void navigate(pageAddress({ kind: 'recipe', id: made.id }, 'box'));

@@ -1,6 +1,7 @@
-import { useMemo } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { useLocation, useNavigate } from 'react-router';
 import { readLink } from '../../../shared/share-link';
+import { bringStyles } from '../../state/own-styles';
 import { useWorkbook } from '../../state/use-workbook';
 import { RecipePicture } from '../../ui/folded/recipe-picture';
 import { pageAddress, SHELF } from '../../ui/frame/addresses';
@@ -18,6 +19,15 @@ export function SentScreen() {
   const reading = useMemo(() => readLink(pathname.slice(1)), [pathname]);
   const plan = useMemo(() => (reading.ok ? planImport(reading.file) : null), [reading, planImport]);
   const recipe = reading.ok ? reading.file.recipes[0] : undefined;
+  // A style of its own is drawn once it is known.
+  const [drawn, setDrawn] = useState(0);
+  useEffect(() => {
+    if (recipe)
+      bringStyles([recipe]).then(
+        (any) => any && setDrawn((times) => times + 1),
+        () => undefined,
+      );
+  }, [recipe]);
   const take = () => {
     if (!plan) return;
     importPlanned(plan, words.takeIn);
@@ -30,7 +40,7 @@ export function SentScreen() {
       {recipe && (
         <>
           <div className="sent-picture">
-            <RecipePicture recipe={recipe} />
+            <RecipePicture key={drawn} recipe={recipe} />
           </div>
           <p>{words.sentWhy}</p>
         </>

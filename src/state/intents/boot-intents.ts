@@ -5,6 +5,7 @@ import type { Keeping } from '../keeping/keeping';
 import { readHistory } from '../keeping/kept-history';
 import { readSettings } from '../keeping/notes';
 import { draftNote } from '../keeping/saver';
+import { bringStyles } from '../own-styles';
 import { isoTime } from '../ports';
 import type { SharingDesk } from '../sharing';
 import { shelfOf } from '../shelf';
@@ -66,6 +67,9 @@ export function bootIntents(shop: Workshop): BootIntents {
       return;
     }
     const { rows, quarantined, notes, loss } = loaded.value;
+    // Boxes of a maker's own style are drawn at once, like the others; without a network what reads them may be missing.
+    if (rows.recipes.some(({ ownStyle }) => ownStyle !== undefined))
+      await bringStyles(rows.recipes).catch(() => undefined);
     shop.storage = storage;
     const shelf = shelfOf(rows);
     shop.saver.start(storage, shelf);

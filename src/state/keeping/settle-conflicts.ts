@@ -42,7 +42,7 @@ export function settleConflict(
 }
 
 /** Fields of a recipe that only go with a style of their own: sizes of one style say nothing to another. */
-const OF_STYLE = ['sizesMm', 'options', 'styleId', 'ownNet'];
+const OF_STYLE = ['sizesMm', 'options', 'styleId', 'ownNet', 'ownStyle'];
 
 /** One row with what both sides changed; null where both changed the same thing, or the two do not go together. */
 function mergeRows(mine: Change, base: AnyRow | null, theirs: AnyRow): AnyRow | null {

@@ -23,7 +23,8 @@ export function boxOfRecipe(recipe: Recipe, tool: Tool | undefined): BoxResult |
   const style = styleOfRecipe(recipe);
   const net = netOfRecipe(recipe);
   const result = style && net ? resultOf(recipe, style, net, tool) : null;
-  results.set(recipe, { tool, result });
+  // A style that is not known yet may be known a moment later.
+  if (result) results.set(recipe, { tool, result });
   return result;
 }
 

@@ -56,6 +56,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   contents: 'contents',
   handout: 'handout',
   ownNet: 'net',
+  ownStyle: 'style file',
   date: 'date',
   lines: 'boxes to make',
   spares: 'spares',

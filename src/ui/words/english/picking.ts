@@ -40,6 +40,20 @@ export const pickingMessages = {
       ? `${Math.floor(1 / count + 1e-9)} per sheet`
       : `${number.format(count)} ${count <= 1 ? 'sheet' : 'sheets'} per box`,
   tooLarge: 'Too large for the sheet',
+  ownStyles: 'Your styles',
+  ownStyle: 'Import a style',
+  ownStyleWhy:
+    'Did someone send you a style file? Import it and it changes size like the others. We check it before it is yours.',
+  bringStyle: 'Import a style file',
+  styleRefused: 'We couldn’t use this style',
+  checking: 'Checking it at 50 sizes',
+  checked: (done: number, of: number) => `${done} of ${of} sizes checked`,
+  sound: (name: string, boxes: number) => `${name} folds well at all ${plural(boxes, 'size')} we tried.`,
+  faulty: (name: string, faults: number) =>
+    `${name} has ${plural(faults, 'problem')}. You can use it, but fold a test box first.`,
+  at: (sizes: string) => `At ${sizes}`,
+  stopChecking: 'Stop checking',
+  makeStyle: 'Make a box in this style',
   ownNet: 'Import a net',
   ownNetWhy:
     'Have a flat crease pattern saved as FOLD? Import it and use it like any other box. Its sizes stay as drawn.',

@@ -1,0 +1,69 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from './maker';
+import { workbook } from './pages/workbook';
+
+const FILE = 'tests/fixtures/own-styles/deep-tray.json';
+const text = readFileSync(FILE, 'utf8');
+
+test('a style somebody sent is checked, makes a box that changes size, and is there after a reload', async ({
+  page,
+}) => {
+  await page.goto('./#/new');
+  await page.getByRole('button', { name: 'Import a style file' }).waitFor();
+  const files = page.locator('section', { hasText: 'Import a style file' }).locator('input[type=file]');
+  await files.setInputFiles(FILE);
+  await expect(page.getByText(/^Deep tray folds well at all \d+ sizes we tried\.$/)).toBeVisible();
+  await page.getByRole('button', { name: 'Make a box in this style' }).click();
+
+  // A style of hers is a style: its sizes are fields, and the net follows them.
+  await expect(page.getByRole('img', { name: /^Net of / })).toContainText('a piece 8 × 7 in');
+  const width = page.getByRole('textbox', { name: 'Width' });
+  await width.fill('5 in');
+  await width.press('Enter');
+  await expect(page.getByRole('img', { name: /^Net of / })).toContainText('a piece 9 × 7 in');
+  for (const name of ['contents', 'fold', 'marks', 'dressing', 'handout', 'bench'] as const) {
+    await workbook(page).turnTo(name);
+    await expect(page.getByText('This page didn’t load')).toHaveCount(0);
+  }
+  await expect(page.getByText(/^Cut a piece 9 × /).first()).toBeVisible();
+
+  await page.reload();
+  await workbook(page).turnTo('box');
+  await expect(page.getByRole('img', { name: /^Net of / })).toContainText('a piece 9 × 7 in');
+
+  await page.goto('./#/new');
+  await page.getByRole('button', { name: /^Deep tray/ }).click();
+  await expect(page.getByRole('img', { name: /^Net of / })).toContainText('a piece 8 × 7 in');
+});
+
+test('a style that does not close shows its problem with the size, and one that is no box is refused', async ({
+  page,
+}) => {
+  await page.goto('./#/new');
+  await page.getByRole('button', { name: 'Import a style file' }).waitFor();
+  const files = page.locator('section', { hasText: 'Import a style file' }).locator('input[type=file]');
+  const style = (change: (panels: Record<string, { fold?: number; size: string[] }>) => void) => {
+    const file = JSON.parse(text);
+    change(file.style.pieces.tray.panels);
+    return { name: 'mine.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(file)) };
+  };
+  await files.setInputFiles(
+    style(({ left }) => {
+      if (left) left.fold = 80;
+    }),
+  );
+  const alert = page.getByRole('alert');
+  await expect(alert).toContainText(/Deep tray has \d+ problems?\./);
+  await expect(alert).toContainText('apart where they should meet');
+  await expect(alert).toContainText(/At Width 4 in, Depth 3 in, Height 2 in/);
+  await expect(alert.locator('svg').first()).toBeVisible();
+
+  await files.setInputFiles(
+    style(({ left }) => {
+      if (left) left.size = ['height - 1/2 in', 'depth'];
+    }),
+  );
+  await expect(alert).toContainText('We couldn’t use this style');
+  await expect(alert).toContainText('The left is height - 1/2 in long, which is');
+  await expect(page.getByRole('button', { name: 'Make a box in this style' })).toHaveCount(0);
+});
