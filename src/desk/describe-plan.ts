@@ -1,4 +1,5 @@
 import {
+  type CarryPlan,
   type EventCost,
   type EventPlan,
   type KitList,
@@ -7,7 +8,7 @@ import {
   type ShoppingRow,
   sayReason,
 } from '../core/plan';
-import { type Ticks, toMm } from '../core/units';
+import { type Ticks, ticks, toMm } from '../core/units';
 import type { Layout, SheetPart } from '../core/yield';
 import { factsMm } from './describe-finding';
 
@@ -61,6 +62,18 @@ const kitMm = ({ cards, lengths, ...kit }: KitList) => ({
   lengths: lengths.map(({ name, length }) => ({ name, lengthMm: toMm(length) })),
 });
 
+const carryMm = ({ lines, crates, fillOn }: CarryPlan) => ({
+  crates,
+  fillOn,
+  lines: lines.map(({ lineId, layer, ...line }) => ({
+    line: lineId,
+    ...line,
+    layer: layer.map(({ x, y, across, up }) =>
+      placeMm({ x: ticks(x), y: ticks(y), across: ticks(across), up: ticks(up) }),
+    ),
+  })),
+});
+
 /** The till's own sum stands under `ways`. */
 const withoutTill = ({ till: _, ...cost }: EventCost) => cost;
 
@@ -91,6 +104,7 @@ export const describePlan = (plan: EventPlan) => ({
   })),
   pieces: plan.pieces,
   glue: plan.glue,
+  carry: plan.carry && carryMm(plan.carry),
   kit: plan.kit && kitMm(plan.kit),
   shopping: plan.shopping.map((row) => shoppingRow(row, plan.cost.currency)),
   ways: plan.ways.map(({ purchases: _, ...way }) => way),

@@ -13,6 +13,7 @@ export {
   sheetAsSold,
   sheetOfPaper,
 } from './buying/stock-rows';
+export type { CarriedLine, CarryPlan } from './carry/plan-carry';
 export type { BringItem } from './class/bring';
 export type { LessonPlan, LessonStep } from './class/lesson';
 export { lessonOf, USUAL_LESSON } from './class/usual-lesson';

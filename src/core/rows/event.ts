@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { cents, count, example, handAct, id, name, note, percent, row, whole } from './fields';
 import { guest, MOST_GUESTS, nameCards } from './guests';
+import { lengthMm, marginMm } from './lengths';
 
 const eventLine = z.strictObject({
   id,
@@ -113,6 +114,18 @@ const lesson = z.strictObject({
   roomMinor: cents,
 });
 
+/** What finished favors are carried in, measured inside, and what may be done with them there. */
+const carrier = z.strictObject({
+  widthMm: lengthMm,
+  depthMm: lengthMm,
+  heightMm: lengthMm,
+  /** Between two favors. */
+  wiggleMm: marginMm,
+  /** So many may stand on one another; the maker tries it. */
+  layers: whole(1, 10),
+  mayLie: z.literal(true).optional(),
+});
+
 export const favorEvent = z.strictObject({
   ...row,
   name,
@@ -139,6 +152,7 @@ export const favorEvent = z.strictObject({
   guests: z.array(guest).max(MOST_GUESTS).optional(),
   shareGuests: z.literal(true).optional(),
   nameCards: nameCards.optional(),
+  carry: carrier.optional(),
   example,
 });
 
@@ -149,5 +163,6 @@ export type ShopTerms = z.infer<typeof shopTerms>;
 export type Lesson = z.infer<typeof lesson>;
 export type Run = z.infer<typeof run>;
 export type Bought = z.infer<typeof bought>;
+export type Carrier = z.infer<typeof carrier>;
 export type Asking = z.infer<typeof asking>;
 export type FavorEvent = z.infer<typeof favorEvent>;

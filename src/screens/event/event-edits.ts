@@ -1,5 +1,14 @@
 import { useMemo } from 'react';
-import type { EventLine, FavorEvent, Guest, Lesson, NameCards, Pace, Recipe } from '../../../shared/workbook';
+import type {
+  Carrier,
+  EventLine,
+  FavorEvent,
+  Guest,
+  Lesson,
+  NameCards,
+  Pace,
+  Recipe,
+} from '../../../shared/workbook';
 import { lessonOf, USUAL_LESSON, USUAL_PACE, withGuests } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
@@ -33,6 +42,8 @@ export function useEventEdits(id: string) {
         change(guestWords.share, ({ shareGuests: _, ...event }) =>
           share ? { ...event, shareGuests: true } : event,
         ),
+      setCarry: (label: string, carry: Carrier | undefined) =>
+        change(label, ({ carry: _, ...event }) => (carry ? { ...event, carry } : event)),
       setNameCards: (label: string, nameCards: NameCards) =>
         change(label, (event) => ({ ...event, nameCards })),
       setPace: (label: string, part: Partial<Pace>) =>

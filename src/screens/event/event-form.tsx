@@ -9,6 +9,7 @@ import { SelectField, TextField } from '../../ui/fields/text-field';
 import type { MendOf } from '../../ui/frame/event-findings';
 import { usePageWords } from '../../ui/words';
 import { AddLine } from './add-line';
+import { CarryForm } from './carry-form';
 import { type EventEdits, useEventEdits } from './event-edits';
 import { EventLineRow } from './event-line-row';
 import { EventSum } from './event-sum';
@@ -57,6 +58,9 @@ export function EventForm({ event, plan, stale, mendOf, choosePaper }: EventForm
         <SparesForm event={event} edits={edits} />
         <KitsForm event={event} edits={edits} plan={plan} />
         <PaceForm event={event} edits={edits} />
+        {(event.kits ?? null) === null && (
+          <CarryForm event={event} edits={edits} carry={plan?.carry ?? null} />
+        )}
         {plan && <RepeatEvent event={event} plan={plan} />}
         <p className="soft">{words.moreTo}</p>
       </div>

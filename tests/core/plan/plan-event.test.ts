@@ -196,6 +196,9 @@ describe('what stands in the way of an event', () => {
       const { total } = planEvent(file, saved.events[0]!.id)!.rolls[0]!;
       setAll(file.supplies, { rollMm: (toMm(total) * 101) / 100 });
     },
+    'crate-too-small': (file) => {
+      file.events[0]!.carry = { widthMm: 60, depthMm: 60, heightMm: 60, wiggleMm: 0, layers: 1 };
+    },
     'spoiled-beyond-spares': (file) => {
       const spoiled = { stage: 'guests/fold/box/1', done: 0, spoiled: 5, seconds: 0 };
       file.events[0]!.run = { stages: [spoiled], firstRight: [] };

@@ -2,6 +2,7 @@ import type { EventLine, FavorEvent, Paper, Recipe, Supply, Tool } from '../../r
 import { planCost } from '../buying/cost';
 import type { OrderSum } from '../buying/shop-order';
 import { benchToolOf, cutMarkOf, cuttingToolOf } from '../buying/stock-rows';
+import { planCarry } from '../carry/plan-carry';
 import { planLesson } from '../class/lesson';
 import { ownActs, packingActs, withoutTrials } from '../class/teacher-acts';
 import { findForGuests } from '../guests/guest-findings';
@@ -96,6 +97,8 @@ function planLines(
   const kit = listKit(boxes, parts, rows.papers, supplies.taped, supplies.ties);
   const batch = sumActs({ cut: strokes }, ...lines.map((line) => ownActs(line, event)), packingActs(kit));
   const hours = planHours(batch, making, kit ? withoutTrials(event.pace) : event.pace);
+  const timetable = timetableOf(event, hours, supplies.glue);
+  const { carry, findings: carried } = planCarry(event, boxes, timetable);
   const cost = planCost(shopping, ways[0], ordered, event.currency);
   return {
     eventId: event.id,
@@ -115,7 +118,8 @@ function planLines(
     cost,
     asking: event.asking ? askPrice(cost.using.totalMinor, hours.totalSeconds, ordered, event.asking) : null,
     hours,
-    timetable: timetableOf(event, hours, supplies.glue),
+    carry,
+    timetable,
     findings: [
       ...left.map((line) => remark('box-broken', line.id, nameOf(line.recipeId))),
       ...findings,
@@ -123,6 +127,7 @@ function planLines(
       ...findTurnedPrint(boxes, rows.papers),
       ...cut.findings,
       ...supplies.findings,
+      ...carried,
       ...lines
         .filter(({ again }) => again > 0)
         .map(({ lineId, name }) => remark('spoiled-beyond-spares', lineId, name)),

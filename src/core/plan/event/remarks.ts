@@ -83,6 +83,11 @@ const REMARKS = {
     says: 'These rolls leave only {left} of {total}, with nothing for false starts.',
     remedy: 'Buy one roll more, or set its waste under Supplies.',
   },
+  'crate-too-small': {
+    severity: 'warn',
+    says: 'A finished favor, {width} × {depth} × {height}, doesn’t fit in your crate.',
+    remedy: 'Type a larger crate, or let favors lie down if what is inside allows it.',
+  },
   'spoiled-beyond-spares': {
     severity: 'warn',
     says: 'More boxes went wrong than you had spares, so you need to make more.',

@@ -8,6 +8,7 @@ import type { EventCost } from '../buying/cost';
 import type { RollPlan } from '../buying/rolls';
 import type { OrderWays } from '../buying/shop-order';
 import type { ShoppingRow } from '../buying/shopping';
+import type { CarryPlan } from '../carry/plan-carry';
 import type { LessonPlan } from '../class/lesson';
 import type { EventHours } from '../run/hours';
 import type { Timetable } from '../run/timetable';
@@ -135,6 +136,8 @@ export interface EventPlan {
   /** Null: no hourly rate is known. */
   readonly asking: AskingPrice | null;
   readonly hours: EventHours;
+  /** How finished favors are carried; null where no crate is known. */
+  readonly carry: CarryPlan | null;
   /** Counted back from the date; null without one. */
   readonly timetable: Timetable | null;
   readonly findings: readonly EventFinding[];

@@ -19,8 +19,21 @@ export function repeatEvent(
   { hours }: Pick<EventPlan, 'hours'>,
   { steps }: Pick<RunSheet, 'steps'>,
 ): NewEvent {
-  const { spares, lines, notes, tapeId, currency, glueId, toolId, kits, lesson, terms, asking, nameCards } =
-    event;
+  const {
+    spares,
+    lines,
+    notes,
+    tapeId,
+    currency,
+    glueId,
+    toolId,
+    kits,
+    lesson,
+    terms,
+    asking,
+    nameCards,
+    carry,
+  } = event;
   const done = actsDone(event.run, steps);
   const spoiled = done.flatMap(({ act, good, lost }) =>
     lost > 0 ? [{ act, percent: Math.min(MOST_SPOILED, Math.ceil((100 * lost) / (good + lost))) }] : [],
@@ -47,6 +60,7 @@ export function repeatEvent(
     ...(terms && { terms }),
     ...(asking && { asking }),
     ...(nameCards && { nameCards }),
+    ...(carry && { carry }),
     ...((event.pace || timed.length > 0) && { pace: { ...pace, seconds: laidOver(pace.seconds, timed) } }),
   };
 }

@@ -1,6 +1,7 @@
 import { benchMessages } from './bench';
 import { boxMessages } from './box';
 import { buyingMessages } from './buying';
+import { carryingMessages } from './carrying';
 import { contentsMessages } from './contents';
 import { dressingMessages } from './dressing';
 import { eventMessages } from './event';
@@ -23,6 +24,7 @@ export const makingMessages = {
   event: eventMessages,
   guests: guestMessages,
   season: seasonMessages,
+  carrying: carryingMessages,
   sheets: sheetsMessages,
   shopping: shoppingMessages,
   bench: benchMessages,
