@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from './maker';
+import { shelf } from './pages/shelf';
 import { workbook } from './pages/workbook';
 
 const FILE = 'tests/fixtures/own-styles/deep-tray.json';
@@ -8,6 +9,12 @@ const text = readFileSync(FILE, 'utf8');
 test('a style somebody sent is checked, makes a box that changes size, and is there after a reload', async ({
   page,
 }) => {
+  await shelf(page).lookAtDemo();
+  await page.getByRole('link', { name: 'Go to the shelf' }).click();
+  await page.getByRole('link', { name: /^Supplies/ }).click();
+  await page.getByRole('button', { name: 'Add a paper' }).click();
+  await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
+  await page.getByRole('button', { name: 'Done' }).click();
   await page.goto('./#/new');
   await page.getByRole('button', { name: 'Import a style file' }).waitFor();
   const files = page.locator('section', { hasText: 'Import a style file' }).locator('input[type=file]');
@@ -26,6 +33,17 @@ test('a style somebody sent is checked, makes a box that changes size, and is th
     await expect(page.getByText('This page didn’t load')).toHaveCount(0);
   }
   await expect(page.getByText(/^Cut a piece 9 × /).first()).toBeVisible();
+
+  // The planner is a worker of its own, which has to know the style too: 9 × 7 in fits once on a letter sheet.
+  await workbook(page).turnTo('event');
+  await page.getByRole('textbox', { name: 'How many favors' }).fill('12');
+  await page.getByRole('button', { name: 'Plan the batch' }).click();
+  await page
+    .getByRole('combobox', { name: /^Paper/ })
+    .first()
+    .selectOption('Cream card, letter');
+  await workbook(page).turnTo('sheets');
+  await expect(page.getByRole('heading', { name: /^\d+ sheets of Cream card, letter$/ })).toBeVisible();
 
   await page.reload();
   await workbook(page).turnTo('box');
