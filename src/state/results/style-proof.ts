@@ -1,40 +1,42 @@
 import { useEffect, useState } from 'react';
 import type { StyleProof } from '../../core/proof';
 import { hearWorker } from '../../worker/hear-worker';
-import type { ProofAnswer } from '../../worker/proof-messages';
+import type { ProofAnswer, ProofQuestion } from '../../worker/proof-messages';
 import { noteUnanswered } from './unanswered';
 
 /** At how many sizes a style is tried before it is used. source: our own, as the published proof does */
 export const SIZES_TRIED = 50;
 
-/** How a proof stands: not asked, on its way, or done. */
+/** How a proof is: stopped or not to be had, on its way, or done. */
 type ProofInSight =
   | { readonly is: 'away' }
   | { readonly is: 'busy'; readonly done: number; readonly of: number }
   | { readonly is: 'done'; readonly proof: StyleProof };
 
 /** A style's proof, made in a worker of its own as soon as there is a text; `stop` ends it. */
-export function useStyleProof(text: string | null): ProofInSight & { readonly stop: () => void } {
-  const [sight, setSight] = useState<ProofInSight>({ is: 'away' });
+export function useStyleProof(text: string): ProofInSight & { readonly stop: () => void } {
+  const [told, setTold] = useState<{ readonly of: string; readonly sight: ProofInSight } | null>(null);
   const [stopped, setStopped] = useState<string | null>(null);
+  const runs = stopped !== text && typeof Worker !== 'undefined';
   useEffect(() => {
-    if (text === null || stopped === text || typeof Worker === 'undefined') {
-      setSight({ is: 'away' });
-      return;
-    }
-    setSight({ is: 'busy', done: 0, of: SIZES_TRIED });
+    if (!runs) return undefined;
+    const tell = (sight: ProofInSight) => setTold({ of: text, sight });
     const worker = new Worker(new URL('../../worker/proof-worker.ts', import.meta.url), { type: 'module' });
     hearWorker(
       worker,
       (said: ProofAnswer) =>
-        setSight('proof' in said ? { is: 'done', proof: said.proof } : { is: 'busy', ...said }),
+        tell('proof' in said ? { is: 'done', proof: said.proof } : { is: 'busy', ...said }),
       () => {
         noteUnanswered();
-        setSight({ is: 'away' });
+        tell({ is: 'away' });
       },
     );
-    worker.postMessage({ text, boxes: SIZES_TRIED });
+    worker.postMessage({ text, boxes: SIZES_TRIED } satisfies ProofQuestion);
     return () => worker.terminate();
-  }, [text, stopped]);
+  }, [text, runs]);
+  const begun: ProofInSight = { is: 'busy', done: 0, of: SIZES_TRIED };
+  const sight = !runs ? AWAY : told?.of === text ? told.sight : begun;
   return { ...sight, stop: () => setStopped(text) };
 }
+
+const AWAY: ProofInSight = { is: 'away' };
