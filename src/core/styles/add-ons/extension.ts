@@ -117,28 +117,40 @@ export const leastAt =
     const pieces = plain(chosen);
     const piece = pieces[place.piece];
     if (piece === undefined) return 0;
+    const panels = place.at.map((where) => where.split('.')[0] ?? where);
     return Math.min(
       ...rectanglesAt(pieces, place).map(([name, panel], at) =>
         what(panel, values, {
           edge: place.at[at]?.split('.')[1] ?? '',
-          glued: gluedBehind(piece, name, values),
+          glued: gluedBehind(piece, name, values, panels),
         }),
       ),
     );
   };
 
 /** The rectangular tabs glued onto a panel. */
-export const tabsBehind = (piece: PieceSpec | undefined, panel: string): readonly RectangleSpec[] =>
+export const tabsBehind = (
+  piece: PieceSpec | undefined,
+  panel: string,
+  open: readonly string[] = [],
+): readonly RectangleSpec[] =>
   (piece?.joints ?? []).flatMap((joint) => {
-    const tab = joint.onto === panel ? piece?.panels[joint.panel] : undefined;
+    const isBehind = joint.onto === panel && !open.includes(joint.panel);
+    const tab = isBehind ? piece?.panels[joint.panel] : undefined;
     return tab !== undefined && 'size' in tab ? [tab] : [];
   });
 
 /** How far the tabs glued onto a panel reach over it from its edge, mm: they hang beside it, so as far as they stand out from their own score. */
-export const gluedBehind = (piece: PieceSpec, panel: string, values: Values): number =>
+export const gluedBehind = (
+  piece: PieceSpec,
+  panel: string,
+  values: Values,
+  /** Panels that get the same opening hide nothing of it. */
+  open: readonly string[] = [],
+): number =>
   Math.max(
     0,
-    ...tabsBehind(piece, panel).map(({ on, size }) =>
+    ...tabsBehind(piece, panel, open).map(({ on, size }) =>
       inMm(size[on?.endsWith('.left') || on?.endsWith('.right') ? 0 : 1], values),
     ),
   );

@@ -31,8 +31,13 @@ export function handleSlotIn(places: readonly AddOnPlace[], plain: PlainPieces):
     },
     quantities: {
       slotLongest: {
-        means: 'longest slot that leaves a quarter inch of card at each end',
-        of: leastAt('slot', places, plain, ({ size }, values) => inMm(size[0], values) - 2 * LEFT_ROUND_MM),
+        means: 'longest slot that leaves a quarter inch of card at each end, clear of tabs glued behind',
+        of: leastAt(
+          'slot',
+          places,
+          plain,
+          ({ size }, values, { glued }) => inMm(size[0], values) - 2 * Math.max(LEFT_ROUND_MM, glued),
+        ),
       },
       slotHighest: {
         means: 'highest slot that leaves a quarter inch of card above and below',
@@ -46,7 +51,7 @@ export function handleSlotIn(places: readonly AddOnPlace[], plain: PlainPieces):
         atMost: 'slotLongest',
         severity: 'stop',
         ...when,
-        says: 'A slot {slotLength} long leaves less than a quarter inch at its ends.',
+        says: 'A slot {slotLength} long leaves less than a quarter inch at its ends, or shows a tab glued behind.',
         remedy: 'Make it at most {limit}.',
       },
       {
