@@ -29,6 +29,7 @@ import {
   printNameCards,
   printNestedSheet,
   printRunSheet,
+  printSeason,
   printShoppingList,
   printTableList,
   printTemplate,
@@ -159,6 +160,8 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
       const names = favorNames(event, recipes, papers);
       return inPdf(printTableList({ event, names, paper, stamp: stampOf(event.id) }));
     },
+    season: async (season, paper) =>
+      inPdf(printSeason({ season, paper, locale, say, stamp: stampOf('season') })),
     cuttingSheets: async (plan, paper) => {
       const tool = cuttingToolOf(
         toolOfEvent(plan.eventId) ?? toolInHand(workbook.getState().rows.tools, ruler().unit),

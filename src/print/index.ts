@@ -20,6 +20,7 @@ export { nestedDxf, nestedSvg, printNestedSheet } from './nested-sheet';
 export type { PdfFonts } from './pdf';
 export { PAPER_MM, type PaperName, type PrintDocument, type PrintStamp } from './print-document';
 export { printRunSheet } from './run-sheet';
+export { printSeason } from './season-plan';
 export { printShoppingList, shoppingCsv } from './shopping-list';
 export { shoppingText } from './shopping-text';
 export { svgOf } from './svg';

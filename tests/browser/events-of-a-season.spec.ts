@@ -31,6 +31,11 @@ test('a season opens in one click: names on tags, one shopping list, and an even
   const shared = page.getByRole('table', { name: 'Paper cut together' });
   await expect(shared.getByRole('row', { name: /^Russet/ })).toContainText('saves 1 sheet');
 
+  const onPaper = await madeFile(page, () => page.getByRole('button', { name: 'Print the season' }).click());
+  expect((await readPdf(onPaper)).flatMap(({ texts }) => texts.map(({ text }) => text)).join(' ')).toContain(
+    'One shopping list',
+  );
+
   await page.getByRole('button', { name: 'Make it yours' }).click();
   await page.getByRole('link', { name: 'Open Harvest supper' }).click();
   const tags = await madeFile(page, () => page.getByRole('button', { name: 'Print the names' }).click());

@@ -46,6 +46,7 @@ export class PaperTray implements Printer {
   readonly handout = this.#make('handout');
   readonly handoutPage = (_of: unknown) => this.#make('handout page')(_of);
   readonly kitLabels = this.#make('kit labels');
+  readonly season = this.#make('season');
   readonly lessonPlan = this.#make('lesson plan');
   readonly nameCards = this.#make('name cards');
   readonly tableList = this.#make('table list');

@@ -7,6 +7,8 @@ import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { pageAddress, SHELF } from '../../ui/frame/addresses';
 import { classNames } from '../../ui/frame/class-names';
+import { PrintActs } from '../../ui/frame/print-acts';
+import { usePrinter } from '../../ui/frame/printer';
 import type { ShelfDoors } from '../../ui/frame/shelf-doors';
 import { usePageWords } from '../../ui/words';
 import { HoursByWeek } from './hours-by-week';
@@ -21,6 +23,7 @@ export function SeasonScreen({ band }: { readonly band: ReactNode }) {
   const events = inSeason([...shelf.events.values()].filter(({ lines }) => lines.length > 0));
   const [chosen, choose] = useChosen(events);
   const { season, stale } = useSeason(shelf, chosen);
+  const printer = usePrinter();
   const nameOf = (id: string) => shelf.events.get(id)?.name ?? id;
   return (
     <main id="page" className="page page-sheet season" tabIndex={-1}>
@@ -37,6 +40,7 @@ export function SeasonScreen({ band }: { readonly band: ReactNode }) {
       {chosen.length > 0 && !season && <p role="status">{words.counting}</p>}
       {chosen.length > 0 && season && (
         <div className={classNames('season-sums', stale && 'is-stale')} aria-busy={stale}>
+          <PrintActs acts={[{ label: words.print, make: (paper) => printer.season(season, paper) }]} />
           <SeasonList season={season} nameOf={nameOf} />
           <HoursByWeek season={season} nameOf={nameOf} />
           <SharedPapers papers={season.papers} />

@@ -1,7 +1,7 @@
 import { createContext, use } from 'react';
 import type { FavorEvent, Recipe } from '../../../shared/workbook';
 import type { NestedSheet } from '../../core/draw/sheet/nested-net';
-import type { EventPlan } from '../../core/plan';
+import type { EventPlan, SeasonPlan } from '../../core/plan';
 import type { LengthUnit } from '../../core/units';
 
 /** The paper in the printer. */
@@ -45,6 +45,8 @@ export interface Printer {
   readonly tableList: (event: FavorEvent, paper: PrinterPaper) => Promise<MadeFile>;
   /** Timetable of a class and what to bring. */
   readonly lessonPlan: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
+  /** Several events: one shopping list, what is promised to which, and the working days. */
+  readonly season: (season: SeasonPlan, paper: PrinterPaper) => Promise<MadeFile>;
   readonly cuttingSheets: (plan: EventPlan, paper: PrinterPaper) => Promise<MadeFile>;
   /** A nested sheet at its own true size. */
   readonly nestedSheet: (sheet: NestedSheet, code: string) => Promise<MadeFile>;

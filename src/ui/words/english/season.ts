@@ -7,6 +7,7 @@ export const seasonMessages = {
   none: 'No event has boxes and a count yet. Plan an event first, or look at an example.',
   oneOnly: 'A season needs two events or more. Plan another, or look at an example.',
   exampleName: 'three events and a class at a village hall',
+  print: 'Print the season',
   open: 'Open',
   openEvent: (name: string) => `Open ${name}`,
   counting: 'Adding up the events…',
