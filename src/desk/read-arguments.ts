@@ -39,8 +39,8 @@ function checkOption({ name, value }: WrittenOption, verb: Verb): DeskRefusal[] 
   const written = `--${name}`;
   const names = Object.keys(verb.options).map((known) => `--${known}`);
   if (!Object.hasOwn(verb.options, name)) {
-    const says = names.length > 0 ? suggestName(written, names) : 'This verb takes no options.';
-    return [refuse('unknown-option', written, names.join(', '), `${written} is not an option here. ${says}`)];
+    const says = `${written} is not an option here. ${suggestName(written, names)}`;
+    return [refuse('unknown-option', written, names.join(', '), says)];
   }
   return value === undefined
     ? [refuse('no-value', written, 'a value', `${written} needs a value after it.`)]

@@ -9,8 +9,9 @@ describe('what the desk turns away', () => {
   test.each([
     [['nte'], 'unknown-verb', 'Did you mean net?'],
     [['constructor'], 'unknown-verb', 'There are:'],
-    [['styles', 'all'], 'extra-word', '“all” is one word too many'],
-    [['styles', '--format', 'json'], 'unknown-option', 'takes no options'],
+    [['styles', 'tray', 'all'], 'extra-word', '“all” is one word too many'],
+    [['styles', '--format', 'json'], 'unknown-option', 'There are: --out'],
+    [['styles', 'all'], 'unknown-style', 'There is no style “all”'],
     [['net'], 'no-style', 'Say which box'],
     [['net', '--style'], 'no-value', '--style needs a value'],
     [['net', '--style', '--set', 'width=3in'], 'no-value', '--style needs a value'],
