@@ -1,13 +1,14 @@
 /**
  * The main job in the engines of other browsers, where they can be had. `--install` puts them on a Debian system, if it runs as root, and does
- * no more. An engine that is not there or does not start is skipped in a plain line; one in which the job fails twice fails the run.
+ * no more. An engine that is not there, does not start, or is too slow on a busy machine is skipped in a plain line; one in which the job fails
+ * twice fails the run.
  */
 import { execFileSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { preview } from 'vite';
 import { findFirefox, openFirefox } from './engines/drive-firefox.mjs';
 import { findWebKit, openWebKit } from './engines/drive-webkit.mjs';
-import { doMainJob } from './engines/main-job.mjs';
+import { doMainJob, TooSlow } from './engines/main-job.mjs';
 
 const ENGINES = [
   { name: 'Firefox', find: findFirefox, open: openFirefox },
@@ -63,6 +64,8 @@ async function tryEngine(engine, origin) {
       const seconds = ((performance.now() - began) / 1000).toFixed(1);
       return `${page.version} does the main job (${seconds} s${failed ? `; at the first try it failed at “${failed.message}”` : ''})`;
     } catch (error) {
+      if (error instanceof TooSlow || error.name === 'TimeoutError')
+        return `skipped: the machine is too busy (${error.message})`;
       failed = error;
     } finally {
       await page.close().catch(() => undefined);

@@ -19,7 +19,7 @@ const within = (promise, what) =>
     promise,
     new Promise((_, reject) => {
       setTimeout(
-        () => reject(new Error(`${what}: no answer in ${ANSWERS_WITHIN_MS / 1000} s`)),
+        () => reject(new DOMException(`${what}: no answer in ${ANSWERS_WITHIN_MS / 1000} s`, 'TimeoutError')),
         ANSWERS_WITHIN_MS,
       ).unref();
     }),

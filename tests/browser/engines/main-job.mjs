@@ -2,7 +2,12 @@
  * The maker's main job, in any engine that can go to an address and run a function in the page: a new box, its net, an event with its sheets, a
  * PDF, and all of it there again after a reload. Each wait ends in words that name the step.
  */
-const STEP_MS = 20_000;
+const STEP_MS = 45_000;
+/** What all steps before may take together; a quiet machine needs a third. On a slower one a step that is not seen tells nothing of the engine. */
+const QUIET_MS = 40_000;
+
+/** The machine is too busy to say anything of the engine. */
+export class TooSlow extends Error {}
 
 /** What the page says, drawings and their letters too. */
 const says = (words) => document.body.textContent.includes(words);
@@ -55,15 +60,19 @@ const isWorkbook = () => document.querySelector('.workbook') !== null;
 
 /** Does the job at this address; throws with the name of the step that failed. */
 export async function doMainJob(page, origin) {
+  const began = Date.now();
   const until = async (step, act, ...args) => {
+    const before = Date.now() - began;
     const end = Date.now() + STEP_MS;
     let why = 'not seen';
     for (;;) {
       try {
         if (await page.evaluate(act, ...args)) return;
       } catch (error) {
+        if (error.name === 'TimeoutError') throw new TooSlow(`${step}: no answer`);
         why = error.message;
       }
+      if (before > QUIET_MS) throw new TooSlow(`${before / 1000} s until “${step}”`);
       if (Date.now() > end) throw new Error(`${step}: ${why}`);
       await new Promise((resolve) => setTimeout(resolve, 100));
     }
