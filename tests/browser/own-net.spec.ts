@@ -28,7 +28,8 @@ test('a net of her own is asked about its open lines, carded, laid out and count
   await page.getByRole('link', { name: 'New box' }).click();
   await page.getByRole('link', { name: 'I know the style' }).click();
   await page.getByRole('button', { name: 'Import a FOLD file' }).waitFor();
-  await page.locator('input[type=file]').setInputFiles('tests/fixtures/own-nets/open-cross.fold');
+  const nets = page.locator('section', { hasText: 'Import a FOLD file' }).locator('input[type=file]');
+  await nets.setInputFiles('tests/fixtures/own-nets/open-cross.fold');
   await expect(page.getByText('2 lines left to choose.')).toBeVisible();
   const questions = page.getByRole('group').filter({ hasText: /^Line \d+, / });
   await expect(questions).toHaveCount(2);
