@@ -19,19 +19,29 @@ interface SeasonInSight {
   readonly stale: boolean;
 }
 
+/** How often a season is asked for again that was not answered. source: our own */
+const MOST_TRIES = 3;
+
 /** What these events come to together; the season before stays in sight until the new one is there. */
 export function useSeason(shelf: Shelf, eventIds: readonly string[]): SeasonInSight {
   const planner = use(PlannerContext);
   const asker = use(SheetAskerContext);
   const key = eventIds.join(' ');
   const [found, setFound] = useState<{ shelf: Shelf; key: string; season: SeasonPlan } | null>(null);
+  const [tries, setTries] = useState(0);
   useEffect(() => {
+    // Of no events there is nothing to add up, and nothing that could stand for a season while one is.
+    if (key === '') return;
     const asking = new AbortController();
     addUp(shelf, key.split(' '), planner, asker, asking.signal)
       .then((season) => season && !asking.signal.aborted && setFound({ shelf, key, season }))
-      .catch(noteUnanswered);
+      .catch(() => {
+        noteUnanswered();
+        // A busy machine may answer late once or twice.
+        if (!asking.signal.aborted) setTries((before) => Math.min(before + 1, MOST_TRIES));
+      });
     return () => asking.abort();
-  }, [shelf, key, planner, asker]);
+  }, [shelf, key, planner, asker, tries]);
   return { season: found?.season ?? null, stale: found?.shelf !== shelf || found.key !== key };
 }
 
