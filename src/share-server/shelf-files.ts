@@ -6,6 +6,10 @@ import { applyUpdate, type Doc, encodeStateAsUpdate, mergeUpdates } from 'yjs';
 /** Changes wait so long for others, so that one write to the disk carries them all. Source: our own. */
 const GATHER_MS = 5;
 
+/** A server that starts waits so long for one that is still letting go of the file. Source: our own. */
+const LOCKED_MS = 20_000;
+const ASK_AGAIN_MS = 100;
+
 const TABLES: InStatement[] = [
   'CREATE TABLE IF NOT EXISTS shelf (id TEXT PRIMARY KEY, proof BLOB NOT NULL, state BLOB, stamp TEXT NOT NULL)',
   'CREATE TABLE IF NOT EXISTS change (seq INTEGER PRIMARY KEY AUTOINCREMENT, shelf TEXT NOT NULL, bytes BLOB NOT NULL)',
@@ -44,11 +48,13 @@ export class ShelfFiles {
     const path = data.replace(/^file:/, '');
     if (isFile && path !== ':memory:') mkdirSync(dirname(resolve(path)), { recursive: true });
     const client = createClient(isFile ? { url: `file:${path}`, timeout: 5000 } : { url: data });
-    if (isFile) {
-      await client.execute('PRAGMA journal_mode = WAL');
-      await client.execute('PRAGMA synchronous = FULL');
-    }
-    await client.batch(TABLES, 'write');
+    await whileLocked(async () => {
+      if (isFile) {
+        await client.execute('PRAGMA journal_mode = WAL');
+        await client.execute('PRAGMA synchronous = FULL');
+      }
+      await client.batch(TABLES, 'write');
+    });
     return new ShelfFiles(client);
   }
 
@@ -172,3 +178,15 @@ const textOf = (value: unknown): string => (typeof value === 'string' ? value : 
 
 const bytesOf = (value: unknown): Uint8Array | null =>
   value instanceof ArrayBuffer ? new Uint8Array(value) : value instanceof Uint8Array ? value : null;
+
+/** Tries again while another holds the file: the change to a write-ahead log is refused at once, whatever time-out was asked for. */
+async function whileLocked(act: () => Promise<void>): Promise<void> {
+  for (const until = Date.now() + LOCKED_MS; ; ) {
+    try {
+      return await act();
+    } catch (error) {
+      if (!/SQLITE_BUSY|database is locked/.test(String(error)) || Date.now() > until) throw error;
+      await new Promise((resolve) => setTimeout(resolve, ASK_AGAIN_MS));
+    }
+  }
+}

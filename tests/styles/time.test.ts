@@ -10,8 +10,8 @@ import { recordStyle, residual } from '../setup/style-record';
 import { legalBoxes } from './legal-sizes';
 
 const SIZES = 30;
-/** What else runs meanwhile only adds to a time, so each size is done three times, and its least time counts. */
-const TRIES = 3;
+/** What else runs meanwhile only adds to a time, so each size is done three times, and up to twelve where that was too slow; its least time counts. */
+const [TRIES, MOST_TRIES] = [3, 12];
 /** The goals on a machine with nothing else to do. Here other tests run beside it: the dearest style took up to 3.2 ms. */
 const MEDIAN_MS = 2;
 const WORST_MS = 20;
@@ -30,13 +30,15 @@ test.for(STYLES.map((style) => [style.name, style] as const))(
     };
     sizes.forEach(timeOf); // once to warm up, as a page is after its first box
     const least = sizes.map(() => Number.POSITIVE_INFINITY);
-    for (let turn = 0; turn < TRIES; turn++)
+    const inOrder = () => least.toSorted((one, other) => one - other);
+    const medianNow = () => inOrder()[SIZES / 2] ?? Number.NaN;
+    const isLate = () => medianNow() >= MEDIAN_MS * BESIDE_OTHERS;
+    for (let turn = 0; turn < TRIES || (turn < MOST_TRIES && isLate()); turn++)
       sizes.forEach((asked, at) => {
         least[at] = Math.min(least[at] ?? 0, timeOf(asked));
       });
-    const times = least.sort((one, other) => one - other);
-    const median = times[SIZES / 2] ?? Number.NaN;
-    const worst = times.at(-1) ?? Number.NaN;
+    const median = medianNow();
+    const worst = inOrder().at(-1) ?? Number.NaN;
     recordStyle(test, {
       style: style.id,
       check: 'time',
