@@ -183,7 +183,8 @@ const bytesOf = (value: unknown): Uint8Array | null =>
 async function whileLocked(act: () => Promise<void>): Promise<void> {
   for (const until = Date.now() + LOCKED_MS; ; ) {
     try {
-      return await act();
+      await act();
+      return;
     } catch (error) {
       if (!/SQLITE_BUSY|database is locked/.test(String(error)) || Date.now() > until) throw error;
       await new Promise((resolve) => setTimeout(resolve, ASK_AGAIN_MS));

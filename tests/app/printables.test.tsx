@@ -39,8 +39,9 @@ test('every document the printer knows is listed once, and each makes its own', 
   const own = prints.filter(({ recipe }) => recipe === null || recipe === prints.at(-1)?.recipe);
   for (const { make } of own) await make?.('letter');
   const made = [...new Set(printer.asked.map((what) => what.replace(/ on letter$/, '')))];
-  // A nested sheet is asked for where a piece is chosen; labels need kits, names need guests.
-  const elsewhere = ['asked', 'nestedSheet', 'kitLabels', 'lessonPlan', 'nameCards', 'tableList'];
+  // A nested sheet is asked for where a piece is chosen; labels need kits, names need guests. A season has several events, and its
+  // own page.
+  const elsewhere = ['asked', 'nestedSheet', 'kitLabels', 'lessonPlan', 'nameCards', 'tableList', 'season'];
   const all = Object.entries(printer).filter(([name]) => !elsewhere.includes(name));
   expect(made.length - 2).toBe(all.length); // the net is one of them, in three formats
   expect(needs(prints)).toEqual({

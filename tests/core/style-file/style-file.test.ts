@@ -39,7 +39,7 @@ function readBack(text: string): BoxStyle {
 }
 
 /** A file's style as JSON gives it, for changing one thing in it. */
-type Edited = ReturnType<typeof JSON.parse>; // eslint-disable-line @typescript-eslint/no-explicit-any
+type Edited = ReturnType<typeof JSON.parse>;
 
 /** Angles agree to a billionth of a degree, and so do rooms; everything else to the tick. */
 const toNine = (value: unknown): unknown =>

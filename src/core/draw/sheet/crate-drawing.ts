@@ -20,10 +20,10 @@ export function drawCrate(
   const scale = Math.min(widthMm / toMm(floor.across), heightMm / toMm(floor.up));
   const ring = ({ x, y, across, up }: Standing) =>
     boxRing({
-      left: toMm(x as Ticks) * scale,
-      bottom: toMm(y as Ticks) * scale,
-      right: toMm((x + across) as Ticks) * scale,
-      top: toMm((y + up) as Ticks) * scale,
+      left: toMm(x) * scale,
+      bottom: toMm(y) * scale,
+      right: toMm(x + across) * scale,
+      top: toMm(y + up) * scale,
     });
   const title = 'One layer in the crate, from above';
   const drawn = frameMarks(
