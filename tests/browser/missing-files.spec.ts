@@ -1,7 +1,9 @@
 import { type Browser, type BrowserContext, expect, type Page, test } from '@playwright/test';
 import { boxMessages } from '../../src/ui/words/english/box';
 import { frameMessages } from '../../src/ui/words/english/frame';
+import { guestMessages } from '../../src/ui/words/english/guests';
 import { partMessages } from '../../src/ui/words/english/parts';
+import { pickingMessages } from '../../src/ui/words/english/picking';
 import { sheetsMessages } from '../../src/ui/words/english/sheets';
 import { shelfMessages } from '../../src/ui/words/english/shelf';
 import { recordFault } from './fault-record';
@@ -13,9 +15,9 @@ const { frame, needs } = frameMessages;
 /** What stands in the built folder for those who read or install it: no page asks for it. */
 const UNASKED =
   /OFL\.txt|README\.md|make-fonts\.mjs|\.woff2$|manifest|icon-|mark\.svg|^\/tour|left-out|vite-browser-external/;
-/** Wanted only where no worker can be had, in a frame of another site, for a second device, for a date the example has not, or after another file was lost; the solver that a mix does without. */
+/** Wanted only where no worker can be had, in a frame of another site, for a second device, for British English, for a date the example has not, or after another file was lost; the solver that a mix does without. */
 const UNREACHED =
-  /highs|framed-page|exchange|browser-sharing|timetable-calendar|memory|search-family|search-styles|what-would-fit|sw\.js/;
+  /highs|framed-page|exchange|browser-sharing|timetable-calendar|memory|british|search-family|search-styles|what-would-fit|sw\.js/;
 
 /** Something a maker does: where, and what she presses there. Each begins at an address, as after a reload. */
 interface Errand {
@@ -33,6 +35,19 @@ const press = (name: RegExp) => async (page: Page) => {
     for (const opening of document.querySelectorAll('details')) opening.open = true;
   });
   await page.getByRole('button', { name }).first().click();
+};
+
+/** Pastes a short guest list and has it read. */
+const pasteGuests = async (page: Page) => {
+  await page.getByText(guestMessages.head, { exact: true }).click();
+  await page.getByRole('textbox', { name: guestMessages.paste }).fill('Ann, 1\nBo, 2');
+  await page.getByRole('button', { name: guestMessages.read }).click();
+};
+
+/** Brings a style of somebody else's, which is tried at many sizes. */
+const bringStyle = async (page: Page) => {
+  const section = page.locator('section', { hasText: pickingMessages.bringStyle });
+  await section.locator('input[type=file]').setInputFiles('tests/fixtures/own-styles/deep-tray.json');
 };
 
 const EVENT = '#/event/seed-swap-supper';
@@ -53,6 +68,10 @@ const ERRANDS: readonly Errand[] = [
   { at: `${EVENT}/box`, press: press(/FOLD$/) },
   { at: `${EVENT}/box`, press: press(/SVG$/) },
   { at: `${EVENT}/box`, press: press(/DXF$/) },
+  { at: '#/season' },
+  { at: '#/season', fresh: true, press: press(new RegExp(shelfMessages.shelf.openSeason)) },
+  { at: `${EVENT}/event`, press: pasteGuests },
+  { at: '#/new', press: bringStyle },
   { at: `${EVENT}/sheets`, press: press(new RegExp(sheetsMessages.nestStart)) },
   { at: `${EVENT}/sheets`, press: press(new RegExp(sheetsMessages.mixStart)) },
 ];

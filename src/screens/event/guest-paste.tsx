@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { HeardGuests } from '../../../shared/read-guests';
 import type { FavorEvent, Guest } from '../../../shared/workbook';
+import { noteMissingPart } from '../../state/results/unanswered';
 import { Button } from '../../ui/fields/button';
 import { FilePick } from '../../ui/fields/file-pick';
 import { usePageWords } from '../../ui/words';
@@ -54,14 +55,17 @@ export function GuestPaste({ event, names, onLeave, onTake }: GuestPasteProps) {
         </p>
       </div>
       <div className="guest-acts">
-        <Button aria-disabled={text.trim() === ''} onClick={() => text.trim() !== '' && void read(text)}>
+        <Button
+          aria-disabled={text.trim() === ''}
+          onClick={() => text.trim() !== '' && void read(text).catch(noteMissingPart)}
+        >
           {words.read}
         </Button>
         <FilePick
           tone="quiet"
           label={words.openFile}
           accept=".csv,.tsv,.txt,text/csv,text/plain"
-          onPick={([file]) => void pick(file)}
+          onPick={([file]) => void pick(file).catch(noteMissingPart)}
         />
         {onLeave && (
           <Button tone="quiet" onClick={onLeave}>

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { type BoxStyle, styleById } from '../../core/styles';
 import { sayReason } from '../../core/units/reason';
 import { type PickedStyle, readPickedStyle } from '../../state/intents/read-picked-style';
-import { noteUnanswered } from '../../state/results/unanswered';
+import { noteMissingPart } from '../../state/results/unanswered';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { FilePick } from '../../ui/fields/file-pick';
@@ -42,7 +42,7 @@ export function OwnStyles({ onMake }: OwnStylesProps) {
       <FilePick
         label={words.bringStyle}
         accept=".json,application/json"
-        onPick={([file]) => void readPickedStyle(file).then(setPicked, noteUnanswered)}
+        onPick={([file]) => void readPickedStyle(file).then(setPicked, noteMissingPart)}
       />
       {picked && <Picked picked={picked} onMake={onMake} onLeave={() => setPicked(null)} />}
     </section>
