@@ -48,7 +48,7 @@ describe('how many are made', () => {
       'Spares: 10% of 12, rounded up, are 2.',
       'Spares: mistakes expected at all steps together are 3.',
       'Spares: at least 5.',
-      'We use the largest of these: 5 boxes.',
+      'We use the largest of these, which is 5.',
       '1 of the spares are for boxes that went wrong.',
     ]);
   });
@@ -56,7 +56,7 @@ describe('how many are made', () => {
   // 10 % of 12 kits is 2 kits, of 3 boxes each: 36 + 6.
   test('whole kits of a class', () => {
     expect(say(whyCount({ ...addSpareKits(12, 3, RULE), again: 0 }, RULE))).toEqual([
-      '12 kits × 3 boxes = 36 ordered.',
+      '12 kits × 3 in each = 36 ordered.',
       '36 needed + 6 spares = 42 to make.',
       'Spares: 10% of 12 kits, rounded up, are 2.',
     ]);

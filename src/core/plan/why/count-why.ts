@@ -12,7 +12,7 @@ export function whyCount(
   return [
     ...(kits === null || perKit === null
       ? []
-      : [reason('{kits} kits × {perKit} boxes = {ordered} ordered.', { kits, perKit, ordered })]),
+      : [reason('{kits} kits × {perKit} in each = {ordered} ordered.', { kits, perKit, ordered })]),
     reason(
       practice > 0
         ? perKit === null
@@ -67,7 +67,7 @@ function whySpares(of: number, spares: number, perKit: number | null, rule: Spar
     ...(atLeast > 0 ? [reason(says.atLeast, { atLeast })] : []),
   ];
   return rules.length > 1
-    ? [...rules, reason('We use the largest of these: {spares} boxes.', { spares })]
+    ? [...rules, reason('We use the largest of these, which is {spares}.', { spares })]
     : rules;
 }
 
