@@ -5,6 +5,7 @@ import { type CuttingTool, type HandWay, waysByHand } from '../../core/yield';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { sizeWords, useRuler } from '../../ui/fields/measure';
+import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 
 /** The same sheets cut for fewest strokes, fewest fence settings or the largest piece left over: what each would trade, and a button to change over. */
@@ -30,24 +31,25 @@ export function HandPanel({
       aim === 'strokes' ? old : { ...old, cutFor: aim },
     );
   return (
-    <details className="hand-ways screen-only" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-      <summary>{words.handWays(planned.plan.sheets)}</summary>
-      <p className="soft">{ways.length === 1 ? words.handOnlyWay : words.handWhy}</p>
-      {ways.length > 1 && (
-        <ul>
-          {ways.map((way) => (
-            <li key={way.aim}>
-              <WayFigures way={way} />
-              {way.aim === (event.cutFor ?? 'strokes') ? (
-                <span className="soft">{words.inUse}</span>
-              ) : (
-                <Button onClick={() => use(way.aim)}>{words.handUse[way.aim]}</Button>
-              )}
-            </li>
-          ))}
-        </ul>
-      )}
-    </details>
+    <div className="hand-ways screen-only">
+      <Opening head={words.handWays(planned.plan.sheets)} open={open} onToggle={setOpen}>
+        <p className="soft">{ways.length === 1 ? words.handOnlyWay : words.handWhy}</p>
+        {ways.length > 1 && (
+          <ul>
+            {ways.map((way) => (
+              <li key={way.aim}>
+                <WayFigures way={way} />
+                {way.aim === (event.cutFor ?? 'strokes') ? (
+                  <span className="soft">{words.inUse}</span>
+                ) : (
+                  <Button onClick={() => use(way.aim)}>{words.handUse[way.aim]}</Button>
+                )}
+              </li>
+            ))}
+          </ul>
+        )}
+      </Opening>
+    </div>
   );
 }
 
