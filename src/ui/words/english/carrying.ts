@@ -35,6 +35,6 @@ export const carryingMessages = {
       fewest ? ' Fewest possible.' : ''
     }`,
   fillOn: (date: string) => `Fill late: the schedule fills them on ${date}.`,
-  fillLate: 'Fill late, so the boxes stay crisp. Set a date to see when.',
+  fillLate: 'Fill late, so the boxes stay crisp.',
   keepDry: 'Keep dry: cover the crates, and keep them off the floor and out of a damp car.',
 };
