@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 
-/** What `round` takes on the machine on which the promises were measured, with nothing beside it. Source: our own, mean of 50. */
-const QUIET_MS = 25;
+/** What `round` takes on two cores of a rented server with nothing beside it. Source: measured 2026-11-30, mean of 200 rounds; means of fifty were 28 to 36. */
+const QUIET_MS = 31;
 const ROUNDS = 12;
 
 /**
