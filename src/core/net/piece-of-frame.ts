@@ -1,11 +1,10 @@
 import type { FoldFrame } from '../rows/fold-file';
 import { cleanLine } from '../rows/text';
-import type { Role } from '../styles/language/types';
+import { ROLES } from '../styles/language/roles';
 import { millimetres, TICKS_PER_MM, ticks } from '../units/ticks';
 import { finely } from './arc';
 import { onSameEdge, ringsOf, wasteOf, withoutStraightCorners } from './outline';
 import { netArea, pointAt } from './point';
-import { ROLES } from './roles';
 import type { Blank, EdgeKind, Face, Hinge, NetEdge, PieceNet, Point } from './types';
 
 /** A frame in millimeters with its faces and angles filled in. */
@@ -76,7 +75,7 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
     return {
       name,
       panel: panels[face] ?? name,
-      role: ROLES.find((known) => known === role) ?? ('wall' satisfies Role),
+      role: ROLES.find((known) => known === role) ?? 'wall',
       ring: withoutStraightCorners(ring),
       holes: holes[face] ?? [],
     };

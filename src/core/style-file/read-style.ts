@@ -4,7 +4,7 @@ import { checkOnce } from '../styles/language/check-style';
 import { defineStyle } from '../styles/language/define';
 import { StyleError } from '../styles/language/style-error';
 import type { BoxStyle, Chosen, PieceSpec, Pieces, Quantity } from '../styles/language/types';
-import { isGiven } from '../styles/shapes/choices';
+import { everyWay, isGiven } from '../styles/shapes/choices';
 import { type KnownNames, readFormula } from './formula';
 import {
   type PieceData,
@@ -252,13 +252,10 @@ const finite = (room: number): number => (Number.isFinite(room) ? Math.min(room,
 
 /** A way of choosing its options for which the file has no pieces. */
 function unbuilt(
-  { options = {} }: StyleData,
+  { options }: StyleData,
   built: readonly { readonly given: readonly Chosen[] }[],
 ): StyleRefusal | null {
-  let all: Chosen[] = [{}];
-  for (const [option, { choices }] of Object.entries(options))
-    all = all.flatMap((chosen) => choices.map(({ id }) => ({ ...chosen, [option]: id })));
-  const without = all.find((chosen) => !built.some(({ given }) => isGiven(given, chosen)));
+  const without = everyWay(options).find((chosen) => !built.some(({ given }) => isGiven(given, chosen)));
   return without === undefined
     ? null
     : refusal(

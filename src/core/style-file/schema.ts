@@ -2,7 +2,8 @@ import '../rows/jitless';
 import { z } from 'zod';
 import { id } from '../rows/fields';
 import { cleanLine, isSeen } from '../rows/text';
-import type { ConstraintSpec, Role } from '../styles/language/types';
+import { ROLES } from '../styles/language/roles';
+import type { ConstraintSpec } from '../styles/language/types';
 
 /** A box style as a file: its declaration as data, with formulas as text. `schema` grows when a reader of today could not read it. */
 export const STYLE_FORMAT = 'crease-and-count-style';
@@ -49,24 +50,6 @@ const few = <Value extends z.ZodType>(key: z.ZodType<string, string>, value: Val
 const chosen = few(name, free, MOST.named);
 const given = z.array(chosen).max(MOST.ways);
 const pair = <Value extends z.ZodType>(value: Value) => z.tuple([value, value]);
-
-const ROLES = [
-  'wall',
-  'base',
-  'roof',
-  'gusset',
-  'lid',
-  'tuck',
-  'dustFlap',
-  'bottomFlap',
-  'lockFlap',
-  'glueTab',
-  'liner',
-  'handle',
-  'hangTab',
-  'endFlap',
-  'cover',
-] as const satisfies readonly Role[];
 
 const roundHole = z.strictObject({ hole: z.literal('round'), across: len, at: pair(len).exactOptional() });
 const hole = z.discriminatedUnion('hole', [

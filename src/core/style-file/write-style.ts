@@ -1,6 +1,6 @@
 import { declarationOf } from '../styles/language/define';
 import type { BoxStyle, Chosen, PieceSpec, Pieces, Quantity } from '../styles/language/types';
-import { piecesOf } from '../styles/shapes/choices';
+import { everyWay, piecesOf } from '../styles/shapes/choices';
 import { STYLE_FORMAT, STYLE_SCHEMA } from './schema';
 
 /** A style as the text of a file; or what of it is given as code, and has no formula that says the same. */
@@ -44,11 +44,8 @@ export function writeStyle(style: BoxStyle): StyleWriting {
 
 /** Every way of choosing its options, those together that give the same pieces. */
 function waysOf(style: BoxStyle, said: (pieces: Pieces) => object) {
-  let all: Chosen[] = [{}];
-  for (const [option, { choices }] of Object.entries(style.options ?? {}))
-    all = all.flatMap((chosen) => choices.map(({ id }) => ({ ...chosen, [option]: id })));
   const ways = new Map<string, { given: Chosen[]; pieces: object }>();
-  for (const chosen of all) {
+  for (const chosen of everyWay(style.options)) {
     const pieces = said(piecesOf(style, chosen));
     const key = JSON.stringify(pieces);
     const known = ways.get(key);

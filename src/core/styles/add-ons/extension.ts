@@ -4,6 +4,7 @@ import type {
   AddOnPlace,
   Chosen,
   ConstraintSpec,
+  HoleSpec,
   Len,
   OptionSpec,
   PanelSpec,
@@ -28,6 +29,9 @@ export interface Extension {
 export type PlainPieces = (chosen: Chosen) => Pieces;
 
 export type RectangleSpec = Extract<PanelSpec, { readonly size: unknown }>;
+
+/** Card left round an opening, a quarter inch. source: our choice */
+export const LEFT_ROUND_MM = 6.35;
 
 /** The choice to go without. */
 const NONE = 'none';
@@ -77,18 +81,28 @@ export function rectanglesAt(
   });
 }
 
-/** Pieces with some panels of one of them changed. */
-export function withPanels(
-  pieces: Pieces,
-  place: AddOnPlace,
-  change: (panel: RectangleSpec, edge: string) => RectangleSpec,
-): Pieces {
-  const panels = { ...pieces[place.piece]?.panels };
-  rectanglesAt(pieces, place).forEach(([name, panel], at) => {
-    panels[name] = change(panel, place.at[at]?.split('.')[1] ?? '');
-  });
-  return withPiece(pieces, place.piece, () => ({ panels }));
-}
+/** Changes every panel of the chosen place. */
+export const changeAt =
+  (
+    option: string,
+    places: readonly AddOnPlace[],
+    change: (panel: RectangleSpec, edge: string) => RectangleSpec,
+  ): Extension['extend'] =>
+  (pieces, chosen) => {
+    const place = chosenPlace(option, places, chosen);
+    if (place === undefined) return pieces;
+    const panels = { ...pieces[place.piece]?.panels };
+    rectanglesAt(pieces, place).forEach(([name, panel], at) => {
+      panels[name] = change(panel, edgeOf(place.at[at]));
+    });
+    return withPiece(pieces, place.piece, () => ({ panels }));
+  };
+
+/** Cuts this hole out of every panel of the chosen place. */
+export const cutHole = (option: string, places: readonly AddOnPlace[], hole: HoleSpec): Extension['extend'] =>
+  changeAt(option, places, (panel) => ({ ...panel, holes: [...(panel.holes ?? []), hole] }));
+
+const edgeOf = (where = ''): string => where.split('.')[1] ?? '';
 
 export const withPiece = (
   pieces: Pieces,
@@ -121,7 +135,7 @@ export const leastAt =
     return Math.min(
       ...rectanglesAt(pieces, place).map(([name, panel], at) =>
         what(panel, values, {
-          edge: place.at[at]?.split('.')[1] ?? '',
+          edge: edgeOf(place.at[at]),
           glued: gluedBehind(piece, name, values, panels),
         }),
       ),

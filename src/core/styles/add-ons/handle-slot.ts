@@ -1,18 +1,15 @@
 import type { AddOnPlace } from '../language/types';
 import { allowanceOf } from '../shapes/size-symbols';
 import {
-  chosenPlace,
+  cutHole,
   type Extension,
   given,
   inMm,
+  LEFT_ROUND_MM,
   leastAt,
   type PlainPieces,
   placesOption,
-  withPanels,
 } from './extension';
-
-/** Card left round a slot. source: our choice */
-const LEFT_ROUND_MM = 6.35;
 
 /** A slot with round ends in the middle of a panel, or of two that come to lie on each other. 2 1/2 × 3/4 in for a hand: common practice, no source. */
 export function handleSlotIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
@@ -73,13 +70,6 @@ export function handleSlotIn(places: readonly AddOnPlace[], plain: PlainPieces):
         remedy: 'Make it at least {limit} long.',
       },
     ],
-    extend: (pieces, chosen) => {
-      const place = chosenPlace('slot', places, chosen);
-      if (place === undefined) return pieces;
-      return withPanels(pieces, place, (panel) => ({
-        ...panel,
-        holes: [...(panel.holes ?? []), { hole: 'slot', size: ['slotLength', 'slotHeight'] }],
-      }));
-    },
+    extend: cutHole('slot', places, { hole: 'slot', size: ['slotLength', 'slotHeight'] }),
   };
 }

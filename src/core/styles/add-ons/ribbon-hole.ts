@@ -1,18 +1,15 @@
 import type { AddOnPlace } from '../language/types';
 import { allowanceOf } from '../shapes/size-symbols';
 import {
-  chosenPlace,
+  cutHole,
   type Extension,
   given,
   inMm,
+  LEFT_ROUND_MM,
   leastAt,
   type PlainPieces,
   placesOption,
-  withPanels,
 } from './extension';
-
-/** Card left round a hole. source: our choice */
-const LEFT_ROUND_MM = 6.35;
 
 /** A round hole in the middle of a panel, for a ribbon that is knotted inside: a pull, a handle, or a bow that stays. 1/4 in: common practice, no source. */
 export function ribbonHoleIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
@@ -59,13 +56,6 @@ export function ribbonHoleIn(places: readonly AddOnPlace[], plain: PlainPieces):
         remedy: 'Make it at most {limit}, or leave it out.',
       },
     ],
-    extend: (pieces, chosen) => {
-      const place = chosenPlace('ribbon', places, chosen);
-      if (place === undefined) return pieces;
-      return withPanels(pieces, place, (panel) => ({
-        ...panel,
-        holes: [...(panel.holes ?? []), { hole: 'round', across: 'ribbonHole' }],
-      }));
-    },
+    extend: cutHole('ribbon', places, { hole: 'round', across: 'ribbonHole' }),
   };
 }

@@ -1,18 +1,15 @@
 import type { AddOnPlace, NotchSpec } from '../language/types';
 import { allowanceOf } from '../shapes/size-symbols';
 import {
-  chosenPlace,
+  changeAt,
   type Extension,
   given,
   inMm,
+  LEFT_ROUND_MM,
   leastAt,
   type PlainPieces,
   placesOption,
-  withPanels,
 } from './extension';
-
-/** Card left beside and below a notch. source: our choice */
-const LEFT_BESIDE_MM = 6.35;
 
 /** A half-round in the middle of a free edge. Radius 1/2 in on a drawer's sleeve: common practice, no source. */
 export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
@@ -41,7 +38,7 @@ export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces):
         of: leastAt('notch', places, plain, ({ size }, values, { edge, glued }) => {
           const [across, up] = size.map((length) => inMm(length, values)) as [number, number];
           const [along, deep] = edge === 'up' || edge === 'down' ? [across, up] : [up, across];
-          return Math.min(along / 2 - glued, deep) - LEFT_BESIDE_MM;
+          return Math.min(along / 2 - glued, deep) - LEFT_ROUND_MM;
         }),
       },
     },
@@ -56,13 +53,9 @@ export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces):
         remedy: 'Make it at most {limit}, or leave the notch out.',
       },
     ],
-    extend: (pieces, chosen) => {
-      const place = chosenPlace('notch', places, chosen);
-      if (place === undefined) return pieces;
-      return withPanels(pieces, place, (panel, edge) => ({
-        ...panel,
-        notches: [...(panel.notches ?? []), { edge: edge as NotchSpec['edge'], radius: 'notchRadius' }],
-      }));
-    },
+    extend: changeAt('notch', places, (panel, edge) => ({
+      ...panel,
+      notches: [...(panel.notches ?? []), { edge: edge as NotchSpec['edge'], radius: 'notchRadius' }],
+    })),
   };
 }

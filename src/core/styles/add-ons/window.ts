@@ -2,6 +2,7 @@ import type { AddOnPlace, Chosen, ConstraintSpec } from '../language/types';
 import { allowanceOf } from '../shapes/size-symbols';
 import {
   chosenPlace,
+  cutHole,
   type Extension,
   given,
   gluedBehind,
@@ -11,7 +12,6 @@ import {
   placesOption,
   rectanglesAt,
   tabsBehind,
-  withPanels,
 } from './extension';
 
 /** Smallest opening worth a film. source: our choice */
@@ -104,14 +104,7 @@ export function windowIn(
         remedy: 'Make the overlap at most {limit}.',
       },
     ],
-    extend: (pieces, chosen) => {
-      const place = chosenPlace('window', places, chosen);
-      if (place === undefined) return pieces;
-      return withPanels(pieces, place, (panel) => ({
-        ...panel,
-        holes: [...(panel.holes ?? []), { hole: 'window', margin: 'windowMargin' }],
-      }));
-    },
+    extend: cutHole('window', places, { hole: 'window', margin: 'windowMargin' }),
   };
 }
 

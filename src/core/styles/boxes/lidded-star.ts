@@ -4,9 +4,13 @@ import {
   plateEdge,
   plateReach,
   plateTip,
+  STAR_FLOOR_FIT,
+  STAR_INSIDE,
   STAR_LIMITS,
   STAR_POINTS,
   STAR_QUANTITIES,
+  STAR_SYMBOLS,
+  starAndFloor,
   starPlate,
   starRing,
   wallFor,
@@ -23,29 +27,15 @@ export const liddedStar = defineStyle({
   watchOut:
     'Twenty walls and more to score, so it takes an evening for a few. Make the star first and try the lid on it.',
   symbols: {
-    side: sizeOf(
-      'Wall',
-      'One wall of the star from a tip to a hollow, score to score.',
-      '1 in',
-      '3/4 in',
-      '3 in',
-    ),
-    height: sizeOf('Height', 'Wall, from the bottom score to the rim.', '1 1/2 in', '3/4 in', '8 in'),
+    side: { ...STAR_SYMBOLS.side, help: 'One wall of the star from a tip to a hollow, score to score.' },
+    height: STAR_SYMBOLS.height,
     lip: sizeOf('Lid depth', 'Lid wall, from its score to its rim.', '3/4 in', '3/8 in', '4 in'),
-    flap: allowanceOf(
-      'Flaps',
-      'From the score to the free edge, at the bottom and in the lid.',
-      '3/16 in',
-      '1/8 in',
-      '1 in',
-    ),
-    tab: allowanceOf(
-      'Glue tab',
-      'The strip that joins the last wall to the first.',
-      '1/2 in',
-      '3/8 in',
-      '1 in',
-    ),
+    flap: {
+      ...STAR_SYMBOLS.flap,
+      label: 'Flaps',
+      help: 'From the score to the free edge, at the bottom and in the lid.',
+    },
+    tab: STAR_SYMBOLS.tab,
     ease: allowanceOf(
       'Ease',
       'How much larger the lid is than the star, both sides together.',
@@ -54,7 +44,7 @@ export const liddedStar = defineStyle({
       '1/8 in',
     ),
   },
-  inside: ['itemSquare - t', 'itemSquare - t', 'height - 5/2 t'],
+  inside: STAR_INSIDE,
   options: { points: STAR_POINTS },
   quantities: {
     ...STAR_QUANTITIES,
@@ -76,19 +66,7 @@ export const liddedStar = defineStyle({
     topTip: { means: 'from that polygon out to the tip of the lid’s top', of: plateTip('topEdge') },
   },
   pieces: (chosen) => ({
-    star: starRing(
-      {
-        label: 'Star',
-        wall: 'wall',
-        tab: 'tab',
-        flap: 'flap',
-        side: 'side',
-        height: 'height',
-        tip: 'Spread glue on the flaps and lower the floor onto them from above.',
-      },
-      chosen,
-    ),
-    floor: starPlate({ label: 'Floor', panel: 'floor', edge: 'floorEdge', tip: 'floorTip' }, chosen),
+    ...starAndFloor(chosen),
     lid: starRing(
       {
         label: 'Lid',
@@ -117,17 +95,7 @@ export const liddedStar = defineStyle({
   ],
   promises: [],
   fits: [
-    {
-      // half of two walls, and the glue tab inside one of them
-      what: 'floor between the walls',
-      room: '2 wallReach',
-      body: '2 floorReach',
-      card: '2t',
-      ease: '1/16 in',
-      marks: 4,
-      truest: 'the width of the walls and of the floor',
-      saves: 'Cut the floor last and try it before you glue it.',
-    },
+    STAR_FLOOR_FIT,
     {
       what: 'top between the lid’s walls',
       room: '2 lidReach',

@@ -1,3 +1,5 @@
+import type { Role } from './roles';
+
 /**
  * What a box style is: plain data. Everything else (net, fold, volume, checks, bench program, card, parts) is derived from it.
  *
@@ -11,28 +13,13 @@
  */
 export type Len = string;
 
+export type { Role };
+
 /** Degrees, or the name of one of the style's `angles`. Valley (towards the viewer, the inside) is positive. */
 export type Angle = number | string;
 
 /** Values of every symbol, let and `t` in millimeters: what a non-linear quantity may read. */
 export type Values = Readonly<Record<string, number>>;
-
-export type Role =
-  | 'wall'
-  | 'base'
-  | 'roof'
-  | 'gusset'
-  | 'lid'
-  | 'tuck'
-  | 'dustFlap'
-  | 'bottomFlap'
-  | 'lockFlap'
-  | 'glueTab'
-  | 'liner'
-  | 'handle'
-  | 'hangTab'
-  | 'endFlap'
-  | 'cover';
 
 export interface SymbolSpec {
   /** A `size` is what the maker chooses; an `allowance` is a working dimension with a sound default. */

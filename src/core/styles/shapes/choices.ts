@@ -1,4 +1,4 @@
-import type { BoxStyle, Chosen, Pieces } from '../language/types';
+import type { BoxStyle, Chosen, OptionSpec, Pieces } from '../language/types';
 
 /** A style's pieces as built with these choices. */
 export const piecesOf = (style: BoxStyle, chosen: Chosen = {}): Pieces =>
@@ -11,12 +11,22 @@ export const defaultChoices = (style: BoxStyle): Chosen =>
   );
 
 /** Every combination of a style's options; add-ons stay as `held` has them, else away. */
-export function everyChoice(style: BoxStyle, held: Chosen = {}): readonly Chosen[] {
+export const everyChoice = (style: BoxStyle, held: Chosen = {}): readonly Chosen[] =>
+  combined(style.options, (id, { choices, addOn }) =>
+    addOn ? [held[id] ?? choices[0]?.id ?? ''] : choices.map((choice) => choice.id),
+  );
+
+/** Every combination of these options, add-ons among them. */
+export const everyWay = (options: BoxStyle['options']): readonly Chosen[] =>
+  combined(options, (_, { choices }) => choices.map(({ id }) => id));
+
+function combined(
+  options: BoxStyle['options'] = {},
+  idsOf: (id: string, option: OptionSpec) => readonly string[],
+): readonly Chosen[] {
   let all: Chosen[] = [{}];
-  for (const [id, { choices, addOn }] of Object.entries(style.options ?? {})) {
-    const ids = addOn ? [held[id] ?? choices[0]?.id ?? ''] : choices.map((choice) => choice.id);
-    all = all.flatMap((chosen) => ids.map((choice) => ({ ...chosen, [id]: choice })));
-  }
+  for (const [id, option] of Object.entries(options))
+    all = all.flatMap((chosen) => idsOf(id, option).map((choice) => ({ ...chosen, [id]: choice })));
   return all;
 }
 

@@ -1,13 +1,17 @@
 import type {
   Chosen,
   ConstraintSpec,
+  FitSpec,
   Len,
   OptionSpec,
   PanelSpec,
   PieceSpec,
+  Pieces,
   Quantity,
+  SymbolSpec,
   Values,
 } from '../language/types';
+import { allowanceOf, sizeOf } from './size-symbols';
 
 /** How sharp a tip is for so many tips, degrees: the five- and six-pointed star of the school book, and eight tips that stand square. */
 const TIP_DEG: Readonly<Record<string, number>> = { 5: 36, 6: 60, 8: 90 };
@@ -21,6 +25,28 @@ export const STAR_POINTS: OptionSpec = {
   help: 'How many tips the star has; it has twice as many walls.',
   choices: [5, 6, 8].map((points) => ({ id: String(points), label: String(points) })),
 };
+
+export const STAR_SYMBOLS = {
+  side: sizeOf('Wall', 'One wall from a tip to a hollow, score to score.', '1 in', '3/4 in', '3 in'),
+  height: sizeOf('Height', 'Wall, from the bottom score to the rim.', '1 1/2 in', '3/4 in', '8 in'),
+  flap: allowanceOf(
+    'Bottom flap',
+    'From the bottom score to the flap’s free edge.',
+    '3/16 in',
+    '1/8 in',
+    '1 in',
+  ),
+  tab: allowanceOf(
+    'Glue tab',
+    'The strip that joins the last wall to the first.',
+    '1/2 in',
+    '3/8 in',
+    '1 in',
+  ),
+} as const satisfies Record<string, SymbolSpec>;
+
+/** Room for an item inside the star. */
+export const STAR_INSIDE = ['itemSquare - t', 'itemSquare - t', 'height - 5/2 t'] as const;
 
 const pointsOf = (chosen: Chosen): number => Number(chosen['points'] ?? 5);
 const tipDeg = (chosen: Chosen): number => TIP_DEG[pointsOf(chosen)] ?? 36;
@@ -119,6 +145,23 @@ export function starPlate(
   };
 }
 
+/** The star itself: its ring, and the floor that is lowered into it. */
+export const starAndFloor = (chosen: Chosen): Pieces => ({
+  star: starRing(
+    {
+      label: 'Star',
+      wall: 'wall',
+      tab: 'tab',
+      flap: 'flap',
+      side: 'side',
+      height: 'height',
+      tip: 'Spread glue on the flaps and lower the floor onto them from above.',
+    },
+    chosen,
+  ),
+  floor: starPlate({ label: 'Floor', panel: 'floor', edge: 'floorEdge', tip: 'floorTip' }, chosen),
+});
+
 type Reach = (values: Values, chosen: Chosen) => number;
 
 /** From the middle of the star to the line of the wall of that name, mm. */
@@ -198,3 +241,15 @@ export const STAR_LIMITS: readonly ConstraintSpec[] = [
     remedy: 'Make it at most {limit}.',
   },
 ];
+
+export const STAR_FLOOR_FIT: FitSpec = {
+  // half of two walls, and the glue tab inside one of them
+  what: 'floor between the walls',
+  room: '2 wallReach',
+  body: '2 floorReach',
+  card: '2t',
+  ease: '1/16 in',
+  marks: 4,
+  truest: 'the width of the walls and of the floor',
+  saves: 'Cut the floor last and try it before you glue it.',
+};

@@ -1,6 +1,4 @@
-import type { Role } from '../styles/language/types';
-
-/** Every role a panel can have, for reading files. */
+/** Every role a panel can have. */
 export const ROLES = [
   'wall',
   'base',
@@ -17,4 +15,6 @@ export const ROLES = [
   'hangTab',
   'endFlap',
   'cover',
-] as const satisfies readonly Role[];
+] as const;
+
+export type Role = (typeof ROLES)[number];
