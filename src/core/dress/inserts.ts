@@ -14,9 +14,14 @@ const BETWEEN_HOLES = inches(0, 1, 4);
 /** A slot is so much wider than the card that goes into it. source: 1/64 in, our choice */
 const SLOT_EASE = inches(0, 1, 64);
 
-/** A room as large as the style says it is takes a body smaller by two calipers (`checkItemRoom`): an insert is never larger than that. */
-const easeOf = (net: BoxNet, easeMm: number, calipers: number): Ticks =>
-  ticks(Math.max(ticksOfMm(easeMm), calipers * caliperTicks(net.caliperUm)));
+/**
+ * What an insert is smaller than the room: the maker's ease. A room as large as the style says it is takes a body smaller by two calipers
+ * (`checkItemRoom`), and two sides folded down stand half a card beyond their scores: an insert is never larger than that.
+ */
+export function insertEase(net: BoxNet, fit: Divides | OnFloor): Ticks {
+  const calipers = fit.rule === 'on-floor' && fit.riseMm > 0 ? 3 : 2;
+  return ticks(Math.max(ticksOfMm(fit.easeMm), calipers * caliperTicks(net.caliperUm)));
+}
 
 /**
  * A strip that divides the room: from wall to wall less its ease, as high as it is asked to be; null where the room is lower. Its length is an
@@ -26,7 +31,7 @@ export function dividerSize(net: BoxNet, fit: Divides, mark: Ticks): FlatSize | 
   const { width, depth, height } = net.inside;
   const up = ticksOfMm(fit.heightMm);
   const room = fit.runs === 'across' ? width : depth;
-  const across = markBelow(ticks(room - easeOf(net, fit.easeMm, 2)), ticks(2 * mark));
+  const across = markBelow(ticks(room - insertEase(net, fit)), ticks(2 * mark));
   return up > height ? null : { across, up };
 }
 
@@ -63,8 +68,7 @@ export function slotsOf(net: BoxNet, fit: Divides, size: FlatSize, mark: Ticks):
 
 /** The plate that lies on the floor, or stands on the sides folded down: between its scores. */
 const plateOf = (net: BoxNet, fit: OnFloor, mark: Ticks): FlatSize => {
-  // folded down, two sides stand half a card beyond their scores
-  const ease = easeOf(net, fit.easeMm, fit.riseMm > 0 ? 3 : 2);
+  const ease = insertEase(net, fit);
   return {
     across: markBelow(ticks(net.inside.width - ease), mark),
     up: markBelow(ticks(net.inside.depth - ease), mark),

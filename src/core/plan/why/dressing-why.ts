@@ -2,6 +2,7 @@ import {
   bowLength,
   type FlatSize,
   girthOf,
+  insertEase,
   type Outside,
   outsideSize,
   panelSize,
@@ -100,7 +101,7 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
         reason('Across: {room} inside − {ease} to slide in, cut {across}.', {
           ...made,
           room: length(fit.runs === 'across' ? net.inside.width : net.inside.depth),
-          ease: length(ticksOfMm(fit.easeMm)),
+          ease: length(insertEase(net, fit)),
         }),
         reason('{up} high, your size.', made),
       ];
@@ -109,9 +110,14 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
         reason('The floor is {width} × {depth} inside, less {ease} to go in.', {
           width: length(net.inside.width),
           depth: length(net.inside.depth),
-          ease: length(ticksOfMm(fit.easeMm)),
+          ease: length(insertEase(net, fit)),
         }),
-        reason(fit.riseMm > 0 ? 'With its sides: cut {across} × {up}.' : 'Cut {across} × {up}.', made),
+        fit.riseMm > 0
+          ? reason('With a side of {rise} all around: cut {across} × {up}.', {
+              ...made,
+              rise: length(ticksOfMm(fit.riseMm)),
+            })
+          : reason('Cut {across} × {up}.', made),
       ];
   }
 }
