@@ -1,28 +1,18 @@
 import { CAUTIONS } from '../core/bench';
-import { drawFoldedBox } from '../core/draw/folded-drawing';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
-import { lengthText, lengthWords } from '../core/draw/strokes/length-text';
+import { lengthText } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
-import { wornOf } from '../core/dress';
-import type { Ticks } from '../core/units';
 import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
 import { PRINTED_STYLE } from './handout-style';
-import { lookSteps } from './look-steps';
+import { drawFinished, looksOf } from './look-steps';
 import { TYPE_MM } from './print-document';
 import { stepPicture } from './step-picture';
 import { escapeXml, svgOf } from './svg';
 
 /** The handout as one HTML file that needs nothing else: for a phone, or to send. No script, no address but the recipe's own link. */
 export function handoutPage(input: HandoutInput): string {
-  const { recipe, net, cards, ruler, link, photos } = input;
+  const { recipe, cards, ruler, link, photos } = input;
   const content = handoutContent(input);
-  const [look] = recipe.dressings;
-  const worn = look ? wornOf(net, look, ruler.finest) : [];
-  const wording = {
-    say: input.say ?? String,
-    length: (length: Ticks) => lengthWords(length, ruler),
-    money: String,
-  };
   let drawn = 0;
   /** Names inside a page are used once: every picture brings its own. */
   const picture = (svg: string) => {
@@ -42,7 +32,7 @@ export function handoutPage(input: HandoutInput): string {
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src data:">`,
     `<title>${escapeXml(content.title)}</title><style>${PRINTED_STYLE}</style></head><body><main>`,
     `<h1>${escapeXml(content.title)}</h1>`,
-    picture(svgOf(drawFoldedBox(net, { widthMm: 120, heightMm: 90 }, worn))),
+    picture(svgOf(drawFinished(input, { widthMm: 120, heightMm: 90 }))),
     ...photos.map(
       ({ name, jpeg, widthPx, heightPx }) =>
         `<img src="data:image/jpeg;base64,${jpeg}" alt="${escapeXml(name)}" width="${widthPx}" height="${heightPx}">`,
@@ -87,14 +77,12 @@ export function handoutPage(input: HandoutInput): string {
       const flat = card.joins ? '' : picture(svgOf(drawNetToFit(card.piece, space, look)));
       return `<h2>${escapeXml(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps')}</h2>${flat}<ol>${steps.join('')}</ol>`;
     }),
-    ...recipe.dressings.flatMap((dressing) => {
-      const steps = lookSteps(net, dressing, ruler.finest, wording).map(
-        ({ says, picture: drawn }) =>
-          `<li><h3>${escapeXml(setFractions(says))}</h3>${drawn ? picture(svgOf(drawn)) : ''}</li>`,
+    ...looksOf(input).map(({ head, steps }) => {
+      const items = steps.map(
+        ({ says, picture: after }) =>
+          `<li><h3>${escapeXml(setFractions(says))}</h3>${after ? picture(svgOf(after)) : ''}</li>`,
       );
-      return steps.length === 0
-        ? []
-        : [`<h2>Decorate: ${escapeXml(dressing.name)}</h2><ol>${steps.join('')}</ol>`];
+      return `<h2>${escapeXml(head)}</h2><ol>${items.join('')}</ol>`;
     }),
     list(
       'What goes inside',

@@ -1,10 +1,6 @@
-import { drawFoldedBox } from '../core/draw/folded-drawing';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { drawLegend, inksIn } from '../core/draw/strokes/legend';
-import { lengthWords } from '../core/draw/strokes/length-text';
-import { wornOf } from '../core/dress';
 import { fileStem } from '../core/rows/text';
-import type { Ticks } from '../core/units';
 import {
   type Block,
   besideBlocks,
@@ -18,7 +14,7 @@ import {
 import { linkBlock } from './code-block';
 import { dressingBlocks } from './dressing-block';
 import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
-import { lookBlocks, lookSteps } from './look-steps';
+import { drawFinished, lookBlocks, looksOf } from './look-steps';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { photoColumns } from './photo-columns';
 import { type PaperName, type PrintDocument, TYPE_MM } from './print-document';
@@ -64,14 +60,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     space(2.5),
     textBlock(content.effort, { widthMm: wordsMm, sizeMm: TYPE_MM.body }),
   ]);
-  const [look] = recipe.dressings;
-  const worn = look ? wornOf(net, look, ruler.finest) : [];
-  const picture = drawingBlock(drawFoldedBox(net, PICTURE_MM, worn), PICTURE_MM.widthMm);
-  const wording = {
-    say: input.say ?? String,
-    length: (length: Ticks) => lengthWords(length, ruler),
-    money: String,
-  };
+  const picture = drawingBlock(drawFinished(input, PICTURE_MM), PICTURE_MM.widthMm);
   const cutting = tableBlocks(
     [
       { head: 'Cut', widthMm: widthMm * 0.4, bold: true },
@@ -111,12 +100,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
           ruleBlock(widthMm),
           space(4),
           ...dressingBlocks({ net, dressings: recipe.dressings, mark: ruler.finest }, ruler, widthMm),
-          ...recipe.dressings.flatMap((dressing) => {
-            const steps = lookSteps(net, dressing, ruler.finest, wording);
-            return steps.length === 0
-              ? []
-              : [heading(`Decorate: ${dressing.name}`), ...lookBlocks(steps, widthMm)];
-          }),
+          ...looksOf(input).flatMap((look) => [heading(look.head), ...lookBlocks(look.steps, widthMm)]),
         ]
       : []),
     ...section(

@@ -1,11 +1,10 @@
 import { drawFoldedBox } from '../core/draw/folded-drawing';
+import { lengthWords } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import type { Drawing } from '../core/draw/strokes/types';
-import { dressSteps } from '../core/dress';
-import type { BoxNet } from '../core/net/types';
+import { dressSteps, wornOf } from '../core/dress';
 import type { Dressing } from '../core/rows';
-import type { Ticks } from '../core/units';
-import { sayReason, type Wording } from '../core/units/reason';
+import { sayReason } from '../core/units/reason';
 import {
   type Block,
   besideBlocks,
@@ -16,7 +15,9 @@ import {
   stackBlocks,
   textBlock,
 } from './block';
+import type { HandoutInput } from './handout-content';
 import { TYPE_MM } from './print-document';
+import { BETWEEN_MM } from './step-rows';
 
 /** One thing put on the box: what to do, and the closed box after it; no picture where nothing of it shows. */
 interface LookStep {
@@ -24,25 +25,38 @@ interface LookStep {
   readonly picture: Drawing | null;
 }
 
-const PICTURE_MM = { widthMm: 46, heightMm: 40 };
-const BETWEEN_MM = 8;
+/** A look with its steps. */
+interface PrintedLook {
+  readonly head: string;
+  readonly steps: readonly LookStep[];
+}
 
-/** A look step by step, in words and pictures. */
-export function lookSteps(
-  net: BoxNet,
-  dressing: Dressing,
-  mark: Ticks,
-  wording: Wording,
-): readonly LookStep[] {
-  const steps = dressSteps(net, dressing, mark);
+type LookInput = Pick<HandoutInput, 'recipe' | 'net' | 'ruler' | 'say'>;
+
+const PICTURE_MM = { widthMm: 46, heightMm: 40 };
+
+/** The finished box in its first look. */
+export const drawFinished = (
+  { recipe: { dressings }, net, ruler }: LookInput,
+  space: Parameters<typeof drawFoldedBox>[1],
+): Drawing => drawFoldedBox(net, space, dressings[0] ? wornOf(net, dressings[0], ruler.finest) : []);
+
+/** Every look that puts something on the box, step by step. */
+export const looksOf = (input: LookInput): readonly PrintedLook[] =>
+  input.recipe.dressings
+    .map((dressing) => ({ head: `Decorate: ${dressing.name}`, steps: lookSteps(input, dressing) }))
+    .filter(({ steps }) => steps.length > 0);
+
+function lookSteps({ net, ruler, say = String }: LookInput, dressing: Dressing): readonly LookStep[] {
+  const steps = dressSteps(net, dressing, ruler.finest);
   return steps.map((step, at) => ({
-    says: sayReason(step, wording),
+    says: sayReason(step, { say, length: (length) => lengthWords(length, ruler), money: String }),
     picture:
       step.worn.length > (steps[at - 1]?.worn.length ?? 0) ? drawFoldedBox(net, PICTURE_MM, step.worn) : null,
   }));
 }
 
-/** The same on paper, two beside each other. */
+/** The steps of a look on paper, two beside each other. */
 export function lookBlocks(steps: readonly LookStep[], widthMm: number): Block[] {
   const halfMm = (widthMm - BETWEEN_MM) / 2;
   const blocks = steps.map(({ says, picture }, at) =>

@@ -70,19 +70,11 @@ export function InsertFields({ piece, fit, edits }: InsertFieldsProps) {
             mm={holes.acrossMm}
             onChange={(acrossMm) => set(words.holeAcross, { holes: { ...holes, acrossMm } })}
           />
-          <Count
-            label={words.columns}
+          <GridFields
             of={piece.name}
-            value={holes.columns}
+            grid={holes}
             least={1}
-            onChange={(columns) => set(words.columns, { holes: { ...holes, columns } })}
-          />
-          <Count
-            label={words.rows}
-            of={piece.name}
-            value={holes.rows}
-            least={1}
-            onChange={(rows) => set(words.rows, { holes: { ...holes, rows } })}
+            onChange={(label, change) => set(label, { holes: { ...holes, ...change } })}
           />
         </>
       )}
@@ -98,20 +90,7 @@ function DividerFields({ piece, fit, edits }: InsertFieldsProps & { readonly fit
   return (
     <>
       <p className="field-note">{words.dividersTogether}</p>
-      <Count
-        label={words.columns}
-        of={piece.name}
-        value={fit.columns}
-        least={2}
-        onChange={(columns) => set(words.columns, { columns })}
-      />
-      <Count
-        label={words.rows}
-        of={piece.name}
-        value={fit.rows}
-        least={2}
-        onChange={(rows) => set(words.rows, { rows })}
-      />
+      <GridFields of={piece.name} grid={fit} least={2} onChange={set} />
       <LengthField
         label={words.dividerHeight}
         help={words.dividerHeightHelp}
@@ -145,23 +124,28 @@ const Length = ({ label, help, mm, onChange }: LengthProps) => (
   />
 );
 
-interface CountProps {
-  readonly label: string;
+const SIDES = ['columns', 'rows'] as const;
+
+interface GridFieldsProps {
   readonly of: string;
-  readonly value: number;
+  readonly grid: Readonly<Record<(typeof SIDES)[number], number>>;
   readonly least: number;
-  readonly onChange: (count: number) => void;
+  readonly onChange: (label: string, change: Partial<GridFieldsProps['grid']>) => void;
 }
 
-const Count = ({ label, of, value, least, onChange }: CountProps) => (
-  <div className="field">
-    <span className="field-name">{label}</span>
-    <CountStepper
-      label={`${label}: ${of}`}
-      value={value}
-      least={least}
-      most={MOST_CELLS}
-      onChange={onChange}
-    />
-  </div>
-);
+/** How many stand left to right, and how many front to back. */
+function GridFields({ of, grid, least, onChange }: GridFieldsProps) {
+  const words = usePageWords().dressing;
+  return SIDES.map((side) => (
+    <div className="field" key={side}>
+      <span className="field-name">{words[side]}</span>
+      <CountStepper
+        label={`${words[side]}: ${of}`}
+        value={grid[side]}
+        least={least}
+        most={MOST_CELLS}
+        onChange={(count) => onChange(words[side], { [side]: count })}
+      />
+    </div>
+  ));
+}

@@ -1,5 +1,6 @@
 import type { DressingPiece } from '../../../shared/workbook';
 import type { BoxNet } from '../../core/net';
+import { USUAL_STRIPS } from '../../core/plan/supplies/plan-tape';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { type Ticks, ticks } from '../../core/units';
 import { ownOf } from '../../state/shelf';
@@ -89,17 +90,6 @@ export function PieceFields({ piece, net, edits }: PieceFieldsProps) {
   );
 }
 
-/** source: common practice, no source; the plan counts the same where none is given. */
-const USUAL_STRIPS = {
-  liner: 2,
-  layer: 2,
-  band: 1,
-  tag: 0,
-  window: 2,
-  divider: 0,
-  'raised-floor': 0,
-  cushion: 0,
-} as const;
 const NOTHING = ticks(0);
 
 /** Where a tag or label is stuck on. */

@@ -12,7 +12,7 @@ import { rollOut } from './plan-rolls';
 export const TAPE_INSET = inches(0, 1, 8);
 
 /** Strips that hold one dressing piece: across its top and bottom, or the lap of a band. source: common practice, no source */
-const USUAL_STRIPS = {
+export const USUAL_STRIPS = {
   liner: 2,
   layer: 2,
   band: 1,
