@@ -44,7 +44,6 @@ export function askInWorker(): SheetAsker {
       },
       (why) => {
         if (worker !== begun) return;
-        worker.terminate();
         worker = null;
         next(why);
       },

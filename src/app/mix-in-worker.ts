@@ -11,20 +11,17 @@ export const mixInWorker: Mixer = (question, tell, signal) =>
     }
     const worker = new Worker(new URL('../worker/mix-worker.ts', import.meta.url), { type: 'module' });
     const end = () => {
-      worker.terminate();
+      endWorker();
       resolve();
     };
     signal.addEventListener('abort', end, { once: true });
-    hearWorker(
+    const endWorker = hearWorker(
       worker,
       ({ mix }: MixAnswer) => {
         if (mix) tell(mix);
         else end();
       },
-      (why) => {
-        worker.terminate();
-        reject(why);
-      },
+      reject,
     );
     worker.postMessage(question);
   });

@@ -11,20 +11,17 @@ export const nestInWorker: Nester = (question, tell, signal) =>
     }
     const worker = new Worker(new URL('../worker/nest-worker.ts', import.meta.url), { type: 'module' });
     const end = (nest: NestAnswer['nest'] | null) => {
-      worker.terminate();
+      endWorker();
       resolve(nest);
     };
     signal.addEventListener('abort', () => end(null), { once: true });
-    hearWorker(
+    const endWorker = hearWorker(
       worker,
       ({ nest, done }: NestAnswer) => {
         tell(nest);
         if (done) end(nest);
       },
-      (why) => {
-        worker.terminate();
-        reject(why);
-      },
+      reject,
     );
     worker.postMessage(question);
   });

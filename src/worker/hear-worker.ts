@@ -5,28 +5,33 @@ export const HERE = 'here';
 const COMES_WITHIN_MS = 30_000;
 
 /**
- * Hears a worker that has just been begun. `fell` is told in words if its script does not come, or if it falls over or says what cannot be read:
- * it will answer nothing more.
+ * Hears a worker that has just been begun. If its script does not come, or it falls over or says what cannot be read, it is ended and `fell` is
+ * told in words. The function that comes back ends it without a word.
  */
 export function hearWorker(
   worker: Worker,
   // Each asker names what its own worker posts; no one type holds for all.
   hear: (answer: never) => void,
   fell: (why: Error) => void,
-): void {
-  const silent = setTimeout(
-    () => fell(new Error(`not there after ${COMES_WITHIN_MS / 1000} s`)),
-    COMES_WITHIN_MS,
-  );
+): () => void {
+  const fall = (why: string) => {
+    end();
+    fell(new Error(why));
+  };
+  const silent = setTimeout(() => fall(`not there after ${COMES_WITHIN_MS / 1000} s`), COMES_WITHIN_MS);
+  const end = () => {
+    clearTimeout(silent);
+    worker.terminate();
+  };
   worker.addEventListener('message', ({ data }: MessageEvent<unknown>) => {
     clearTimeout(silent);
     if (data !== HERE) hear(data as never);
   });
-  const fall = (event: Event) => {
-    clearTimeout(silent);
+  const hearFall = (event: Event) => {
     event.preventDefault();
-    fell(new Error('message' in event && typeof event.message === 'string' ? event.message : event.type));
+    fall('message' in event && typeof event.message === 'string' ? event.message : event.type);
   };
-  worker.addEventListener('error', fall);
-  worker.addEventListener('messageerror', fall);
+  worker.addEventListener('error', hearFall);
+  worker.addEventListener('messageerror', hearFall);
+  return end;
 }

@@ -48,7 +48,6 @@ function findInWorker(): FitFinder {
   function begin(at: number): Worker {
     const begun = new Worker(new URL('../../worker/fit-worker.ts', import.meta.url), { type: 'module' });
     hearWorker(begun, hear, () => {
-      begun.terminate();
       if (workers[at] === begun) workers[at] = null;
       noteUnanswered();
     });

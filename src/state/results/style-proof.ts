@@ -22,7 +22,7 @@ export function useStyleProof(text: string): ProofInSight & { readonly stop: () 
     if (!runs) return undefined;
     const tell = (sight: ProofInSight) => setTold({ of: text, sight });
     const worker = new Worker(new URL('../../worker/proof-worker.ts', import.meta.url), { type: 'module' });
-    hearWorker(
+    const end = hearWorker(
       worker,
       (said: ProofAnswer) =>
         tell('proof' in said ? { is: 'done', proof: said.proof } : { is: 'busy', ...said }),
@@ -32,7 +32,7 @@ export function useStyleProof(text: string): ProofInSight & { readonly stop: () 
       },
     );
     worker.postMessage({ text, boxes: SIZES_TRIED } satisfies ProofQuestion);
-    return () => worker.terminate();
+    return end;
   }, [text, runs]);
   const begun: ProofInSight = { is: 'busy', done: 0, of: SIZES_TRIED };
   const sight = !runs ? AWAY : told?.of === text ? told.sight : begun;
