@@ -30,15 +30,16 @@ export function useSeason(shelf: Shelf, eventIds: readonly string[]): SeasonInSi
   const [found, setFound] = useState<{ shelf: Shelf; key: string; season: SeasonPlan } | null>(null);
   const [tries, setTries] = useState(0);
   useEffect(() => {
-    // Of no events there is nothing to add up, and nothing that could stand for a season while one is.
+    // Without events there is nothing to add up, and an empty season would stay in sight while a real one is added up.
     if (key === '') return;
     const asking = new AbortController();
     addUp(shelf, key.split(' '), planner, asker, asking.signal)
       .then((season) => season && !asking.signal.aborted && setFound({ shelf, key, season }))
       .catch(() => {
-        noteUnanswered();
-        // A busy machine may answer late once or twice.
-        if (!asking.signal.aborted) setTries((before) => Math.min(before + 1, MOST_TRIES));
+        if (asking.signal.aborted) return;
+        // A busy machine may answer late once or twice; only then has the page stopped.
+        if (tries < MOST_TRIES) setTries(tries + 1);
+        else noteUnanswered();
       });
     return () => asking.abort();
   }, [shelf, key, planner, asker, tries]);
