@@ -8,12 +8,13 @@ import { ExampleBand } from './example-band';
 /** The page of all events together, with the texts of a workbook's pages. */
 export function SeasonPage() {
   const words = inLanguage('pages', englishPages);
-  const isExample = useWorkbook(({ rows }) => [...rows.events.values()].some(({ example }) => example));
+  const events = useWorkbook(({ rows }) => rows.events);
+  const examples = [...events.values()].filter(({ example }) => example).map(({ name }) => name);
+  const example =
+    examples.length > 0 ? { name: words.season.exampleNames(examples), example: true as const } : null;
   return (
     <PageWordsProvider value={words}>
-      <SeasonScreen
-        band={<ExampleBand of={isExample ? { name: words.season.exampleName, example: true } : null} />}
-      />
+      <SeasonScreen band={<ExampleBand of={example} />} />
     </PageWordsProvider>
   );
 }

@@ -1,12 +1,14 @@
 import { plural } from './plural';
 
+const list = new Intl.ListFormat('en-US', { type: 'conjunction' });
+
 export const seasonMessages = {
   title: 'Season',
   toShelf: 'Go to the shelf',
   why: 'Your events and classes together: one stock, one shopping list, one calendar.',
   none: 'No event has boxes and a count yet. Plan an event first, or look at an example.',
   oneOnly: 'A season needs two events or more. Plan another, or look at an example.',
-  exampleName: 'three events and a class at a village hall',
+  exampleNames: (names: readonly string[]) => list.format(names),
   print: 'Print the season',
   open: 'Open',
   openEvent: (name: string) => `Open ${name}`,
