@@ -105,9 +105,9 @@ describe('the sheets', () => {
     await user.click(await screen.findByText('Other ways to cut the same 20 sheets'));
     expect(await screen.findByText('2 layouts, 50 cuts, 7 fence settings')).toBeVisible();
     expect(screen.getByText('2 layouts, 56 cuts, 6 fence settings')).toBeVisible();
-    await user.click(screen.getByRole('button', { name: 'Use fewest settings' }));
+    await user.click(screen.getByRole('button', { name: 'Use fewer settings' }));
     expect(workbook.getState().rows.events.get('seed-swap-supper')?.cutFor).toBe('fences');
-    expect(await screen.findByRole('button', { name: 'Use fewest cuts' })).toBeVisible();
+    expect(await screen.findByRole('button', { name: 'Use fewer cuts' })).toBeVisible();
     workbook.getState().undo();
     expect(workbook.getState().rows.events.get('seed-swap-supper')?.cutFor).toBeUndefined();
   });

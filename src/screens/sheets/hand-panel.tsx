@@ -8,7 +8,7 @@ import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { Opening } from '../../ui/frame/opening';
 import { usePageWords } from '../../ui/words';
 
-/** The same sheets cut for fewest strokes, fewest fence settings or the largest piece left over: what each would trade, and a button to change over. */
+/** The same sheets cut with fewer strokes, fewer fence settings or a larger piece left over, as far as found: what each would trade, and a button to change over. */
 export function HandPanel({
   planned,
   tool,

@@ -131,8 +131,8 @@ export const sheetsMessages = {
     sheets === 1 ? 'Other ways to cut this sheet' : `Other ways to cut the same ${sheets} sheets`,
   handWhy: 'Each way cuts the same pieces from the same sheets. Choose the one that suits your hands.',
   handOnlyWay: 'We found no way with fewer fence settings or a larger piece left over.',
-  handAims: { strokes: 'Fewest cuts', fences: 'Fewest fence settings', offcut: 'Largest piece left over' },
-  handUse: { strokes: 'Use fewest cuts', fences: 'Use fewest settings', offcut: 'Keep the largest piece' },
+  handAims: { strokes: 'Fewer cuts', fences: 'Fewer fence settings', offcut: 'Larger piece left over' },
+  handUse: { strokes: 'Use fewer cuts', fences: 'Use fewer settings', offcut: 'Keep a larger piece' },
   handFigures: (layouts: number, strokes: number, fences: number) =>
     `${plural(layouts, 'layout')}, ${plural(strokes, 'cut')}, ${plural(fences, 'fence setting')}`,
   handLargest: (size: string) => `Largest piece left: ${size}`,
