@@ -4,12 +4,10 @@ import { userEvent } from '@testing-library/user-event';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { printJobs } from '../../src/app/print-jobs';
 import { printablesOf } from '../../src/app/printables';
-import { planEvent } from '../../src/core/plan';
 import { rulerOf } from '../../src/state/results/ruler-of';
-import { rowsOf } from '../../src/state/shelf';
 import type { MadeFile } from '../../src/ui/frame/printer';
 import { english } from '../../src/ui/words/english';
-import { openApp, workbookWithDemo } from '../screens/open-app';
+import { openApp, openEvent, workbookWithDemo } from '../screens/open-app';
 import { recordFault } from '../setup/fault-record';
 
 import '../../src/app/command-list';
@@ -56,26 +54,11 @@ async function workbookOfLetters() {
 
 test('every document with a letter that cannot be printed names it before it is handed over', async (context) => {
   const store = await workbookOfLetters();
-  const { rows } = store.getState();
-  const event = [...rows.events.values()][0]!;
-  const recipes = event.lines.flatMap(({ recipeId }) => rows.recipes.get(recipeId) ?? []);
-  const prints = printablesOf(
-    {
-      workbook: { kind: 'event', id: event.id },
-      recipe: recipes[0]!,
-      recipes,
-      event,
-      plan: planEvent(rowsOf(rows), event.id),
-      stale: false,
-      bettering: false,
-      settle: () => undefined,
-      failed: null,
-      again: () => undefined,
-      mendOf: () => null,
-      choosePaper: null,
-    },
-    { printer: printJobs(store, english), tool: undefined, ruler: rulerOf(store.getState()) },
-  );
+  const prints = printablesOf(openEvent(store), {
+    printer: printJobs(store, english),
+    tool: undefined,
+    ruler: rulerOf(store.getState()),
+  });
   const pdfs: [name: string, made: MadeFile][] = [];
   for (const { name, make } of prints) {
     const made = await make?.('letter');

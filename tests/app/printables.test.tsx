@@ -5,28 +5,11 @@ import { rulerOf } from '../../src/state/results/ruler-of';
 import { rowsOf } from '../../src/state/shelf';
 import type { WorkbookStore } from '../../src/state/workbook-store';
 import type { OpenWorkbook } from '../../src/ui/frame/open-workbook';
-import { PaperTray, workbookWithDemo } from '../screens/open-app';
+import { openEvent, PaperTray, workbookWithDemo } from '../screens/open-app';
 
 function printsOf(store: WorkbookStore, change: Partial<OpenWorkbook> = {}) {
-  const { rows } = store.getState();
-  const event = [...rows.events.values()][0]!;
-  const recipes = event.lines.flatMap(({ recipeId }) => rows.recipes.get(recipeId) ?? []);
-  const open: OpenWorkbook = {
-    workbook: { kind: 'event', id: event.id },
-    recipe: recipes[0]!,
-    recipes,
-    event,
-    plan: planEvent(rowsOf(rows), event.id),
-    stale: false,
-    bettering: false,
-    settle: () => undefined,
-    failed: null,
-    again: () => undefined,
-    mendOf: () => null,
-    choosePaper: null,
-    ...change,
-  };
   const printer = new PaperTray();
+  const open = { ...openEvent(store), ...change };
   const prints = printablesOf(open, { printer, tool: undefined, ruler: rulerOf(store.getState()) });
   return { prints, printer };
 }

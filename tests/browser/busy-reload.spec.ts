@@ -13,7 +13,6 @@ test('loaded again and again in the middle of typing, while another tab keeps th
   page,
   baseURL,
 }, info) => {
-  test.setTimeout(180_000);
   const origin = baseURL ?? '';
   const recipe = keptRecipe(page);
   await recipe.make(origin);

@@ -12,7 +12,6 @@ const supper = saved.events.find(({ id }) => id === 'harvest-supper')!;
 test('a season opens in one click: names on tags, one shopping list, and an event again with what it taught', {
   tag: ['@phone'],
 }, async ({ page }) => {
-  test.setTimeout(90_000);
   await page.goto('./#/season');
   await page.getByRole('button', { name: 'Open the example season' }).click();
   for (const { name } of saved.events)

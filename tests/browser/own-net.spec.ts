@@ -20,11 +20,7 @@ test('styles are found by what they must do, and the wish is kept when she comes
 
 test('a net of her own is asked about its open lines, carded, laid out and counted', async ({ page }) => {
   await shelf(page).lookAtDemo();
-  await page.getByRole('link', { name: 'Go to the shelf' }).click();
-  await page.getByRole('link', { name: /^Supplies/ }).click();
-  await page.getByRole('button', { name: 'Add a paper' }).click();
-  await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
-  await page.getByRole('button', { name: 'Done' }).click();
+  await shelf(page).addPaper('Cream card, letter');
   await page.getByRole('link', { name: 'New box' }).click();
   await page.getByRole('link', { name: 'I know the style' }).click();
   await page.getByRole('button', { name: 'Import a FOLD file' }).waitFor();
@@ -43,13 +39,7 @@ test('a net of her own is asked about its open lines, carded, laid out and count
   }
   await workbook(page).turnTo('bench');
   await expect(page.getByText(/^Cut a piece 3 × /).first()).toBeVisible();
-  await workbook(page).turnTo('event');
-  await page.getByRole('textbox', { name: 'How many favors' }).fill('12');
-  await page.getByRole('button', { name: 'Plan the batch' }).click();
-  await page
-    .getByRole('combobox', { name: /^Paper/ })
-    .first()
-    .selectOption('Cream card, letter');
+  await workbook(page).planBatch('12', 'Cream card, letter');
   await workbook(page).turnTo('sheets');
   await expect(page.getByRole('heading', { name: /sheets? of Cream card, letter$/ })).toBeVisible();
 });

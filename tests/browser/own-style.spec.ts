@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import type { Locator, Page } from '@playwright/test';
 import { expect, test } from './maker';
 import { shelf } from './pages/shelf';
 import { workbook } from './pages/workbook';
@@ -6,18 +7,20 @@ import { workbook } from './pages/workbook';
 const FILE = 'tests/fixtures/own-styles/deep-tray.json';
 const text = readFileSync(FILE, 'utf8');
 
+/** The field for style files, on the page of a new box. */
+async function styleFiles(page: Page): Promise<Locator> {
+  await page.goto('./#/new');
+  const files = page.locator('section', { hasText: 'Import a style file' }).locator('input[type=file]');
+  await files.waitFor({ state: 'attached' });
+  return files;
+}
+
 test('a style somebody sent is checked, makes a box that changes size, and is there after a reload', async ({
   page,
 }) => {
   await shelf(page).lookAtDemo();
-  await page.getByRole('link', { name: 'Go to the shelf' }).click();
-  await page.getByRole('link', { name: /^Supplies/ }).click();
-  await page.getByRole('button', { name: 'Add a paper' }).click();
-  await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
-  await page.getByRole('button', { name: 'Done' }).click();
-  await page.goto('./#/new');
-  await page.getByRole('button', { name: 'Import a style file' }).waitFor();
-  const files = page.locator('section', { hasText: 'Import a style file' }).locator('input[type=file]');
+  await shelf(page).addPaper('Cream card, letter');
+  const files = await styleFiles(page);
   await files.setInputFiles(FILE);
   await expect(page.getByText(/^Deep tray folds well at all \d+ sizes we tried\.$/)).toBeVisible();
   await page.getByRole('button', { name: 'Make a box in this style' }).click();
@@ -34,16 +37,10 @@ test('a style somebody sent is checked, makes a box that changes size, and is th
   }
   await expect(page.getByText(/^Cut a piece 9 × /).first()).toBeVisible();
 
-  // The planner is a worker of its own, which has to know the style too: 9 × 7 in fits once on a letter sheet.
-  await workbook(page).turnTo('event');
-  await page.getByRole('textbox', { name: 'How many favors' }).fill('12');
-  await page.getByRole('button', { name: 'Plan the batch' }).click();
-  await page
-    .getByRole('combobox', { name: /^Paper/ })
-    .first()
-    .selectOption('Cream card, letter');
+  // The planner is a worker of its own, which has to know the style too: 9 × 7 in fits once on a letter sheet, and a tenth of 12 is 2 spares.
+  await workbook(page).planBatch('12', 'Cream card, letter');
   await workbook(page).turnTo('sheets');
-  await expect(page.getByRole('heading', { name: /^\d+ sheets of Cream card, letter$/ })).toBeVisible();
+  await expect(page.getByRole('heading', { name: '14 sheets of Cream card, letter' })).toBeVisible();
 
   await page.reload();
   await workbook(page).turnTo('box');
@@ -57,9 +54,7 @@ test('a style somebody sent is checked, makes a box that changes size, and is th
 test('a style that does not close shows its problem with the size, and one that is no box is refused', async ({
   page,
 }) => {
-  await page.goto('./#/new');
-  await page.getByRole('button', { name: 'Import a style file' }).waitFor();
-  const files = page.locator('section', { hasText: 'Import a style file' }).locator('input[type=file]');
+  const files = await styleFiles(page);
   const style = (change: (panels: Record<string, { fold?: number; size: string[] }>) => void) => {
     const file = JSON.parse(text);
     change(file.style.pieces.tray.panels);

@@ -11,13 +11,7 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   page,
 }) => {
   await shelf(page).lookAtDemo();
-  await page.getByRole('link', { name: 'Go to the shelf' }).click();
-  await page.getByRole('link', { name: /^Supplies/ }).click();
-  await page.getByRole('button', { name: 'Add a paper' }).click();
-  await page.getByRole('textbox', { name: 'Name' }).fill('Cream card, letter');
-  await page.getByRole('button', { name: 'Add a pack' }).click();
-  await page.getByRole('textbox', { name: 'Price per pack' }).fill('7.50');
-  await page.getByRole('button', { name: 'Done' }).click();
+  await shelf(page).addPaper('Cream card, letter', '7.50');
 
   await page.getByRole('link', { name: 'New box' }).click();
   await page.getByRole('link', { name: 'I know the style' }).click();
@@ -41,9 +35,7 @@ test('a maker goes from a new box to a bench card, forty favors and a shopping l
   expect(String.fromCharCode(...card.subarray(0, 5))).toBe('%PDF-');
   expect(card.length).toBeGreaterThan(5000);
 
-  await workbook(page).turnTo('event');
-  await page.getByRole('textbox', { name: 'How many favors' }).fill('40');
-  await page.getByRole('button', { name: 'Plan the batch' }).click();
+  await workbook(page).planBatch('40');
   await expect(page.getByRole('definition').filter({ hasText: '40 needed + 4 spares' })).toContainText('44');
 
   await workbook(page).turnTo('sheets');

@@ -4,8 +4,11 @@ import { MemoryRouter, useNavigate } from 'react-router';
 import { vi } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
 import { App } from '../../src/app/app';
+import { planEvent } from '../../src/core/plan';
 import { type Planner, planHere } from '../../src/state/results/event-plan';
+import { rowsOf } from '../../src/state/shelf';
 import type { WorkbookStore } from '../../src/state/workbook-store';
+import type { OpenWorkbook } from '../../src/ui/frame/open-workbook';
 import type { MadeFile, Printer } from '../../src/ui/frame/printer';
 import { english } from '../../src/ui/words/english';
 import { openTab, World } from '../state/open-tab';
@@ -69,6 +72,27 @@ export async function workbookWithDemo(): Promise<WorkbookStore> {
   importPlanned(planImport(reading.file), english.shelf.takeIn);
   for (const { key } of [...notices, ...workbook.getState().notices]) dismiss(key);
   return workbook;
+}
+
+/** The first event of a workbook, open and planned, with its first box in hand. */
+export function openEvent(store: WorkbookStore): OpenWorkbook {
+  const { rows } = store.getState();
+  const event = [...rows.events.values()][0]!;
+  const recipes = event.lines.flatMap(({ recipeId }) => rows.recipes.get(recipeId) ?? []);
+  return {
+    workbook: { kind: 'event', id: event.id },
+    recipe: recipes[0]!,
+    recipes,
+    event,
+    plan: planEvent(rowsOf(rows), event.id),
+    stale: false,
+    bettering: false,
+    settle: () => undefined,
+    failed: null,
+    again: () => undefined,
+    mendOf: () => null,
+    choosePaper: null,
+  };
 }
 
 /** The page's own window has no notion of light; here it is day. */

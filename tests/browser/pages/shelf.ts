@@ -12,4 +12,16 @@ export const shelf = (page: Page) => ({
     await this.lookAtDemo();
     await page.getByRole('button', { name: 'Make it yours' }).click();
   },
+  /** From a workbook: a paper of this name among the supplies, sold by the usual pack if its price is given. */
+  async addPaper(name: string, packPrice?: string): Promise<void> {
+    await page.getByRole('link', { name: 'Go to the shelf' }).click();
+    await page.getByRole('link', { name: /^Supplies/ }).click();
+    await page.getByRole('button', { name: 'Add a paper' }).click();
+    await page.getByRole('textbox', { name: 'Name' }).fill(name);
+    if (packPrice !== undefined) {
+      await page.getByRole('button', { name: 'Add a pack' }).click();
+      await page.getByRole('textbox', { name: 'Price per pack' }).fill(packPrice);
+    }
+    await page.getByRole('button', { name: 'Done' }).click();
+  },
 });

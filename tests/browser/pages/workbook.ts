@@ -47,6 +47,17 @@ export const workbook = (page: Page) => ({
     await expect(tab).toHaveAttribute('aria-current', 'page');
     await expect(page.getByRole('main')).not.toBeEmpty();
   },
+  /** Plans so many favors of the open box, all of one paper if it is named. */
+  async planBatch(favors: string, paper?: string): Promise<void> {
+    await this.turnTo('event');
+    await page.getByRole('textbox', { name: 'How many favors' }).fill(favors);
+    await page.getByRole('button', { name: 'Plan the batch' }).click();
+    if (paper !== undefined)
+      await page
+        .getByRole('combobox', { name: /^Paper/ })
+        .first()
+        .selectOption(paper);
+  },
   /** The shelf has put everything away. */
   saved: () => expect(page.getByRole('banner').getByRole('status')).toHaveText(/saved/i),
 });
