@@ -7,6 +7,7 @@ import {
   readOwnNet,
   sayFoldRefusal,
 } from '../../core/net';
+import { pickedText } from '../../state/intents/picked-text';
 import { Button } from '../../ui/fields/button';
 import { FilePick } from '../../ui/fields/file-pick';
 import { sizeWords, useRuler } from '../../ui/fields/measure';
@@ -14,10 +15,11 @@ import { SelectField } from '../../ui/fields/text-field';
 import { usePickingWords } from '../../ui/words/picking-words';
 import { OpenLines } from './open-lines';
 import { OwnLines } from './own-lines';
+import { RefusedFile } from './refused-file';
 
 type OnMake = (ownNet: string, title: string) => void;
 /** Longest file read. source: `ownNet` of the file format */
-const MOST_BYTES = 1_000_000;
+const MOST_LETTERS = 1_000_000;
 const UNITS: readonly FoldUnit[] = ['mm', 'cm', 'in', 'pt', 'm', 'um'];
 
 /** A net drawn elsewhere, brought in as a box: its open lines are asked about first. */
@@ -25,8 +27,7 @@ export function OwnNet({ onMake }: { onMake: OnMake }) {
   const words = usePickingWords();
   const [picked, setPicked] = useState<{ readonly text: string; readonly name: string } | null>(null);
   const pick = async (file: File) => {
-    // What is too long is cut off a letter past the limit, and refused as too long.
-    setPicked({ text: await file.slice(0, MOST_BYTES + 1).text(), name: file.name.replace(/\.[^.]*$/, '') });
+    setPicked({ text: await pickedText(file, MOST_LETTERS), name: file.name.replace(/\.[^.]*$/, '') });
   };
   return (
     <section className="own-net" aria-labelledby="own-net-head">
@@ -103,14 +104,7 @@ function Outcome({ reading }: { reading: OwnReading }) {
   const words = usePickingWords();
   const ruler = useRuler();
   if (reading.is === 'refused')
-    return (
-      <div role="alert" className="own-net-refused">
-        <strong>{words.refused}</strong>
-        {reading.refusals.slice(0, 5).map((refusal) => (
-          <p key={`${refusal.code} ${refusal.path}`}>{sayFoldRefusal(refusal)}</p>
-        ))}
-      </div>
-    );
+    return <RefusedFile title={words.refused} refusals={reading.refusals} say={sayFoldRefusal} />;
   return (
     <p role="status">
       {reading.is === 'asking'

@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { type BoxStyle, styleById } from '../../core/styles';
-import { sayReason } from '../../core/units/reason';
 import { type PickedStyle, readPickedStyle } from '../../state/intents/read-picked-style';
 import { noteMissingPart } from '../../state/results/unanswered';
 import { useWorkbook } from '../../state/use-workbook';
@@ -8,8 +7,9 @@ import { Button } from '../../ui/fields/button';
 import { FilePick } from '../../ui/fields/file-pick';
 import { StylePicture } from '../../ui/folded/style-picture';
 import { StyleTiles } from '../../ui/folded/style-tiles';
-import { useWording } from '../../ui/frame/wording';
 import { usePickingWords } from '../../ui/words/picking-words';
+import { ReasonAndRemedy } from './reason-and-remedy';
+import { RefusedFile } from './refused-file';
 import { StyleProofView } from './style-proof-view';
 
 interface OwnStylesProps {
@@ -66,19 +66,14 @@ function Picked({
   onLeave,
 }: OwnStylesProps & { readonly picked: PickedStyle; readonly onLeave: () => void }) {
   const words = usePickingWords();
-  const wording = useWording();
   if (!picked.ok)
     return (
       <div className="own-net-picked">
-        <div role="alert" className="own-net-refused">
-          <strong>{words.styleRefused}</strong>
-          {picked.refusals.slice(0, 5).map((refusal) => (
-            <p key={`${refusal.code} ${refusal.path}`}>
-              {sayReason(refusal, wording)}{' '}
-              <span className="soft">{sayReason({ ...refusal, says: refusal.remedy }, wording)}</span>
-            </p>
-          ))}
-        </div>
+        <RefusedFile
+          title={words.styleRefused}
+          refusals={picked.refusals}
+          say={(refusal) => <ReasonAndRemedy of={refusal} />}
+        />
         <Button tone="quiet" onClick={onLeave}>
           {words.leave}
         </Button>

@@ -1,13 +1,12 @@
 import { layNet } from '../../core/net';
 import type { StyleFault } from '../../core/proof';
 import type { BoxStyle } from '../../core/styles';
-import { sayReason } from '../../core/units/reason';
-import { SIZES_TRIED, useStyleProof } from '../../state/results/style-proof';
+import { useStyleProof } from '../../state/results/style-proof';
 import { Button } from '../../ui/fields/button';
 import { lengthWords, useRuler } from '../../ui/fields/measure';
 import { FoldedPicture } from '../../ui/folded/folded-picture';
-import { useWording } from '../../ui/frame/wording';
 import { usePickingWords } from '../../ui/words/picking-words';
+import { ReasonAndRemedy } from './reason-and-remedy';
 
 /** Most problems shown at once; what follows from the first need not be read. source: our own */
 const MOST_SHOWN = 4;
@@ -24,7 +23,7 @@ export function StyleProofView({ style, text }: { readonly style: BoxStyle; read
           {words.checking}
           <progress max={proof.of} value={proof.done} />
         </label>
-        <span role="status">{words.checked(proof.done, SIZES_TRIED)}</span>
+        <span role="status">{words.checked(proof.done, proof.of)}</span>
         <Button tone="quiet" onClick={proof.stop}>
           {words.stopChecking}
         </Button>
@@ -46,7 +45,6 @@ export function StyleProofView({ style, text }: { readonly style: BoxStyle; read
 
 function Fault({ style, fault }: { readonly style: BoxStyle; readonly fault: StyleFault }) {
   const words = usePickingWords();
-  const wording = useWording();
   const ruler = useRuler();
   const { at } = fault;
   const sizes = Object.entries(at?.sizes ?? {}).map(
@@ -60,8 +58,7 @@ function Fault({ style, fault }: { readonly style: BoxStyle; readonly fault: Sty
         </span>
       )}
       <p>
-        {sayReason(fault, wording)}{' '}
-        <span className="soft">{sayReason({ ...fault, says: fault.remedy }, wording)}</span>
+        <ReasonAndRemedy of={fault} />
         {at && <span className="own-style-sizes">{words.at(sizes.join(', '))}</span>}
       </p>
     </li>

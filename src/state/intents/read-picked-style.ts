@@ -1,17 +1,18 @@
 import type { StyleRefusal } from '../../core/style-file/style-refusal';
 import type { BoxStyle } from '../../core/styles';
+import { pickedText } from './picked-text';
 
 /** A style from a file a maker picked, and the text that a box keeps of it; or why it is no style. */
 export type PickedStyle =
   | { readonly ok: true; readonly style: BoxStyle; readonly text: string }
   | { readonly ok: false; readonly refusals: readonly StyleRefusal[] };
 
-/** Longest file looked at; a byte more is refused as too large. source: `ownStyle` of the file format */
-const MOST_BYTES = 200_000;
+/** Longest file read. source: `ownStyle` of the file format */
+const MOST_LETTERS = 200_000;
 
 /** Reads a style file, once what reads it is fetched, and asks whether it makes a box at all. */
 export async function readPickedStyle(file: Blob): Promise<PickedStyle> {
-  const text = await file.slice(0, MOST_BYTES + 1).text();
+  const text = await pickedText(file, MOST_LETTERS);
   const [{ readOwnStyle }, { notABox }] = await Promise.all([
     import('../../core/style-file/own-style'),
     import('../../core/proof'),

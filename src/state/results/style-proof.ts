@@ -5,7 +5,7 @@ import type { ProofAnswer, ProofQuestion } from '../../worker/proof-messages';
 import { noteUnanswered } from './unanswered';
 
 /** At how many sizes a style is tried before it is used. source: our own, as the published proof does */
-export const SIZES_TRIED = 50;
+const SIZES_TRIED = 50;
 
 /** How a proof is: stopped or not to be had, on its way, or done. */
 type ProofInSight =

@@ -43,10 +43,10 @@ export const pickingMessages = {
   ownStyles: 'Your styles',
   ownStyle: 'Import a style',
   ownStyleWhy:
-    'Did someone send you a style file? Import it and it changes size like the others. We check it before it is yours.',
+    'Did someone send you a style file? Import it and it changes size like the others. We check that it folds.',
   bringStyle: 'Import a style file',
   styleRefused: 'We couldn’t use this style',
-  checking: 'Checking it at 50 sizes',
+  checking: 'Checking the style',
   checked: (done: number, of: number) => `${done} of ${of} sizes checked`,
   sound: (name: string, boxes: number) => `${name} folds well at all ${plural(boxes, 'size')} we tried.`,
   faulty: (name: string, faults: number) =>
