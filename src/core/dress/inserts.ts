@@ -9,7 +9,7 @@ import type { FlatSize } from './panel-size';
 type Divides = Extract<PieceFit, { rule: 'divides' }>;
 type OnFloor = Extract<PieceFit, { rule: 'on-floor' }>;
 
-/** Least card between two holes, and beside one. source: common practice, no source */
+/** Least card between two holes, and half of it beside the outer ones. source: common practice, no source */
 const BETWEEN_HOLES = inches(0, 1, 4);
 /** A slot is so much wider than the card that goes into it. source: 1/64 in, our choice */
 const SLOT_EASE = inches(0, 1, 64);
@@ -24,16 +24,20 @@ export function insertEase(net: BoxNet, fit: Divides | OnFloor): Ticks {
 }
 
 /**
- * A strip that divides the room: from wall to wall less its ease, as high as it is asked to be; null where the room is lower. Its length is an
- * even number of marks, so that its slots lie alike from both ends.
+ * A strip that divides the room: from wall to wall less its ease, as high as it is asked to be; null where the room is lower, or where its
+ * cells are so narrow that marks would make the outer ones less than half as wide as the others. Its length is an even number of marks, so
+ * that its slots lie alike from both ends.
  */
 export function dividerSize(net: BoxNet, fit: Divides, mark: Ticks): FlatSize | null {
   const { width, depth, height } = net.inside;
   const up = ticksOfMm(fit.heightMm);
   const room = fit.runs === 'across' ? width : depth;
   const across = markBelow(ticks(room - insertEase(net, fit)), ticks(2 * mark));
-  return up > height ? null : { across, up };
+  const { first, step } = partings(across, cellsAlong(fit), mark);
+  return up > height || step <= 0 || 2 * first < step ? null : { across, up };
 }
+
+const cellsAlong = ({ runs, columns, rows }: Divides): number => (runs === 'across' ? columns : rows);
 
 /** Equal steps along a length, in the middle of it: where the first is and how far each is from the one before. */
 interface Steps {
@@ -59,7 +63,7 @@ export interface Slots extends Steps {
 /** Two strips of one height meet half-way; where half the height is no mark, both slots reach a little farther, so that both strips stand. */
 export function slotsOf(net: BoxNet, fit: Divides, size: FlatSize, mark: Ticks): Slots {
   return {
-    ...partings(size.across, fit.runs === 'across' ? fit.columns : fit.rows, mark),
+    ...partings(size.across, cellsAlong(fit), mark),
     deep: markAbove(ticks(Math.ceil(size.up / 2)), mark),
     wide: ticks(caliperTicks(net.caliperUm) + SLOT_EASE),
     from: fit.runs === 'across' ? 'top' : 'bottom',
@@ -82,29 +86,28 @@ export function floorSize(net: BoxNet, fit: OnFloor, mark: Ticks): FlatSize | nu
   if (rise > net.inside.height) return null;
   const { holes } = fit;
   if (holes) {
-    const least = ticksOfMm(holes.acrossMm) + BETWEEN_HOLES;
-    if (holes.columns * least + BETWEEN_HOLES > plate.across || holes.rows * least + BETWEEN_HOLES > plate.up)
-      return null;
+    const wide = ticksOfMm(holes.acrossMm);
+    const leaves = (length: Ticks, count: number) => leavesCard(length, wide, middles(length, count, mark));
+    if (!leaves(plate.across, holes.columns) || !leaves(plate.up, holes.rows)) return null;
   }
   return { across: ticks(plate.across + 2 * rise), up: ticks(plate.up + 2 * rise) };
 }
 
-/** The middles of the holes of a floor, from the left and from the bottom of the cut card. */
-function holesOf(
-  net: BoxNet,
-  fit: OnFloor,
-  mark: Ticks,
-): { readonly across: Steps; readonly up: Steps } | null {
-  const { holes } = fit;
-  if (!holes) return null;
-  const plate = plateOf(net, fit, mark);
-  const rise = ticksOfMm(fit.riseMm);
-  const middles = (length: Ticks, count: number): Steps => {
-    const step = nearestMark(ticks(Math.round(length / count)), mark);
-    const first = nearestMark(ticks(Math.round((length - (count - 1) * step) / 2)), mark);
-    return { count, step, first: ticks(rise + first) };
-  };
-  return { across: middles(plate.across, holes.columns), up: middles(plate.up, holes.rows) };
+/** The middles of so many holes along a plate, each in its share of it, on the maker's marks. */
+function middles(length: Ticks, count: number, mark: Ticks): Steps {
+  const step = nearestMark(ticks(Math.round(length / count)), mark);
+  const first = nearestMark(ticks(Math.round((length - (count - 1) * step) / 2)), mark);
+  return { count, step, first };
+}
+
+/** Whether holes leave enough card: by their number, and where marks have put them. */
+function leavesCard(length: Ticks, wide: Ticks, { count, first, step }: Steps): boolean {
+  const last = first + (count - 1) * step;
+  return (
+    count * (wide + BETWEEN_HOLES) + BETWEEN_HOLES <= length &&
+    (count === 1 || step - wide >= BETWEEN_HOLES) &&
+    Math.min(first, length - last) - wide / 2 >= BETWEEN_HOLES / 2
+  );
 }
 
 const length = (of: Ticks) => ({ length: of });
@@ -143,23 +146,29 @@ const holeWords = ({ shape, columns, rows }: NonNullable<OnFloor['holes']>): str
 };
 
 function floorCuts(net: BoxNet, fit: OnFloor, mark: Ticks): readonly Reason[] {
-  const rise = length(ticksOfMm(fit.riseMm));
+  const rise = ticksOfMm(fit.riseMm);
   const legs =
     fit.riseMm > 0
       ? [
           reason('Score {rise} from every edge, cut the four corners away, and fold the sides down.', {
-            rise,
+            rise: length(rise),
           }),
         ]
       : [];
-  const places = holesOf(net, fit, mark);
-  if (!places || !fit.holes) return legs;
-  const { across, up } = places;
-  const wide = length(ticksOfMm(fit.holes.acrossMm));
+  const { holes } = fit;
+  if (!holes) return legs;
+  const plate = plateOf(net, fit, mark);
+  const fromEdge = (of: Ticks, count: number): Steps => {
+    const places = middles(of, count, mark);
+    return { ...places, first: ticks(rise + places.first) };
+  };
+  const across = fromEdge(plate.across, holes.columns);
+  const up = fromEdge(plate.up, holes.rows);
+  const wide = length(ticksOfMm(holes.acrossMm));
   const facts = { wide, columns: { text: `${across.count}` }, rows: { text: `${up.count}` } };
   return [
     ...legs,
-    reason(holeWords(fit.holes), facts),
+    reason(holeWords(holes), facts),
     across.count === 1
       ? reason('Middle across: {first}.', { first: length(across.first) })
       : reason('Middles across: the first at {first}, then every {step}.', {

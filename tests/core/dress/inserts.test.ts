@@ -130,6 +130,50 @@ describe('floors and pads', () => {
   });
 });
 
+describe('slots and holes on the maker’s marks', () => {
+  const places = (of: DressingPiece, head: string) => {
+    const size = fitPiece(net, of, mark);
+    const cut = size && insertCuts(net, of, size, mark).find(({ says }) => says.includes(head));
+    const at = (name: string) =>
+      ((cut?.facts[name] as { length: number } | undefined)?.length ?? 0) / inches(1);
+    return cut ? { first: at('first'), step: at('step') } : null;
+  };
+
+  it('lie on the strip, with outer cells at least half as wide as the others, or the strip is refused', () => {
+    let tried = 0;
+    for (const runs of ['across', 'deep'] as const)
+      for (let cells = 3; cells <= 12; cells++)
+        for (const heightMm of [25.4, 30]) {
+          const found = places(piece(divides(runs, cells, cells, heightMm)), 'slots');
+          if (!found) continue;
+          tried++;
+          const long = runs === 'across' ? 3.875 : 2.875;
+          const last = found.first + (cells - 2) * found.step;
+          expect(found.first, `${cells} ${runs}`).toBeGreaterThanOrEqual(found.step / 2);
+          expect(long - last, `${cells} ${runs}`).toBeGreaterThanOrEqual(found.step / 2);
+        }
+    expect(tried).toBeGreaterThan(20);
+    // On marks of 1/2 in, eleven cells of 2 in would be rounded to none.
+    expect(fitPiece(net, piece(divides('deep', 3, 11)), inches(0, 1, 2))).toBeNull();
+  });
+
+  it('leave 1/4 in between two holes and 1/8 in beside one, wherever rounding puts them', () => {
+    let tried = 0;
+    for (let columns = 1; columns <= 12; columns++)
+      for (let across = 2; across <= 48; across++) {
+        const holes = { shape: 'round', acrossMm: across * 1.5875, columns, rows: 1 } as const;
+        const found = places(piece({ rule: 'on-floor', easeMm: 1.5875, riseMm: 0, holes }), 'across');
+        if (!found) continue;
+        tried++;
+        const [wide, last] = [across / 16, found.first + (columns - 1) * found.step];
+        if (columns > 1)
+          expect(found.step - wide, `${columns} of ${across}/16`).toBeGreaterThanOrEqual(1 / 4);
+        expect(Math.min(found.first, 3.875 - last) - wide / 2).toBeGreaterThanOrEqual(1 / 8);
+      }
+    expect(tried).toBeGreaterThan(50);
+  });
+});
+
 describe('cells from what goes inside', () => {
   const thing = (count: number) => ({
     items: [

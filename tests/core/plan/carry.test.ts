@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type FavorEvent, workbookFile } from '../../../shared/workbook';
 import { planEvent } from '../../../src/core/plan';
+import { mostInLayer } from '../../../src/core/plan/carry/pack-layer';
+import { carryingMessages } from '../../../src/ui/words/english/carrying';
 
 const file = workbookFile.parse(JSON.parse(readFileSync('demo-data/seed-swap-supper.json', 'utf8')));
 
@@ -56,6 +58,24 @@ describe('finished favors in crates', () => {
       perCrate: 4,
       crates: 11,
     });
+  });
+
+  it('are not called too large for a crate where none is made', () => {
+    const empty = structuredClone(file);
+    const [event] = empty.events;
+    event!.carry = { widthMm: 400, depthMm: 400, heightMm: 400, wiggleMm: 0, layers: 1 };
+    Object.assign(event!.spares, { percent: 0, atLeast: 0, byAct: [], practice: 0 });
+    for (const line of event!.lines) line.count = 0;
+    const { carry, findings } = planEvent(empty, event!.id)!;
+    expect(carry).toMatchObject({ lines: [], crates: 0 });
+    expect(findings.map(({ code }) => code)).not.toContain('crate-too-small');
+  });
+
+  it('are the fewest only as they are packed: five squares of 100 fit a square of 271, one of them tilted', () => {
+    // Göbel (1979), from memory: side 2 + 1/√2 = 2.7071 holds five unit squares; square to the sides it holds four.
+    expect(mostInLayer({ across: 271, up: 271 }, { across: 100, up: 100 })).toBe(4);
+    const said = carryingMessages.line({ ...carried([14.2, 3.2, 6.2], { layers: 2 }).line!, fewest: true });
+    expect(said).toMatch(/Fewest possible with all of them the same way up and square to the crate\.$/);
   });
 
   it('keep their gap between one another, and none at the walls', () => {

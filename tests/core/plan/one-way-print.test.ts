@@ -73,6 +73,10 @@ describe('paper printed one way', () => {
     const turned = () => planEvent(file, event!.id)!.findings.filter(({ code }) => code === 'print-turned');
     expect(turned()).toEqual([]);
     for (const paper of file.papers) paper.oneWay = true;
-    expect(turned().map(({ facts }) => facts['panels'])).toEqual([{ text: 'back' }]);
+    expect(turned().map(({ facts }) => facts['panels'])).toEqual([['back']]);
+    // Panels are named as a maker says them.
+    const [pillow] = file.recipes.filter(({ id }) => id === 'bean-pillow');
+    Object.assign(pillow!, { styleId: 'envelope-box', sizesMm: {}, options: {} });
+    expect(turned().flatMap(({ facts }) => facts['panels'])).toContain('right spine');
   });
 });

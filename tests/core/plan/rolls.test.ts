@@ -57,6 +57,24 @@ describe('pieces cut from rolls', () => {
     expect([codes(), codes(5)]).toEqual([['rolls-almost-used-up'], []]);
   });
 
+  it('does not call rolls almost used up for a piece that none of them gives', () => {
+    // 3 × 20 = 60 of 100 in; the piece of 120 in takes nothing from a roll.
+    const all = [
+      { length: inches(20), count: 3 },
+      { length: inches(120), count: 1 },
+    ];
+    const { findings } = rollOut({ ...TAPE, rollMm: 2540 }, all, inches(120));
+    expect(findings.map(({ code }) => code)).toEqual(['longer-than-roll']);
+  });
+
+  it('says what a roll gives, which with waste is less than the whole roll', () => {
+    // 97 in are on the roll of 100 in, but 5 % are kept back.
+    const supply = { ...TAPE, rollMm: 2540, wastePercent: 5 };
+    const [found] = rollOut(supply, [{ length: inches(97), count: 1 }], inches(97)).findings;
+    expect(found).toMatchObject({ code: 'longer-than-roll', facts: { roll: inches(95) } });
+    expect(found?.says).toBe('A piece {length} long is longer than one roll gives, {roll}.');
+  });
+
   it('needs 10 rolls of 5 yd for 40 pieces of 36 1/2 in, not 9: a roll gives 4', () => {
     // 180 / 36.5 = 4.93; 40 × 36.5 in = 40.56 yd would be 9 rolls if cut ends could be joined. common practice
     const plan = fillRolls([{ length: inches(36, 1, 2), count: 40 }], yards(5));

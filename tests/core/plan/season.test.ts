@@ -212,12 +212,14 @@ describe('a saved season', () => {
       })),
     };
     event.guests = [{ id: 'g', name: 'Ana', table: '', needs: '', lineId: null }];
+    event.cutFor = 'fences';
     const again = repeatEvent(event, 'Next year', plan, sheet);
     expect(again).toMatchObject({ name: 'Next year', date: null, lines: event.lines, notes: event.notes });
     expect(again.pace?.seconds.find(({ act }) => act === 'fold')?.seconds).toBe(10);
     expect(again.spares.byAct?.find(({ act }) => act === 'fold')?.percent).toBe(
       Math.ceil((100 * lost) / all),
     );
-    expect(again.guests ?? again.run ?? again.bought).toBeUndefined();
+    expect(again.cutFor).toBe('fences');
+    expect(again.guests ?? again.run ?? again.bought ?? again.example).toBeUndefined();
   });
 });

@@ -33,7 +33,7 @@ export function drawCrate(
       ...layer.map((each) => areaMark('part', ring(each))),
     ],
     title,
-    `${title}: ${layer.length} favors.`,
+    `${title}: ${layer.length} ${layer.length === 1 ? 'favor' : 'favors'}.`,
   );
   return { ...drawn, scale };
 }

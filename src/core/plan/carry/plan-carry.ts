@@ -22,7 +22,7 @@ export interface CarriedLine {
   readonly crates: number;
   /** In the last crate. */
   readonly inLast: number;
-  /** No way of packing that is allowed here uses fewer crates. */
+  /** No packing with all of them the same way up and square to the crate uses fewer crates; tilted ones may. */
   readonly fewest: boolean;
 }
 
@@ -47,8 +47,9 @@ export function planCarry(
   const { carry } = event;
   if (!carry || event.kits) return { carry: null, findings: [] };
   const floor = { across: ticksOfMm(carry.widthMm), up: ticksOfMm(carry.depthMm) };
-  const lines = boxes.flatMap((box) => carryLine(box, carry) ?? []);
-  const left = boxes.filter(({ line }) => !lines.some(({ lineId }) => lineId === line.id));
+  const made = boxes.filter(({ ordered, spares }) => ordered + spares > 0);
+  const lines = made.flatMap((box) => carryLine(box, carry) ?? []);
+  const left = made.filter(({ line }) => !lines.some(({ lineId }) => lineId === line.id));
   return {
     carry: {
       floor,
@@ -79,7 +80,7 @@ function carryLine(
   });
   const best = ways.reduce((a, b) => (b.layer.length * b.layers > a.layer.length * a.layers ? b : a));
   const perCrate = best.layer.length * best.layers;
-  if (perCrate === 0 || favors === 0) return null;
+  if (perCrate === 0) return null;
   const crates = ceilDiv(favors, perCrate);
   const most = Math.max(...ways.map((way) => way.most));
   return {

@@ -75,12 +75,12 @@ const REMARKS = {
   },
   'longer-than-roll': {
     severity: 'stop',
-    says: 'A piece {length} long is longer than the whole roll, {roll}.',
+    says: 'A piece {length} long is longer than one roll gives, {roll}.',
     remedy: 'Choose a longer roll.',
   },
   'rolls-almost-used-up': {
     severity: 'note',
-    says: 'These rolls leave only {left} of {total}, with nothing for false starts.',
+    says: 'You need {total}, and these rolls leave only {left} for false starts.',
     remedy: 'Buy one roll more, or set its waste under Supplies.',
   },
   'crate-too-small': {

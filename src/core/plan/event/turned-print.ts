@@ -1,4 +1,5 @@
 import { turnedPrint } from '../../dress';
+import { panelWords } from '../../net/panel-words';
 import type { Paper } from '../../rows';
 import type { EventBox } from './event-boxes';
 import type { EventFinding } from './types';
@@ -13,7 +14,7 @@ export const findTurnedPrint = (
     if (!paper) return [];
     const turned = turnedPrint(net);
     const named = (lies: 'upside-down' | 'sideways') =>
-      turned.filter((each) => each.lies === lies).map(({ panel }) => panel);
+      turned.filter((each) => each.lies === lies).map(({ panel }) => panelWords(panel));
     const ways = [
       [named('upside-down'), 'The print of {paper} stands upside down here: {panels}.'],
       [named('sideways'), 'The print of {paper} lies sideways here: {panels}.'],
@@ -26,7 +27,7 @@ export const findTurnedPrint = (
         where: line.id,
         about: recipe.name,
         says,
-        facts: { paper: { text: paper.name }, panels: { text: panels.join(', ') } },
+        facts: { paper: { text: paper.name }, panels },
         remedy: 'Cover these panels with layers, or choose a paper that looks right either way.',
       }));
   });

@@ -33,6 +33,7 @@ export function repeatEvent(
     asking,
     nameCards,
     carry,
+    cutFor,
   } = event;
   const done = actsDone(event.run, steps);
   const spoiled = done.flatMap(({ act, good, lost }) =>
@@ -61,6 +62,7 @@ export function repeatEvent(
     ...(asking && { asking }),
     ...(nameCards && { nameCards }),
     ...(carry && { carry }),
+    ...(cutFor && { cutFor }),
     ...((event.pace || timed.length > 0) && { pace: { ...pace, seconds: laidOver(pace.seconds, timed) } }),
   };
 }

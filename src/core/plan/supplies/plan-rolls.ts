@@ -19,7 +19,7 @@ export function rollOut(supply: RollSupply, pieces: readonly CutLength[], perBox
   const usable = ticks(Math.floor((rollLength * (100 - wastePercent)) / 100));
   const rolls = fillRolls(pieces, usable);
   const total = ticks(pieces.reduce((sum, { length, count }) => sum + length * count, 0));
-  const left = ticks(Math.max(0, rolls.rolls * usable - total));
+  const left = ticks(rolls.fills.reduce((sum, fill) => sum + fill.left * fill.rolls, 0));
   const isClose = wastePercent === 0 && rolls.rolls > 0 && left * 100 < total * CLOSE_PERCENT;
   return {
     rolls: { supplyId: id, name, kind, perBox, total, rollLength, usable, rolls },

@@ -32,9 +32,9 @@ export const carryingMessages = {
     `${name}: ${favors} in ${plural(crates, 'crate')}, ${perCrate} to a crate${
       layers > 1 ? ` in ${layers} layers` : ''
     }, ${LIES[lies]}.${crates > 1 && inLast < perCrate ? ` The last holds ${inLast}.` : ''}${
-      fewest ? ' Fewest possible.' : ''
+      fewest ? ' Fewest possible with all of them the same way up and square to the crate.' : ''
     }`,
-  fillOn: (date: string) => `Fill late: the schedule fills them on ${date}.`,
+  fillOn: (date: string) => `Fill late: your schedule starts filling on ${date}.`,
   fillLate: 'Fill late, so the boxes stay crisp.',
   keepDry: 'Keep dry: cover the crates, and keep them off the floor and out of a damp car.',
 };

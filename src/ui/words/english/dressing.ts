@@ -66,7 +66,7 @@ export const dressingMessages = {
   dividerHeightHelp: 'Two thirds of the height of your pieces is enough.',
   dividerNames: { across: 'Divider, left to right', deep: 'Divider, front to back' },
   insertDoesNotFit:
-    'It is larger than the inside of the box, or its holes leave less than 1/4 in between them. Change the sizes.',
+    'It is larger than the inside of the box, or its cells or holes are too close together. Change the sizes.',
   way: 'Direction',
   width: 'Width',
   height: 'Height',
