@@ -2,8 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import ts from 'typescript';
 import { panelLabels } from '../../src/core/bench/words/panel-labels';
-import { panelWords } from '../../src/core/draw/net/panel-labels';
 import { layNet } from '../../src/core/net';
+import { panelWords } from '../../src/core/net/panel-words';
 import { STYLES } from '../../src/core/styles';
 
 const SPEAKS = ['src/core', 'src/print', 'shared'];

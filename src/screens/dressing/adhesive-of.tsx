@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import type { FavorEvent } from '../../../shared/workbook';
-import { panelWords } from '../../core/draw/net/panel-labels';
 import type { SizedPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
+import { panelWords } from '../../core/net/panel-words';
 import { sayReason } from '../../core/plan';
 import { planAdhesive } from '../../core/plan/supplies/adhesive';
 import { useWorkbook } from '../../state/use-workbook';

@@ -1,7 +1,7 @@
 import type { DressingPiece, PieceFit } from '../../../shared/workbook';
-import { panelWords } from '../../core/draw/net/panel-labels';
 import { fitPiece } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
+import { panelWords } from '../../core/net/panel-words';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';

@@ -1,7 +1,7 @@
 import type { Counted, Dressing, DressingPiece, Recipe, Supply, Tie } from '../../../shared/workbook';
-import { panelWords } from '../../core/draw/net/panel-labels';
 import { withCells } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
+import { panelWords } from '../../core/net/panel-words';
 import { mmOfTicks } from '../../core/rows/lengths';
 import { inches, type LengthUnit, markBelow, millimetres, ticks } from '../../core/units';
 import type { NewDressing } from '../../ui/words/english/dressing';

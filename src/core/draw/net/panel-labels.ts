@@ -6,8 +6,6 @@ import { centredText, type TextMark, textBox, textMark } from '../strokes/marks'
 import { LESSER } from '../strokes/running-marks';
 import { fitsInside, type Rings, stackText } from '../strokes/text-stack';
 
-export { panelWords };
-
 /** A panel as the drawing names it: its faces together, the letter on it, and its words. */
 export interface DrawnPanel {
   readonly panel: string;
