@@ -1,10 +1,10 @@
-import { readRow, sortRows, TABLES } from '../../../shared/tables';
-import type { Change, Draft, Journal, Result, StorageEvent, WorkbookStorage } from '../../storage/port';
+import { sortRows, TABLES } from '../../../shared/tables';
+import type { Change, Result, StorageEvent, StorageFault, WorkbookStorage } from '../../storage/port';
 import { dayOf } from '../keeping/day-of';
 import type { Keeping } from '../keeping/keeping';
 import { readHistory } from '../keeping/kept-history';
+import { forgetOldTabs, notKept, takeOverDrafts } from '../keeping/left-drafts';
 import { readSettings } from '../keeping/notes';
-import { draftNote } from '../keeping/saver';
 import { bringStyles } from '../own-styles';
 import { isoTime } from '../ports';
 import type { SharingDesk } from '../sharing';
@@ -17,17 +17,43 @@ type BootIntents = Pick<
   'boot' | 'keepNow' | 'acceptLoss' | 'carryOnInMemory' | 'eraseEverything' | 'keeping' | 'sharingDesk'
 >;
 
-type LeftBehind = Awaited<ReturnType<Journal['leftBehind']>>;
-
 /** Things lie in the bin for so many days on which the app was opened. Source: our own. */
 const BIN_DAYS = 30;
-/** Notes of tabs that are gone, beyond which they are cleared away. Source: our own. */
-const MOST_DRAFT_NOTES = 20;
 /** After a database that did not answer. Source: our own. */
 const TRY_AGAIN_MS = 1000;
 
 /** From nothing to a shelf with everything on it, and back. */
 export function bootIntents(shop: Workshop): BootIntents {
+  const desks = fetchedDesks(shop);
+  const { boot, loadFrom, carryOnInMemory } = shelfOpener(shop, desks);
+  return {
+    boot,
+    keeping: desks.keeping,
+    sharingDesk: desks.sharingDesk,
+    carryOnInMemory,
+    keepNow: () => shop.saver.keepNow(),
+
+    async acceptLoss() {
+      const accepted = await shop.storage?.acceptLoss();
+      if (accepted?.ok) shop.set({ phase: { phase: 'ready' } });
+    },
+
+    async eraseEverything() {
+      if (!shop.storage) return { ok: false, fault: { kind: 'absent', detail: 'storage is not open' } };
+      await (await desks.keptAlready())?.folder.forget();
+      const erased = await shop.storage.eraseAll();
+      if (!erased.ok) return erased;
+      shop.ports.journal.clear();
+      await loadFrom(shop.storage);
+      // The maker has just cleared the table; no example is put on it unasked.
+      shop.set({ fresh: false });
+      return erased;
+    },
+  };
+}
+
+/** Opens the database, reads what it keeps and takes over what closed tabs had not kept. */
+function shelfOpener(shop: Workshop, { keeping, sharingDesk }: ReturnType<typeof fetchedDesks>) {
   async function boot(): Promise<void> {
     const opened = await shop.ports
       .openStorage(() => shop.set({ phase: { phase: 'blocked' } }))
@@ -42,9 +68,7 @@ export function bootIntents(shop: Workshop): BootIntents {
       carryOnInMemory();
       return;
     }
-    const { rows, quarantined } = sortRows(opened.fault.salvaged ?? {});
-    shop.set({ rows: shelfOf(rows), quarantined, salvaged: opened.fault.salvaged ?? null });
-    shop.saver.stop(opened.fault);
+    stopWith(shop, opened.fault);
   }
 
   let unwatch = (): void => undefined;
@@ -87,9 +111,9 @@ export function bootIntents(shop: Workshop): BootIntents {
       phase: loss ? { phase: 'lossFound', loss } : { phase: 'ready' },
     });
     shop.startNotes(loaded.value);
-    hear = hearStorage;
+    hear = (event) => hearStorage(shop, event);
     // In the same breath as the rows, so that a field never shows for a moment what was there before the last keys.
-    const taken = takeOverDrafts(left);
+    const taken = takeOverDrafts(shop, left);
     for (const event of early) hear(event);
     if (notes['folder'])
       void keeping().then(
@@ -97,73 +121,49 @@ export function bootIntents(shop: Workshop): BootIntents {
         () => undefined,
       );
     await taken;
-    await forgetOldTabs(storage, notes);
-    if (!loss && shop.ports.sharing?.isShared()) void sharingDesk().catch(() => undefined);
+    await forgetOldTabs(shop, storage, notes);
+    if (loss) return;
+    if (shop.ports.sharing?.isShared()) void sharingDesk().catch(() => undefined);
     // Where nothing was ever kept, nothing was thrown away.
-    if (!loss && !fresh) await storage.openDay(dayOf(shop.ports.now()), BIN_DAYS);
+    if (!fresh) await storage.openDay(dayOf(shop.ports.now()), BIN_DAYS);
   }
 
-  function hearStorage(event: StorageEvent): void {
-    if (event.event === 'changed-elsewhere') {
-      void shop.saver.refresh(event.keys);
-      void shop.hearNotes(event.notes, event.generation);
-    } else shop.saver.stop(event.fault);
-  }
+  const carryOnInMemory = (): void => void openMemory(shop, loadFrom);
 
-  /**
-   * Work that tabs now closed had not kept yet. One after the other, so that two drafts of one row meet like two tabs do. A draft goes as soon as
-   * the journal of this tab holds what was in it: were this page loaded again before the disk has it, the page after it would find two drafts
-   * of the same work, an older one and a newer one, and take them for two tabs.
-   */
-  async function takeOverDrafts(leftBehind: LeftBehind): Promise<void> {
-    for (const { draft, drop, leave } of leftBehind) {
-      if (!isReadable(draft)) {
-        leave();
-        continue;
-      }
-      const { took, noted } = shop.saver.takeOver(draft);
-      if (noted) drop();
-      if (took) await shop.saver.keepNow();
-      if (!noted && shop.state.save.state === 'saved') drop();
-      else if (!noted) leave();
-      if (took && shop.state.save.state === 'saved')
-        shop.notify('draftRestored', draft.changes[0]?.row.name ?? '');
-    }
-  }
+  return { boot, loadFrom, carryOnInMemory };
+}
 
-  /** Drafts whose rows were not kept: a browser that was killed may hold one that is older than its rows. */
-  function notKept(drafts: LeftBehind, notes: Readonly<Record<string, unknown>>): LeftBehind {
-    return drafts.filter(({ tab, draft: { number = Infinity }, drop }) => {
-      const kept = notes[draftNote(tab)];
-      if (typeof kept !== 'number' || number > kept) return true;
-      drop();
-      return false;
-    });
-  }
+/** A shelf that nothing keeps, with what could be read of the old database; that database is left as it is. */
+async function openMemory(
+  shop: Workshop,
+  loadFrom: (storage: WorkbookStorage) => Promise<void>,
+): Promise<void> {
+  const memory = await Promise.resolve(shop.ports.openMemory()).catch(() => null);
+  // Said by the page that offered it, which stays.
+  if (!memory) return;
+  const { salvaged, quarantined } = shop.state;
+  if (salvaged) await memory.write(salvagedChanges(salvaged), isoTime(shop.ports.now()));
+  await loadFrom(memory);
+  if (salvaged) shop.set({ salvaged, quarantined });
+}
 
-  /** Forgets which drafts were kept, of tabs long gone. */
-  async function forgetOldTabs(storage: WorkbookStorage, notes: Readonly<Record<string, unknown>>) {
-    const there = new Set(shop.ports.journal.tabs().map(draftNote));
-    const gone = Object.keys(notes).filter((id) => id.startsWith(draftNote('')) && !there.has(id));
-    if (gone.length <= MOST_DRAFT_NOTES) return;
-    const none = gone.map((id) => ({ id, value: null }));
-    await storage.write([], isoTime(shop.ports.now()), none);
-  }
+/** Shows what could be read of a database that failed, and keeps nothing more. */
+function stopWith(shop: Workshop, fault: StorageFault): void {
+  const salvaged = fault.salvaged ?? null;
+  const { rows, quarantined } = sortRows(salvaged ?? {});
+  shop.set({ rows: shelfOf(rows), quarantined, salvaged });
+  shop.saver.stop(fault);
+}
 
-  function carryOnInMemory(): void {
-    void (async () => {
-      const memory = await Promise.resolve(shop.ports.openMemory()).catch(() => null);
-      // Said by the page that offered it, which stays.
-      if (!memory) return;
-      const { salvaged, quarantined } = shop.state;
-      if (!salvaged) return loadFrom(memory);
-      // What could be read of the old database stays at hand; the database itself is left as it is.
-      await memory.write(salvagedChanges(salvaged), isoTime(shop.ports.now()));
-      await loadFrom(memory);
-      shop.set({ salvaged, quarantined });
-    })();
-  }
+function hearStorage(shop: Workshop, event: StorageEvent): void {
+  if (event.event === 'changed-elsewhere') {
+    void shop.saver.refresh(event.keys);
+    void shop.hearNotes(event.notes, event.generation);
+  } else shop.saver.stop(event.fault);
+}
 
+/** What is fetched when it is first asked for, once. What did not come is asked for again the next time. */
+function fetchedDesks(shop: Workshop) {
   let kept: Promise<Keeping> | null = null;
   const keeping = () =>
     (kept ??= import('../keeping/keeping').then(
@@ -191,30 +191,7 @@ export function bootIntents(shop: Workshop): BootIntents {
     return desk;
   };
 
-  return {
-    boot,
-    keeping,
-    sharingDesk,
-    carryOnInMemory,
-    keepNow: () => shop.saver.keepNow(),
-
-    async acceptLoss() {
-      const accepted = await shop.storage?.acceptLoss();
-      if (accepted?.ok) shop.set({ phase: { phase: 'ready' } });
-    },
-
-    async eraseEverything() {
-      if (!shop.storage) return { ok: false, fault: { kind: 'absent', detail: 'storage is not open' } };
-      await (await kept)?.folder.forget();
-      const erased = await shop.storage.eraseAll();
-      if (!erased.ok) return erased;
-      shop.ports.journal.clear();
-      await loadFrom(shop.storage);
-      // The maker has just cleared the table; no example is put on it unasked.
-      shop.set({ fresh: false });
-      return erased;
-    },
-  };
+  return { keeping, sharingDesk, keptAlready: () => kept };
 }
 
 const unfetched = (why: unknown): Result<WorkbookStorage> => ({
@@ -231,6 +208,3 @@ const salvagedChanges = (salvaged: Readonly<Record<string, readonly unknown[]>>)
 
 const isBare = (rows: object): boolean =>
   Object.values(rows).every((table: { length: number }) => table.length === 0);
-
-/** Whether today's schema reads all of a draft; a draft it does not read stays where it is. */
-const isReadable = ({ changes }: Draft): boolean => changes.every(({ table, row }) => readRow(table, row).ok);
