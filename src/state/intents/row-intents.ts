@@ -1,11 +1,11 @@
-import { type AnyRow, type Rows, readRow, TABLES, type TableName } from '../../../shared/tables';
+import { type AnyRow, readRow, TABLES, type TableName } from '../../../shared/tables';
 import { compareRows } from '../keeping/field-changes';
 import { forgetTypedBack } from '../keeping/history';
 import { checkSettings } from '../keeping/notes';
 import type { RowChange } from '../keeping/steps';
 import { isoTime } from '../ports';
 import { rowAt } from '../shelf';
-import type { Made, MadeAll, NewRow, Refusals, RowEdit, WorkbookIntents } from '../workbook-state';
+import type { Made, MadeAll, NewRow, Refusals, WorkbookIntents } from '../workbook-state';
 import type { Workshop } from '../workshop';
 import { type Content, firstEvent, firstRecipe } from './first-rows';
 
@@ -43,82 +43,16 @@ function contentOf(row: AnyRow) {
 
 /** Changing rows. Nothing gets onto the shelf that could not be read back from storage. */
 export function rowIntents(shop: Workshop): RowIntents {
-  const createAll = <T extends TableName>(
-    table: T,
-    contents: readonly Content<T>[],
-    label: string,
-  ): MadeAll =>
-    createTogether(
-      label,
-      contents.map((content) => ({ table, content: () => content }) as NewRow),
-    );
-
-  function createTogether(label: string, parts: readonly NewRow[], copyOf: string | null = null): MadeAll {
-    const now = isoTime(shop.ports.now());
-    const changes: RowChange[] = [];
-    for (const { table, content } of parts) {
-      const id = shop.ports.newId();
-      const { example: _, ...own }: Record<string, unknown> = content(changes.map((change) => change.id));
-      const reading = readRow(table, { ...own, id, rev: 0, createdAt: now, changedAt: now });
-      if (!reading.ok) return reading;
-      changes.push({ table, id, do: 'add', row: reading.row });
-    }
-    const step = changes.length > 0 ? shop.take(label, changes) : null;
-    if (step && copyOf !== null) shop.notify('copied', copyOf, step);
-    return { ok: true, ids: changes.map(({ id }) => id) };
-  }
-
-  function create<T extends TableName>(table: T, content: Content<T>, label: string): Made {
-    const made = createAll(table, [content], label);
-    return made.ok ? { ok: true, id: made.ids[0] ?? '' } : made;
-  }
-
-  function edit<T extends TableName>(
-    table: T,
-    id: string,
-    label: string,
-    change: (row: Rows[T]) => Rows[T],
-  ): Refusals {
-    const before = shop.state.rows[table].get(id);
-    if (!before) return NOT_THERE;
-    if (isExample(before)) return stays(before.name);
-    const reading = readRow(table, change(before));
-    if (!reading.ok) return reading.refusals;
-    const fields = compareRows(before, reading.row);
-    if (fields.length > 0) shop.take(label, [{ table, id, do: 'edit', fields }]);
-    return [];
-  }
-
-  function editTogether(label: string, edits: readonly RowEdit[]): Refusals {
-    const changes: RowChange[] = [];
-    for (const { table, id, change } of edits) {
-      const before = shop.state.rows[table].get(id);
-      if (!before) return NOT_THERE;
-      if (isExample(before)) return stays(before.name);
-      const reading = readRow(table, (change as (row: AnyRow) => AnyRow)(before));
-      if (!reading.ok) return reading.refusals;
-      const fields = compareRows(before, reading.row);
-      if (fields.length > 0) changes.push({ table, id, do: 'edit', fields });
-    }
-    if (changes.length > 0) shop.take(label, changes);
-    return [];
-  }
-
-  /** Nothing is wrong with what was typed; the example just keeps its own. */
-  function stays(name: string): Refusals {
-    shop.notify('exampleStays', name);
-    return [];
-  }
-
+  const making = rowMaking(shop);
   return {
-    create,
-    createAll,
-    createTogether: (label, parts) => createTogether(label, parts),
-    edit,
-    editTogether,
-    createRecipe: (given) => create('recipes', firstRecipe(given, shop.state.settings.unit), 'New box'),
+    createAll: making.createAll,
+    create: making.create,
+    createTogether: (label, parts) => making.createTogether(label, parts),
+    ...rowEditing(shop),
+    createRecipe: (given) =>
+      making.create('recipes', firstRecipe(given, shop.state.settings.unit), 'New box'),
     createEvent: (given) =>
-      create('events', firstEvent({ currency: shop.state.settings.currency, ...given }), 'New event'),
+      making.create('events', firstEvent({ currency: shop.state.settings.currency, ...given }), 'New event'),
 
     duplicate(key, name) {
       const row = rowAt(shop.state.rows, key);
@@ -131,7 +65,7 @@ export function rowIntents(shop: Workshop): RowIntents {
           content: ([recipeId]: readonly string[]) => ({ ...contentOf(photo), recipeId }),
         })),
       ] as NewRow[];
-      const made = createTogether('Copy', parts, row.name);
+      const made = making.createTogether('Copy', parts, row.name);
       return made.ok ? { ok: true, id: made.ids[0] ?? '' } : made;
     },
 
@@ -173,5 +107,74 @@ export function rowIntents(shop: Workshop): RowIntents {
     },
 
     dismiss: (noticeKey) => shop.set({ notices: shop.state.notices.filter(({ key }) => key !== noticeKey) }),
+  };
+}
+
+/** New rows, each read as storage will read it. */
+function rowMaking(shop: Workshop) {
+  const createAll = <T extends TableName>(
+    table: T,
+    contents: readonly Content<T>[],
+    label: string,
+  ): MadeAll =>
+    createTogether(
+      label,
+      contents.map((content) => ({ table, content: () => content }) as NewRow),
+    );
+
+  function createTogether(label: string, parts: readonly NewRow[], copyOf: string | null = null): MadeAll {
+    const now = isoTime(shop.ports.now());
+    const changes: RowChange[] = [];
+    for (const { table, content } of parts) {
+      const id = shop.ports.newId();
+      const { example: _, ...own }: Record<string, unknown> = content(changes.map((change) => change.id));
+      const reading = readRow(table, { ...own, id, rev: 0, createdAt: now, changedAt: now });
+      if (!reading.ok) return reading;
+      changes.push({ table, id, do: 'add', row: reading.row });
+    }
+    const step = changes.length > 0 ? shop.take(label, changes) : null;
+    if (step && copyOf !== null) shop.notify('copied', copyOf, step);
+    return { ok: true, ids: changes.map(({ id }) => id) };
+  }
+
+  function create<T extends TableName>(table: T, content: Content<T>, label: string): Made {
+    const made = createAll(table, [content], label);
+    return made.ok ? { ok: true, id: made.ids[0] ?? '' } : made;
+  }
+
+  return { create, createAll, createTogether };
+}
+
+/** An edit whose table and change are known to belong together. */
+interface AnyEdit {
+  readonly table: TableName;
+  readonly id: string;
+  readonly change: (row: AnyRow) => AnyRow;
+}
+
+/** Changes of rows that are there, as one step; the example keeps its own. */
+function rowEditing(shop: Workshop): Pick<RowIntents, 'edit' | 'editTogether'> {
+  function editAll(label: string, edits: readonly AnyEdit[]): Refusals {
+    const changes: RowChange[] = [];
+    for (const { table, id, change } of edits) {
+      const before = shop.state.rows[table].get(id);
+      if (!before) return NOT_THERE;
+      if (isExample(before)) {
+        // Nothing is wrong with what was typed; the example just keeps its own.
+        shop.notify('exampleStays', before.name);
+        return [];
+      }
+      const reading = readRow(table, change(before));
+      if (!reading.ok) return reading.refusals;
+      const fields = compareRows(before, reading.row);
+      if (fields.length > 0) changes.push({ table, id, do: 'edit', fields });
+    }
+    if (changes.length > 0) shop.take(label, changes);
+    return [];
+  }
+
+  return {
+    editTogether: (label, edits) => editAll(label, edits as readonly AnyEdit[]),
+    edit: (table, id, label, change) => editAll(label, [{ table, id, change } as unknown as AnyEdit]),
   };
 }
