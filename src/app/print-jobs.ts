@@ -54,32 +54,40 @@ const GRAIN = { upright: 'up', around: 'across', free: null } as const satisfies
 
 /** Puts on paper what the workbook holds, in the reader's language. */
 export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
-  const { locale } = words;
+  const hand = printHand(workbook, words);
+  return { ...boxPrints(workbook, hand), ...eventPrints(workbook, hand) };
+}
+
+type PrintHand = ReturnType<typeof printHand>;
+
+/** What every print needs: the reader's words and lengths, and the tools in use. */
+function printHand(workbook: WorkbookStore, words: Spoken) {
   const say = sayIn(words);
   const ruler = () => ({ ...rulerOf(workbook.getState()), leans: leansIn(say) });
+  const tool = () => toolInHand(workbook.getState().rows.tools, ruler().unit);
+  return { locale: words.locale, say, ruler, tool };
+}
+
+/** Prints of one box. */
+function boxPrints(workbook: WorkbookStore, { say, ruler, tool }: PrintHand) {
   const boxOf = (recipe: Recipe) => {
-    const tool = toolInHand(workbook.getState().rows.tools, ruler().unit);
-    const box = boxOfRecipe(recipe, tool);
+    const inHand = tool();
+    const box = boxOfRecipe(recipe, inHand);
     if (!box) throw new Error(`no style is called ${recipe.styleId}`);
-    return { box, cards: benchOfRecipe(recipe, tool, ruler())?.cards ?? [] };
+    return { box, cards: benchOfRecipe(recipe, inHand, ruler())?.cards ?? [] };
   };
-  const toolOfEvent = (eventId: string) => {
-    const { events, tools } = workbook.getState().rows;
-    return tools.get(events.get(eventId)?.toolId ?? '');
-  };
-  const finestMark = () => cutMarkOf(benchToolOf(toolInHand(workbook.getState().rows.tools, ruler().unit)));
+  const finestMark = () => cutMarkOf(benchToolOf(tool()));
   const linkOf = (recipe: Recipe) => addressOfRecipe(workbook.getState().rows, recipe.id, location.href);
   const handoutOf = (recipe: Recipe): HandoutInput => {
     const { box, cards } = boxOf(recipe);
     const { rows } = workbook.getState();
-    const tool = benchToolOf(toolInHand(rows.tools, ruler().unit));
     return {
       recipe,
       style: box.style,
       net: box.net,
       cards,
       ruler: ruler(),
-      seconds: handSecondsOfBox(box.net, tool),
+      seconds: handSecondsOfBox(box.net, benchToolOf(tool())),
       link: linkOf(recipe),
       photos: [...rows.photos.values()].filter(({ recipeId }) => recipeId === recipe.id),
       stamp: stampOf(recipe.id),
@@ -139,6 +147,16 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
       const placed = dressing ? placePieces(net, sizePieces(net, dressing, finestMark())) : [];
       return inPdf(printDecorateMap({ ...shared(recipe), paper, pieces: net.pieces, placed }));
     },
+  } satisfies Partial<Printer>;
+}
+
+/** Prints of an event, its guests and its season. */
+function eventPrints(workbook: WorkbookStore, { locale, say, ruler, tool }: PrintHand) {
+  const toolOfEvent = (eventId: string) => {
+    const { events, tools } = workbook.getState().rows;
+    return tools.get(events.get(eventId)?.toolId ?? '') ?? tool();
+  };
+  return {
     async kitLabels(plan, paper) {
       if (!plan.kit) throw new Error('this event is not for kits');
       return inPdf(
@@ -163,10 +181,10 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
     season: async (season, paper) =>
       inPdf(printSeason({ season, paper, locale, say, stamp: stampOf('season') })),
     cuttingSheets: async (plan, paper) => {
-      const tool = cuttingToolOf(
-        toolOfEvent(plan.eventId) ?? toolInHand(workbook.getState().rows.tools, ruler().unit),
+      const cutting = cuttingToolOf(toolOfEvent(plan.eventId));
+      return inPdf(
+        printCuttingSheets({ plan, paper, tool: cutting, ruler: ruler(), stamp: stampOf(plan.eventId) }),
       );
-      return inPdf(printCuttingSheets({ plan, paper, tool, ruler: ruler(), stamp: stampOf(plan.eventId) }));
     },
     nestedSheet: async (sheet, code) => inPdf(printNestedSheet({ ...sheet, stamp: stampOf(code) })),
     shoppingList: async (plan, paper) =>
@@ -179,8 +197,7 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
       }),
     async runSheet(plan, paper) {
       const { rows } = workbook.getState();
-      const tool = toolOfEvent(plan.eventId) ?? toolInHand(rows.tools, ruler().unit);
-      const sheet = listRunSheet(plan, rowsOf(rows), tool);
+      const sheet = listRunSheet(plan, rowsOf(rows), toolOfEvent(plan.eventId));
       return inPdf(
         printRunSheet({ plan, sheet, paper, locale, say, ruler: ruler(), stamp: stampOf(plan.eventId) }),
       );
@@ -192,7 +209,7 @@ export function printJobs(workbook: WorkbookStore, words: Spoken): Printer {
         type: 'text/calendar;charset=utf-8',
       }),
     }),
-  };
+  } satisfies Partial<Printer>;
 }
 
 const NET_FILES = {
