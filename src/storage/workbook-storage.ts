@@ -41,6 +41,11 @@ export function keepWorkbook(database: Database): WorkbookStorage {
     generationSeen = census?.generation ?? 0;
   };
 
+  const settle = (census: Census | null) => {
+    see(census);
+    if (census) noteOutside(census);
+  };
+
   return {
     keeps: database.keeps,
     watch: (listener) => database.watch(listener),
@@ -62,10 +67,7 @@ export function keepWorkbook(database: Database): WorkbookStorage {
       );
       if (!written.ok) return written;
       const { written: value, census } = written.value;
-      if (census) {
-        see(census);
-        noteOutside(census);
-      }
+      if (census) settle(census);
       if (value.outcome === 'kept' && changes.length + notes.length > 0)
         database.announce({
           event: 'changed-elsewhere',
@@ -92,6 +94,19 @@ export function keepWorkbook(database: Database): WorkbookStorage {
         });
       }),
 
+    ...binKeeping(database),
+
+    ...asideKeeping(database, settle),
+
+    ...lossKeeping(database, settle),
+  };
+}
+
+/** What was deleted, and earlier states: found, and cleared away by age or for room. */
+function binKeeping(
+  database: Database,
+): Pick<WorkbookStorage, 'listBin' | 'openDay' | 'freeRoom' | 'listSnapshots' | 'listAllSnapshots'> {
+  return {
     listBin: () =>
       database.run('read', async (tx) => readableBinned(await tx.all('bin')).toSorted(newestFirst)),
 
@@ -127,12 +142,15 @@ export function keepWorkbook(database: Database): WorkbookStorage {
       database.run('read', async (tx) =>
         ((await tx.all('snapshots')) as Snapshot[]).toSorted((a, b) => (a.takenAt < b.takenAt ? 1 : -1)),
       ),
+  };
+}
 
-    ...asideKeeping(database, (census) => {
-      see(census);
-      noteOutside(census);
-    }),
-
+/** A loss taken as it is, and everything erased; `settle` hears how many rows there are from then on. */
+function lossKeeping(
+  database: Database,
+  settle: (census: Census | null) => void,
+): Pick<WorkbookStorage, 'acceptLoss' | 'eraseAll'> {
+  return {
     async acceptLoss() {
       const result = await database.run('write', async (tx) => {
         const outside = readCensus(database.outside.read());
@@ -143,8 +161,7 @@ export function keepWorkbook(database: Database): WorkbookStorage {
         return census;
       });
       if (!result.ok) return result;
-      see(result.value);
-      noteOutside(result.value);
+      settle(result.value);
       return { ok: true, value: null };
     },
 
@@ -154,7 +171,7 @@ export function keepWorkbook(database: Database): WorkbookStorage {
         return null;
       });
       if (result.ok) {
-        see(null);
+        settle(null);
         database.outside.clear();
       }
       return result;

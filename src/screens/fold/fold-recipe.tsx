@@ -9,7 +9,7 @@ import { useWorkbook } from '../../state/use-workbook';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
-import type { Shown } from '../../ui/folded/space/fold-scene';
+import type { Shown } from '../../ui/folded/space/box-model';
 import { BlankState } from '../../ui/frame/blank-state';
 import { type PageWords, usePageWords, useSay } from '../../ui/words';
 import { ActList, type FoldStep, useFoldSteps } from './act-list';

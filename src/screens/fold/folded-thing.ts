@@ -4,7 +4,7 @@ import type { NeededRoom, Placed } from '../../core/fit';
 import { outsideExtent, roomExtent, solidFigure } from '../../core/fold/solid-figure';
 import type { BoxNet, PieceNet } from '../../core/net';
 import type { Ticks } from '../../core/units';
-import type { FoldedThing } from '../../ui/folded/space/fold-scene';
+import type { FoldedThing } from '../../ui/folded/space/box-model';
 
 /** Everything of a piece that is to be seen in space. `holds`: how the contents lie, where this piece holds them. */
 export function foldedThing(

@@ -1,4 +1,4 @@
-import type { SceneColours } from '../../ui/folded/space/fold-scene';
+import type { SceneColours } from '../../ui/folded/space/box-model';
 
 const PLAIN_CARD = '#f4efe4';
 
