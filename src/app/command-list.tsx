@@ -54,8 +54,8 @@ interface FinderProps extends Pick<CommandListProps, 'ask' | 'leaveFor'> {
   readonly onDone: () => void;
 }
 
-/** A text field over a list of choices, by the combobox pattern of WAI-ARIA: the focus stays in the field. */
-function Finder({ onDone, ask, leaveFor }: FinderProps) {
+/** Doing what was chosen: at once, or with a word of how it goes where it takes a while. */
+function useTaking(onDone: () => void) {
   /** What was taken opened something else in the place of this list. */
   const left = useRef(false);
   const instead =
@@ -64,19 +64,7 @@ function Finder({ onDone, ask, leaveFor }: FinderProps) {
       left.current = true;
       go(what);
     };
-  const id = useId();
-  const { printing } = useWords();
-  const [typed, setTyped] = useState('');
-  const [at, setAt] = useState(0);
   const [doing, setDoing] = useState<'making' | 'failed' | readonly string[] | null>(null);
-  const all = findCommands(useCommands(instead(ask), instead(leaveFor)), typed, own.also);
-  const found = all.slice(0, MOST);
-  const current = found[Math.min(at, found.length - 1)]?.command;
-  const chosen = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    // What it answers is a promise in newer browsers, and no way to clean up.
-    chosen.current?.scrollIntoView({ block: 'nearest' });
-  });
   const take = async (command: Command | undefined) => {
     if (!command || doing === 'making') return;
     if (!command.slow) {
@@ -93,6 +81,24 @@ function Finder({ onDone, ask, leaveFor }: FinderProps) {
       setDoing('failed');
     }
   };
+  return { doing, setDoing, take, instead };
+}
+
+/** A text field over a list of choices, by the combobox pattern of WAI-ARIA: the focus stays in the field. */
+function Finder({ onDone, ask, leaveFor }: FinderProps) {
+  const { doing, setDoing, take, instead } = useTaking(onDone);
+  const id = useId();
+  const { printing } = useWords();
+  const [typed, setTyped] = useState('');
+  const [at, setAt] = useState(0);
+  const all = findCommands(useCommands(instead(ask), instead(leaveFor)), typed, own.also);
+  const found = all.slice(0, MOST);
+  const current = found[Math.min(at, found.length - 1)]?.command;
+  const chosen = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // What it answers is a promise in newer browsers, and no way to clean up.
+    chosen.current?.scrollIntoView({ block: 'nearest' });
+  });
   const onKeyDown = (event: KeyboardEvent) => {
     const [act, nth] = keyIn('list', event) ?? [];
     if (act === undefined) return;

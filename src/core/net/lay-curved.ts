@@ -70,20 +70,52 @@ export function layBent(
       kind: 'score',
       panel: name,
     });
-  const startSides: Side[] = [];
-  const endSides: Side[] = [];
+  const { starts, ends } = layStrips(bench, name, spec, { a, b, bend, curve: curved ? curve : null });
+  const last = bend.leansDeg.length;
+  const side = AROUND[frame.outward];
+  const sides = new Map<EdgeName, readonly Side[]>([
+    [side.hinge, [{ face: first, a: corner(b, 0), b: corner(a, 0), leanDeg: firstLean }]],
+    [side.start, starts],
+    [frame.outward, [{ face: first + last - 1, a: corner(a, last), b: corner(b, last), leanDeg: -lastLean }]],
+    [side.end, ends],
+  ]);
+  const laid: LaidPanel = {
+    name,
+    role: spec.role,
+    faces: bend.leansDeg.map((_, strip) => first + strip),
+    sides,
+    bend,
+  };
+  bench.panels.set(name, laid);
+  return laid;
+}
+
+/** The strips of a panel that bends, each joined to the one before it: `a` and `b` are their corners, `curve` the first of its two cut curves. */
+function layStrips(
+  bench: Bench,
+  name: string,
+  { role }: BentSpec,
+  of: {
+    readonly a: readonly Point[];
+    readonly b: readonly Point[];
+    readonly bend: Bend;
+    readonly curve: number | null;
+  },
+): { readonly starts: readonly Side[]; readonly ends: readonly Side[] } {
+  const { a, b, bend, curve } = of;
+  const starts: Side[] = [];
+  const ends: Side[] = [];
   bend.leansDeg.forEach((leanDeg, strip) => {
-    const face = first + strip;
-    const ring = [corner(b, strip), corner(a, strip), corner(a, strip + 1), corner(b, strip + 1)];
+    const face = bench.faces.length;
     bench.faces.push({
       panel: name,
-      role: spec.role,
-      ring,
-      curves: [null, curved ? curve : null, null, curved ? curve + 1 : null],
+      role,
+      ring: [corner(b, strip), corner(a, strip), corner(a, strip + 1), corner(b, strip + 1)],
+      curves: [null, curve, null, curve === null ? null : curve + 1],
       holes: [],
     });
-    startSides.push({ face, a: corner(a, strip), b: corner(a, strip + 1), leanDeg });
-    endSides.unshift({ face, a: corner(b, strip + 1), b: corner(b, strip), leanDeg });
+    starts.push({ face, a: corner(a, strip), b: corner(a, strip + 1), leanDeg });
+    ends.unshift({ face, a: corner(b, strip + 1), b: corner(b, strip), leanDeg });
     const before = bend.leansDeg[strip - 1];
     if (before !== undefined)
       bench.hinges.push({
@@ -96,23 +128,7 @@ export function layBent(
         panel: name,
       });
   });
-  const last = bend.leansDeg.length;
-  const side = AROUND[frame.outward];
-  const sides = new Map<EdgeName, readonly Side[]>([
-    [side.hinge, [{ face: first, a: corner(b, 0), b: corner(a, 0), leanDeg: firstLean }]],
-    [side.start, startSides],
-    [frame.outward, [{ face: first + last - 1, a: corner(a, last), b: corner(b, last), leanDeg: -lastLean }]],
-    [side.end, endSides],
-  ]);
-  const laid: LaidPanel = {
-    name,
-    role: spec.role,
-    faces: bend.leansDeg.map((_, strip) => first + strip),
-    sides,
-    bend,
-  };
-  bench.panels.set(name, laid);
-  return laid;
+  return { starts, ends };
 }
 
 /** The part of a wall's bend that a tab of height `out` lies against, from the wall's lower edge up. */

@@ -17,58 +17,17 @@ export type WholeFrame = FoldFrame & {
 
 /** A frame in millimeters as a net; null where its faces are not one piece of card. What the frame leaves out is filled in plainly: walls, every fold in turn. */
 export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
-  const raw = frame.vertices_coords.map(([x = 0, y = 0]) => pointAt(x * TICKS_PER_MM, y * TICKS_PER_MM));
-  const [left, low] = [Math.min(...raw.map(({ x }) => x)), Math.min(...raw.map(({ y }) => y))];
-  const points = raw.map(({ x, y }) => pointAt(x - left, y - low));
-  const blank: Blank = {
-    across: ticks(Math.max(...points.map(({ x }) => x))),
-    up: ticks(Math.max(...points.map(({ y }) => y))),
-  };
-  const rings = frame.faces_vertices.map((ring) => {
-    const corners = ring.map((vertex) => points[vertex] ?? pointAt(0, 0));
-    return netArea(corners) < 0 ? corners.reverse() : corners;
-  });
+  const { points, origin, blank } = placeCorners(frame);
+  const rings = frame.faces_vertices.map((ring) => ringOf(ring, points, 1));
   const holes = rings.map((_, face) =>
-    (frame['faces_cc:holes'][face] ?? []).map((hole) => {
-      const corners = hole.map((vertex) => points[vertex] ?? pointAt(0, 0));
-      return netArea(corners) > 0 ? corners.reverse() : corners;
-    }),
+    (frame['faces_cc:holes'][face] ?? []).map((hole) => ringOf(hole, points, -1)),
   );
-  const sides = sidesOf(rings, holes);
-  const plain = frame.edges_vertices.flatMap(([p, q], edge): NetEdge[] => {
-    const [a, b] = [points[p] ?? pointAt(0, 0), points[q] ?? pointAt(0, 0)];
-    const [ahead, back] = [sides.get(keyOf(a, b)), sides.get(keyOf(b, a))];
-    const foldDeg = frame.edges_foldAngle[edge] ?? 0;
-    const rest = { foldDeg, hinge: null, curve: frame['edges_cc:curve']?.[edge] ?? null };
-    if (ahead === undefined && back === undefined) return [];
-    const [left, right] = ahead === undefined ? [back ?? 0, null] : [ahead, back ?? null];
-    const run = ahead === undefined ? { a: b, b: a } : { a, b };
-    return [
-      {
-        ...run,
-        left,
-        right,
-        kind: kindOf(frame.edges_assignment[edge] ?? 'B', right, onSameEdge(blank, a, b)),
-        ...rest,
-      },
-    ];
-  });
+  const plain = plainEdges(frame, points, sidesOf(rings, holes), blank);
   if (plain.length < frame.edges_vertices.length) return null;
   const panels = rings.map((_, face) => frame['faces_cc:panel']?.[face] ?? `panel${face + 1}`);
   const hinges = hingesOf(frame, plain, panels);
   if (hinges.length !== rings.length - 1) return null;
-  const hingeOf = new Map(hinges.map(({ child, parent }, hinge) => [`${parent},${child}`, hinge]));
-  const edges = plain.map((edge): NetEdge => {
-    if (edge.kind !== 'score' && edge.kind !== 'join') return edge;
-    const { a, b, left, right } = edge;
-    if (right === null) return edge;
-    const along = hingeOf.get(`${left},${right}`);
-    if (along !== undefined) return { ...edge, hinge: along };
-    const against = hingeOf.get(`${right},${left}`);
-    return against === undefined ? edge : { ...edge, a: b, b: a, left: right, right: left, hinge: against };
-  });
-  const outline = ringsOf(edges.filter(({ right }) => right === null));
-  const length = (mm: number) => millimetres(mm);
+  const edges = onHinges(plain, hinges);
   const faces = rings.map((ring, face): Face => {
     const role = frame['faces_cc:role']?.[face] ?? '';
     const name = frame['faces_cc:name']?.[face] ?? panels[face] ?? '';
@@ -80,8 +39,6 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
       holes: holes[face] ?? [],
     };
   });
-  const move = ([x, y]: readonly [number, number]): Point =>
-    pointAt(x * TICKS_PER_MM - left, y * TICKS_PER_MM - low);
   return {
     id: frame['cc:piece'] ?? `piece-${at + 1}`,
     ...(frame['cc:lid'] ? { lid: true as const } : {}),
@@ -90,49 +47,118 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
     faces,
     edges,
     hinges,
-    curves: (frame['cc:curves'] ?? []).map(({ a, b, centre, radius, kind }) => ({
-      a: move(a),
-      b: move(b),
-      centre: [finely(centre[0] * TICKS_PER_MM - left), finely(centre[1] * TICKS_PER_MM - low)],
-      radius: finely(radius * TICKS_PER_MM),
-      kind,
-    })),
-    joints: (frame['cc:glue'] ?? []).map(([tab, target], joint) => {
-      const lap = frame['cc:laps']?.[joint];
-      return {
-        tab,
-        target,
-        lap: lap?.lap ?? 'inside',
-        carries: lap?.carries ?? false,
-        ...(lap?.glueOnly && { glueOnly: lap.glueOnly }),
-        gap: length(lap?.gap ?? 0),
-      };
-    }),
-    seams: (frame['cc:seams'] ?? []).map(([a, b], seam) => {
-      const side = frame['cc:seamSides']?.[seam];
-      return {
-        a,
-        b,
-        faces: side?.faces ?? [edges[a]?.left ?? 0, edges[b]?.left ?? 0],
-        gap: length(side?.gap ?? 0),
-      };
-    }),
+    curves: curvesOf(frame, origin),
+    joints: jointsOf(frame),
+    seams: seamsOf(frame, edges),
     overlaps: frame['cc:overlaps'] ?? [],
-    closing:
-      frame['cc:closing'] ??
-      hinges.map(({ restDeg, panel }, hinge) => ({
-        do: 'fold',
-        hinges: [hinge],
-        toDeg: [restDeg],
-        panels: [panel],
-        bends: false,
-        tip: null,
-      })),
-    waste: wasteOf(blank, outline),
+    closing: frame['cc:closing'] ?? hinges.map(foldInTurn),
+    waste: wasteOf(blank, ringsOf(edges.filter(({ right }) => right === null))),
     shell: frame['cc:shell'] ?? [],
     roomMm3: frame['cc:roomMm3'] ?? 0,
   };
 }
+
+const foldInTurn = ({ restDeg, panel }: Hinge, hinge: number): PieceNet['closing'][number] => ({
+  do: 'fold',
+  hinges: [hinge],
+  toDeg: [restDeg],
+  panels: [panel],
+  bends: false,
+  tip: null,
+});
+
+/** The frame's corners with its lower left one at nothing; `origin` is where that was, in ticks. */
+function placeCorners(frame: WholeFrame) {
+  const raw = frame.vertices_coords.map(([x = 0, y = 0]) => pointAt(x * TICKS_PER_MM, y * TICKS_PER_MM));
+  const origin = pointAt(Math.min(...raw.map(({ x }) => x)), Math.min(...raw.map(({ y }) => y)));
+  const points = raw.map(({ x, y }) => pointAt(x - origin.x, y - origin.y));
+  const blank: Blank = {
+    across: ticks(Math.max(...points.map(({ x }) => x))),
+    up: ticks(Math.max(...points.map(({ y }) => y))),
+  };
+  return { points, origin, blank };
+}
+
+/** A ring that runs counterclockwise (1) or clockwise (-1). */
+function ringOf(vertices: readonly number[], points: readonly Point[], turn: 1 | -1): Point[] {
+  const corners = vertices.map((vertex) => points[vertex] ?? pointAt(0, 0));
+  return netArea(corners) * turn < 0 ? corners.reverse() : corners;
+}
+
+/** Each edge of the frame between the faces it parts, before it is known which of them are hinges. An edge of no face is left out. */
+function plainEdges(
+  frame: WholeFrame,
+  points: readonly Point[],
+  sides: ReadonlyMap<string, number>,
+  blank: Blank,
+): NetEdge[] {
+  return frame.edges_vertices.flatMap(([p, q], edge): NetEdge[] => {
+    const [a, b] = [points[p] ?? pointAt(0, 0), points[q] ?? pointAt(0, 0)];
+    const [ahead, back] = [sides.get(keyOf(a, b)), sides.get(keyOf(b, a))];
+    if (ahead === undefined && back === undefined) return [];
+    const [left, right] = ahead === undefined ? [back ?? 0, null] : [ahead, back ?? null];
+    return [
+      {
+        ...(ahead === undefined ? { a: b, b: a } : { a, b }),
+        left,
+        right,
+        kind: kindOf(frame.edges_assignment[edge] ?? 'B', right, onSameEdge(blank, a, b)),
+        foldDeg: frame.edges_foldAngle[edge] ?? 0,
+        hinge: null,
+        curve: frame['edges_cc:curve']?.[edge] ?? null,
+      },
+    ];
+  });
+}
+
+/** The same edges with the hinge that each belongs to, run so that the parent is on their left. */
+function onHinges(plain: readonly NetEdge[], hinges: readonly Hinge[]): NetEdge[] {
+  const hingeOf = new Map(hinges.map(({ child, parent }, hinge) => [`${parent},${child}`, hinge]));
+  return plain.map((edge): NetEdge => {
+    const { a, b, left, right, kind } = edge;
+    if ((kind !== 'score' && kind !== 'join') || right === null) return edge;
+    const along = hingeOf.get(`${left},${right}`);
+    if (along !== undefined) return { ...edge, hinge: along };
+    const against = hingeOf.get(`${right},${left}`);
+    return against === undefined ? edge : { ...edge, a: b, b: a, left: right, right: left, hinge: against };
+  });
+}
+
+function curvesOf(frame: WholeFrame, origin: Point): PieceNet['curves'] {
+  const move = ([x, y]: readonly [number, number]): Point =>
+    pointAt(x * TICKS_PER_MM - origin.x, y * TICKS_PER_MM - origin.y);
+  return (frame['cc:curves'] ?? []).map(({ a, b, centre, radius, kind }) => ({
+    a: move(a),
+    b: move(b),
+    centre: [finely(centre[0] * TICKS_PER_MM - origin.x), finely(centre[1] * TICKS_PER_MM - origin.y)],
+    radius: finely(radius * TICKS_PER_MM),
+    kind,
+  }));
+}
+
+const jointsOf = (frame: WholeFrame): PieceNet['joints'] =>
+  (frame['cc:glue'] ?? []).map(([tab, target], joint) => {
+    const lap = frame['cc:laps']?.[joint];
+    return {
+      tab,
+      target,
+      lap: lap?.lap ?? 'inside',
+      carries: lap?.carries ?? false,
+      ...(lap?.glueOnly && { glueOnly: lap.glueOnly }),
+      gap: millimetres(lap?.gap ?? 0),
+    };
+  });
+
+const seamsOf = (frame: WholeFrame, edges: readonly NetEdge[]): PieceNet['seams'] =>
+  (frame['cc:seams'] ?? []).map(([a, b], seam) => {
+    const side = frame['cc:seamSides']?.[seam];
+    return {
+      a,
+      b,
+      faces: side?.faces ?? [edges[a]?.left ?? 0, edges[b]?.left ?? 0],
+      gap: millimetres(side?.gap ?? 0),
+    };
+  });
 
 const keyOf = (a: Point, b: Point): string => `${a.x},${a.y},${b.x},${b.y}`;
 

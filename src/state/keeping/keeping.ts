@@ -1,6 +1,6 @@
 import { readRow } from '../../../shared/tables';
 import { writeReadable } from '../../../shared/write-workbook';
-import type { BinnedAside, Quarantined, Result, Snapshot } from '../../storage/port';
+import type { BinnedAside, Quarantined, Result, Snapshot, WorkbookStorage } from '../../storage/port';
 import { isoTime, type StorageFacts } from '../ports';
 import { keyText, type RowKey, withRow } from '../shelf';
 import type { Refusals } from '../workbook-state';
@@ -48,6 +48,63 @@ const NOT_OPEN = { ok: false, fault: { kind: 'absent', detail: 'storage is not o
 
 export function keepingOf(shop: Workshop): Keeping {
   const open = () => (shop.state.salvaged ? null : shop.storage);
+  return {
+    now: () => shop.ports.now(),
+    facts: async () =>
+      (await shop.ports.storageFacts?.()) ?? { persisted: null, usedBytes: null, roomBytes: null },
+
+    async askToPersist() {
+      const persisted = await shop.ports.askToPersist();
+      shop.set({ persisted });
+      return persisted;
+    },
+
+    backup: (hand) => handBackup(shop, hand),
+
+    async saveFile(what, name, hand) {
+      if (what.kind === 'everything') {
+        const { code, about } = await handBackup(shop, hand);
+        shop.notify(code, about);
+        return;
+      }
+      const file = fileOf(shop.state.rows, what);
+      const written = file && writeReadable(file);
+      if (written?.ok) hand(name, written.text);
+      else if (written) shop.notify('fileNotWritten', placeOf(written.refusals));
+    },
+
+    ...asideOf(shop, open),
+
+    async freeRoom(earlier) {
+      const freed = await open()?.freeRoom(earlier);
+      if (!freed?.ok) return null;
+      const isFull = () => shop.state.save.state === 'not-saved' && shop.state.save.why === 'full';
+      if (isFull()) await shop.saver.keepNow();
+      if (isFull()) await shop.saver.forGood();
+      return freed.value;
+    },
+
+    listEarlier: async () => (await shop.storage?.listAllSnapshots()) ?? NOT_OPEN,
+
+    bringBeside({ table, row }, name) {
+      const now = isoTime(shop.ports.now());
+      const id = shop.ports.newId();
+      const { example: _, ...own } = row as Record<string, unknown>;
+      const reading = readRow(table, { ...own, id, name, rev: 0, createdAt: now, changedAt: now });
+      if (!reading.ok) return reading.refusals;
+      shop.take('Bring back', [{ table, id, do: 'add', row: reading.row }]);
+      return [];
+    },
+
+    folder: new FolderBackup(shop),
+  };
+}
+
+/** Rows that could not be read: looked at again, thrown away and fetched back. */
+function asideOf(
+  shop: Workshop,
+  open: () => WorkbookStorage | null,
+): Pick<Keeping, 'canMoveAside' | 'tryAgain' | 'binAside' | 'listBinAside' | 'unbinAside'> {
   const letGo = ({ table, id }: RowKey) =>
     shop.set({
       quarantined: shop.state.quarantined.filter((row) => keyText(row) !== keyText({ table, id })),
@@ -75,30 +132,6 @@ export function keepingOf(shop: Workshop): Keeping {
   }
 
   return {
-    now: () => shop.ports.now(),
-    facts: async () =>
-      (await shop.ports.storageFacts?.()) ?? { persisted: null, usedBytes: null, roomBytes: null },
-
-    async askToPersist() {
-      const persisted = await shop.ports.askToPersist();
-      shop.set({ persisted });
-      return persisted;
-    },
-
-    backup: (hand) => handBackup(shop, hand),
-
-    async saveFile(what, name, hand) {
-      if (what.kind === 'everything') {
-        const { code, about } = await handBackup(shop, hand);
-        shop.notify(code, about);
-        return;
-      }
-      const file = fileOf(shop.state.rows, what);
-      const written = file && writeReadable(file);
-      if (written?.ok) hand(name, written.text);
-      else if (written) shop.notify('fileNotWritten', placeOf(written.refusals));
-    },
-
     canMoveAside: () => open() !== null,
     tryAgain,
 
@@ -118,28 +151,5 @@ export function keepingOf(shop: Workshop): Keeping {
       await tryAgain({ table, id, raw: null, refusals: [] });
       return true;
     },
-
-    async freeRoom(earlier) {
-      const freed = await open()?.freeRoom(earlier);
-      if (!freed?.ok) return null;
-      const isFull = () => shop.state.save.state === 'not-saved' && shop.state.save.why === 'full';
-      if (isFull()) await shop.saver.keepNow();
-      if (isFull()) await shop.saver.forGood();
-      return freed.value;
-    },
-
-    listEarlier: async () => (await shop.storage?.listAllSnapshots()) ?? NOT_OPEN,
-
-    bringBeside({ table, row }, name) {
-      const now = isoTime(shop.ports.now());
-      const id = shop.ports.newId();
-      const { example: _, ...own } = row as Record<string, unknown>;
-      const reading = readRow(table, { ...own, id, name, rev: 0, createdAt: now, changedAt: now });
-      if (!reading.ok) return reading.refusals;
-      shop.take('Bring back', [{ table, id, do: 'add', row: reading.row }]);
-      return [];
-    },
-
-    folder: new FolderBackup(shop),
   };
 }

@@ -37,21 +37,9 @@ export function usePanZoom(
     setGaze({ ...gaze, u: gaze.u - dx / drawn.width, v: gaze.v - dy / drawn.height });
   const zoomBy = (factor: number) => setGaze(zoomAbout(gaze, factor, [gaze.u, gaze.v]));
 
-  // The wheel must be able to say no to the page, which a passive React listener cannot.
-  const onWheel = useRef<(event: WheelEvent) => void>(undefined);
-  useEffect(() => {
-    onWheel.current = (event) => {
-      if (!event.ctrlKey && !event.metaKey) return;
-      event.preventDefault();
-      setGaze(zoomAbout(gaze, Math.exp(-event.deltaY / 240), shareAt(event.clientX, event.clientY)));
-    };
-  });
-  useEffect(() => {
-    const target = svg.current;
-    const listener = (event: WheelEvent) => onWheel.current?.(event);
-    target?.addEventListener('wheel', listener, { passive: false });
-    return () => target?.removeEventListener('wheel', listener);
-  }, [svg]);
+  useWheel(svg, (event) =>
+    setGaze(zoomAbout(gaze, Math.exp(-event.deltaY / 240), shareAt(event.clientX, event.clientY))),
+  );
 
   const actOf = (event: KeyboardEvent): (() => void) | undefined => {
     const [act, nth] = keyIn('drawing', event) ?? [];
@@ -97,4 +85,22 @@ export function usePanZoom(
       },
     },
   };
+}
+
+/** Hears Ctrl with the wheel. It must be able to say no to the page, which a passive React listener cannot. */
+function useWheel(svg: RefObject<SVGSVGElement | null>, zoom: (event: WheelEvent) => void): void {
+  const heard = useRef(zoom);
+  useEffect(() => {
+    heard.current = zoom;
+  });
+  useEffect(() => {
+    const target = svg.current;
+    const listener = (event: WheelEvent) => {
+      if (!event.ctrlKey && !event.metaKey) return;
+      event.preventDefault();
+      heard.current(event);
+    };
+    target?.addEventListener('wheel', listener, { passive: false });
+    return () => target?.removeEventListener('wheel', listener);
+  }, [svg]);
 }

@@ -25,45 +25,10 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
   switch (fit?.rule) {
     case undefined:
       return [reason('Your size: {across} × {up}.', made)];
-    case 'on-panel': {
-      const panel = panelSize(net, fit.panel, fit.part);
-      if (!panel) return [];
-      const { left, right, up, down } = revealsOf(fit);
-      return [
-        reason('Across: {panel} − {left} − {right} = {exact}, cut {across}.', {
-          ...made,
-          panel: length(panel.across),
-          left: length(left),
-          right: length(right),
-          exact: length(ticks(panel.across - left - right)),
-        }),
-        reason('Up: {panel} − {above} − {below} = {exact}, cut {up}.', {
-          ...made,
-          panel: length(panel.up),
-          above: length(up),
-          below: length(down),
-          exact: length(ticks(panel.up - up - down)),
-        }),
-      ];
-    }
-    case 'around': {
-      const caliper = caliperTicks(net.caliperUm);
-      const lap = ticksOfMm(fit.lapMm);
-      const round = girthOf(net, fit.way);
-      return [
-        reason(
-          'Around it: {round} score to score + 4 × {caliper} thickness + {lap} overlap = {exact}, cut {across}.',
-          {
-            ...made,
-            round: length(round),
-            caliper: { text: `${net.caliperUm / 1000} mm` },
-            lap: length(lap),
-            exact: length(ticks(round + 4 * caliper + lap)),
-          },
-        ),
-        reason('{up} high, your size.', made),
-      ];
-    }
+    case 'on-panel':
+      return whyOnPanel(net, fit, made);
+    case 'around':
+      return whyAround(net, fit, made);
     case 'behind': {
       const { width, height } = net.inside;
       return [
@@ -120,6 +85,50 @@ export function whyPiece(net: BoxNet, { fit }: DressingPiece, size: FlatSize): r
           : reason('Cut {across} × {up}.', made),
       ];
   }
+}
+
+type Made = Readonly<Record<'across' | 'up', { readonly length: Ticks }>>;
+type FitBy<Rule> = Extract<NonNullable<DressingPiece['fit']>, { readonly rule: Rule }>;
+
+function whyOnPanel(net: BoxNet, fit: FitBy<'on-panel'>, made: Made): readonly Reason[] {
+  const panel = panelSize(net, fit.panel, fit.part);
+  if (!panel) return [];
+  const { left, right, up, down } = revealsOf(fit);
+  return [
+    reason('Across: {panel} − {left} − {right} = {exact}, cut {across}.', {
+      ...made,
+      panel: length(panel.across),
+      left: length(left),
+      right: length(right),
+      exact: length(ticks(panel.across - left - right)),
+    }),
+    reason('Up: {panel} − {above} − {below} = {exact}, cut {up}.', {
+      ...made,
+      panel: length(panel.up),
+      above: length(up),
+      below: length(down),
+      exact: length(ticks(panel.up - up - down)),
+    }),
+  ];
+}
+
+function whyAround(net: BoxNet, fit: FitBy<'around'>, made: Made): readonly Reason[] {
+  const caliper = caliperTicks(net.caliperUm);
+  const lap = ticksOfMm(fit.lapMm);
+  const round = girthOf(net, fit.way);
+  return [
+    reason(
+      'Around it: {round} score to score + 4 × {caliper} thickness + {lap} overlap = {exact}, cut {across}.',
+      {
+        ...made,
+        round: length(round),
+        caliper: { text: `${net.caliperUm / 1000} mm` },
+        lap: length(lap),
+        exact: length(ticks(round + 4 * caliper + lap)),
+      },
+    ),
+    reason('{up} high, your size.', made),
+  ];
 }
 
 /** Where the length of a ribbon or twine comes from; `cut` is what is cut off the roll. */
