@@ -68,9 +68,9 @@ export function makeScene(
       box.cut(next.cutOpen);
       place();
     },
-    turn: eye.turn,
-    closer: eye.closer,
-    reset: eye.reset,
+    turn: (aroundDeg, upDeg) => eye.turn(aroundDeg, upDeg),
+    closer: (times) => eye.closer(times),
+    reset: () => eye.reset(),
     resize() {
       renderer.setSize(canvas.clientWidth, canvas.clientHeight, false);
       eye.resize();
