@@ -2,12 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { checkClosingPath, checkGeometry, closingNotFollowed } from '../../../src/core/checks';
 import { checkItemRoom } from '../../../src/core/checks/check-item-room';
 import { leastSquares } from '../../../src/core/fold/closing/least-squares';
+import { layNet } from '../../../src/core/net';
 import type { BoxStyle, PieceSpec } from '../../../src/core/styles';
 import { gableTop } from '../../../src/core/styles/boxes/gable-top';
 import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { pillowPack } from '../../../src/core/styles/boxes/pillow-pack';
 import { reverseTuck } from '../../../src/core/styles/boxes/reverse-tuck';
 import { straightTuck } from '../../../src/core/styles/boxes/straight-tuck';
+import { ticks } from '../../../src/core/units/ticks';
 import { boxOf, sayIt, withPanel, withPiece } from './variant';
 
 const hits = (style: BoxStyle, sizes: Readonly<Record<string, string>> = {}) =>
@@ -28,6 +30,50 @@ describe('the path of a tuck', () => {
   it('meets the wall where the lid is 1/2 in wider than the box', () => {
     const wide = withPanel(straightTuck, 'box', 'topLid', { size: ['width + 1/2 in', 'lidDepth'] });
     expect(hits(wide).join()).toMatch(/the right and the top lid hit each other/);
+  });
+});
+
+describe('the path of a tuck between a header and square dust flaps', () => {
+  const DEPTH = 47;
+  // 2 × 0.35 mm + 1/64 in on the next whole millimeter, and 0.35 mm + 1/16 in on the next
+  const [LID, GAP] = [DEPTH - 2, 2];
+
+  const hung = (tuck: number) => {
+    const sizes = { width: 134, depth: DEPTH, height: 144, tuck };
+    return layNet(straightTuck, {
+      sizes: Object.fromEntries(Object.entries(sizes).map(([name, mm]) => [name, ticks(320 * mm)])),
+      options: { hangTab: 'front', dustEnds: 'square' },
+      caliperUm: 350,
+      mark: ticks(320),
+    });
+  };
+
+  /**
+   * Seen from the side, as lines: at how many of all lid angles no tuck of this length stays behind the header and, where it is below the rim,
+   * in the gap before the dust flaps. Lid and tuck as two sticks, nothing of the core.
+   */
+  const noWay = (tuck: number): number => {
+    const degrees = (angle: number) => (angle * Math.PI) / 180;
+    const goes = (lid: number, lean: number): boolean => {
+      const [x, y] = [LID * Math.cos(degrees(lid)), LID * Math.sin(degrees(lid))];
+      const down = tuck * Math.cos(degrees(lean));
+      const atRim = x + y * Math.tan(degrees(lean));
+      return x + tuck * Math.sin(degrees(lean)) <= DEPTH && (down <= y || atRim >= DEPTH - GAP);
+    };
+    const lids = Array.from({ length: 89 }, (_, at) => at + 1);
+    return lids.filter(
+      (lid) => !Array.from({ length: 900 }, (_, at) => at / 10).some((lean) => goes(lid, lean)),
+    ).length;
+  };
+
+  it('134 × 47 × 144 mm with a tuck of 23 mm: two sticks find a way at every angle of the lid, and so does the box', () => {
+    expect(noWay(23)).toBe(0);
+    expect(checkClosingPath(hung(23))).toEqual([]);
+  });
+
+  it('a tuck of 34 mm, past the limit, has no way for the sticks and none for the box', () => {
+    expect(noWay(34)).toBeGreaterThan(0);
+    expect(checkClosingPath(hung(34)).map(sayIt).join()).toMatch(/top tuck.*hit each other/);
   });
 });
 

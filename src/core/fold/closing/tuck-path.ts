@@ -3,8 +3,11 @@ import type { Collision, LookAt } from '../collisions';
 
 /** Steps in which a lid is followed as it comes down. source: our choice, 6 degrees of a quarter turn */
 const FRAMES = 15;
-/** A tuck's angle is tried in steps of so many degrees, and turns at most so far from one frame to the next. source: our choice */
-const STEP = 5;
+/**
+ * A tuck's angle is tried in steps of so many degrees, in small ones where no large one is free: between a header and square dust flaps only
+ * a degree or two are. It turns at most so far from one frame to the next. source: our choice
+ */
+const STEPS = [5, 1] as const;
 const TURN_A_FRAME = 30;
 
 /**
@@ -48,10 +51,12 @@ const FLAT_OVER = 180; // degrees
 
 /** Angles to try, nearest the last one first. */
 const nearestFirst = (last: number): readonly number[] =>
-  Array.from({ length: (2 * TURN_A_FRAME) / STEP + 1 }, (_, at) => {
-    const off = Math.ceil(at / 2) * STEP;
-    return last + (at % 2 === 1 ? off : -off);
-  });
+  STEPS.flatMap((step) =>
+    Array.from({ length: (2 * TURN_A_FRAME) / step + 1 }, (_, at) => {
+      const off = Math.ceil(at / 2) * step;
+      return last + (at % 2 === 1 ? off : -off);
+    }),
+  );
 
 /** Every face that turns with these hinges. */
 export function movedBy(piece: PieceNet, hinges: readonly number[]): ReadonlySet<number> {
