@@ -125,6 +125,14 @@ const STAGES = [
       ),
   },
   { name: 'unit tests', go: unitTests },
+  {
+    name: 'two servers by Redis',
+    tells: true,
+    go: async () => {
+      await redis;
+      return run(process.execPath, ['--import', 'tsx', 'tests/share-server/two-servers.ts']);
+    },
+  },
   { name: 'build', go: () => run(bin('vite'), ['build']) },
   {
     name: 'first script',
@@ -145,8 +153,12 @@ const STAGES = [
   },
 ];
 
-/** Firefox and WebKit are fetched beside the first stages, and only where a machine is there for the tests. */
-const engines = process.env.CI && run(process.execPath, ['tests/browser/other-engines.mjs', '--install']);
+/** Redis, then Firefox and WebKit, are fetched beside the first stages, and only where a machine is there for the tests. */
+const redis =
+  process.env.CI &&
+  run(process.execPath, ['--import', 'tsx', 'tests/share-server/two-servers.ts', '--install']);
+const engines =
+  process.env.CI && redis.then(() => run(process.execPath, ['tests/browser/other-engines.mjs', '--install']));
 
 let passed = 0;
 let failed = 0;

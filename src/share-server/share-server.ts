@@ -39,7 +39,7 @@ export async function startShare(
       debounce: FOLD_MS,
       maxDebounce: FOLD_AT_LATEST_MS,
       extensions: [
-        ...(await joinedBy(settings.redis)),
+        ...(await joinedTo(settings.redis)),
         new Database({
           fetch: ({ documentName }) => files.fetch(documentName),
           store: ({ documentName, document }) => files.store(documentName, document),
@@ -141,14 +141,5 @@ function answer(request: IncomingMessage, response: ServerResponse, app: ReturnT
 }
 
 /** What joins this server to its like; fetched only where there are any. */
-async function joinedBy(redis: URL | null): Promise<Extension[]> {
-  if (!redis) return [];
-  const { hostname, port, username, password, protocol } = redis;
-  const { Redis } = await import('@hocuspocus/extension-redis');
-  const options = {
-    ...(username && { username: decodeURIComponent(username) }),
-    ...(password && { password: decodeURIComponent(password) }),
-    ...(protocol === 'rediss:' && { tls: {} }),
-  };
-  return [new Redis({ host: hostname, port: port ? Number(port) : 6379, options })];
-}
+const joinedTo = async (redis: URL | null): Promise<Extension[]> =>
+  redis ? [await (await import('./joined-servers')).joinedBy(redis)] : [];

@@ -122,10 +122,12 @@ export interface Device {
   readonly leave: () => void;
 }
 
-export function device(port: number, name: string, token: string): Device {
+/** `caller`: who asks, as a proxy in front would say. */
+export function device(port: number, name: string, token: string, caller?: string): Device {
   class Socket extends WebSocket {
     constructor(address: string) {
-      super(address, { origin: `http://127.0.0.1:${port}` });
+      const headers = caller === undefined ? {} : { 'x-forwarded-for': caller };
+      super(address, { origin: `http://127.0.0.1:${port}`, headers });
     }
   }
   const socket = new HocuspocusProviderWebsocket({
