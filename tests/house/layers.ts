@@ -33,6 +33,9 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   'core/proof': layer(
     'core/checks core/bench core/yield core/fold core/net core/style-file core/styles core/units',
   ),
+  'core/draft': layer(
+    'core/proof core/yield core/fold core/net core/style-file core/styles core/plane core/rows core/units',
+  ),
   'core/style-file': layer('core/styles core/rows core/units', 'zod jsep'),
   'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/plane core/rows core/units'),
   'core/index.ts': layer(

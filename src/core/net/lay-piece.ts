@@ -115,6 +115,28 @@ export function layCorners(spec: PieceSpec, values: NamedValues): PieceCorners {
   };
 }
 
+/** One edge of a panel by its name, where it lies on the blank; a curve is several, end to end. */
+export interface NamedSide {
+  readonly panel: string;
+  readonly edge: EdgeName;
+  /** The face it belongs to, as in `PieceNet.faces`. */
+  readonly face: number;
+  readonly a: Point;
+  readonly b: Point;
+}
+
+/** Every edge of every panel of the piece as `layPiece` lays it, each as its panel's ring runs. */
+export function namedSides(spec: PieceSpec, values: NamedValues): readonly NamedSide[] {
+  const bench = layMatched(spec, values);
+  const { left, low } = extentOf(bench);
+  const move = ({ x, y }: Point): Point => pointAt(x - left, y - low);
+  return [...bench.panels.values()].flatMap(({ name, sides }) =>
+    [...sides].flatMap(([edge, of]) =>
+      of.map(({ face, a, b }) => ({ panel: name, edge, face, a: move(a), b: move(b) })),
+    ),
+  );
+}
+
 /** How far the panels reach; a panel of no size leaves nothing to draw, at one point. */
 function extentOf({ faces }: Bench) {
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];

@@ -1,0 +1,373 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { setAbout } from '../../../src/core/draft/about';
+import { addPanel } from '../../../src/core/draft/add-panel';
+import {
+  setPanelFold,
+  setPanelRole,
+  setPanelSize,
+  setPanelStart,
+  setPanelTaper,
+} from '../../../src/core/draft/change-panel';
+import type { Edit, Edited } from '../../../src/core/draft/draft';
+import { editStyle, openDraft, proposeClosing } from '../../../src/core/draft/edit-style';
+import { draftFromStyle, emptyBase, isEditable, keepOneWay } from '../../../src/core/draft/first-draft';
+import { addSeam, removeJoint, removeSeam, setJoint } from '../../../src/core/draft/joints';
+import { addHole, removeHole, setHole, setNotch } from '../../../src/core/draft/openings';
+import { removePanel } from '../../../src/core/draft/remove-panel';
+import { renamePanel } from '../../../src/core/draft/rename';
+import {
+  addLimit,
+  addSize,
+  changeSize,
+  removeLimit,
+  removeSize,
+  renameSize,
+  setInside,
+} from '../../../src/core/draft/sizes';
+import { addStep, moveStep, removeStep, setStepPanel } from '../../../src/core/draft/steps';
+import { layNet } from '../../../src/core/net';
+import { legalBoxes, notABox } from '../../../src/core/proof';
+import { readStyle } from '../../../src/core/style-file/read-style';
+import { writeStyle } from '../../../src/core/style-file/write-style';
+import { STYLES, styleById } from '../../../src/core/styles';
+import { tray } from '../../../src/core/styles/boxes/tray';
+import { inches } from '../../../src/core/units';
+import { sayReason } from '../../../src/core/units/reason';
+import { swayFrom } from '../../../src/core/yield/stock/sway';
+import { SEED } from '../../seed';
+import { drawn, HINGED_LID, OPEN_TOP, TRAY } from './drawn-styles';
+
+const floor = emptyBase('floor', 'Mine');
+const open = (text: string) => {
+  const opened = openDraft(text);
+  if (!opened.ok) throw new Error(JSON.stringify(opened.refusals));
+  return opened;
+};
+const panelsOf = (text: string) => open(text).draft.pieces?.['box']?.panels ?? {};
+const boxOf = (text: string) => open(text).draft.pieces?.['box'];
+/** Why an edit was not made, in words. */
+function said(text: string, edit: Edit): string {
+  const edited = editStyle(text, edit);
+  if (edited.ok) return 'made';
+  return edited.refusals
+    .map((each) => {
+      const wording = { length: String, money: String };
+      return `${sayReason(each, wording)} ${sayReason({ ...each, says: each.remedy }, wording)}`;
+    })
+    .join(' ');
+}
+
+describe('a panel', () => {
+  test('is named by the way it faces and sized by what stands round it', () => {
+    // By hand: walls of a floor are as high as the box; in a row the third is as wide as the first.
+    expect(panelsOf(drawn(floor, TRAY.slice(0, 4)))).toMatchObject({
+      left: { role: 'wall', on: 'base.left', size: ['height', 'depth'] },
+      right: { role: 'wall', on: 'base.right', size: ['height', 'depth'] },
+      front: { role: 'wall', on: 'base.down', size: ['width', 'height'] },
+      back: { role: 'wall', on: 'base.up', size: ['width', 'height'] },
+    });
+    const row = panelsOf(drawn(emptyBase('wall', 'Mine'), OPEN_TOP.slice(0, 3)));
+    expect(Object.entries(row).map(([name, panel]) => [name, 'size' in panel && panel.size[0]])).toEqual([
+      ['front', 'width'],
+      ['right', 'depth'],
+      ['back', 'width'],
+      ['left', 'depth'],
+    ]);
+  });
+
+  test('folds up as it is added, with its joints, seams and steps', () => {
+    const piece = boxOf(drawn(floor, TRAY));
+    expect(piece?.joints).toHaveLength(4);
+    expect(piece?.seams).toHaveLength(4);
+    expect(piece?.closing.map((step) => step.do)).toEqual(['fold', 'fold', 'glue', 'glue', 'glue', 'glue']);
+    expect(piece?.shell).toEqual(['base', 'left', 'right', 'front', 'back']);
+  });
+
+  test('goes with all that hangs on it, out of joints, seams and steps', () => {
+    const text = drawn(drawn(floor, TRAY), [removePanel('box', 'front')]);
+    expect(Object.keys(panelsOf(text))).toEqual([
+      'base',
+      'left',
+      'right',
+      'back',
+      'backLeftTab',
+      'backRightTab',
+    ]);
+    expect(JSON.stringify(boxOf(text))).not.toContain('front');
+  });
+
+  test('is called otherwise wherever the style speaks of it, and the box stays the same', () => {
+    const before = drawn(floor, TRAY);
+    const after = drawn(before, [renamePanel('box', 'front', 'Street side')]);
+    expect(after.replaceAll('streetSide', 'front')).toBe(before);
+    expect(said(before, renamePanel('box', 'front', 'Back'))).toContain(
+      'Another panel is called back already.',
+    );
+    expect(said(before, renamePanel('box', 'front', '!?'))).toContain('has no letter in it');
+  });
+
+  test('keeps what the maker wrote, and refuses what is no length', () => {
+    const at = { piece: 'box', panel: 'front' };
+    const text = drawn(floor, [...TRAY, setPanelSize(at, 1, 'height + 1/8 in'), setPanelTaper(at, '1/4 in')]);
+    expect(panelsOf(text)['front']).toMatchObject({ size: ['width', 'height + 1/8 in'], taper: '1/4 in' });
+    expect(said(text, setPanelSize(at, 1, 'hight'))).toContain('No size here is called hight.');
+    expect(said(text, setPanelSize(at, 1, '3 apples ('))).toContain(
+      'We couldn’t read 3 apples ( as a length.',
+    );
+    expect(said(text, setPanelFold(at, 200))).toContain('A fold of 200° is more than card can turn.');
+    expect(said(text, addPanel('box', 'front', 'left', 'wall'))).toContain(
+      'joined to the front left tab already',
+    );
+    expect(said(text, removePanel('box', 'base'))).toContain('Everything hangs on the first panel');
+  });
+
+  test('on a seam tab: the tab stays clear of flaps that come and go', () => {
+    const row = drawn(emptyBase('wall', 'Mine'), OPEN_TOP.slice(0, 4));
+    expect(panelsOf(row)['tab']).toMatchObject({ size: ['tab', 'height'] });
+    const flapped = drawn(row, OPEN_TOP.slice(4, 5));
+    expect(panelsOf(flapped)['tab']).toMatchObject({ size: ['tab', 'height - tabClear'], at: 'tabClear' });
+  });
+});
+
+describe('closing', () => {
+  test('done by hand stays so when panels come, and is worked out again when asked', () => {
+    const text = drawn(floor, [...TRAY, moveStep('box', 0, 1)]);
+    expect(boxOf(text)?.closing[0]).toMatchObject({ panels: ['left', 'right'] });
+    const lidded = drawn(text, [addPanel('box', 'back', 'up', 'lid')]);
+    expect(boxOf(lidded)?.closing.at(-1)).toEqual({ do: 'fold', panels: ['lid'] });
+    expect(boxOf(lidded)?.closing[0]).toMatchObject({ panels: ['left', 'right'] });
+    const again = proposeClosing(lidded, 'box');
+    expect(again.ok && again.draft.pieces?.['box']?.closing[0]).toMatchObject({
+      panels: ['front', 'back', 'frontLeftTab', 'frontRightTab', 'backLeftTab', 'backRightTab'],
+    });
+  });
+
+  test('a joint or a seam taken out by hand does not come back by itself', () => {
+    const text = drawn(floor, [
+      ...TRAY,
+      removeJoint('box', 'frontLeftTab', 'left'),
+      removeSeam('box', 'front.left', 'left.down'),
+    ]);
+    expect(boxOf(text)?.joints).toHaveLength(3);
+    expect(boxOf(text)?.closing.filter((step) => step.do === 'glue')).toHaveLength(3);
+    const back = drawn(text, [
+      setJoint('box', 'frontLeftTab', 'left', 'inside'),
+      addSeam('box', 'front.left', 'left.down'),
+    ]);
+    expect(boxOf(back)?.joints).toHaveLength(4);
+    expect(boxOf(back)?.seams).toHaveLength(4);
+  });
+});
+
+describe('a size', () => {
+  test('that is used says where, and goes once nothing speaks of it', () => {
+    const text = drawn(floor, [addSize('Rim', { default: '1/2 in', min: '1/4 in', max: '2 in' })]);
+    const used = drawn(text, [...TRAY, setPanelSize({ piece: 'box', panel: 'front' }, 1, 'height + rim')]);
+    expect(said(used, removeSize('rim'))).toContain('Rim is still used by front.');
+    expect(Object.keys(open(drawn(text, [removeSize('rim')])).draft.symbols)).not.toContain('rim');
+  });
+
+  test('is called otherwise in every form, formula and sentence', () => {
+    const before = drawn(floor, TRAY);
+    const after = drawn(before, [renameSize('height', 'Tall')]);
+    expect(after).not.toMatch(/\bheight\b/);
+    const sizes = { tall: inches(1), height: inches(1) };
+    const [one, other] = [before, after].map((text) =>
+      layNet(open(text).style, { sizes, caliperUm: 305 }).pieces.map(({ faces, blank }) => [faces, blank]),
+    );
+    expect(other).toEqual(one);
+  });
+
+  test('has limits that let its usual length in', () => {
+    expect(said(floor, changeSize('width', { min: '5 in' }))).toContain(
+      'The usual Width, 4 in, is outside its limits',
+    );
+    expect(said(floor, changeSize('width', { max: 'depth' }))).toContain(
+      'couldn’t read depth as a plain length',
+    );
+    expect(said(floor, changeSize('width', { default: 'height' }))).toContain('worked out after it');
+    const text = drawn(floor, [
+      changeSize('width', { default: '90 mm' }),
+      addLimit('depth', 'atMost', 'width'),
+    ]);
+    const wide = layNet(open(text).style, { sizes: {}, caliperUm: 305 });
+    expect(wide.values['width']).toBe(90 * 320);
+    expect(open(drawn(text, [removeLimit('depth-limit')])).draft.constraints).toEqual([]);
+  });
+});
+
+test('an opening is cut, changed and closed again', () => {
+  const at = { piece: 'box', panel: 'front' };
+  const text = drawn(floor, [
+    ...TRAY,
+    addHole(at, 'round'),
+    setHole(at, 0, 'across', '1/2 in'),
+    setNotch(at, 'down'),
+  ]);
+  expect(panelsOf(text)['front']).toMatchObject({
+    holes: [{ hole: 'round', across: '1/2 in' }],
+    notches: [{ edge: 'down', radius: '3/8 in' }],
+  });
+  expect(said(text, setNotch(at, 'left'))).toContain('A notch needs a free straight edge');
+  expect(drawn(text, [removeHole(at, 0), setNotch(at, 'down', '')])).toBe(drawn(floor, TRAY));
+});
+
+describe('drawing starts', () => {
+  test('from every style that has a file and is not glued of pieces, as it is built by default', () => {
+    const withFile = STYLES.filter((style) => writeStyle(style).ok && style.whole === undefined);
+    expect(withFile.length).toBeGreaterThan(20);
+    for (const style of withFile) {
+      const text = draftFromStyle(style, 'Mine');
+      if (text === null) throw new Error(style.id);
+      const mine = open(text);
+      expect([style.id, isEditable(mine.draft), mine.draft.options]).toEqual([style.id, true, undefined]);
+      expect([style.id, notABox(mine.style)]).toEqual([style.id, []]);
+      const usual = { sizes: {}, caliperUm: 305 };
+      const shape = (of: typeof style) =>
+        layNet(of, usual).pieces.map(({ faces, blank }) => [blank, faces.map(({ ring }) => ring)]);
+      expect([style.id, shape(mine.style)]).toEqual([style.id, shape(style)]);
+    }
+    expect(draftFromStyle(styleById('two-part-box') ?? tray, 'Mine')).toBeNull();
+    expect(draftFromStyle(styleById('pillow-pack') ?? tray, 'Mine')).toBeNull();
+  });
+
+  test('from one way of a style that somebody sent', () => {
+    const writing = writeStyle(styleById('open-top') ?? tray);
+    const text = writing.ok ? writing.text : '';
+    expect(isEditable(open(text).draft)).toBe(false);
+    const mine = drawn(text, [keepOneWay({ order: 'side', tab: 'left' })]);
+    expect(Object.keys(panelsOf(mine)).slice(0, 2)).toEqual(['left', 'front']);
+  });
+});
+
+/** Any edit, for whatever the draft holds: panels, edges, sizes and steps by number, lengths that are and are not. */
+const anyEdit = fc.tuple(fc.nat(18), fc.nat(50), fc.nat(50), fc.nat(50)).map(([kind, a, b, c]): Edit => {
+  const pick = <Value>(of: readonly Value[], at: number): Value | undefined =>
+    of[at % Math.max(1, of.length)];
+  const EDGES = ['left', 'right', 'up', 'down', 'e0', 'e2'] as const;
+  const ROLES = [
+    'wall',
+    'glueTab',
+    'bottomFlap',
+    'lid',
+    'tuck',
+    'dustFlap',
+    'roof',
+    'base',
+    'handle',
+  ] as const;
+  const TEXTS = [
+    'width',
+    'height - 3 in',
+    '1/8 in',
+    '',
+    'nothing',
+    '2 mm',
+    '-1 in',
+    'width/3 + t',
+    'width * 2',
+    '0 in',
+  ];
+  const edge = pick(EDGES, b) ?? 'left';
+  const form = pick(TEXTS, c) ?? '';
+  return (draft): Edited => {
+    const piece = 'box';
+    const names = Object.keys(draft.pieces?.[piece]?.panels ?? {});
+    const panel = pick(names, a) ?? 'none';
+    const other = pick(names, b) ?? 'none';
+    const place = { piece, panel };
+    const size = pick(Object.keys(draft.symbols), a) ?? 'none';
+    const edits: readonly Edit[] = [
+      addPanel(piece, panel, edge, pick(ROLES, c) ?? 'wall'),
+      removePanel(piece, panel),
+      renamePanel(piece, panel, pick(['Lid', 'in', 'constructor', 'Front flap', '9'], b) ?? ''),
+      setPanelSize(place, b % 2 === 0 ? 0 : 1, form),
+      setPanelStart(place, form),
+      setPanelTaper(place, form),
+      setPanelRole(place, pick(ROLES, b) ?? 'wall'),
+      setPanelFold(place, b % 5 === 0 ? 'flush' : 45 * (b % 9) - 180),
+      setJoint(piece, panel, other, c % 2 === 0 ? 'inside' : 'outside'),
+      addSeam(piece, `${panel}.${edge}`, `${other}.up`),
+      addStep(piece, c % 2 === 0 ? 'fold' : 'tuck', [panel]),
+      moveStep(piece, a % 8, b % 2 === 0 ? 1 : -1),
+      (of) => (b % 2 === 0 ? removeStep(piece, a % 8) : setStepPanel(piece, a % 8, other, c % 2 === 0))(of),
+      addSize(pick(['Rim', 'in', 'Width', '', 't'], b) ?? '', { default: form, min: '0 in', max: '9 in' }),
+      changeSize(size, b % 2 === 0 ? { default: form } : { max: form }),
+      (of) =>
+        (b % 2 === 0 ? removeSize(size) : renameSize(size, pick(['Reach', 'depth', 'pi'], c) ?? ''))(of),
+      (of) =>
+        (b % 2 === 0
+          ? addHole(place, pick(['window', 'round', 'slot'], c) ?? 'round')
+          : setNotch(place, 'up', form))(of),
+      (of) => (b % 2 === 0 ? addLimit(size, 'atMost', form) : setInside((a % 3) as 0 | 1 | 2, form))(of),
+      setAbout('name', pick(['', 'Nice', '\u202E'], c) ?? ''),
+    ];
+    return edits[kind]?.(draft) ?? { ok: true, draft };
+  };
+});
+
+describe('whatever is edited', () => {
+  test('nothing throws, and the file can be read after every edit', { timeout: 120_000 }, () => {
+    let made = 0;
+    fc.assert(
+      fc.property(
+        fc.constantFrom(floor, drawn(emptyBase('wall', 'Mine'), OPEN_TOP), drawn(floor, HINGED_LID)),
+        fc.array(anyEdit, { minLength: 8, maxLength: 14 }),
+        (start, edits) => {
+          let text = start;
+          for (const edit of edits) {
+            const edited = editStyle(text, edit);
+            if (!edited.ok) {
+              expect(edited.refusals.length).toBeGreaterThan(0);
+              continue;
+            }
+            made++;
+            text = edited.text;
+            expect(readStyle(text).ok).toBe(true);
+            const [box] = legalBoxes(edited.style, 1, swayFrom(SEED));
+            if (box) layNet(edited.style, box);
+            notABox(edited.style);
+          }
+        },
+      ),
+      { seed: SEED, numRuns: 120 },
+    );
+    // most edits are made, not refused
+    expect(made).toBeGreaterThan(300);
+  });
+});
+
+test('a style of 40 panels: from an edit to the new net in 50 ms, 95 times in a hundred', {
+  timeout: 60_000,
+}, () => {
+  const row: Edit[] = [];
+  let last = 'front';
+  for (let wall = 0; wall < 19; wall++) {
+    const from = last;
+    row.push(addPanel('box', from, 'right', 'cover'));
+    last = wall === 0 ? 'cover' : `cover${wall + 1}`;
+  }
+  const names = ['front', 'cover', ...Array.from({ length: 18 }, (_, at) => `cover${at + 2}`)];
+  const flaps = names.map((name) => addPanel('box', name, 'up', 'endFlap'));
+  let text = drawn(emptyBase('wall', 'Mine'), [...row, ...flaps]);
+  expect(Object.keys(panelsOf(text))).toHaveLength(40);
+  const took: number[] = [];
+  for (let turn = 0; turn < 60; turn++) {
+    const form = `width + ${turn + 1} mm`;
+    const before = process.cpuUsage();
+    const edited = editStyle(text, setPanelSize({ piece: 'box', panel: names[turn % 20] ?? '' }, 0, form));
+    if (!edited.ok) throw new Error('refused');
+    const net = layNet(edited.style, { sizes: {}, caliperUm: 305 });
+    const { user, system } = process.cpuUsage(before);
+    took.push((user + system) / 1000);
+    expect(net.pieces[0]?.faces).toHaveLength(40);
+    text = edited.text;
+  }
+  took.sort((a, b) => a - b);
+  const p95 = took[Math.ceil(took.length * 0.95) - 1] ?? 0;
+  process.stdout.write(
+    `an edit of 40 panels: ${took[30]?.toFixed(1)} ms in the median, ${p95.toFixed(1)} ms in 95 of 100\n`,
+  );
+  expect(p95).toBeLessThan(50);
+});
