@@ -132,6 +132,12 @@ function boxPrints(workbook: WorkbookStore, { say, ruler, tool }: PrintHand) {
       const text = await NET_FILES[format](made.net, made.name);
       return { name: made.name, ending: format, content: new Blob([text], { type: NET_KINDS[format] }) };
     },
+    styleFile(recipe) {
+      // only its blank space is put in again, which does not count
+      const text = `${JSON.stringify(JSON.parse(recipe.ownStyle ?? 'null'), null, 1)}\n`;
+      const content = new Blob([text], { type: 'application/json' });
+      return Promise.resolve({ name: boxOf(recipe).box.style.name, ending: 'json', content });
+    },
     handout: async (recipe, paper) => inPdf(printHandout({ ...handoutOf(recipe), paper })),
     handoutPage: (recipe) => {
       const page = handoutPage(handoutOf(recipe));

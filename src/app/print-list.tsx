@@ -15,6 +15,7 @@ const SAVED: ReadonlySet<Printable['name']> = new Set([
   'netSvg',
   'netDxf',
   'netFold',
+  'styleFile',
 ]);
 
 interface PrintListProps {

@@ -52,6 +52,7 @@ function ofRecipe(recipe: Recipe, { printer, tool, ruler }: Around): Printable[]
     ['netSvg', () => printer.netFile(recipe, 'svg', null)],
     ['netDxf', () => printer.netFile(recipe, 'dxf', null)],
     ['netFold', () => printer.netFile(recipe, 'fold', null)],
+    ...(recipe.ownStyle === undefined ? [] : [['styleFile', () => printer.styleFile(recipe)] as const]),
   ];
   const styleNeed = bench ? null : 'pickStyle';
   return [

@@ -12,24 +12,29 @@ import type { DeskRefusal, Given, Verb } from './verb';
 /** The second box is asked for by the same options with `with-` before them. */
 const WITH = {
   'with-style': 'one',
+  'with-style-file': 'one',
   'with-set': 'many',
   'with-option': 'many',
   'with-recipe': 'one',
   'with-room': 'one',
 } as const;
 
+/** Either says the style of the second box, which then has no file of its own. */
+const OWN_STYLE = ['with-style', 'with-style-file'] as const;
+
 /** The second box as it is needed for a room: the first one's. */
 const SAME = 'same';
 
 export const verb: Verb = {
-  usage: `${BOX_USAGE} [OTHER.json] [--with-style ID] [--with-recipe ID] [--with-set SYMBOL=LENGTH …] [--with-option NAME=CHOICE …] [--with-room same|WIDTH×DEPTH×HEIGHT] [--sheet ID]`,
+  usage: `${BOX_USAGE} [OTHER.json] [--with-style ID | --with-style-file STYLE.json] [--with-recipe ID] [--with-set SYMBOL=LENGTH …] [--with-option NAME=CHOICE …] [--with-room same|WIDTH×DEPTH×HEIGHT] [--sheet ID]`,
   answers:
     'Two boxes or styles compared: inside size, paper, scores, boxes per sheet, hand time, and any problems.',
   words: { least: 0, most: 2 },
   options: { ...BOX_OPTIONS, ...WITH, sheet: 'one' },
   run: (given, desk) => {
-    if (given.words.length === 0 && given.one['with-style'] === undefined) {
-      const says = 'Name the box to compare with: --with-style, or one or two saved files.';
+    if (given.words.length === 0 && OWN_STYLE.every((name) => given.one[name] === undefined)) {
+      const says =
+        'Name the box to compare with: --with-style, --with-style-file, or one or two saved files.';
       return [refuse('no-second-box', '--with-style', '', 'a second box', says)];
     }
     const [first, second] = [
@@ -76,11 +81,13 @@ function forRoom(asked: AskedBox, need: Room): AskedBox {
 
 /** What was given for the second box, as if it stood alone; where no file is named for it, it lies in the first. */
 function otherOf({ words, one, many }: Given): Given {
-  const { 'with-style': style, 'with-recipe': recipe, unit, caliper } = one;
+  const { 'with-style': style, 'with-style-file': file, 'with-recipe': recipe, unit, caliper } = one;
+  const named = style !== undefined || file !== undefined;
   return {
-    words: style !== undefined && words.length < 2 ? [] : words.slice(-1),
+    words: named && words.length < 2 ? [] : words.slice(-1),
     one: {
       ...(style === undefined ? {} : { style }),
+      ...(file === undefined ? {} : { 'style-file': file }),
       ...(recipe === undefined ? {} : { recipe }),
       ...(unit === undefined ? {} : { unit }),
       ...(caliper === undefined ? {} : { caliper }),

@@ -11,7 +11,7 @@ import type { Contents } from '../core/rows/contents';
 import type { SheetPaper } from '../core/yield';
 
 /** Texts of the makers' styles that a question names; they travel with it, since a worker knows only ours. */
-interface OwnStyles {
+export interface OwnStyles {
   readonly ownStyles?: readonly string[];
 }
 
@@ -30,6 +30,9 @@ export interface FamilyAsk extends Omit<FamilyQuestion, 'style'>, OwnStyles {
   readonly styleId: string;
 }
 
+/** Boxes for four answers, in every style there is. */
+export interface AnswersAsk extends AnswersQuestion, OwnStyles {}
+
 /** A newer question of a kind makes the older one of that kind worthless; `stop` ends a search without an answer. */
 export type FitQuestion =
   | { readonly kind: 'arrange'; readonly number: number; readonly contents: Contents }
@@ -38,7 +41,7 @@ export type FitQuestion =
   | {
       readonly kind: 'answers';
       readonly number: number;
-      readonly ask: AnswersQuestion;
+      readonly ask: AnswersAsk;
       readonly part: Part;
     }
   | { readonly kind: 'stop'; readonly number: number };

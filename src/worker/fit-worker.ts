@@ -1,11 +1,10 @@
-import { findAnswers } from '../core/answers';
 import { neededRooms } from '../core/fit';
 import type { SheetPlanner } from '../core/plan';
 import { bringOwnStyle } from '../core/style-file/own-style';
-import { STYLES } from '../core/styles';
 import { planSheets } from '../core/yield';
 import type { FamilyAsk, FitAnswer, FitQuestion } from './fit-messages';
 import { HERE } from './hear-worker';
+import { searchAnswers } from './search-answers';
 import { searchFamily } from './search-family';
 import { searchStyles } from './search-styles';
 
@@ -42,7 +41,7 @@ const effort = { seconds: 0.03, now: () => performance.now() };
 const planQuickly: SheetPlanner = (parts, paper, tool) => planSheets(parts, paper, tool, effort);
 
 async function weigh({ number, ask, part }: Extract<FitQuestion, { kind: 'answers' }>): Promise<void> {
-  for (const found of findAnswers(ask, planQuickly, STYLES, part)) {
+  for (const found of searchAnswers(ask, planQuickly, part)) {
     answer({ kind: 'answers', number, found });
     await listen();
     if (newest !== number) return;

@@ -21,6 +21,13 @@ test('every document the printer knows is listed once, and each makes its own', 
   const { prints, printer } = printsOf(store);
   const own = prints.filter(({ recipe }) => recipe === null || recipe === prints.at(-1)?.recipe);
   for (const { make } of own) await make?.('letter');
+  // A box of a style of ours has no file of its style; one that brings its own has one more document.
+  const [recipe] = openEvent(store).recipes;
+  const brought = printsOf(store, { event: null, recipes: [{ ...recipe!, ownStyle: '{}' }] });
+  const more = brought.prints.filter(({ name }) => own.every((each) => each.name !== name));
+  expect(more.map(({ name }) => name)).toEqual(['styleFile']);
+  await more[0]?.make?.('letter');
+  printer.asked.push(...brought.printer.asked);
   const made = [...new Set(printer.asked.map((what) => what.replace(/ on letter$/, '')))];
   // A nested sheet is asked for where a piece is chosen; labels need kits, names need guests. A season has several events, and its
   // own page.

@@ -41,6 +41,25 @@ describe('a style of your own at the desk', () => {
     expect(new Set(sizes.map(({ style }) => style))).toEqual(new Set(['tray']));
   });
 
+  test('stands beside another box, with the same room', async () => {
+    const files = { 'mine.json': await trayFile() };
+    const words = [
+      'beside',
+      '--style',
+      'tray',
+      ...size,
+      '--with-style-file',
+      'mine.json',
+      '--with-room',
+      'same',
+    ];
+    const { printed, codes } = await callDesk(words, files);
+    expect(codes).toEqual([]);
+    const [one, other] = JSON.parse(printed).boxes;
+    // The tray's own file at the least marks for its own room is the tray again.
+    expect(other).toEqual(one);
+  });
+
   test('is checked at as many sizes as asked', async () => {
     const { printed, codes } = await callDesk(['prove', 'mine.json', '--boxes', '12'], {
       'mine.json': await trayFile(),

@@ -1,6 +1,8 @@
 import 'fake-indexeddb/auto';
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import WebSocket from 'ws';
+import { ownStyleId } from '../../src/core/style-file/own-style';
 import { openSharing } from '../../src/exchange/open-sharing';
 import type { SharingDesk } from '../../src/state/sharing';
 import type { WorkbookStore } from '../../src/state/workbook-store';
@@ -61,6 +63,13 @@ const edit = ({ store }: Device, id: string, change: object) =>
   store.getState().edit('recipes', id, 'Change', (row) => ({ ...row, ...change }));
 const line = ({ store }: Device) => store.getState().sharing?.line;
 
+/** A style of the maker’s own, as a box keeps it. */
+function styled(name: string) {
+  const file = readFileSync('tests/fixtures/own-styles/deep-tray.json', 'utf8');
+  const ownStyle = JSON.stringify(JSON.parse(file.replace('"Deep tray"', JSON.stringify(name))));
+  return { styleId: ownStyleId(ownStyle), ownStyle };
+}
+
 /** A shelf that begins on one device, without asking the address first, which only a page can. */
 async function begin(one: Device, name: string): Promise<string> {
   const secret = Buffer.from(crypto.getRandomValues(new Uint8Array(32))).toString('base64url');
@@ -94,8 +103,8 @@ test('pair, work apart while the server is dead, meet again: both fields, and bo
   const { port } = server;
   await server.stop('SIGKILL');
   await until(() => line(a) !== 'joined' && line(b) !== 'joined', 'offline is said');
-  edit(a, id, { notes: 'from the laptop', name: 'Frost tray' });
-  expect(edit(b, id, { name: 'Ice tray', caliperUm: 310 })).toEqual([]);
+  edit(a, id, { notes: 'from the laptop', name: 'Frost tray', ...styled('Frost style') });
+  expect(edit(b, id, { name: 'Ice tray', caliperUm: 310, ...styled('Ice style') })).toEqual([]);
   server = await ServedShare.start({ ...here.env, SHARE_PORT: String(port) });
   await until(() => line(a) === 'joined' && a.store.getState().sharing?.unsent === 0, 'sent');
   letGo();
@@ -110,6 +119,11 @@ test('pair, work apart while the server is dead, meet again: both fields, and bo
       'both fields',
     );
   }
+
+  // Each version brings the style that it was given, whole: its id is made of its text.
+  for (const on of [a, b])
+    for (const { name, styleId, ownStyle } of on.store.getState().rows.recipes.values())
+      expect([name, { styleId, ownStyle }]).toEqual([name, styled(name.replace('tray', 'style'))]);
 
   // Taken off the list, the phone keeps what it had and hears of nothing new.
   const phone = a.store.getState().sharing?.devices.find(({ isThis }) => !isThis);

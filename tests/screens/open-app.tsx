@@ -46,6 +46,7 @@ export class PaperTray implements Printer {
   readonly decorateMap = (_of: unknown, _dressing: unknown, paper: string) =>
     this.#make('map for decorating')(_of, paper);
   readonly netFile = (_of: unknown, format: string) => this.#make(`net as ${format}`)(_of);
+  readonly styleFile = (_of: unknown) => this.#make('style file')(_of);
   readonly handout = this.#make('handout');
   readonly handoutPage = (_of: unknown) => this.#make('handout page')(_of);
   readonly kitLabels = this.#make('kit labels');

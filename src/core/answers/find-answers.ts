@@ -35,11 +35,19 @@ export function* findAnswers(
   }
 }
 
-/** One answer a style, best first by what matters to the maker; styles alike stand in the order of the registry, whoever found them first. */
+/**
+ * One answer a style, best first by what matters to the maker; styles alike stand in the order of the registry, those of the maker's own after
+ * them by id, whoever found them first.
+ */
 export function rankAnswers(found: readonly StyleAnswers[], rank: Rank): readonly Answer[] {
-  const place = (styleId: string) => STYLES.findIndex(({ id }) => id === styleId);
+  const place = (styleId: string) => {
+    const at = STYLES.findIndex(({ id }) => id === styleId);
+    return at === -1 ? STYLES.length : at;
+  };
   return found
-    .toSorted((a, b) => place(a.styleId) - place(b.styleId))
+    .toSorted((a, b) => place(a.styleId) - place(b.styleId) || compareTexts(a.styleId, b.styleId))
     .flatMap(({ answers }) => answers.toSorted((a, b) => compareKeys(a.keys[rank], b.keys[rank])).slice(0, 1))
     .toSorted((a, b) => compareKeys(a.keys[rank], b.keys[rank]));
 }
+
+const compareTexts = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

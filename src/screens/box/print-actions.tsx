@@ -6,7 +6,7 @@ import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { Opening } from '../../ui/frame/opening';
 import { PrintActs } from '../../ui/frame/print-acts';
-import { usePrinter } from '../../ui/frame/printer';
+import { type MadeFile, usePrinter } from '../../ui/frame/printer';
 import { saveAs } from '../../ui/frame/save-as';
 import { usePageWords } from '../../ui/words';
 
@@ -14,19 +14,15 @@ const FORMATS = ['fold', 'svg', 'dxf'] as const;
 /** No piece is called so. */
 const ALL = '';
 
-/** The bench card, the net at true size, and the net as a file for other programs. */
+/** The bench card, the net at true size, the net as a file for other programs, and a style of their own as a file. */
 export function PrintActions({ recipe, pieces }: { recipe: Recipe; pieces: readonly PieceNet[] }) {
   const words = usePageWords().box;
   const printer = usePrinter();
   const [failed, setFailed] = useState(false);
   const [pieceId, setPieceId] = useState<string>(ALL);
-  const save = async (format: (typeof FORMATS)[number]) => {
+  const save = async (making: () => Promise<MadeFile>) => {
     try {
-      const { name, ending, content } = await printer.netFile(
-        recipe,
-        format,
-        pieceId === ALL ? null : pieceId,
-      );
+      const { name, ending, content } = await making();
       saveAs(name, ending, content);
       setFailed(false);
     } catch {
@@ -56,13 +52,30 @@ export function PrintActions({ recipe, pieces }: { recipe: Recipe; pieces: reado
         )}
         <div className="net-files">
           {FORMATS.map((format) => (
-            <Button key={format} icon={<Download aria-hidden="true" />} onClick={() => void save(format)}>
+            <Button
+              key={format}
+              icon={<Download aria-hidden="true" />}
+              onClick={() =>
+                void save(() => printer.netFile(recipe, format, pieceId === ALL ? null : pieceId))
+              }
+            >
               {words.netFile[format]}
             </Button>
           ))}
         </div>
-        <p role="status">{failed ? words.netFileFailed : ''}</p>
       </Opening>
+      {recipe.ownStyle !== undefined && (
+        <div className="net-files">
+          <Button
+            icon={<Download aria-hidden="true" />}
+            onClick={() => void save(() => printer.styleFile(recipe))}
+          >
+            {words.styleFile}
+          </Button>
+          <p className="soft">{words.styleFileWhy}</p>
+        </div>
+      )}
+      <p role="status">{failed ? words.netFileFailed : ''}</p>
     </>
   );
 }

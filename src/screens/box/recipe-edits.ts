@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { mmOfTicks } from '../../core/rows/lengths';
 import type { Ticks } from '../../core/units';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 
@@ -9,6 +10,7 @@ import { usePageWords } from '../../ui/words';
 export function useRecipeEdits({ id }: Recipe) {
   const edit = useWorkbook((state) => state.edit);
   const words = usePageWords().box;
+  const { kept } = useStylesAtHand();
   return useMemo(() => {
     const change = (label: string, to: (recipe: Recipe) => Recipe) => edit('recipes', id, label, to);
     return {
@@ -23,6 +25,7 @@ export function useRecipeEdits({ id }: Recipe) {
       setStyle: (styleId: string) =>
         change(words.style, ({ ownNet: _, ownStyle: __, ...recipe }) => ({
           ...recipe,
+          ...kept(styleId),
           styleId,
           options: {},
         })),
@@ -32,7 +35,7 @@ export function useRecipeEdits({ id }: Recipe) {
       setFaceUp: (faceUp: Recipe['faceUp']) => change(words.faceUp, (recipe) => ({ ...recipe, faceUp })),
       setGrain: (grain: Recipe['grain']) => change(words.grain, (recipe) => ({ ...recipe, grain })),
     };
-  }, [edit, id, words]);
+  }, [edit, id, words, kept]);
 }
 
 export type RecipeEdits = ReturnType<typeof useRecipeEdits>;

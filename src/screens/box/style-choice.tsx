@@ -1,6 +1,7 @@
 import { memo, useId, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import { type BoxStyle, OWN_NET, STYLES } from '../../core/styles';
+import { type BoxStyle, OWN_NET } from '../../core/styles';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { Button } from '../../ui/fields/button';
 import { RecipePicture } from '../../ui/folded/recipe-picture';
 import { StylePicture } from '../../ui/folded/style-picture';
@@ -18,6 +19,7 @@ export const StyleChoice = memo(function StyleChoice({ current, recipe, onChoose
   const words = usePageWords().box;
   const say = useSay();
   const [open, setOpen] = useState(false);
+  const { styles } = useStylesAtHand();
   const id = useId();
   return (
     <div className="style-choice">
@@ -33,7 +35,7 @@ export const StyleChoice = memo(function StyleChoice({ current, recipe, onChoose
       <div id={id} hidden={!open}>
         {open && (
           <StyleTiles
-            styles={STYLES}
+            styles={styles}
             current={current.id}
             onChoose={(style) => {
               setOpen(false);

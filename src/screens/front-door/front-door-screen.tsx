@@ -1,10 +1,11 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import { weightWays } from '../../../shared/catalogue';
-import { type AnswersQuestion, RANKS, type Rank, rankAnswers } from '../../core/answers';
+import { RANKS, type Rank, rankAnswers } from '../../core/answers';
 import type { StyleMerit } from '../../core/plan/event/style-facts';
 import { ticksOfMm } from '../../core/rows/lengths';
-import { useAnswers } from '../../state/results/fit-result';
+import { type AnswersAsk, useAnswers } from '../../state/results/fit-result';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
@@ -35,13 +36,14 @@ export function FrontDoorScreen() {
   const [must, setMust] = useState<readonly StyleMerit[]>([]);
   const [search] = useSearchParams();
   const make = useMakeAnswer();
+  const { texts } = useStylesAtHand();
   const papers = useMemo(() => ownOf(paperRows), [paperRows]);
   const tools = useMemo(() => ownOf(toolRows), [toolRows]);
 
   const contents = contentsOf(draft, unit, words.plainGoods);
   const paper = paperOf(draft, papers, unit, ({ sheet, gsm }) => words.sold(sheet.name, gsm));
   const tool = toolOf(draft, tools, unit, words.tools);
-  const asked: AnswersQuestion | null =
+  const asked: AnswersAsk | null =
     contents && paper
       ? {
           contents,
@@ -51,6 +53,7 @@ export function FrontDoorScreen() {
           tool: tool === null ? undefined : 'id' in tool ? tool : { ...STAMP, ...tool },
           unit,
           currency,
+          ...(texts.length === 0 ? {} : { ownStyles: texts }),
         }
       : null;
   const question = useSteady(useDeferredValue(asked));

@@ -3,6 +3,7 @@ import type { Paper, Tool } from '../../../shared/workbook';
 import { type Answer, type AnswersQuestion, recipeOfAnswer } from '../../core/answers';
 import { type Content, firstEvent, firstRecipe } from '../../state/intents/first-rows';
 import { firstSizesMm } from '../../state/intents/first-sizes';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import type { NewRow } from '../../state/workbook-state';
 import { pageAddress } from '../../ui/frame/addresses';
@@ -23,6 +24,7 @@ export function useMakeAnswer() {
   const navigate = useNavigate();
   const [search] = useSearchParams();
   const into = search.get('event');
+  const { kept } = useStylesAtHand();
   return (answer: Answer, question: AnswersQuestion, chosen: Chosen, name: string) => {
     const parts: NewRow[] = [];
     const at = (
@@ -42,7 +44,11 @@ export function useMakeAnswer() {
     const recipeAt = parts.length;
     parts.push({
       table: 'recipes',
-      content: (ids) => firstRecipe({ name, paperId: paperId(ids), ...recipe, sizesMm }, question.unit),
+      content: (ids) =>
+        firstRecipe(
+          { name, paperId: paperId(ids), ...recipe, ...kept(recipe.styleId), sizesMm },
+          question.unit,
+        ),
     });
     if (into === null)
       parts.push({

@@ -1,10 +1,11 @@
 import { useMemo, useState } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { type BoxBeside, benchToolOf, boxBeside } from '../../core/plan';
-import { type BoxStyle, STYLES } from '../../core/styles';
+import type { BoxStyle } from '../../core/styles';
 import { type CuttingTool, sheetsEach } from '../../core/yield';
 import { boxOfRecipe } from '../../state/results/box-result';
 import { useSheetCounts } from '../../state/results/sheet-counts';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { sizeWords, useRuler } from '../../ui/fields/measure';
@@ -31,7 +32,7 @@ export function BesidePanel(props: BesidePanelProps) {
   const [open, setOpen] = useState(false);
   const [chosen, setChosen] = useState('');
   const others = [...recipes.values()].filter(({ id }) => id !== props.recipe.id);
-  const styles = STYLES.filter(({ id }) => id !== props.recipe.styleId);
+  const styles = useStylesAtHand().styles.filter(({ id }) => id !== props.recipe.styleId);
   const style =
     styles.find(({ id }) => sameRoomId(id) === chosen) ?? (others.length === 0 ? styles[0] : undefined);
   const other = others.find(({ id }) => id === chosen) ?? others[0];
@@ -58,10 +59,11 @@ function BesideStyle({ style, ...props }: BesidePanelProps & { readonly style: B
   const words = usePageWords().marks;
   const ruler = useRuler();
   const net = boxOfRecipe(recipe, useToolInHand())?.net;
+  const { kept } = useStylesAtHand();
   const name = words.recipeInStyle(recipe.name, style.name);
   const other = useMemo(
-    () => net && { ...inStyle(recipe, style, net.inside, ruler), name },
-    [recipe, style, net, ruler, name],
+    () => net && { ...inStyle(recipe, style, net.inside, ruler), ...kept(style.id), name },
+    [recipe, style, net, ruler, name, kept],
   );
   if (!other) return null;
   return (

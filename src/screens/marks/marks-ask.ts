@@ -4,10 +4,11 @@ import type { Recipe, Tool } from '../../../shared/workbook';
 import { markToolOf } from '../../core/answers';
 import { cuttingToolOf, sheetAsSold, sheetOfPaper } from '../../core/plan/buying/stock-rows';
 import { ticksOfMm } from '../../core/rows/lengths';
-import { type BoxStyle, defaultChoices, STYLES } from '../../core/styles';
+import { type BoxStyle, defaultChoices } from '../../core/styles';
 import { type LengthUnit, type Ruler, type Ticks, ticks } from '../../core/units';
 import type { SheetPaper } from '../../core/yield';
 import type { MarksAsk } from '../../state/results/fit-result';
+import { type StylesAtHand, useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
@@ -61,17 +62,23 @@ interface Asked {
 export function useMarksAsk(asked: Asked): MarksAsk | null {
   const ruler = useRuler();
   const tool = useToolInHand();
+  const atHand = useStylesAtHand();
   const { need, sheet } = asked;
   const text =
     need === null || sheet === undefined
       ? null
-      : JSON.stringify(askOf({ ...asked, need, sheet }, tool, ruler));
+      : JSON.stringify(askOf({ ...asked, need, sheet }, tool, ruler, atHand));
   return useMemo(() => (text === null ? null : (JSON.parse(text) as MarksAsk)), [text]);
 }
 
 type Complete = Asked & { readonly need: NonNullable<Asked['need']>; readonly sheet: NamedSheet };
 
-function askOf({ recipe, style, ...asked }: Complete, tool: Tool | undefined, ruler: Ruler): MarksAsk {
+function askOf(
+  { recipe, style, ...asked }: Complete,
+  tool: Tool | undefined,
+  ruler: Ruler,
+  { styles, texts }: StylesAtHand,
+): MarksAsk {
   const { need, slack, sheet, sheets, compare, values } = asked;
   const held: Record<string, Ticks> = {};
   const heldOptions: Record<string, string> = {};
@@ -82,11 +89,13 @@ function askOf({ recipe, style, ...asked }: Complete, tool: Tool | undefined, ru
     if (Object.hasOwn(style.symbols, name) && value !== undefined) held[name] = value;
     else if (choice !== undefined) heldOptions[name] = choice;
   }
-  const others = compare ? STYLES.filter(({ id }) => id !== style.id).map(({ id }) => id) : [];
+  const others = compare ? styles.filter(({ id }) => id !== style.id).map(({ id }) => id) : [];
+  const own = recipe.ownStyle === undefined ? [] : [recipe.ownStyle];
+  const ownStyles = compare ? texts : own;
   return {
     ...markToolOf(tool, ruler),
     styleIds: [style.id, ...others],
-    ...(recipe.ownStyle === undefined ? {} : { ownStyles: [recipe.ownStyle] }),
+    ...(ownStyles.length === 0 ? {} : { ownStyles }),
     caliperUm: recipe.caliperUm,
     need,
     slack,

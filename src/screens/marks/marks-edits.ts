@@ -3,6 +3,7 @@ import type { Recipe } from '../../../shared/workbook';
 import type { EasyRow } from '../../core/fit';
 import { mmOfTicks } from '../../core/rows/lengths';
 import { type Ticks, USUAL_FINEST } from '../../core/units';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
@@ -22,12 +23,13 @@ export function useMarksEdits({ id }: Recipe) {
   const edit = useWorkbook((state) => state.edit);
   const words = usePageWords().marks;
   const { finest } = useRuler();
+  const { kept } = useStylesAtHand();
   return useMemo(
     () => ({
       use: (styleId: string, row: EasyRow) =>
-        edit('recipes', id, words.use, ({ markMm: _, ownStyle, ...recipe }) => ({
+        edit('recipes', id, words.use, ({ markMm: _, ownStyle: __, ...recipe }) => ({
           ...recipe,
-          ...(ownStyle !== undefined && recipe.styleId === styleId ? { ownStyle } : {}),
+          ...kept(styleId),
           styleId,
           sizesMm: {
             ...(recipe.styleId === styleId ? recipe.sizesMm : {}),
@@ -42,7 +44,7 @@ export function useMarksEdits({ id }: Recipe) {
           return { ...recipe, held: isHeld ? [...others, name] : others };
         }),
     }),
-    [edit, id, words, finest],
+    [edit, id, words, finest, kept],
   );
 }
 

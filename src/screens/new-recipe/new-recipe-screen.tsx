@@ -1,13 +1,14 @@
 import { useNavigate, useSearchParams } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
-import { OWN_NET, STYLES, styleById } from '../../core/styles';
+import { OWN_NET, styleById } from '../../core/styles';
 import { firstSizesMm } from '../../state/intents/first-sizes';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { pageAddress } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { usePickingWords } from '../../ui/words/picking-words';
 import { OwnNet } from './own-net';
-import { OwnStyles } from './own-styles';
+import { OwnStyle } from './own-style';
 import { SheetsAtSize } from './sheets-at-size';
 import { useStyleFacts } from './style-facts';
 import { StyleFamilies } from './style-families';
@@ -22,21 +23,24 @@ export function NewRecipeScreen() {
   const begin = useBegin();
   const wishes = useWishes();
   const facts = useStyleFacts();
+  const { styles, kept } = useStylesAtHand();
   const doesAll = (id: string) => {
     const of = facts.of(id);
     return of !== undefined && wishes.merits.every((merit) => of.merits.has(merit));
   };
   const isHidden = (id: string) => wishes.merits.length > 0 && !doesAll(id);
-  const matching = STYLES.filter(({ id }) => !isHidden(id)).length;
+  const matching = styles.filter(({ id }) => !isHidden(id)).length;
 
   return (
     <main id="page" className="page page-sheet new-recipe" tabIndex={-1}>
       <h1>{words.title}</h1>
       <p>{words.why}</p>
-      <StyleFilters wishes={wishes} matching={matching} of={STYLES.length} looking={facts.looking} />
+      <StyleFilters wishes={wishes} matching={matching} of={styles.length} looking={facts.looking} />
       <SheetsAtSize facts={facts} />
       <StyleFamilies
-        onChoose={(styleId) => begin(styleId, words.nameOf(styleById(styleId)?.name ?? styleId))}
+        onChoose={(styleId) =>
+          begin(styleId, words.nameOf(styleById(styleId)?.name ?? styleId), kept(styleId))
+        }
         isHidden={isHidden}
         extra={(id) => {
           const of = facts.of(id);
@@ -48,7 +52,7 @@ export function NewRecipeScreen() {
           );
         }}
       />
-      <OwnStyles onMake={(style, ownStyle) => begin(style.id, words.nameOf(style.name), { ownStyle })} />
+      <OwnStyle onMake={(style, ownStyle) => begin(style.id, words.nameOf(style.name), { ownStyle })} />
       <OwnNet onMake={(ownNet, title) => begin(OWN_NET.id, title || picking.newName, { ownNet })} />
     </main>
   );

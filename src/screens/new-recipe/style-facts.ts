@@ -3,9 +3,10 @@ import type { Paper } from '../../../shared/workbook';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../../core/plan';
 import { factsOfStyle, type StyleFacts } from '../../core/plan/event/style-facts';
 import { ticksOfMm } from '../../core/rows/lengths';
-import { type BoxStyle, STYLES } from '../../core/styles';
+import type { BoxStyle } from '../../core/styles';
 import { inches, type Ticks, ticks } from '../../core/units';
 import type { SheetPaper } from '../../core/yield';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
@@ -38,6 +39,7 @@ export interface KnownFacts {
 export function useStyleFacts(): KnownFacts {
   const rows = useWorkbook((state) => state.rows.papers);
   const tool = useToolInHand();
+  const { styles } = useStylesAtHand();
   const [sizes, setSizes] = useState<Readonly<Record<string, Ticks>> | null>(null);
   const [chosen, setPaperId] = useState<string | null>(null);
   const papers = useMemo(() => ownOf(rows), [rows]);
@@ -53,11 +55,11 @@ export function useStyleFacts(): KnownFacts {
       }),
     [sizes, paper, tool],
   );
-  const facts = useIdleSlices(STYLES, work);
+  const facts = useIdleSlices(styles, work);
   const known = useMemo(() => new Map(facts.map((fact) => [fact.id, fact])), [facts]);
   return {
     of: (id) => known.get(id),
-    looking: facts.length < STYLES.length,
+    looking: facts.length < styles.length,
     sizes,
     setSizes,
     papers,

@@ -1,5 +1,6 @@
 import { type ReactNode, useState } from 'react';
 import { type BoxStyle, STYLES } from '../../core/styles';
+import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { StyleTiles } from '../../ui/folded/style-tiles';
 import { Opening } from '../../ui/frame/opening';
 import { usePickingWords } from '../../ui/words/picking-words';
@@ -24,14 +25,15 @@ interface StyleFamiliesProps {
   readonly extra: (id: string) => ReactNode;
 }
 
-/** Styles by family. On a phone the families come first, and the one that is pressed opens. */
+/** Styles by family, the maker's own after ours. On a phone the families come first, and the one that is pressed opens. */
 export function StyleFamilies(props: StyleFamiliesProps) {
   const words = usePickingWords();
+  const { own } = useStylesAtHand();
   const [phone] = useState(() => window.matchMedia(PHONE).matches);
   return (
     <div className="style-families">
-      {FAMILIES.map((family) => {
-        const styles = STYLES.filter((style) => familyOf(style) === family);
+      {[...FAMILIES, 'own' as const].map((family) => {
+        const styles = family === 'own' ? own : STYLES.filter((style) => familyOf(style) === family);
         const shown = styles.filter(({ id }) => !props.isHidden(id)).length;
         if (shown === 0) return null;
         const head = words.families[family](shown);

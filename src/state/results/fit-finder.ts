@@ -1,7 +1,14 @@
-import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
+import type { StyleAnswers } from '../../core/answers';
 import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { Contents } from '../../core/rows/contents';
-import type { FamilyAsk, FitAnswer, FitQuestion, MarksAsk, StyleRows } from '../../worker/fit-messages';
+import type {
+  AnswersAsk,
+  FamilyAsk,
+  FitAnswer,
+  FitQuestion,
+  MarksAsk,
+  StyleRows,
+} from '../../worker/fit-messages';
 import { hearWorker } from '../../worker/hear-worker';
 import { noteUnanswered } from './unanswered';
 
@@ -11,7 +18,7 @@ export interface FitFinder {
   /** Calls back style by style; the search ends when the returned function is called. */
   readonly search: (ask: MarksAsk, onFound: (found: StyleRows) => void) => () => void;
   /** Calls back style by style; the search ends when the returned function is called. */
-  readonly answers: (ask: AnswersQuestion, onFound: (found: StyleAnswers) => void) => () => void;
+  readonly answers: (ask: AnswersAsk, onFound: (found: StyleAnswers) => void) => () => void;
   /** Answers will be asked for: whoever finds them may get ready. */
   readonly getReady: () => void;
   /** Calls back member by member, then with null; nothing is heard after the returned function is called. */
@@ -125,8 +132,8 @@ function findHere(): FitFinder {
       let stopped = false;
       const isStopped = () => stopped;
       void (async () => {
-        const { findAnswers } = await import('../../core/answers');
-        for (const found of findAnswers(wanted)) {
+        const { searchAnswers } = await import('../../worker/search-answers');
+        for (const found of searchAnswers(wanted)) {
           if (isStopped()) return;
           onFound(found);
           await new Promise((resolve) => setTimeout(resolve, 0));

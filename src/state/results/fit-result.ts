@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'react';
-import type { AnswersQuestion, StyleAnswers } from '../../core/answers';
+import type { StyleAnswers } from '../../core/answers';
 import type { FamilyMember, NeededRoom } from '../../core/fit';
 import type { Contents } from '../../core/rows/contents';
-import type { FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
+import type { AnswersAsk, FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
 import { fitFinder } from './fit-finder';
 
-export type { FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
+export type { AnswersAsk, FamilyAsk, MarksAsk, StyleRows } from '../../worker/fit-messages';
 
 export interface RoomsInSight {
   readonly rooms: readonly NeededRoom[];
@@ -97,9 +97,9 @@ export interface AnswersInSight {
 }
 
 /** Boxes for four answers, style by style; `ask` must be memoised. */
-export function useAnswers(ask: AnswersQuestion | null): AnswersInSight {
-  const [state, setState] = useState<{ ask: AnswersQuestion; found: readonly StyleAnswers[] } | null>(null);
-  const [stopped, setStopped] = useState<AnswersQuestion | null>(null);
+export function useAnswers(ask: AnswersAsk | null): AnswersInSight {
+  const [state, setState] = useState<{ ask: AnswersAsk; found: readonly StyleAnswers[] } | null>(null);
+  const [stopped, setStopped] = useState<AnswersAsk | null>(null);
   useEffect(() => fitFinder().getReady(), []);
   useEffect(() => {
     if (ask === null || stopped === ask) return;

@@ -13,7 +13,7 @@ export const usualPaper = (unit: LengthUnit): PrinterPaper => (unit === 'in' ? '
 /** A file made for the maker: what it is called, how it ends, what is in it. */
 export interface MadeFile {
   readonly name: string;
-  readonly ending: 'pdf' | 'csv' | 'ics' | 'html' | 'svg' | 'dxf' | 'fold';
+  readonly ending: 'pdf' | 'csv' | 'ics' | 'html' | 'svg' | 'dxf' | 'fold' | 'json';
   readonly content: Blob;
   /** Letters that this file cannot show; said before it is printed. */
   readonly lost?: readonly string[];
@@ -33,6 +33,8 @@ export interface Printer {
     format: 'fold' | 'svg' | 'dxf',
     pieceId: string | null,
   ) => Promise<MadeFile>;
+  /** The style of a box that brings its own, as the file it was read from. */
+  readonly styleFile: (recipe: Recipe) => Promise<MadeFile>;
   /** The tutorial to hand out, on paper or as one page for a phone. */
   readonly handout: (recipe: Recipe, paper: PrinterPaper) => Promise<MadeFile>;
   readonly handoutPage: (recipe: Recipe) => Promise<MadeFile>;

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { compareKeys, findAnswers, type Part, RANKS, rankAnswers } from '../../../src/core/answers';
+import { ownStyleId } from '../../../src/core/style-file/own-style';
+import { writeStyle } from '../../../src/core/style-file/write-style';
 import { STYLES, styleById } from '../../../src/core/styles';
+import { tray } from '../../../src/core/styles/boxes/tray';
 import { inches } from '../../../src/core/units';
+import { searchAnswers } from '../../../src/worker/search-answers';
 import { ask, THINGS } from './asked-boxes';
 import { judgeAnswers } from './judge-answers';
 
@@ -62,6 +66,31 @@ describe('answers to four questions', () => {
     const both = [...look({ at: 1, of: 2 }), ...look({ at: 0, of: 2 })];
     expect(both.every(({ of }) => of === 4)).toBe(true);
     for (const rank of RANKS) expect(rankAnswers(both, rank)).toEqual(rankAnswers(alone, rank));
+  });
+
+  it('a style of the maker’s own is looked through after ours, and ranks by the same numbers', () => {
+    const thing = THINGS[0];
+    if (!thing) throw new Error('no thing');
+    const question = ask(thing, 0, 0);
+    const writing = writeStyle(tray);
+    if (!writing.ok) throw new Error('the tray has no file');
+    const text = JSON.stringify(JSON.parse(writing.text));
+    const last = { at: STYLES.length, of: STYLES.length + 1 };
+    const [mine] = [...searchAnswers({ ...question, ownStyles: [text, '{"broken": '] }, undefined, last)];
+    const [ours] = [...findAnswers(question, undefined, [tray])];
+    expect(mine?.styleId).toBe(ownStyleId(text));
+    expect(mine?.of).toBe(STYLES.length + 1);
+    // The same box as the tray it was written from, but for its id.
+    expect(mine?.answers.length).toBeGreaterThan(0);
+    expect(mine?.answers.map(({ styleId: _, ...answer }) => answer)).toEqual(
+      ours?.answers.map(({ styleId: _, ...answer }) => answer),
+    );
+    if (!mine || !ours) throw new Error('no answer');
+    for (const found of [
+      [mine, ours],
+      [ours, mine],
+    ])
+      expect(rankAnswers(found, 'easiest').map(({ styleId }) => styleId)).toEqual(['tray', mine.styleId]);
   });
 
   it('says why a style has no answer, and gives none for a sheet that holds nothing', () => {

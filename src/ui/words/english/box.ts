@@ -35,6 +35,8 @@ export const boxMessages = {
   otherProgramsWhy: 'Flat, inside up, full size in millimeters. Layers are named cut, score, slit and glue.',
   netPieces: 'Pieces',
   netAllPieces: 'All pieces',
+  styleFile: 'Save the style file',
+  styleFileWhy: 'This box has a style of your own. The file makes boxes of any size, on any device.',
   netFileFailed: 'We couldn’t make the file. Try again.',
   netFile: { fold: 'Save as FOLD', svg: 'Save as SVG', dxf: 'Save as DXF' },
   construction: 'Construction',

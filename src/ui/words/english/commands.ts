@@ -38,6 +38,7 @@ export const commandMessages = {
     netSvg: 'Save the net as SVG',
     netDxf: 'Save the net as DXF',
     netFold: 'Save the net as FOLD',
+    styleFile: 'Save the style file',
   },
   toPrints: 'Everything that prints',
   /** A document, and what it waits for. */
@@ -103,6 +104,7 @@ export const commandMessages = {
     netSvg: 'cutting machine drawing vector export template',
     netDxf: 'cutting machine drawing vector export template',
     netFold: 'origami crease pattern export',
+    styleFile: 'own json export send share',
     toPrints: 'print pdf paper document download',
   },
   /** Said beside what was found by another word. */
@@ -137,6 +139,7 @@ export const printMessages = {
     netSvg: 'Net as SVG',
     netDxf: 'Net as DXF',
     netFold: 'Net as FOLD',
+    styleFile: 'Style file',
   },
   purpose: {
     benchCard: 'Every cut, score and fold of one box, in order, to keep beside your tool.',
@@ -157,6 +160,7 @@ export const printMessages = {
     netSvg: 'The flat box for a drawing program or a cutting machine.',
     netDxf: 'The flat box for a cutting machine or a CAD program.',
     netFold: 'The flat box with its folds, in the open FOLD format.',
+    styleFile: 'Your style, to keep or to send: it makes boxes of any size.',
   },
 };
 

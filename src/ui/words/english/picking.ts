@@ -9,6 +9,7 @@ export const pickingMessages = {
     tray: (count: number) => `Trays and bowls (${count})`,
     'low-lid': (count: number) => `With a lid or closed to a point (${count})`,
     flat: (count: number) => `Flat packets (${count})`,
+    own: (count: number) => `Your styles (${count})`,
   },
   care: 'What matters to you',
   merits: {
@@ -40,7 +41,6 @@ export const pickingMessages = {
       ? `${Math.floor(1 / count + 1e-9)} per sheet`
       : `${number.format(count)} ${count <= 1 ? 'sheet' : 'sheets'} per box`,
   tooLarge: 'Too large for the sheet',
-  ownStyles: 'Your styles',
   ownStyle: 'Import a style',
   ownStyleWhy:
     'Did someone send you a style file? Import it and it changes size like the others. We check that it folds.',
