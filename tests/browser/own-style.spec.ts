@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
+import { STYLES } from '../../src/core/styles';
 import { expect, test } from './maker';
+import { madeFile } from './pages/made-file';
 import { shelf } from './pages/shelf';
 import { workbook } from './pages/workbook';
 
@@ -79,4 +81,66 @@ test('a style that does not close shows its problem with the size, and one that 
   await expect(alert).toContainText('We couldn’t use this style');
   await expect(alert).toContainText('The left is height - 1/2 in long, which is');
   await expect(page.getByRole('button', { name: 'Make a box in this style' })).toHaveCount(0);
+});
+
+test('a style of hers stands among ours: front door, filters, comparisons; and its file makes the same box again', async ({
+  page,
+}) => {
+  test.setTimeout(test.info().timeout * 2);
+  await shelf(page).lookAtDemo();
+  await (await styleFiles(page)).setInputFiles(FILE);
+  await page.getByRole('button', { name: 'Make a box in this style' }).click();
+  const net = page.getByRole('img', { name: /^Net of / });
+  await expect(net).toContainText('a piece 8 × 7 in');
+  const box = page.url();
+
+  // Its file is the same text again, but for blank space.
+  const bytes = await madeFile(page, () => page.getByRole('button', { name: 'Save the style file' }).click());
+  const saved = Buffer.from(bytes).toString('utf8');
+  expect(JSON.parse(saved)).toEqual(JSON.parse(text));
+
+  // The picker: in a group of its own, under the same filters. A tray is not tall.
+  await page.goto('./#/new');
+  const yours = page.getByRole('region', { name: 'Your styles (1)' });
+  await expect(yours.getByRole('button', { name: /^Deep tray/ })).toBeVisible();
+  await expect(page.getByText(`All ${STYLES.length + 1} styles.`)).toBeVisible();
+  await expect(yours).toContainText(/per sheet|per box/);
+  await page.getByRole('checkbox', { name: 'Tall' }).click();
+  await expect(yours).toHaveCount(0);
+  await page.getByRole('checkbox', { name: 'Tall' }).click();
+  await page.getByRole('checkbox', { name: 'Fits on one sheet' }).click();
+  await expect(yours).toBeVisible();
+
+  // The same file makes a box of the same style: one style still, in two boxes.
+  const files = page.locator('section', { hasText: 'Import a style file' }).locator('input[type=file]');
+  await files.setInputFiles({ name: 'again.json', mimeType: 'application/json', buffer: Buffer.from(saved) });
+  await page.getByRole('button', { name: 'Make a box in this style' }).click();
+  await expect(net).toContainText('a piece 8 × 7 in');
+  expect(page.url()).not.toBe(box);
+  await page.goto('./#/new');
+  await expect(page.getByText(`All ${STYLES.length + 1} styles.`)).toBeVisible();
+
+  // A box of ours: hers is among the other styles, and among those of the same room.
+  await page.getByRole('button', { name: /^Tray with lift-off lid/ }).click();
+  await workbook(page).turnTo('marks');
+  await page.getByRole('button', { name: 'Compare every style' }).click();
+  await page.getByRole('button', { name: 'Use this style Deep tray' }).click({ timeout: 120_000 });
+  await workbook(page).turnTo('box');
+  await expect(page.getByRole('button', { name: 'Save the style file' })).toBeVisible();
+  await page.getByRole('button', { name: 'Another style' }).click();
+  await page.getByRole('button', { name: 'Book-style wallet' }).click();
+  await expect(page.getByRole('button', { name: 'Save the style file' })).toHaveCount(0);
+  await page.getByRole('button', { name: 'Another style' }).click();
+  await page.getByRole('button', { name: 'Deep tray' }).click();
+  await expect(page.getByRole('button', { name: 'Save the style file' })).toBeVisible();
+
+  // The front door finds it, and makes it.
+  await page.goto('./#/start');
+  await page.getByLabel('Its size').fill('3 x 2 x 1');
+  await page.getByLabel('Your paper').fill('12x12, 65 lb, white, $12.99 for 25');
+  await page.getByRole('button', { name: /^Make this box ?: Deep tray/ }).click({ timeout: 120_000 });
+  await expect(page).toHaveURL(/event\/.*box/);
+  await expect(page.getByRole('button', { name: 'Save the style file' })).toBeVisible();
+  await workbook(page).turnTo('sheets');
+  await expect(page.getByRole('main')).toContainText(/\d+ sheets? of/);
 });
