@@ -11,7 +11,7 @@ import type { Contents } from '../core/rows/contents';
 import type { SheetPaper } from '../core/yield';
 
 /** Texts of the makers' styles that a question names; they travel with it, since a worker knows only ours. */
-export interface OwnStyles {
+interface OwnStyles {
   readonly ownStyles?: readonly string[];
 }
 

@@ -36,7 +36,7 @@ export const boxMessages = {
   netPieces: 'Pieces',
   netAllPieces: 'All pieces',
   styleFile: 'Save the style file',
-  styleFileWhy: 'This box has a style of your own. The file makes boxes of any size, on any device.',
+  styleFileWhy: 'This box has a style of your own. The file makes boxes of other sizes, on any device.',
   netFileFailed: 'We couldn’t make the file. Try again.',
   netFile: { fold: 'Save as FOLD', svg: 'Save as SVG', dxf: 'Save as DXF' },
   construction: 'Construction',

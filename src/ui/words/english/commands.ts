@@ -160,7 +160,7 @@ export const printMessages = {
     netSvg: 'The flat box for a drawing program or a cutting machine.',
     netDxf: 'The flat box for a cutting machine or a CAD program.',
     netFold: 'The flat box with its folds, in the open FOLD format.',
-    styleFile: 'Your style, to keep or to send: it makes boxes of any size.',
+    styleFile: 'Your style, to keep or to send. It makes boxes of other sizes too.',
   },
 };
 
