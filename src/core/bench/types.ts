@@ -6,6 +6,9 @@ export interface BenchPoint {
   readonly y: Ticks;
 }
 
+/** What a hole looks like: how it is called on the card. */
+export type HoleKind = 'window' | 'rounded window' | 'arch' | 'round' | 'oval' | 'heart' | 'slot';
+
 /**
  * What hands do, one act each. Distances are read from the fence, which is the card's left edge in its present orientation;
  * "near" is the edge towards the maker. Quarter turns are counter-clockwise.
@@ -50,7 +53,7 @@ export type BenchOp =
   | {
       readonly op: 'window';
       readonly ring: readonly BenchPoint[];
-      readonly hole: 'window' | 'round' | 'slot';
+      readonly hole: HoleKind;
     }
   /**
    * Fold every score right over, rub it down and open it flat again: over its bead, away from the face it was pressed on; or over its

@@ -4,6 +4,7 @@ import { TICKS_PER_MM } from '../units/ticks';
 import { CHORD_TOLERANCE_MM } from './arc';
 import type { Bench, LaidRing, Side } from './laid-panel';
 import { pointAt, samePoint } from './point';
+import { shapedWindow } from './shaped-window';
 import type { Point } from './types';
 
 type Measure = (text: string) => number;
@@ -29,6 +30,8 @@ export function cutHoles(
       const margin = of(hole.margin);
       const [x1, x2, y1, y2] = [left + margin, right - margin, low + margin, high - margin];
       if (margin <= 0 || x1 >= x2 || y1 >= y2) return [];
+      if (hole.shape !== undefined)
+        return [shapedWindow(bench, [x1, y1], [x2, y2], hole.shape, hole.headDown ?? false)];
       const corners = [pointAt(x1, y1), pointAt(x1, y2), pointAt(x2, y2), pointAt(x2, y1)];
       return [{ ring: corners, curves: corners.map(() => null) }];
     }

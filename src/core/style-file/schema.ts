@@ -53,7 +53,12 @@ const pair = <Value extends z.ZodType>(value: Value) => z.tuple([value, value]);
 
 const roundHole = z.strictObject({ hole: z.literal('round'), across: len, at: pair(len).exactOptional() });
 const hole = z.discriminatedUnion('hole', [
-  z.strictObject({ hole: z.literal('window'), margin: len }),
+  z.strictObject({
+    hole: z.literal('window'),
+    margin: len,
+    shape: z.enum(['rounded', 'arch', 'round', 'oval', 'heart']).exactOptional(),
+    headDown: z.literal(true).exactOptional(),
+  }),
   roundHole,
   z.strictObject({ hole: z.literal('slot'), size: pair(len), at: pair(len).exactOptional() }),
 ]);
@@ -212,6 +217,7 @@ const option = z.strictObject({
     .min(1)
     .max(12),
   addOn: z.literal(true).exactOptional(),
+  given: given.exactOptional(),
 });
 
 const place = z.strictObject({
@@ -219,6 +225,7 @@ const place = z.strictObject({
   label: line(80),
   piece: name,
   at: z.array(z.string().regex(PLACE)).min(1).max(8),
+  headDown: z.literal(true).exactOptional(),
 });
 const places = z.array(place).max(12).exactOptional();
 const side = z.enum(['width', 'depth', 'height']);

@@ -8,4 +8,4 @@ export { StyleError } from './language/style-error';
 export type * from './language/types';
 export { bringStyle, STYLES, styleById } from './registry';
 export { defaultChoices, everyChoice, piecesOf } from './shapes/choices';
-export { symbolsFor } from './shapes/limits-for';
+export { optionsFor, symbolsFor } from './shapes/limits-for';

@@ -1,6 +1,13 @@
 import { memo, useCallback } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import { type BoxStyle, evaluateForm, formOf, type SymbolSpec, symbolsFor } from '../../core/styles';
+import {
+  type BoxStyle,
+  evaluateForm,
+  formOf,
+  optionsFor,
+  type SymbolSpec,
+  symbolsFor,
+} from '../../core/styles';
 import type { Ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { LengthField } from '../../ui/fields/length-field';
@@ -41,7 +48,7 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
           edits={edits}
         />
       ));
-  const options = Object.entries(style.options ?? {});
+  const options = optionsFor(style, recipe.options);
   /** The option whose choices ask for a size, by the style's own word; it stands under that option. */
   const optionOf = ({ given = [] }: SymbolSpec) => Object.keys(given[0] ?? {})[0];
   const lit = litSize === null ? undefined : style.symbols[litSize];

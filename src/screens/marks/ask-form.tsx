@@ -2,7 +2,7 @@ import { Link } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { markToolOf } from '../../core/answers';
 import type { BoxNet } from '../../core/net';
-import type { BoxStyle } from '../../core/styles';
+import { type BoxStyle, optionsFor } from '../../core/styles';
 import { type Ticks, ticks } from '../../core/units';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { Button } from '../../ui/fields/button';
@@ -115,7 +115,7 @@ function Held({ recipe, net, style, edits }: AskFormProps) {
       says: value === undefined ? say(label) : words.holdAt(say(label), lengthWords(value, ruler)),
     };
   });
-  const ways = Object.entries(style.options ?? {}).map(([name, { label, choices }]) => {
+  const ways = optionsFor(style, net.options).map(([name, { label, choices }]) => {
     const chosen = choices.find(({ id }) => id === net.options[name]) ?? choices[0];
     return { name, says: words.holdAt(say(label), say(chosen?.label ?? '')) };
   });

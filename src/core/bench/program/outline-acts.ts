@@ -4,12 +4,13 @@ import { ticks } from '../../units/ticks';
 import { blankRing } from '../equal/bench-card';
 import { type Lie, sizeAsItLies, toBench } from '../equal/card-lie';
 import { isLargerOnLeft } from '../equal/card-outline';
-import type { BenchOp, BenchPoint } from '../types';
+import type { BenchOp, BenchPoint, HoleKind } from '../types';
 import { type CutChain, cutChains } from './outline-cuts';
 
-type CornerOp = Extract<BenchOp, { op: 'corner' }>;
+/** Ends of chords are rounded, so a circle may be so many ticks longer than wide. */
+const OFF_ROUND = 2;
 
-const HOLES = { straight: 'window', curved: 'round', mixed: 'slot' } as const;
+type CornerOp = Extract<BenchOp, { op: 'corner' }>;
 
 /** The acts that give the flat card its outline and its holes, measured as it lies. */
 export function outlineActs(piece: PieceNet, lie: Lie): readonly BenchOp[] {
@@ -93,5 +94,19 @@ function holeAct(chain: CutChain, blank: Blank, lie: Lie): BenchOp {
     blank,
     lie,
   );
-  return { op: 'window', ring, hole: HOLES[chain.shape] };
+  return { op: 'window', ring, hole: holeKind(chain, ring) };
+}
+
+/** What a hole is called, by its arcs and straight legs: a heart has two of each, an arch one arc over its legs. */
+function holeKind({ shape, arcs, legs }: CutChain, ring: readonly BenchPoint[]): HoleKind {
+  if (shape === 'straight') return 'window';
+  if (shape === 'curved') {
+    const [across, up] = [ring.map(({ x }) => x), ring.map(({ y }) => y)].map(
+      (all) => Math.max(...all) - Math.min(...all),
+    );
+    return Math.abs((across ?? 0) - (up ?? 0)) <= OFF_ROUND ? 'round' : 'oval';
+  }
+  if (arcs === 1) return 'arch';
+  if (arcs === 2 && legs === 2) return 'heart';
+  return legs === 4 ? 'rounded window' : 'slot';
 }

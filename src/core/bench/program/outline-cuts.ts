@@ -7,6 +7,9 @@ export interface CutChain {
   readonly shape: 'straight' | 'curved' | 'mixed';
   /** True where the run closes on itself: a hole. */
   readonly closed: boolean;
+  /** How many arcs it has, and how many straight legs. */
+  readonly arcs: number;
+  readonly legs: number;
 }
 
 /** The outline's cuts, each from one place on the blank's edge to the next; and the holes. */
@@ -26,7 +29,13 @@ export function cutChains(piece: PieceNet): readonly CutChain[] {
       end = next.b;
     }
     const closed = samePoint(run.at(-1)?.b ?? first.a, first.a);
-    return { points: [first.a, ...run.map((edge) => edge.b)], shape: shapeOf(run), closed };
+    return {
+      points: [first.a, ...run.map((edge) => edge.b)],
+      shape: shapeOf(run),
+      closed,
+      arcs: new Set(run.flatMap(({ curve }) => curve ?? [])).size,
+      legs: run.filter(({ curve }) => curve === null).length,
+    };
   };
   const chains: CutChain[] = [];
   const starts = [...leaving.values()].flat();

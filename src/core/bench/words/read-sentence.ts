@@ -3,10 +3,10 @@ import type { Blank } from '../../net/types';
 import { type LengthUnit, type Ticks, ticks } from '../../units';
 import { asSeen, flipped, type Lie, quartersOf, sizeAsItLies } from '../equal/card-lie';
 import { firstLie } from '../first-lie';
-import type { BenchOp, BenchPoint, CardFace, CloseWay } from '../types';
+import type { BenchOp, BenchPoint, CardFace, CloseWay, HoleKind } from '../types';
 import { every, readSaid, readSaidList, readSaidPoint, splitList } from './read-length-words';
 import { readPanels } from './read-panels';
-import type { Op } from './say-act';
+import { HOLE_WORDS, type Op } from './say-act';
 
 /** What a reader of the card knows besides its words. */
 export interface CardKey {
@@ -79,7 +79,7 @@ const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
 const TEMPLATE_LINES = [
   /^(Curve \d+), from .+, (.+) deep\.$/,
   /^(Cut \d+), from .+?(; keep the smaller part)?\.$/,
-  /^(Hole \d+), a ((?:window|round hole|slot) .+ × .+, its middle at .+)\.$/,
+  /^(Hole \d+), (an? \D+ .+ × .+, its middle at .+)\.$/,
 ] as const;
 
 /** The acts that a sentence says, or null if it says nothing known. */
@@ -130,7 +130,7 @@ function readHole(
   unit: LengthUnit,
 ): Op<'window'>['hole'] | null {
   const [, kind, wide = '', high = '', at = ''] =
-    /^(window|round hole|slot) (.+) × (.+), its middle at (.+)$/.exec(what) ?? [];
+    /^(an? \D+) (.+) × (.+), its middle at (.+)$/.exec(what) ?? [];
   const [across, up, middle] = [readSaid(wide, unit), readSaid(high, unit), readSaidPoint(at, unit)];
   if (across === null || up === null || middle === null) return null;
   const fits = (all: readonly number[], long: number, mid: number): boolean => {
@@ -148,7 +148,8 @@ function readHole(
       up,
       middle.y,
     );
-  return same ? (kind === 'round hole' ? 'round' : kind === 'slot' ? 'slot' : 'window') : null;
+  const called = (Object.keys(HOLE_WORDS) as HoleKind[]).find((each) => HOLE_WORDS[each] === kind);
+  return same ? (called ?? null) : null;
 }
 
 /** `11 × 4 1/2 in`: where both are on their marks the unit is said once. */

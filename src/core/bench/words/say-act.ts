@@ -1,7 +1,7 @@
 import { type BlankSide, tabEndOf } from '../../net/tab-end';
 import type { PieceNet } from '../../net/types';
 import { type Ruler, roundToTick, spellLength, type Ticks, ticks } from '../../units';
-import type { BenchOp, BenchPoint, BenchTool, CardFace, CloseWay } from '../types';
+import type { BenchOp, BenchPoint, BenchTool, CardFace, CloseWay, HoleKind } from '../types';
 import { panelLabels } from './panel-labels';
 import { isRing } from './panel-ring';
 import { sayLength, sayLengths, sayList, sayPlace } from './say-length';
@@ -127,6 +127,16 @@ export const sayCurve = (name: string, { points, rise }: Op<'scoreCurve'>, { rul
 export const sayCurvedCut = (name: string, path: Op<'cutPath'>, speech: Speech): string =>
   `${capital(name)}, ${sayEnds(path.points, speech.ruler)}${sayKept(path)}.`;
 
+export const HOLE_WORDS: Readonly<Record<HoleKind, string>> = {
+  window: 'a window',
+  'rounded window': 'a window with rounded corners',
+  arch: 'an arch',
+  round: 'a round hole',
+  oval: 'an oval',
+  heart: 'a heart',
+  slot: 'a slot',
+};
+
 /** `Hole 1, a round hole 1/4 in × 1/4 in, its middle 2 in across, 3 in up.` The middle is what a punch is set on. */
 export function sayHole(name: string, { hole, ring }: Op<'window'>, { ruler }: Speech): string {
   const [across, up] = [ring.map(({ x }) => x), ring.map(({ y }) => y)].map((all) => ({
@@ -135,8 +145,7 @@ export function sayHole(name: string, { hole, ring }: Op<'window'>, { ruler }: S
   })) as [Extent, Extent];
   const long = ({ least, most }: Extent) => sayLength(ticks(most - least), ruler);
   const middle = ({ least, most }: Extent) => roundToTick((least + most) / 2);
-  const kind = hole === 'round' ? 'round hole' : hole;
-  return `${capital(name)}, a ${kind} ${long(across)} × ${long(up)}, its middle at ${sayPlace({ x: middle(across), y: middle(up) }, ruler)}.`;
+  return `${capital(name)}, ${HOLE_WORDS[hole]} ${long(across)} × ${long(up)}, its middle at ${sayPlace({ x: middle(across), y: middle(up) }, ruler)}.`;
 }
 
 interface Extent {

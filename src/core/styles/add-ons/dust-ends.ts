@@ -3,9 +3,8 @@ import type { Extension } from './extension';
 
 /** Dust flaps with square ends instead of slanted ones: quicker to cut, slower to fold in. Common practice, no source. */
 export const dustEnds: Extension = {
-  option: [
-    'dustEnds',
-    {
+  options: {
+    dustEnds: {
       label: 'Dust flaps',
       help: 'Slanted ends slip in more easily; square ends are fewer cuts.',
       choices: [
@@ -14,7 +13,7 @@ export const dustEnds: Extension = {
       ],
       addOn: true,
     },
-  ],
+  },
   symbols: {},
   quantities: {},
   constraints: [

@@ -17,7 +17,7 @@ import type {
 
 /** What one add-on brings to a style. */
 export interface Extension {
-  readonly option: readonly [id: string, spec: OptionSpec];
+  readonly options: Readonly<Record<string, OptionSpec>>;
   readonly symbols: Readonly<Record<string, SymbolSpec>>;
   readonly quantities: Readonly<Record<string, Quantity>>;
   readonly constraints: readonly ConstraintSpec[];

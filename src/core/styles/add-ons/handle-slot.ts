@@ -15,7 +15,9 @@ import {
 export function handleSlotIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
   const when = { given: given('slot', places) };
   return {
-    option: ['slot', placesOption('Handle slot', 'A slot with round ends, for carrying.', 'No slot', places)],
+    options: {
+      slot: placesOption('Handle slot', 'A slot with round ends, for carrying.', 'No slot', places),
+    },
     symbols: {
       slotLength: {
         ...allowanceOf('Slot length', 'End to end. 2 1/2 in fits a hand.', '2 in', '3/4 in', '4 in'),

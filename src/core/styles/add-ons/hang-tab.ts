@@ -16,15 +16,14 @@ import {
 export function hangTabOn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
   const when = { given: given('hangTab', places) };
   return {
-    option: [
-      'hangTab',
-      placesOption(
+    options: {
+      hangTab: placesOption(
         'Hang tab',
         'A header folded double, with a hole to hang the box by.',
         'No hang tab',
         places,
       ),
-    ],
+    },
     symbols: {
       header: {
         ...allowanceOf(

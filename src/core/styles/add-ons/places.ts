@@ -10,6 +10,10 @@ const idOf = (name: string): string => words(name).replace(/[^a-z0-9]+/g, '-');
 export const inPanels = (piece: string, ...panels: readonly string[]): readonly AddOnPlace[] =>
   panels.map((panel) => ({ id: idOf(panel), label: `In the ${words(panel)}`, piece, at: [panel] }));
 
+/** One place a lid that hangs on the back: from the front it is seen head down. */
+export const inLids = (piece: string, ...panels: readonly string[]): readonly AddOnPlace[] =>
+  inPanels(piece, ...panels).map((place) => ({ ...place, headDown: true }));
+
 /** One place an edge (`'front.up'`), called by its panel. */
 export const inEdges = (piece: string, ...edges: readonly `${string}.${string}`[]): readonly AddOnPlace[] =>
   edges.map((edge) => {

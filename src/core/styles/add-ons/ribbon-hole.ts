@@ -15,15 +15,14 @@ import {
 export function ribbonHoleIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
   const when = { given: given('ribbon', places) };
   return {
-    option: [
-      'ribbon',
-      placesOption(
+    options: {
+      ribbon: placesOption(
         'Ribbon hole',
         'A round hole in the middle, for ribbon with a knot inside.',
         'No ribbon hole',
         places,
       ),
-    ],
+    },
     symbols: {
       ribbonHole: {
         ...allowanceOf(

@@ -15,10 +15,14 @@ import {
 export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
   const when = { given: given('notch', places) };
   return {
-    option: [
-      'notch',
-      placesOption('Thumb notch', 'A half circle cut out of an edge, for your thumb.', 'No notch', places),
-    ],
+    options: {
+      notch: placesOption(
+        'Thumb notch',
+        'A half circle cut out of an edge, for your thumb.',
+        'No notch',
+        places,
+      ),
+    },
     symbols: {
       notchRadius: {
         ...allowanceOf(

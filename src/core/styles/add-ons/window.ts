@@ -1,4 +1,11 @@
-import type { AddOnPlace, Chosen, ConstraintSpec } from '../language/types';
+import type {
+  AddOnPlace,
+  Chosen,
+  ConstraintSpec,
+  HoleSpec,
+  OptionSpec,
+  WindowShape,
+} from '../language/types';
 import { allowanceOf } from '../shapes/size-symbols';
 import {
   chosenPlace,
@@ -17,7 +24,24 @@ import {
 /** Smallest opening worth a film. source: our choice */
 const LEAST_OPENING_MM = 12.7;
 
-/** A rectangular opening as far from every edge of its panel as the margin says, and film behind it. Margin 3/8 in and film lap 1/4 in: common practice, no source. */
+const SHAPED: readonly WindowShape[] = ['rounded', 'arch', 'round', 'oval', 'heart'];
+
+/** Whatever is not straight is cut along the template. */
+const SHAPES: OptionSpec = {
+  label: 'Window shape',
+  help: 'Straight sides are cut with a ruler. Any other shape is cut along the template.',
+  choices: [
+    { id: 'straight', label: 'Rectangle' },
+    { id: 'rounded', label: 'Rounded corners' },
+    { id: 'arch', label: 'Arch' },
+    { id: 'round', label: 'Circle' },
+    { id: 'oval', label: 'Oval' },
+    { id: 'heart', label: 'Heart' },
+  ],
+  addOn: true,
+};
+
+/** An opening as far from every edge of its panel as the margin says, and film behind it. Margin 3/8 in and film lap 1/4 in: common practice, no source. */
 export function windowIn(
   places: readonly AddOnPlace[],
   plain: PlainPieces,
@@ -32,10 +56,10 @@ export function windowIn(
   );
   const when = { given: given('window', places) };
   return {
-    option: [
-      'window',
-      placesOption('Window', 'An opening with clear film glued behind it.', 'No window', places),
-    ],
+    options: {
+      window: placesOption('Window', 'An opening with clear film glued behind it.', 'No window', places),
+      windowShape: { ...SHAPES, ...when },
+    },
     symbols: {
       windowMargin: {
         ...allowanceOf(
@@ -104,7 +128,16 @@ export function windowIn(
         remedy: 'Make the overlap at most {limit}.',
       },
     ],
-    extend: cutHole('window', places, { hole: 'window', margin: 'windowMargin' }),
+    extend: (pieces, chosen) => {
+      const shape = SHAPED.find((id) => id === chosen['windowShape']);
+      const hole: HoleSpec = {
+        hole: 'window',
+        margin: 'windowMargin',
+        ...(shape && { shape }),
+        ...(shape && chosenPlace('window', places, chosen)?.headDown && { headDown: true }),
+      };
+      return cutHole('window', places, hole)(pieces, chosen);
+    },
   };
 }
 

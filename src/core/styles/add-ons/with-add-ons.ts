@@ -47,7 +47,7 @@ function buildInto(style: BoxStyle): BoxStyle {
     ...style,
     symbols: { ...style.symbols, ...merged(({ symbols }) => symbols) },
     quantities: { ...style.quantities, ...merged(({ quantities }) => quantities) },
-    options: { ...style.options, ...merged(({ option: [id, spec] }) => ({ [id]: spec })) },
+    options: { ...style.options, ...merged(({ options }) => options) },
     constraints: [
       ...style.constraints,
       ...extensions.flatMap(({ constraints }) => constraints),

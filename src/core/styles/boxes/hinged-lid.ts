@@ -1,4 +1,4 @@
-import { inEdges } from '../add-ons/places';
+import { inEdges, inLids } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { PanelSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
@@ -74,7 +74,7 @@ export const hingedLid = defineStyle({
     },
   },
   addOns: {
-    window: [{ id: 'lid', label: 'In the lid', piece: 'box', at: ['lid'] }],
+    window: inLids('box', 'lid'),
     notch: inEdges('box', 'front.down'),
   },
   pieces: {

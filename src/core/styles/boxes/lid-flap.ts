@@ -1,4 +1,4 @@
-import { inEdges, inPanels } from '../add-ons/places';
+import { inEdges, inLids, inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import {
   BOTTOM_CLOSING,
@@ -39,7 +39,7 @@ export const lidFlap = defineStyle({
   quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
   options: { ...LIDDED_OPTIONS, ...TUCK_OPTIONS },
   addOns: {
-    window: inPanels('box', 'front', 'back', 'left', 'right', 'topLid'),
+    window: [...inPanels('box', 'front', 'back', 'left', 'right'), ...inLids('box', 'topLid')],
     notch: inEdges('box', 'front.up'),
     hangTab: inEdges('box', 'front.up'),
     dustFlaps: true,

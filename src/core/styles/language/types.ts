@@ -61,13 +61,21 @@ interface PanelBase {
   readonly flush?: true;
 }
 
+/** What a window is, other than a rectangle: each made of straight lines and true arcs. */
+export type WindowShape = 'rounded' | 'arch' | 'round' | 'oval' | 'heart';
+
 /**
  * Something cut out of a panel: out of the middle of a rectangle unless `at` gives its middle in the hinge frame. A round end is chords on
  * true arcs. The size of a slot is across and up as the net lies.
  */
 export type HoleSpec =
-  /** The panel less a margin all round. */
-  | { readonly hole: 'window'; readonly margin: Len }
+  /** The panel less a margin all round; a shape of it stands as large as it can in the middle, its head up as the net lies or `headDown`. */
+  | {
+      readonly hole: 'window';
+      readonly margin: Len;
+      readonly shape?: WindowShape;
+      readonly headDown?: true;
+    }
   | { readonly hole: 'round'; readonly across: Len; readonly at?: readonly [along: Len, out: Len] }
   | {
       readonly hole: 'slot';
@@ -236,6 +244,8 @@ export interface OptionSpec {
   readonly choices: readonly { readonly id: string; readonly label: string }[];
   /** Put there by the style's `addOns`; its first choice is to go without. */
   readonly addOn?: true;
+  /** Asked only when the options are chosen in one of these ways. */
+  readonly given?: readonly Chosen[];
 }
 
 /** Where an add-on may go: a choice of the maker's. */
@@ -245,11 +255,13 @@ export interface AddOnPlace {
   readonly piece: string;
   /** Panels that all get it (a slot through two strips); for a notch or hang tab the edges, as in `'front.up'`. */
   readonly at: readonly string[];
+  /** Up as the net lies is down to whoever looks at it: a lid that hangs on the back. */
+  readonly headDown?: true;
 }
 
 /** What may be added to a style, and where. One declaration: options, lengths, limits, panels and holes follow from it. */
 interface AddOns {
-  /** A rectangular opening with film behind it, in a rectangle that carries no bend. */
+  /** An opening of the maker's shape with film behind it, in a rectangle that carries no bend. */
   readonly window?: readonly AddOnPlace[];
   /** A header above a free edge, folded double, with a hole to hang it by. */
   readonly hangTab?: readonly AddOnPlace[];

@@ -30,10 +30,12 @@ function combined(
   return all;
 }
 
-/** Each add-on of a style in each of its places, all else at its default. */
+/** Each add-on of a style in each of its places, all else at its default, or as it has to be for this to be asked. */
 export const everyAddOn = (style: BoxStyle): readonly Chosen[] =>
-  Object.entries(style.options ?? {}).flatMap(([option, { choices, addOn }]) =>
-    addOn ? choices.slice(1).map(({ id }) => ({ ...defaultChoices(style), [option]: id })) : [],
+  Object.entries(style.options ?? {}).flatMap(([option, { choices, addOn, given }]) =>
+    addOn
+      ? choices.slice(1).map(({ id }) => ({ ...defaultChoices(style), ...given?.[0], [option]: id }))
+      : [],
   );
 
 /** Is this asked, chosen as it is? What is given in no way is always asked. */

@@ -1,4 +1,4 @@
-import type { BoxStyle, Chosen, ConstraintSpec, SymbolSpec } from '../language/types';
+import type { BoxStyle, Chosen, ConstraintSpec, OptionSpec, SymbolSpec } from '../language/types';
 import { defaultChoices, isGiven } from './choices';
 
 /** The limits of a style that hold for these choices of its options. */
@@ -8,5 +8,11 @@ export const limitsFor = (style: BoxStyle, chosen: Chosen): readonly ConstraintS
 /** The lengths that matter with these choices, in the style's order: what a form asks for. */
 export const symbolsFor = (style: BoxStyle, chosen: Chosen): readonly (readonly [string, SymbolSpec])[] =>
   Object.entries(style.symbols).filter(([, { given }]) =>
+    isGiven(given, { ...defaultChoices(style), ...chosen }),
+  );
+
+/** The options that matter with these choices: the shape of a window only where there is one. */
+export const optionsFor = (style: BoxStyle, chosen: Chosen): readonly (readonly [string, OptionSpec])[] =>
+  Object.entries(style.options ?? {}).filter(([, { given }]) =>
     isGiven(given, { ...defaultChoices(style), ...chosen }),
   );

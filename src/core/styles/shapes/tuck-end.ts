@@ -1,4 +1,4 @@
-import { inEdges, inPanels } from '../add-ons/places';
+import { inEdges, inLids, inPanels } from '../add-ons/places';
 import type { BoxStyle, Chosen, Pieces } from '../language/types';
 import { gluedTube, LIDDED_OPTIONS, TUBE_LIMITS, TUBE_QUANTITIES, TUBE_SYMBOLS } from './glued-tube';
 import {
@@ -31,7 +31,7 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
     quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
     options: { ...LIDDED_OPTIONS, ...TUCK_OPTIONS },
     addOns: {
-      window: inPanels('box', 'front', 'back', 'left', 'right', 'topLid'),
+      window: [...inPanels('box', 'front', 'back', 'left', 'right'), ...inLids('box', 'topLid')],
       notch: inEdges('box', 'front.up'),
       hangTab: inEdges('box', 'front.up'),
       dustFlaps: true,
