@@ -26,6 +26,16 @@ export const dustEnds: Extension = {
       says: 'A tuck {tuck} long catches on square dust flaps under a lid {depth} deep.',
       remedy: 'Make it at most {limit}, or slant the dust flaps.',
     },
+    {
+      // the last wall is a card narrower than its lid's place, and the lid stands nearer to that flap
+      code: 'square-flap-near-lid',
+      symbol: 'relief',
+      atLeast: 't + 1/16 in',
+      severity: 'warn',
+      given: [{ dustEnds: 'square', order: 'side', tab: 'right' }],
+      says: 'A relief of {relief} leaves a strip too narrow to cut out between the lid and a square dust flap.',
+      remedy: 'Make it at least {limit}, or slant the dust flaps.',
+    },
   ],
   extend: (pieces, chosen) => {
     if (chosen['dustEnds'] !== 'square') return pieces;
