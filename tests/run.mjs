@@ -117,7 +117,8 @@ const STAGES = [
     name: 'format, lint and types',
     go: () =>
       runAll(
-        ['eslint', '-c', 'tests/eslint.config.js', 'src', 'shared', 'tests', 'vite.config.ts'],
+        ['eslint', '-c', 'tests/eslint.config.js', 'src', 'shared', 'vite.config.ts'],
+        ['eslint', '-c', 'tests/eslint.config.js', 'tests'],
         ['biome', 'check', '.'],
         ['knip', '-c', 'tests/knip.mjs', '--no-config-hints'],
         ['tsc', '-p', 'tsconfig.json'],
