@@ -61,7 +61,9 @@ async function twoTabs(): Promise<Pair> {
   if (!made.ok) throw new Error('refused');
   await letRun(300);
   const two = await openTab(world, 'two');
-  const meet = async () => void (await letRun(600));
+  const meet = async () => {
+    await letRun(600);
+  };
   const apart = async (first: () => void, second: () => void) => {
     first();
     second();
