@@ -2,6 +2,7 @@ import { openSharing } from '../exchange/open-sharing';
 import type { ExchangeDoor } from '../state/ports';
 import type { SharingDesk } from '../state/sharing';
 import { DATABASE_NAME } from '../storage/database-name';
+import { waitForNetwork } from './wait-for-network';
 
 /** The exchange beside the app, carried by one tab of this browser at a time. */
 export const openHere = (door: ExchangeDoor, remember: (isShared: boolean) => void): Promise<SharingDesk> =>
@@ -10,15 +11,6 @@ export const openHere = (door: ExchangeDoor, remember: (isShared: boolean) => vo
     now: () => Date.now(),
     alone: (work) =>
       'locks' in navigator ? navigator.locks.request('crease-and-count.sharing', work) : work(),
-    wait: (milliseconds) =>
-      new Promise((resolve) => {
-        const done = () => {
-          clearTimeout(timer);
-          removeEventListener('online', done);
-          resolve();
-        };
-        const timer = setTimeout(done, milliseconds);
-        addEventListener('online', done);
-      }),
+    wait: waitForNetwork,
     remember,
   });

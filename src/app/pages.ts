@@ -9,6 +9,8 @@ export const keepingPage = fetchedPage(async () => (await import('./keeping-page
 export const seasonPage = fetchedPage(async () => (await import('./season-page')).SeasonPage);
 export const helpPage = fetchedPage(async () => (await import('./help-page')).HelpPage);
 export const sentPage = fetchedPage(async () => (await import('../screens/sent/sent-screen')).SentScreen);
+/** What a link to one event shows to helpers and learners. */
+export const visitingPage = fetchedPage(async () => (await import('./visiting-page')).VisitingPage);
 export const workbookFrame = fetchedPage(async () => (await import('./workbook-frame')).WorkbookFrame);
 export const workbookName = fetchedPage(async () => (await import('./workbook-name')).WorkbookName);
 

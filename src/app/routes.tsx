@@ -1,3 +1,4 @@
+import { Suspense } from 'react';
 import { Route, Routes } from 'react-router';
 import { FirstVisit } from '../screens/shelf/first-visit';
 import { Frame } from './frame';
@@ -11,14 +12,23 @@ import {
   sentPage,
   shelfPage,
   stockPage,
+  visitingPage,
   workbookFrame,
   workbookPages,
 } from './pages';
+
+const visiting = (
+  <Suspense fallback={null}>
+    <visitingPage.Page />
+  </Suspense>
+);
 
 /** Which page stands at which address. */
 export function AppRoutes() {
   return (
     <Routes>
+      <Route path="bench/:code" element={visiting} />
+      <Route path="class/:code" element={visiting} />
       <Route element={<Frame />}>
         <Route index element={<FirstVisit shelf={(failed) => <shelfPage.Page exampleFailed={failed} />} />} />
         <Route path="start" element={<frontDoorPage.Page />} />

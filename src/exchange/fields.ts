@@ -94,10 +94,24 @@ export function writesOf(change: RowChange, held: Values, device: string): [Path
     const [, ...path] = JSON.parse(place) as string[];
     return touched.some((at) => at.every((part, index) => path[index] === part));
   };
+  const before = new Map(
+    (edits ?? []).flatMap(({ at: [field, name], before: value }): [string, string][] =>
+      (name === undefined ? valuesOfField(text, field, value) : valuesOfName(text, field, name, value)).map(
+        ([path, part]) => [textOf(path), JSON.stringify(part)],
+      ),
+    ),
+  );
+  const tookIn = new Set(
+    wanted
+      .filter(([path, value]) => before.get(textOf(path)) !== JSON.stringify(value))
+      .map(([path]) => textOf(path)),
+  );
   const named = new Set(wanted.map(([path]) => textOf(path)));
-  const isOthers = ([, , , entry]: Path) => {
-    const by = entry?.split(' ')[1];
-    return by !== undefined && by !== '' && by !== device;
+  const isOthers = (path: Path) => {
+    const by = path[3]?.split(' ')[1];
+    if (by === undefined || by === '' || by === device) return false;
+    // Helpers hold no key of the shelf: what they counted is written by whichever device took it in, and by no other.
+    return !(by.startsWith('h-') && tookIn.has(textOf(path)));
   };
   const stale = [...held.keys()].filter(
     (place) => under(place) && !named.has(place) && !isOthers(JSON.parse(place) as string[]),

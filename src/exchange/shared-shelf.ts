@@ -1,12 +1,14 @@
 import type { OnMany } from '../state/keeping/exchange';
 import type { ComingRow, Exchange, ExchangeDoor } from '../state/ports';
-import type { Sharing, SharingDesk } from '../state/sharing';
+import type { Sharing, SharingDesk, ShownHere } from '../state/sharing';
 import { type DeviceNote, listDevices, readDevice } from './devices';
-import { keysOf, newShelf, readLink, type ShelfLink, toText, writeLink } from './keys';
+import { keysOf, newDevice, newShelf, readLink, type ShelfLink, writeLink } from './keys';
 import type { MemoryOfSharing, Pairing } from './memory-of-sharing';
 import { handOver, newPair, publicOf, takeOver } from './new-key';
 import { SealedRows } from './sealed-rows';
 import { runSession } from './session';
+import { ShownEvents } from './shown-events';
+import { TryingAgain } from './trying-again';
 
 /** What sharing needs of the browser. */
 export interface SharingWorld {
@@ -22,11 +24,10 @@ export interface SharingWorld {
   readonly remember: (isShared: boolean) => void;
 }
 
-/** Between two tries to reach the server: at first, at most. Source: our own. */
-const FIRST_WAIT_MS = 1000;
-const LONGEST_WAIT_MS = 30_000;
 /** A device says what it has received so long after it came. Source: our own. */
 const RECEIPT_MS = 1000;
+/** Links are taken back before a shelf moves; so long is waited for the server to hear of it. Source: our own. */
+const GOING_MS = 10_000;
 
 /** One shelf shared with other devices, for as long as the tab lives. */
 export class SharedShelf implements SharingDesk {
@@ -35,6 +36,7 @@ export class SharedShelf implements SharingDesk {
   #pairing: Pairing | null = null;
   #stop = new AbortController();
   #rows: SealedRows | null = null;
+  #shown: ShownEvents | null = null;
   #line: Sharing['line'] = 'off';
   #onMany: OnMany = 'ask';
   #deletions = 0;
@@ -81,7 +83,7 @@ export class SharedShelf implements SharingDesk {
 
   async remove(deviceId: string): Promise<boolean> {
     const [rows, pairing] = [this.#rows, this.#pairing];
-    if (!rows || !pairing) return false;
+    if (!rows || !pairing || !(await this.#withdrawAll())) return false;
     const link = newShelf();
     // The new shelf is filled before anybody hears of it.
     const filled = new AbortController();
@@ -120,6 +122,27 @@ export class SharedShelf implements SharingDesk {
     return true;
   }
 
+  showEvent(eventId: string, kind: ShownHere['kind'], unit: 'in' | 'mm'): Promise<boolean> {
+    this.#shown?.make(eventId, kind, unit);
+    return Promise.resolve(this.#shown !== null);
+  }
+
+  withdraw(id: string): Promise<boolean> {
+    this.#shown?.withdraw(id);
+    return Promise.resolve(this.#shown !== null);
+  }
+
+  /** A device that is taken off the list knows the links, and could write where they show. */
+  async #withdrawAll(): Promise<boolean> {
+    const end = this.#world.now() + GOING_MS;
+    for (const { id } of this.#shown?.list() ?? []) this.#shown?.withdraw(id);
+    while ((this.#shown?.list().length ?? 0) > 0) {
+      if (this.#world.now() > end) return false;
+      await this.#world.wait(100);
+    }
+    return true;
+  }
+
   async leave(): Promise<void> {
     this.#stop.abort();
     this.#pairing = null;
@@ -135,10 +158,7 @@ export class SharedShelf implements SharingDesk {
 
   async #pair(link: ShelfLink, name: string): Promise<void> {
     const pair = await newPair();
-    const own = toText(crypto.getRandomValues(new Uint8Array(9)))
-      .toLowerCase()
-      .replaceAll('_', '-');
-    await this.#keep({ link, device: `d-${own}`, name, pair, edits: 0 });
+    await this.#keep({ link, device: newDevice('d-'), name, pair, edits: 0 });
     this.#world.remember(true);
     this.#run();
   }
@@ -161,12 +181,12 @@ export class SharedShelf implements SharingDesk {
   }
 
   async #carry(stop: AbortSignal): Promise<void> {
-    let wait = FIRST_WAIT_MS;
+    const again = new TryingAgain();
     while (!stop.aborted && this.#pairing) {
       this.#say('joining');
-      const end = await this.#session(this.#pairing, stop, () => {
-        wait = FIRST_WAIT_MS;
-      });
+      const end = await this.#session(this.#pairing, stop, () => again.succeeded());
+      this.#shown?.close();
+      this.#shown = null;
       this.#rows = null;
       if (end === 'over') return;
       if (end === 'refused') {
@@ -174,9 +194,7 @@ export class SharedShelf implements SharingDesk {
         return;
       }
       this.#say('offline');
-      // Not all at once: who comes second hears the first, and nothing is changed by both at one moment.
-      await this.#world.wait(wait * (0.5 + Math.random()));
-      wait = Math.min(LONGEST_WAIT_MS, wait * 2);
+      await this.#world.wait(again.next());
     }
   }
 
@@ -206,12 +224,15 @@ export class SharedShelf implements SharingDesk {
             this.#say('joined');
           }
           void this.#sign(rows);
+          const host = { address: this.#world.address, device: pairing.device, wait: this.#world.wait };
+          this.#shown = new ShownEvents(this.#door, host, rows, () => this.#say(this.#line));
           return joined;
         },
         onNotes: (notes) => {
           const rows = this.#rows;
           if (!rows) return;
           if (notes.some(({ path }) => path[0] === '#moved')) void this.#hasMoved(rows, pairing);
+          if (notes.some(({ path }) => path[0] === '#shown')) void this.#shown?.follow();
         },
         onChange: () => {
           this.#say(this.#line);
@@ -292,6 +313,7 @@ export class SharedShelf implements SharingDesk {
       unsent: this.#rows?.unsent ?? 0,
       devices: listDevices(notes, pairing.device, pairing.edits),
       deletions: this.#deletions,
+      shown: this.#shown?.list() ?? [],
     });
   }
 }

@@ -42,7 +42,8 @@ export async function startShare(
         ...(await joinedTo(settings.redis)),
         new Database({
           fetch: ({ documentName }) => files.fetch(documentName),
-          store: ({ documentName, document }) => files.store(documentName, document),
+          store: ({ documentName, document }) =>
+            files.store(documentName, document, document.getConnectionsCount() > 0),
         }),
         doorOf(files, guard),
         keeperOf(files, tell),
@@ -110,6 +111,7 @@ function doorOf(files: ShelfFiles, guard: Guard): Extension {
       files.sizeOf(documentName) + update.length > LIMITS.shelfBytes
         ? Promise.reject(refusal())
         : Promise.resolve(),
+    beforeUnloadDocument: ({ documentName, document }) => files.store(documentName, document, false),
     afterUnloadDocument: ({ documentName }) => Promise.resolve(files.forget(documentName)),
   };
 }

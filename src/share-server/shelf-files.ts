@@ -5,10 +5,17 @@ import { applyUpdate, type Doc, encodeStateAsUpdate, mergeUpdates } from 'yjs';
 
 /** Changes wait so long for others, so that one write to the disk carries them all. Source: our own. */
 const GATHER_MS = 5;
+/** Nothing else is done while the disk writes: on a slow one, changes wait so many times as long as the last write took. Source: our own. */
+const GATHER_TIMES = 4;
+const LONGEST_TAKEN_MS = 50;
 
 /** A server that starts waits so long for one that is still letting go of the file. Source: our own. */
 const LOCKED_MS = 20_000;
 const ASK_AGAIN_MS = 100;
+
+/** So many changes of their own are folded into one state while a shelf is open, and when its last device has left. Source: our own. */
+const FOLD_OPEN_AT = 500;
+const FOLD_LEFT_AT = 20;
 
 const TABLES: InStatement[] = [
   'CREATE TABLE IF NOT EXISTS shelf (id TEXT PRIMARY KEY, proof BLOB NOT NULL, state BLOB, stamp TEXT NOT NULL)',
@@ -38,6 +45,7 @@ export class ShelfFiles {
   readonly #folded = new Map<string, Folded>();
   #waiting: Waiting[] = [];
   #writing: Promise<void> | null = null;
+  #lastTookMs = 0;
 
   private constructor(client: Client) {
     this.#client = client;
@@ -107,10 +115,13 @@ export class ShelfFiles {
     });
   }
 
-  /** Puts the whole state of a shelf in the place of the changes that it holds. */
-  async store(id: string, doc: Doc): Promise<void> {
+  /**
+   * Puts the whole state of a shelf in the place of the changes that it holds, where they are many: each of these writes holds up every other
+   * shelf. `open`: devices are still at it.
+   */
+  async store(id: string, doc: Doc, open: boolean): Promise<void> {
     const folded = this.#folded.get(id);
-    if (!folded) return;
+    if (!folded || folded.seqs.size < (open ? FOLD_OPEN_AT : FOLD_LEFT_AT)) return;
     const state = encodeStateAsUpdate(doc);
     const seqs = [...folded.seqs];
     const stamp = crypto.randomUUID();
@@ -137,7 +148,7 @@ export class ShelfFiles {
     const theirs = await this.fetch(id);
     if (!theirs) return;
     applyUpdate(doc, theirs);
-    await this.store(id, doc);
+    await this.store(id, doc, open);
   }
 
   forget = (id: string): boolean => this.#folded.delete(id);
@@ -148,10 +159,12 @@ export class ShelfFiles {
   }
 
   async #write(): Promise<void> {
-    await new Promise((resolve) => setTimeout(resolve, GATHER_MS));
     while (this.#waiting.length > 0) {
+      const pause = Math.max(GATHER_MS, GATHER_TIMES * this.#lastTookMs);
+      await new Promise((resolve) => setTimeout(resolve, pause));
       const all = this.#waiting;
       this.#waiting = [];
+      const began = performance.now();
       try {
         const written = await this.#client.batch(
           all.map(({ shelf, bytes }) => ({
@@ -169,6 +182,7 @@ export class ShelfFiles {
       } catch (error) {
         for (const { done } of all) done(error instanceof Error ? error : new Error(String(error)));
       }
+      this.#lastTookMs = Math.min(LONGEST_TAKEN_MS, performance.now() - began);
     }
     this.#writing = null;
   }

@@ -1,9 +1,11 @@
 import type { Settings } from '../../shared/settings';
+import type { FavorEvent, Run } from '../../shared/workbook';
 import type { Journal, Result, WorkbookStorage } from '../storage/port';
 import type { Joined, OnMany } from './keeping/exchange';
 import type { RowChange } from './keeping/steps';
 import type { Sharing, SharingDesk } from './sharing';
 import type { RowKey } from './shelf';
+import type { ShownEvent } from './shown-event';
 
 /** What the browser says of the place our work is kept in; null wherever it does not tell. */
 export interface StorageFacts {
@@ -65,6 +67,13 @@ export interface ExchangeDoor {
   readonly join: (exchange: Exchange, onMany: OnMany, asks: (deletions: number) => void) => Joined;
   /** Shows how sharing stands; null: nothing is shared. */
   readonly show: (sharing: Sharing | null) => void;
+  readonly event: (id: string) => FavorEvent | undefined;
+  /** What a link to this event shows; null: there is no such event. */
+  readonly shows: (eventId: string, kind: 'bench' | 'class', unit: 'in' | 'mm') => ShownEvent | null;
+  /** Lays in what helpers counted; what they counted before never goes. */
+  readonly count: (eventId: string, counts: Run['stages']) => void;
+  /** Hears of every row that was kept, here or in another tab. Returns a function that stops it. */
+  readonly watch: (listener: () => void) => () => void;
 }
 
 /** What the state needs of the world around it; the app wires the browser's, tests wire their own. */
@@ -90,7 +99,7 @@ export interface WorkbookPorts {
   /** Fetched after the start where rows are shared, and joins again whenever its line comes back; absent: rows stay on this device. */
   readonly sharing?: {
     readonly isShared: () => boolean;
-    readonly open: (door: ExchangeDoor) => Promise<SharingDesk>;
+    readonly open: (door: ExchangeDoor) => Promise<SharingDesk | null>;
   };
 }
 

@@ -9,6 +9,21 @@ export interface SharedDevice {
   readonly isThis: boolean;
 }
 
+/** A link that shows one event to others: `bench` to helpers, who count, `class` to learners, who look. */
+export interface ShownHere {
+  readonly id: string;
+  readonly kind: 'bench' | 'class';
+  readonly eventId: string;
+  /** The last part of its address. */
+  readonly link: string;
+  /** How many helpers have counted. */
+  readonly helpers: number;
+  /** Whether the server has what is to be seen now. */
+  readonly isShown: boolean;
+  /** Withdrawn here, and the server has not heard of it yet. */
+  readonly isGoing: boolean;
+}
+
 /**
  * How this shelf stands with the other devices.
  * - `off`: another tab of this browser carries the rows. `offline`: the server cannot be reached; goes on by itself.
@@ -24,6 +39,8 @@ export interface Sharing {
   readonly devices: readonly SharedDevice[];
   /** How many rows another device deleted at once, where `asks`. */
   readonly deletions: number;
+  /** The links that show one event. */
+  readonly shown: readonly ShownHere[];
 }
 
 /** What sharing can do; fetched with the page that needs it. */
@@ -38,6 +55,10 @@ export interface SharingDesk {
   link(): string | null;
   /** Takes a device off the list: everything moves to a new key, which it does not get. It keeps what it has. */
   remove(deviceId: string): Promise<boolean>;
+  /** Makes a link that shows one event; false: not now, since another tab carries the rows or the server is away. */
+  showEvent(eventId: string, kind: ShownHere['kind'], unit: 'in' | 'mm'): Promise<boolean>;
+  /** Takes such a link back: nothing new is shown or counted by it. */
+  withdraw(id: string): Promise<boolean>;
   /** Ends sharing on this device. Everything stays here. */
   leave(): Promise<void>;
   /** Where another device deleted much: take it, or keep everything here and there. */

@@ -21,7 +21,7 @@ const TAB = 'crease-and-count.tab';
 const browserLocks = (): Locks | null => ('locks' in navigator ? navigator.locks : null);
 
 /** Keeps nothing: for a browser that lets us write nowhere. */
-const NO_JOURNAL: Journal = {
+export const NO_JOURNAL: Journal = {
   write: () => false,
   clear: () => undefined,
   tab: '',

@@ -1,45 +1,12 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import type { Browser, Page } from '@playwright/test';
-import { ServedShare } from '../share-server/served-share';
 import { expect, test } from './maker';
 import { keptRecipe } from './pages/kept-recipe';
-
-const dist = fileURLToPath(new URL('../../dist', import.meta.url));
-
-// Devices of their own: a browser without the server prints that it cannot reach it.
-async function device(browser: Browser): Promise<Page> {
-  const context = await browser.newContext({
-    serviceWorkers: 'block',
-    viewport: { width: 1366, height: 900 },
-  });
-  return context.newPage();
-}
-
-async function share(page: Page, origin: string, name: string): Promise<string> {
-  await page.goto(`${origin}/#/keeping`);
-  await page.getByRole('button', { name: 'Look for an exchange' }).click();
-  await page.getByLabel('Name of this device').fill(name);
-  await page.getByRole('button', { name: 'Share this shelf' }).click();
-  return page.getByRole('textbox', { name: 'Link for your other device' }).inputValue();
-}
-
-async function joinBy(page: Page, link: string, name: string): Promise<void> {
-  await page.goto(link);
-  await page.getByLabel('Name of this device').fill(name);
-  await page.getByRole('button', { name: 'Join', exact: true }).click();
-  await expect(page.getByText('Connected.')).toBeVisible();
-}
+import { device, joinBy, servedApp, share } from './shared-devices';
 
 test('two devices share a shelf by link, work apart without the server, and are equal when it is back', async ({
   browser,
 }) => {
-  const folder = mkdtempSync(join(tmpdir(), 'crease-devices-'));
-  const env = { SHARE_APP: dist, SHARE_DATA: join(folder, 'shelves.db') };
-  let server = await ServedShare.start(env);
-  const { origin } = server;
+  const served = await servedApp();
+  const { origin } = served;
   const [laptop, phone] = [await device(browser), await device(browser)];
   const mine = keptRecipe(laptop);
   await mine.make(origin);
@@ -57,11 +24,11 @@ test('two devices share a shelf by link, work apart without the server, and are 
   await phone.getByRole('radio', { name: 'Millimeters' }).click();
   await expect(theirs.width).toHaveValue('70');
   await laptop.goto(at);
-  await server.stop('SIGKILL');
+  await served.kill();
   await mine.width.fill('75');
   await theirs.depth.fill('44');
   await Promise.all([mine.saved(), theirs.saved()]);
-  server = await ServedShare.start({ ...env, SHARE_PORT: new URL(origin).port });
+  await served.again();
   for (const one of [mine, theirs]) {
     await expect(one.width).toHaveValue('75', { timeout: 40_000 });
     await expect(one.depth).toHaveValue('44', { timeout: 40_000 });
@@ -76,6 +43,5 @@ test('two devices share a shelf by link, work apart without the server, and are 
   await expect(phone.getByText('This device was removed from the list.')).toBeVisible({ timeout: 30_000 });
   await phone.context().close();
   await laptop.context().close();
-  await server.stop('SIGTERM');
-  rmSync(folder, { recursive: true, force: true });
+  await served.end();
 });

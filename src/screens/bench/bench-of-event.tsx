@@ -1,8 +1,6 @@
-import { Sun } from 'lucide-react';
 import { useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
-import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { pageAddress } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
@@ -10,23 +8,21 @@ import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { PlanWait } from '../../ui/frame/plan-wait';
 import { usePageWords } from '../../ui/words';
 import { HoursView } from './hours-view';
+import { KeepAwake } from './keep-awake';
 import { RunView } from './run-view';
-import { useWakeLock } from './wake-lock';
 
 type View = 'run' | 'card' | 'hours';
 
-interface BenchOfEventProps extends Pick<OpenWorkbook, 'plan' | 'failed' | 'again'> {
+interface BenchOfEventProps extends Pick<OpenWorkbook, 'plan' | 'recipes' | 'failed' | 'again'> {
   readonly event: FavorEvent;
   readonly card: React.ReactNode;
 }
 
 /** An event at the bench: the run sheet, the card of one of its boxes, or how long it all takes. */
-export function BenchOfEvent({ event, plan, failed, again, card }: BenchOfEventProps) {
+export function BenchOfEvent({ event, plan, recipes, failed, again, card }: BenchOfEventProps) {
   const words = usePageWords().run;
   const [view, setView] = useState<View>('run');
-  const [keep, setKeep] = useState(false);
   const [, setSearch] = useSearchParams();
-  const awake = useWakeLock(view === 'run' && keep);
   const workbook = { kind: 'event', id: event.id } as const;
   if (event.lines.length === 0)
     return (
@@ -54,20 +50,7 @@ export function BenchOfEvent({ event, plan, failed, again, card }: BenchOfEventP
           ]}
           onChange={setView}
         />
-        {view === 'run' && !keep && (
-          <Button
-            tone="quiet"
-            className="bench-keep"
-            aria-label={words.keepAwake}
-            icon={<Sun aria-hidden="true" />}
-            onClick={() => setKeep(true)}
-          >
-            <span>{words.keepAwake}</span>
-          </Button>
-        )}
-        <p className="soft bench-awake" role="status">
-          {awake === 'on' ? words.awake : awake === 'no' ? words.noAwake : ''}
-        </p>
+        <KeepAwake wanted={view === 'run'} />
       </div>
       {view === 'card' && card}
       {view !== 'card' && !plan && <PlanWait failed={failed} again={again} working={words.working} />}
@@ -75,6 +58,7 @@ export function BenchOfEvent({ event, plan, failed, again, card }: BenchOfEventP
         <RunView
           event={event}
           plan={plan}
+          recipes={recipes}
           onCard={(recipe) => {
             setSearch({ recipe }, { replace: true });
             setView('card');

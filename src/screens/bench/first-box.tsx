@@ -1,17 +1,18 @@
 import { Check } from 'lucide-react';
-import { Link, useOutletContext } from 'react-router';
+import { Link } from 'react-router';
+import type { Recipe } from '../../../shared/workbook';
 import type { FirstBox } from '../../core/plan';
 import { printLength, type Ticks } from '../../core/units';
 import { Button } from '../../ui/fields/button';
 import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { RecipePicture } from '../../ui/folded/recipe-picture';
 import { pageAddress } from '../../ui/frame/addresses';
-import type { OpenWorkbook } from '../../ui/frame/open-workbook';
 import { usePageWords } from '../../ui/words';
 import type { useRun } from './use-run';
 
 interface FirstBoxProps {
   readonly first: FirstBox;
+  readonly recipe: Recipe | undefined;
   readonly right: boolean;
   readonly step: string;
   readonly run: ReturnType<typeof useRun>;
@@ -21,11 +22,9 @@ interface FirstBoxProps {
 }
 
 /** The first box of a line: what to measure on it, and whether it is right, before the batch is cut. */
-export function FirstBoxView({ first, right, step, run, onCard, onBack, onNext }: FirstBoxProps) {
+export function FirstBoxView({ first, recipe, right, step, run, onCard, onBack, onNext }: FirstBoxProps) {
   const words = usePageWords().run;
   const ruler = useRuler();
-  const { recipes } = useOutletContext<OpenWorkbook>();
-  const recipe = recipes.find(({ id }) => id === first.recipeId);
   const size = (...lengths: readonly Ticks[]) => (
     <dd>
       {sizeWords(lengths, ruler)}{' '}

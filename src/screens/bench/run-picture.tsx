@@ -22,10 +22,11 @@ interface RunPictureProps {
   readonly recipes: readonly Recipe[];
   /** The event's own tool, or the one in hand. */
   readonly tool: Tool | undefined;
+  readonly visiting: boolean;
 }
 
 /** What the step is done to: the sheets and how they are cut, the card against the fence, or the box as it closes, a picture an act. */
-export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
+export function RunPicture({ step, plan, recipes, tool, visiting }: RunPictureProps) {
   const ruler = useRuler();
   const say = useSay();
   const { work } = step;
@@ -44,7 +45,7 @@ export function RunPicture({ step, plan, recipes, tool }: RunPictureProps) {
     return <PutOnPicture {...{ step, plan, recipe }} />;
   if (work.do === 'sheets') {
     const planned = plan.papers.find(({ paperId }) => step.id === `cut/${paperId}`);
-    return planned ? <SheetPictures planned={planned} eventId={plan.eventId} /> : null;
+    return planned ? <SheetPictures planned={planned} eventId={visiting ? null : plan.eventId} /> : null;
   }
   if (single) return <StepView {...single} />;
   if (!card || work.do !== 'card') return null;
@@ -83,14 +84,16 @@ function PutOnPicture({ step, plan, recipe }: { step: RunStep; plan: EventPlan; 
   );
 }
 
-function SheetPictures({ planned, eventId }: { planned: PlannedPaper; eventId: string }) {
+function SheetPictures({ planned, eventId }: { planned: PlannedPaper; eventId: string | null }) {
   const words = usePageWords();
   const lettered = useMemo(() => letterParts(planned), [planned]);
   return (
     <div className="run-sheets">
-      <Link className="button button-quiet" to={pageAddress({ kind: 'event', id: eventId }, 'sheets')}>
-        {words.run.toSheets}
-      </Link>
+      {eventId !== null && (
+        <Link className="button button-quiet" to={pageAddress({ kind: 'event', id: eventId }, 'sheets')}>
+          {words.run.toSheets}
+        </Link>
+      )}
       <ul>
         {planned.plan.layouts.map((layout, place) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a plan is replaced whole, its layouts have no other name

@@ -1,13 +1,13 @@
 import { Timer, TimerOff, Undo2 } from 'lucide-react';
 import type { ReactNode } from 'react';
-import { useOutletContext } from 'react-router';
-import type { Tool } from '../../../shared/workbook';
+import type { Recipe, Tool } from '../../../shared/workbook';
+import type { CautionCode } from '../../core/bench';
 import { setFractions } from '../../core/draw/strokes/set-fractions';
-import { type EventPlan, type StepProgress, sayRunStep } from '../../core/plan';
+import { type EventPlan, type RunStep, type StepProgress, sayRunStep } from '../../core/plan';
 import { printLength } from '../../core/units';
 import { Button } from '../../ui/fields/button';
 import { lengthWords, useRuler } from '../../ui/fields/measure';
-import type { OpenWorkbook } from '../../ui/frame/open-workbook';
+import { Care } from '../../ui/frame/step-list';
 import { useWording } from '../../ui/frame/wording';
 import { usePageWords, useSay } from '../../ui/words';
 import { RunPicture } from './run-picture';
@@ -20,6 +20,8 @@ interface RunStepViewProps {
   readonly before: RunScreen | null;
   readonly step: string;
   readonly plan: EventPlan;
+  readonly recipes: readonly Recipe[];
+  readonly visiting: boolean;
   readonly tool: Tool | undefined;
   readonly confirmed: boolean;
   readonly stageSeconds: number;
@@ -41,6 +43,8 @@ export function RunStepView(props: RunStepViewProps) {
     before,
     step: place,
     plan,
+    recipes,
+    visiting,
     tool,
     confirmed,
     stageSeconds,
@@ -53,7 +57,6 @@ export function RunStepView(props: RunStepViewProps) {
   } = props;
   const words = usePageWords();
   const say = useSay();
-  const { recipes } = useOutletContext<OpenWorkbook>();
   const { step, of, done, spoiled, left } = progress;
   const said = sayRunStep(step, useWording());
   const ruler = useRuler();
@@ -64,6 +67,8 @@ export function RunStepView(props: RunStepViewProps) {
   const stage = plan.hours.stages.find(({ act }) => act === step.act);
   // Where a stage is several acts, each stands below its own picture.
   const inSeries = step.work.do === 'card' && step.work.steps.length > 1;
+  // A helper sees the cuts below, and has no page of sheets.
+  const details = inSeries || (visiting && step.work.do === 'sheets') ? [] : said.details;
   return (
     <section className="bench-step run-step" aria-label={place}>
       <header className="bench-step-head">
@@ -77,7 +82,9 @@ export function RunStepView(props: RunStepViewProps) {
         )}
         <h2>{setFractions(said.headline)}</h2>
         {sameFence(progress, before) && <p className="run-same">{words.run.sameSetting}</p>}
-        {!inSeries && said.details.map((detail) => <p key={detail}>{setFractions(detail)}</p>)}
+        {details.map((detail) => (
+          <p key={detail}>{setFractions(detail)}</p>
+        ))}
         {step.lineId !== null && (
           <p className="soft">
             {step.name}
@@ -89,9 +96,12 @@ export function RunStepView(props: RunStepViewProps) {
         )}
       </header>
       <div className="bench-step-picture">
-        <RunPicture step={step} plan={plan} recipes={recipes} tool={tool} />
+        <RunPicture {...{ step, plan, recipes, tool, visiting }} />
       </div>
       <div className="bench-step-words">
+        {cautionsAt(step).map((code) => (
+          <Care key={code} code={code} />
+        ))}
         {!confirmed && <p className="run-unconfirmed">{words.run.noneConfirmed}</p>}
         <div className="bench-tools screen-only">
           <Button
@@ -150,6 +160,14 @@ export function RunStepView(props: RunStepViewProps) {
     </section>
   );
 }
+
+/** Where hands meet blades or heat at this step. */
+const cautionsAt = ({ act, work }: RunStep): readonly CautionCode[] => [
+  ...new Set([
+    ...(act === 'cut' ? (['blade'] as const) : []),
+    ...(work.do === 'card' ? work.steps.flatMap(({ cautions }) => cautions) : []),
+  ]),
+];
 
 /** The step before was scored at the same mark. */
 function sameFence({ step: { work } }: StepProgress, before: RunScreen | null): boolean {

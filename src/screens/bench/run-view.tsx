@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { Link } from 'react-router';
 import type { Settings } from '../../../shared/settings';
-import type { FavorEvent } from '../../../shared/workbook';
+import type { FavorEvent, Recipe } from '../../../shared/workbook';
 import {
   batchProgress,
   type EventPlan,
@@ -34,11 +34,14 @@ export type RunScreen =
 interface RunViewProps {
   readonly event: FavorEvent;
   readonly plan: EventPlan;
+  readonly recipes: readonly Recipe[];
   readonly onCard: (recipeId: string) => void;
+  /** Seen by a helper, who counts: whatever leads to another page, and the measuring of first boxes, is the maker's. */
+  readonly visiting?: boolean;
 }
 
 /** The batch, one step a screen, counted at every tap. */
-export function RunView({ event, plan, onCard }: RunViewProps) {
+export function RunView({ event, plan, recipes, onCard, visiting = false }: RunViewProps) {
   const page = usePageWords();
   const rows = useWorkbook((state) => state.rows);
   const inHand = useToolInHand();
@@ -53,12 +56,12 @@ export function RunView({ event, plan, onCard }: RunViewProps) {
     return listRunSheet(plan, stock, tool);
   }, [plan, rows.recipes, rows.papers, rows.supplies, tool]);
   const screens = useMemo((): RunScreen[] => {
-    const firsts = sheet.firsts.map((first): RunScreen => {
+    const firsts = (visiting ? [] : sheet.firsts).map((first): RunScreen => {
       return { first, right: event.run?.firstRight.includes(first.lineId) ?? false };
     });
     const steps = followRun(sheet, event.run);
     return [...firsts, ...steps.map((progress): RunScreen => ({ first: null, progress }))];
-  }, [sheet, event.run]);
+  }, [sheet, event.run, visiting]);
   const clockAt = useWorkbook(({ settings }) => timedStep(settings.clocks, event.id));
   const [chosen, setChosen] = useState<number>(() => whereLeftOff(screens, event, clockAt));
   const [aloud, setAloud] = useState(false);
@@ -102,7 +105,9 @@ export function RunView({ event, plan, onCard }: RunViewProps) {
       {again > 0 && (
         <p className="run-again" role="status">
           {words.again(again)}{' '}
-          <Link to={pageAddress({ kind: 'event', id: event.id }, 'shopping')}>{words.toShopping}</Link>
+          {!visiting && (
+            <Link to={pageAddress({ kind: 'event', id: event.id }, 'shopping')}>{words.toShopping}</Link>
+          )}
         </p>
       )}
       {!screens.some(isOpen) && (
@@ -119,6 +124,7 @@ export function RunView({ event, plan, onCard }: RunViewProps) {
           <FirstBoxView
             key={screen.first.lineId}
             first={screen.first}
+            recipe={recipes.find(({ id }) => id === screen.first.recipeId)}
             right={screen.right}
             step={words.stepOf(place + 1, screens.length)}
             run={run}
@@ -132,7 +138,9 @@ export function RunView({ event, plan, onCard }: RunViewProps) {
             before={screens[place - 1] ?? null}
             step={words.stepOf(place + 1, screens.length)}
             plan={plan}
+            recipes={recipes}
             tool={tool}
+            visiting={visiting}
             confirmed={screen.progress.step.lineId === null || isRight(event, screen.progress.step.lineId)}
             stageSeconds={secondsOf(screens, screen.progress)}
             run={run}

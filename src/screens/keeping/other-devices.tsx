@@ -7,7 +7,8 @@ import { Button } from '../../ui/fields/button';
 import { LinkToCopy } from '../../ui/fields/link-to-copy';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { DeviceName } from './device-name';
-import { useSharingDesk } from './use-sharing';
+import { ShownEvents } from './shown-events';
+import { addressOf, useSharingDesk } from './use-sharing';
 
 /** The same shelf on another device: how to begin, the links, the devices, and how it stands. */
 export function OtherDevices({ keeping }: { keeping: Keeping }) {
@@ -70,9 +71,6 @@ interface SharedProps {
   readonly sharing: Sharing;
 }
 
-/** The address of this app with something after `#/`. */
-const addressOf = (link: string): string => `${location.href.replace(/#.*$/, '')}#/${link}`;
-
 function Shared({ keeping, desk, sharing }: SharedProps) {
   const words = useKeepingWords().sharing;
   const { line, devices, unsent, deletions } = sharing;
@@ -108,6 +106,7 @@ function Shared({ keeping, desk, sharing }: SharedProps) {
           />
         </>
       )}
+      {line !== 'removed' && <ShownEvents desk={desk} sharing={sharing} />}
       <h3>{words.devices}</h3>
       <ul className="keeping-rows">
         {devices.map((device) => (

@@ -20,3 +20,6 @@ export function useSharingDesk(): SharingDesk | null {
   }, [fetchDesk]);
   return desk;
 }
+
+/** The address of this app with something after `#/`. */
+export const addressOf = (link: string): string => `${location.href.replace(/#.*$/, '')}#/${link}`;

@@ -178,12 +178,7 @@ function fetchedDesks(shop: Workshop) {
   const sharingDesk = () => {
     const { sharing } = shop.ports;
     if (!sharing) return Promise.resolve(null);
-    desk ??= import('../keeping/exchange').then(({ joinExchange }) =>
-      sharing.open({
-        join: (...args) => joinExchange(shop, ...args),
-        show: (sharing) => shop.set({ sharing }),
-      }),
-    );
+    desk ??= import('../keeping/exchange-door').then(({ doorOf }) => sharing.open(doorOf(shop)));
     // What does not come is asked for again the next time.
     desk.catch(() => {
       desk = null;

@@ -1,5 +1,5 @@
 import { TriangleAlert } from 'lucide-react';
-import { CAUTIONS, type CardStep } from '../../core/bench';
+import { CAUTIONS, type CardStep, type CautionCode } from '../../core/bench';
 import { setFractions } from '../../core/draw/strokes/set-fractions';
 import { usePageWords, useSay } from '../words';
 import { classNames } from './class-names';
@@ -75,14 +75,23 @@ export function StepWords({ step }: { step: CardStep }) {
         </p>
       ))}
       {step.cautions.map((code) => (
-        <p key={code} className="step-caution">
-          <TriangleAlert aria-hidden="true" />
-          <span>
-            <strong>{words.caution} </strong>
-            {say(CAUTIONS[code])}
-          </span>
-        </p>
+        <Care key={code} code={code} />
       ))}
     </div>
+  );
+}
+
+/** A caution where hands meet blades or heat. */
+export function Care({ code }: { code: CautionCode }) {
+  const words = usePageWords().bench;
+  const say = useSay();
+  return (
+    <p className="step-caution">
+      <TriangleAlert aria-hidden="true" />
+      <span>
+        <strong>{words.caution} </strong>
+        {say(CAUTIONS[code])}
+      </span>
+    </p>
   );
 }

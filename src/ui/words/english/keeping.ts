@@ -121,6 +121,33 @@ export const keepingMessages = {
     copied: 'Copied.',
     notCopied: 'Not copied. Select the link and copy it yourself.',
     code: 'Square code of the link',
+    shown: {
+      title: 'Links for helpers and learners',
+      why: 'A link shows one event and nothing else: no prices, no guests, no other box. Helpers see what to do now and count along. Learners see the steps.',
+      noEvents: 'Add a box on the Count page of an event of your own first.',
+      event: 'Event',
+      make: { bench: 'Make a link for helpers', class: 'Make a link for learners' },
+      notNow: 'We couldn’t make the link now. Try again when this page says Connected.',
+      kinds: {
+        bench: (name: string) => `${name}, for helpers`,
+        class: (name: string) => `${name}, for learners`,
+      },
+      newest: 'shows the newest version.',
+      notYet: 'waiting for the server.',
+      going: 'withdrawn. Waiting for the server.',
+      helpers: (count: number) =>
+        count === 0 ? 'No one has counted yet.' : `${plural(count, 'helper')} counted.`,
+      gone: 'Deleted event',
+      showLink: 'Show the link',
+      linkOf: (title: string) => `Link: ${title}`,
+      withdraw: 'Withdraw',
+      withdrawOf: (title: string) => `Withdraw ${title}`,
+      withdrawWhy: {
+        bench:
+          'Helpers can’t count by this link any more. Their counts so far stay. What they saw, they may remember.',
+        class: 'Learners see nothing by this link any more. What they saw, they may remember.',
+      },
+    },
     devices: 'Devices',
     you: 'this one',
     hasAll: 'has everything from here',
@@ -129,7 +156,7 @@ export const keepingMessages = {
     remove: 'Remove',
     removeOf: (name: string) => `Remove ${name}`,
     removeWhy: (name: string) =>
-      `${name} keeps what it has. It gets nothing new. The others get a new key by themselves, and old links stop working.`,
+      `${name} keeps what it has. It gets nothing new. The others get a new key by themselves. Old links stop working, those for helpers and learners too.`,
     removing: 'Moving everything to a new key …',
     notRemoved: 'It could not be removed now. Try again when the server answers.',
     cancel: 'Cancel',

@@ -15,6 +15,7 @@ import { hoursMessages, runMessages } from './run';
 import { seasonMessages } from './season';
 import { sheetsMessages } from './sheets';
 import { shoppingMessages } from './shopping';
+import { visitMessages } from './visit';
 
 export const makingMessages = {
   contents: contentsMessages,
@@ -34,5 +35,6 @@ export const makingMessages = {
   handout: handoutMessages,
   fold: foldMessages,
   example: exampleMessages,
+  visit: visitMessages,
   glossary: { here: 'Words of this page', names: glossaryNames },
 };
