@@ -46,7 +46,7 @@ test('the box is folded by mouse and by keyboard, turned, cut open, and every st
 }, info) => {
   await openFold(page);
   const closed = await picture(page);
-  await page.getByRole('button', { name: /Fold the front wall over flat onto the tab\.$/ }).click();
+  await page.getByRole('button', { name: /Fold the front wall over onto it\.$/ }).click();
   await expect(page.getByText('Step 2 of 6 done.').first()).toBeVisible();
   await expect.poll(() => picture(page)).not.toBe(closed);
 

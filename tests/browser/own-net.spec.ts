@@ -38,7 +38,7 @@ test('a net of her own is asked about its open lines, carded, laid out and count
     await expect(page.getByText('This page didn’t load')).toHaveCount(0);
   }
   await workbook(page).turnTo('bench');
-  await expect(page.getByText(/^Cut a piece 3 × /).first()).toBeVisible();
+  await expect(page.getByText(/^Cut 3 × /).first()).toBeVisible();
   await workbook(page).planBatch('12', 'Cream card, letter');
   await workbook(page).turnTo('sheets');
   await expect(page.getByRole('heading', { name: /sheets? of Cream card, letter$/ })).toBeVisible();

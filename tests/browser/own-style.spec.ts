@@ -37,7 +37,7 @@ test('a style somebody sent is checked, makes a box that changes size, and is th
     await workbook(page).turnTo(name);
     await expect(page.getByText('This page didn’t load')).toHaveCount(0);
   }
-  await expect(page.getByText(/^Cut a piece 9 × /).first()).toBeVisible();
+  await expect(page.getByText(/^Cut 9 × /).first()).toBeVisible();
 
   // The planner is a worker of its own, which has to know the style too: 9 × 7 in fits once on a letter sheet, and a tenth of 12 is 2 spares.
   await workbook(page).planBatch('12', 'Cream card, letter');

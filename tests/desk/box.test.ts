@@ -47,8 +47,8 @@ describe('desk card', () => {
 
   test('as text it is numbered for reading', async () => {
     const { printed } = await callDesk(['card', ...trade, '--format', 'text']);
-    expect(printed).toContain('1. Cut a piece 11 × 4 1/2 in.');
-    expect(printed).toContain('2. Lay it good side up. Score at 3 1/2, 5, 8 1/2 and 10 in.');
+    expect(printed).toContain('1. Cut 11 × 4 1/2 in.');
+    expect(printed).toContain('2. Good side up. Score at 3 1/2, 5, 8 1/2 and 10 in.');
   });
 
   test('a saved recipe gives the same card as its sizes typed, on the tool of the same file', async () => {
@@ -68,7 +68,7 @@ describe('desk card', () => {
       '--set',
       'height=75mm',
     ];
-    expect((await readCard(metric)).pieces[0]?.words[0]?.headline).toMatch(/^Cut a piece 285 mm/);
+    expect((await readCard(metric)).pieces[0]?.words[0]?.headline).toMatch(/^Cut 285 mm/);
     expect((await readCard([...metric, '--unit', 'in'])).unit).toBe('in');
   });
 });

@@ -35,7 +35,7 @@ describe('the handout on paper', () => {
     for (const words of [
       'Seed <box>',
       'You need',
-      'Cut a piece 11 × 4½ in.',
+      'Cut 11 × 4½ in.',
       '279.4 mm',
       TIP,
       'Score twice, lightly.',

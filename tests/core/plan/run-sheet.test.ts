@@ -63,7 +63,7 @@ describe('the run sheet of a batch in two colours', () => {
     for (const { work } of flat) {
       expect(work).toMatchObject({ do: 'card', lies: { turned: 'not', flipped: true } });
       expect(work.do === 'card' && work.steps[0]?.headline).not.toMatch(
-        /^(Half turn|Quarter turn|Turn over|Lay it|Back again)/,
+        /^(Half turn|Quarter turn|Turn (over|back|inside|good)|Good side up|Inside up)/,
       );
     }
   });
@@ -73,9 +73,9 @@ describe('the run sheet of a batch in two colours', () => {
       stepsOf(sheet, act)
         .flatMap(({ work }) => (work.do === 'card' ? work.steps : []))
         .map(({ headline }) => headline);
-    expect(glued('glue').at(-1)).toMatch(/Fold the front wall over flat onto the tab\.$/);
+    expect(glued('glue').at(-1)).toMatch(/Fold the front wall over onto it\.$/);
     expect(glued('glue').join()).not.toMatch(/flap/);
-    expect(glued('close-bottom').at(-1)).toMatch(/Fold it in onto the front bottom flap\.$/);
+    expect(glued('close-bottom').at(-1)).toMatch(/Fold it in onto the front flap\.$/);
   });
 
   it('counts sheets, pieces and boxes: 20 + 8 + 8 sheets, 23 and 22 of each', () => {

@@ -32,7 +32,11 @@ export function cardSteps(
       marks: bigMarks(group.acts, speech.ruler),
       details: said[i]?.details ?? [],
       template: said[i]?.template ?? [],
-      tips: tipsFor(group, { piece, box, tool, groups, speech }),
+      tips: tipsFor(
+        group,
+        { piece, box, tool, groups, speech },
+        [said[i]?.headline ?? [], said[i]?.details ?? []].flat().join(' '),
+      ),
       cautions: CAUTIONS_FOR[group.kind],
       ops: { from: group.from, to: group.to },
       lie: group.lie,

@@ -49,3 +49,18 @@ function withNoun(words: readonly string[], noun: readonly string[]): readonly s
   if (ARE_NOUNS.includes(last) && noun.length === 1) return words;
   return [...words, ...noun.filter((word) => !words.includes(word))];
 }
+
+/** What panels are called in a sentence: where a piece has no flaps but those of its bottom (or of a lid's top), they are its flaps. */
+export function spokenLabels(labels: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+  const isFlap = (label: string): boolean => / flap( \d+)?$/.test(label);
+  for (const end of ['bottom', 'top']) {
+    const shorter = [...labels].map(
+      ([panel, label]) =>
+        [panel, isFlap(label) ? label.replace(new RegExp(`\\b${end} flap`), 'flap') : label] as const,
+    );
+    const isWhole = [...labels].every(([, label]) => !isFlap(label) || label.includes(`${end} flap`));
+    const isClear = new Set(shorter.map(([, label]) => label)).size === labels.size;
+    if (isWhole && isClear) return new Map(shorter);
+  }
+  return labels;
+}

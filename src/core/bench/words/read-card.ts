@@ -19,6 +19,7 @@ export function readCard(
     lie: { quarters: 0, mirrored: key.fence === 'right' },
     templates: new Map(),
     before: [],
+    turned: null,
     it: [],
     stuck: new Map(),
   };
@@ -49,7 +50,7 @@ function hear(heard: HeardSoFar, op: BenchOp): HeardSoFar {
     case 'blank':
       return { ...heard, blank: op };
     case 'turn':
-      return { ...heard, lie: turned(heard.lie, op.quarters) };
+      return { ...heard, lie: turned(heard.lie, op.quarters), turned: op.quarters };
     case 'flip':
       return { ...heard, lie: flipped(heard.lie) };
     case 'stick':

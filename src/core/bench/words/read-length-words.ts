@@ -4,7 +4,7 @@ import type { BenchPoint } from '../types';
 /** A length as a card says it; what stands in brackets is the whole truth. Null if it is none. */
 export function readSaid(words: string, unit: LengthUnit): Ticks | null {
   const [, exact] = /\(([^)]*)\)$/.exec(words) ?? [];
-  const read = readLength(exact ?? words, unit);
+  const read = exact === undefined ? readLength(words, unit) : readLength(exact, 'mm');
   return read.ok ? read.length : null;
 }
 

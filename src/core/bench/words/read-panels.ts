@@ -9,7 +9,11 @@ export function readPanels(words: string, labels: ReadonlyMap<string, string>): 
 function readPart(part: string, labels: ReadonlyMap<string, string>): readonly string[] | null {
   const [, phrase] = /^(?:the |all \w+ |both |(?=.*\d$))(.+)$/.exec(part) ?? [];
   if (phrase === undefined) return null;
-  const called = (name: string): string | undefined => [...labels].find(([, label]) => label === name)?.[0];
+  /** By its name, or by some words of it that no other has: `right flap` for the only bottom flap at the right. */
+  const called = (name: string): string | undefined => {
+    const found = [...labels].filter(([, label]) => hasWords(label, name.split(' ')));
+    return (found.find(([, label]) => label === name) ?? (found.length === 1 ? found[0] : undefined))?.[0];
+  };
   const exact = called(phrase);
   if (exact !== undefined) return [exact];
   const [, row = '', from, to] = /^(.+) (\d+) to (\d+)$/.exec(phrase) ?? [];
@@ -24,9 +28,12 @@ function readPart(part: string, labels: ReadonlyMap<string, string>): readonly s
   if (names.length > 1)
     return readListed(names.slice(0, -1), `${last ?? ''} ${one}`.trim().split(' '), called);
   const wanted = [...(last?.split(' ') ?? []), one];
-  const meant = [...labels].filter(([, label]) => wanted.every((word) => label.split(' ').includes(word)));
+  const meant = [...labels].filter(([, label]) => hasWords(label, wanted));
   return meant.length > 0 ? meant.map(([panel]) => panel) : null;
 }
+
+const hasWords = (label: string, words: readonly string[]): boolean =>
+  words.every((word) => label.split(' ').includes(word));
 
 /** `right`, before `left bottom flap`: each is called with the words that the last one ends with. */
 function readListed(

@@ -6,7 +6,7 @@ import { firstLie } from '../first-lie';
 import type { BenchOp, BenchPoint, CardFace, CloseWay, HoleKind } from '../types';
 import { every, readSaid, readSaidList, readSaidPoint, splitList } from './read-length-words';
 import { readPanels } from './read-panels';
-import { HOLE_WORDS, type Op } from './say-act';
+import type { Op } from './say-act';
 
 /** What a reader of the card knows besides its words. */
 export interface CardKey {
@@ -24,6 +24,8 @@ export interface HeardSoFar {
   readonly blank: Blank | null;
   readonly lie: Lie;
   readonly templates: ReadonlyMap<string, readonly BenchPoint[]>;
+  /** By how many quarters it was turned last. */
+  readonly turned: 1 | 2 | 3 | null;
   /** What the step before said. */
   readonly before: readonly BenchOp[];
   /** The panels named last, which `it` and `them` mean. */
@@ -36,27 +38,32 @@ type Reader = (words: readonly string[], heard: HeardSoFar) => readonly BenchOp[
 
 /** Each kind of sentence and what it says. The words are the card's own; nothing is shared with what writes them. */
 const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
-  [/^Cut a piece (.+) × (.+?)( in| mm)?\.$/, readBlank],
-  [/^(?:Back again: )?(half turn|quarter turn clockwise|quarter turn counterclockwise)\.$/i, readTurn],
+  [/^Cut (\d.*?) × (.+?)( in| mm)?\.$/, readBlank],
+  [/^(half turn|quarter turn clockwise|quarter turn counterclockwise)\.$/i, readTurn],
+  [
+    /^Turn back\.$/,
+    (_, { turned }) => turned && [{ op: 'turn', quarters: quartersOf(-turned) as 1 | 2 | 3 }],
+  ],
   [/^(half turn|quarter turn clockwise|quarter turn counterclockwise); the same\.$/i, readAgain],
   [/^Do the same at the (top)\.$/, readAtTop],
-  [/^Turn over(?:, left to right)?: (?:good side|inside) up\.$/, () => [{ op: 'flip' }]],
-  [/^Lay it (good side|inside) up(?:, (.+) from the drawing)?\.$/, readFirstLie],
-  [/^(Score|Slit) at (.+), from (the near edge|.+) up to (.+)\.$/, readStopped],
+  [/^Turn (?:over left to right, )?(?:good side|inside) up\.$/, () => [{ op: 'flip' }]],
+  [/^(Good side|Inside) up(?:, (.+) from the drawing)?\.$/, readFirstLie],
+  [/^(Score|Slit) at (.+), from (.+) up\.$/, readStopped],
   [
     /^Score at (.+)\.$/,
     ([at = ''], { key }) => eachLength(at, key.unit, (at) => ({ op: 'score', at, span: null })),
   ],
   [/^Slit the lower (.+) at (.+)\.$/, ([to = '', at = ''], { key }) => slits(at, '0 mm', to, key.unit)],
   [/^Cut away (?:the (.+)|all four) corners?: (.+) × (.+?)( in| mm)?\.$/, readCorners],
-  [/^(?:(Score|Slit|Snip off) from|From) (.+?)(; keep the smaller part)?(?:; the same (.+))?\.$/, readLines],
+  [/^(Score|Slit|Snip) from (.+?)(; keep the smaller part)?(?:; the same (.+))?\.$/, readRuled],
   [/^Cut out the window from (.+) to (.+)\.$/, readUprightWindow],
   [/^Cut out the window with corners (.+)\.$/, readWindow],
   [
-    /^Fold every score right over(?:, (away from|towards) its scored side)?; rub down, open flat\.$/,
+    /^Fold every score right over(?:, (away from|towards) its scored side)?; rub down, open\.$/,
     ([way]) => [{ op: 'crease', over: way === 'towards' ? 'groove' : 'bead' }],
   ],
-  [/^Tape the (inside|outside) of (.+): (\d+) strips?(?: each)?, (.+?)\.$/, readStick],
+  [/^(Tape|Press) (.+), and (.+)\.$/, readTogether],
+  [/^Tape the (inside|outside) of (.+?), (?:(\d+) strips of )?([^,]+?)( each)?\.$/, readStick],
   [
     /^Dab liquid glue on the (inside|outside) of (.+)\.$/,
     ([face, panels = ''], heard) =>
@@ -69,17 +76,19 @@ const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
   ],
   [/^Press (.+), each to (?:the (inside|outside) of )?the next (.+)\.$/, readRing],
   [/^Press (.+?) to (?:the (inside|outside) of )?(.+)\.$/, readGlue],
-  [/^Fold (.+?) (over flat|up|in) onto (.+)\.$/, readFoldOnto],
+  [/^Fold (.+) (over|up|in) onto their tabs\.$/, readFoldOntoTheirs],
+  [/^Fold (.+?) (over|up|in) onto (.+)\.$/, readFoldOnto],
   ...readsOfClose(),
   [/^(?:Score|Cut) along the template\.$|^Cut out the holes\.$/, () => []],
   [/^Cut corner to corner, across × up\.$/, () => []],
+  [/^(\d.* × .+?)(; keep the smaller part)?(?:; the same (.+))?\.$/, readPath],
 ];
 
 /** Lines laid out by template: their points were read before. */
 const TEMPLATE_LINES = [
   /^(Curve \d+), from .+, (.+) deep\.$/,
   /^(Cut \d+), from .+?(; keep the smaller part)?\.$/,
-  /^(Hole \d+), (an? \D+ .+ × .+, its middle at .+)\.$/,
+  /^(Hole \d+): ([a-z ]+, .+, middle at .+)\.$/,
 ] as const;
 
 /** The acts that a sentence says, or null if it says nothing known. */
@@ -123,15 +132,19 @@ function readTemplateLine(
   return rise === null ? null : [{ op: 'scoreCurve', points, rise }];
 }
 
+const HOLES: readonly HoleKind[] = ['window', 'rounded window', 'arch', 'round', 'oval', 'heart', 'slot'];
+
 /** Which kind of hole, if its size and middle are those of its points; a middle between two ticks is said as either. */
 function readHole(
   what: string,
   points: readonly BenchPoint[],
   unit: LengthUnit,
 ): Op<'window'>['hole'] | null {
-  const [, kind, wide = '', high = '', at = ''] =
-    /^(an? \D+) (.+) × (.+), its middle at (.+)$/.exec(what) ?? [];
-  const [across, up, middle] = [readSaid(wide, unit), readSaid(high, unit), readSaidPoint(at, unit)];
+  const [, kind, wide = '', high, mark = '', at = ''] =
+    /^([a-z ]+), (.+?)(?: × (.+?))?( in| mm)?, middle at (.+)$/.exec(what) ?? [];
+  const up = readSaid(`${high ?? wide}${mark}`, unit);
+  const across = high === undefined ? up : readSaid(wide, unit);
+  const middle = readSaidPoint(at, unit);
   if (across === null || up === null || middle === null) return null;
   const fits = (all: readonly number[], long: number, mid: number): boolean => {
     const [least, most] = [Math.min(...all), Math.max(...all)];
@@ -148,8 +161,7 @@ function readHole(
       up,
       middle.y,
     );
-  const called = (Object.keys(HOLE_WORDS) as HoleKind[]).find((each) => HOLE_WORDS[each] === kind);
-  return same ? (called ?? null) : null;
+  return same ? (HOLES.find((each) => each === kind) ?? null) : null;
 }
 
 /** `11 × 4 1/2 in`: where both are on their marks the unit is said once. */
@@ -198,7 +210,7 @@ function readFirstLie(
   [face, turn]: readonly (string | undefined)[],
   { lie, key: { fence, tabEnd } }: HeardSoFar,
 ): BenchOp[] {
-  const drawn = firstLie(tabEnd, face === 'good side');
+  const drawn = firstLie(tabEnd, face === 'Good side');
   const said = turn === undefined ? 0 : quartersSaid(turn, 'left');
   const wanted = asSeen({ ...drawn, quarters: quartersOf(drawn.quarters + said) }, fence);
   const flips = wanted.mirrored !== lie.mirrored;
@@ -213,20 +225,32 @@ function eachLength(words: string, unit: LengthUnit, act: (at: Ticks) => BenchOp
   return readSaidList(words, unit)?.map(act) ?? null;
 }
 
+/** Marks and stops: `from 3 in` to the far edge, or `from 1 to 2 and 4 to 5 in`, every mark with every stop. */
 function readStopped(
-  [verb, at = '', from = '', to = '']: readonly string[],
+  [verb, at = '', stops = '']: readonly string[],
   { key, blank, lie }: HeardSoFar,
 ): readonly BenchOp[] | null {
-  const start = from === 'the near edge' ? '0 mm' : from;
-  if (to === 'the far edge') {
-    const [a, b] = [readSaid(start, key.unit), blank && sizeAsItLies(blank, lie).up];
-    if (a === null || b === null) return null;
-    return eachLength(at, key.unit, (place) => ({ op: 'slit', at: place, from: a, to: b }));
+  const { unit } = key;
+  if (!stops.includes(' to ')) {
+    const [from, to] = [readSaid(stops, unit), blank && sizeAsItLies(blank, lie).up];
+    if (from === null || to === null) return null;
+    return eachLength(at, unit, (place) => ({ op: 'slit', at: place, from, to }));
   }
-  if (verb === 'Slit') return slits(at, start, to, key.unit);
-  const [a, b] = [readSaid(start, key.unit), readSaid(to, key.unit)];
-  if (a === null || b === null) return null;
-  return eachLength(at, key.unit, (place) => ({ op: 'score', at: place, span: { from: a, to: b } }));
+  const spans = every(splitList(stops), (span) => {
+    const [from, to] = span.split(' to ').map((end) => readSaid(end, unit));
+    return from == null || to == null ? null : { from, to };
+  });
+  return (
+    spans &&
+    (every(spans, ({ from, to }) =>
+      eachLength(at, unit, (place) =>
+        verb === 'Slit'
+          ? { op: 'slit', at: place, from, to }
+          : { op: 'score', at: place, span: { from, to } },
+      ),
+    )?.flat() ??
+      null)
+  );
 }
 
 function slits(at: string, from: string, to: string, unit: LengthUnit): readonly BenchOp[] | null {
@@ -255,31 +279,65 @@ function readCorners(
 const readPoints = (words: readonly string[], { key }: HeardSoFar): readonly BenchPoint[] | null =>
   every(words, (one) => readSaidPoint(one, key.unit));
 
-/** A run of points from edge to edge or between two places, and its mirrors on the card as it lies. */
-function readLines(
-  [verb, way = '', smaller, same]: readonly (string | undefined)[],
+/** A run of points as it is, and wherever it comes again on the card as it lies. */
+function readRuns(
+  points: readonly BenchPoint[] | null,
+  same: string | undefined,
+  { key, blank, lie }: HeardSoFar,
+): readonly (readonly BenchPoint[])[] | null {
+  if (!points || !blank || points.length < 2) return null;
+  if (same === undefined) return [points];
+  const { across, up } = sizeAsItLies(blank, lie);
+  const [, by, way] = /^(.+) farther (across|up)$/.exec(same) ?? [];
+  if (by !== undefined) {
+    const moved = (far: Ticks) =>
+      points.map(({ x, y }) => (way === 'up' ? { x, y: ticks(y + far) } : { x: ticks(x + far), y }));
+    const runs = readSaidList(by, key.unit)?.map(moved);
+    return runs ? [points, ...runs] : null;
+  }
+  const mirrored = ([left, near]: Sides) =>
+    points.map(({ x, y }) => ({ x: left > 0 ? x : ticks(across - x), y: near > 0 ? y : ticks(up - y) }));
+  const runs = readMirrors(same)?.map(mirrored);
+  return runs ? [points, ...runs] : null;
+}
+
+/** Straight lines: `A to B to C`, one after the other, and more of them after `and from`. */
+function readRuled(
+  [verb, ways = '', smaller, same]: readonly (string | undefined)[],
   heard: HeardSoFar,
 ): readonly BenchOp[] | null {
-  const points = readPoints(way.split(/ to |, /), heard);
-  if (!points || !heard.blank || points.length < 2) return null;
-  const { across, up } = sizeAsItLies(heard.blank, heard.lie);
-  const again = same === undefined ? [] : readMirrors(same);
-  if (!again) return null;
-  const runs = [[1, 1] as const, ...again].map(([left, near]) =>
-    points.map(({ x, y }) => ({
-      x: left > 0 ? x : ticks(across - x),
-      y: near > 0 ? y : ticks(up - y),
-    })),
+  const keeps = smaller === undefined ? {} : ({ keeps: 'smaller' } as const);
+  const runs = every(ways.split(', and from '), (way) =>
+    readRuns(readPoints(way.split(' to '), heard), same, heard),
   );
-  return every(runs, (run): BenchOp | null => {
-    const [a, b] = run;
-    if (!a || !b) return null;
-    const keeps = smaller === undefined ? {} : ({ keeps: 'smaller' } as const);
-    if (verb === undefined) return { op: 'cutPath', points: run, curved: false, ...keeps };
-    if (run.length !== 2) return null;
-    if (verb === 'Snip off') return { op: 'snip', a, b, ...keeps };
-    return { op: verb === 'Score' ? 'scoreLine' : 'slitLine', a, b };
-  });
+  return (
+    runs?.flat().flatMap((run) =>
+      run.slice(1).map((b, i): BenchOp => {
+        const a = run[i] ?? b;
+        if (verb === 'Snip') return { op: 'snip', a, b, ...keeps };
+        return { op: verb === 'Score' ? 'scoreLine' : 'slitLine', a, b };
+      }),
+    ) ?? null
+  );
+}
+
+/** A cut from edge to edge, corner by corner. */
+function readPath(
+  [way = '', smaller, same]: readonly (string | undefined)[],
+  heard: HeardSoFar,
+): readonly BenchOp[] | null {
+  const keeps = smaller === undefined ? {} : ({ keeps: 'smaller' } as const);
+  const runs = readRuns(readPoints(way.split(', '), heard), same, heard);
+  return runs?.map((points) => ({ op: 'cutPath', points, curved: false, ...keeps })) ?? null;
+}
+
+/** Two sentences with one verb. */
+function readTogether(
+  [verb = '', one = '', other = '']: readonly string[],
+  heard: HeardSoFar,
+): readonly BenchOp[] | null {
+  const [first, second] = [readSentence(`${verb} ${one}.`, heard), readSentence(`${verb} ${other}.`, heard)];
+  return first && second && [...first, ...second];
 }
 
 type Sides = readonly [acrossKept: 1 | -1, upKept: 1 | -1];
@@ -308,7 +366,7 @@ function readWindow([corners = '']: readonly string[], heard: HeardSoFar): Bench
 }
 
 function readStick(
-  [face, panels = '', strips, long = '']: readonly string[],
+  [face, panels = '', strips = '1', long = '']: readonly (string | undefined)[],
   heard: HeardSoFar,
 ): readonly BenchOp[] | null {
   const length = readSaid(long, heard.key.unit);
@@ -344,14 +402,14 @@ function readGlue(
   return panels && ontos && panels.flatMap((panel) => ontos.map((onto) => press(panel, onto, lap, heard)));
 }
 
-const WAYS_ONTO: Readonly<Record<string, CloseWay>> = { 'over flat': 'flat', up: 'up', in: 'in' };
+const WAYS_ONTO: Readonly<Record<string, CloseWay>> = { over: 'flat', up: 'up', in: 'in' };
 
 /** One panel folded onto others and pressed: it has the adhesive, or they have. */
 function readFoldOnto(
   [which = '', way = '', met = '']: readonly string[],
   heard: HeardSoFar,
 ): BenchOp[] | null {
-  const [panels, others] = [readThose(which, heard), readPanels(met, heard.key.labels)];
+  const [panels, others] = [readThose(which, heard), readThose(met, heard)];
   const [folded] = panels ?? [];
   const how = WAYS_ONTO[way];
   if (panels?.length !== 1 || folded === undefined || !others || how === undefined) return null;
@@ -361,6 +419,25 @@ function readFoldOnto(
       heard.stuck.has(folded)
         ? press(folded, other, undefined, heard)
         : press(other, folded, undefined, heard),
+    ),
+  ];
+}
+
+/** Walls, each onto the tabs with adhesive that are named after it. */
+function readFoldOntoTheirs([which = '', way = '']: readonly string[], heard: HeardSoFar): BenchOp[] | null {
+  const { labels } = heard.key;
+  const walls = readThose(which, heard);
+  const how = WAYS_ONTO[way];
+  const words = (panel: string): readonly string[] => labels.get(panel)?.split(' ') ?? [];
+  const places = (wall: string): readonly string[] =>
+    words(wall).filter((word) => word !== words(wall).at(-1));
+  if (!walls || how === undefined) return null;
+  return [
+    { op: 'close', panels: walls, by: 'fold', way: how, tip: null },
+    ...walls.flatMap((wall) =>
+      [...heard.stuck.keys()]
+        .filter((tab) => places(wall).every((word) => words(tab).includes(word)))
+        .map((tab) => press(tab, wall, undefined, heard)),
     ),
   ];
 }
@@ -388,20 +465,20 @@ function readsOfClose(): readonly (readonly [RegExp, Reader])[] {
   const turn = (by: 'fold' | 'tuck', way: CloseWay, panels: readonly string[] | null): BenchOp[] | null =>
     panels && [{ op: 'close', panels, by, way, tip: null }];
   const ways: readonly (readonly [RegExp, CloseWay])[] = [
-    [/^Fold (.+) over flat\.$/, 'flat'],
-    [/^Fold (.+) back flat, outward\.$/, 'back'],
+    [/^Fold (.+) over\.$/, 'flat'],
+    [/^Fold (.+) back\.$/, 'back'],
     [/^Fold (.+?) up(, then .+)?\.$/, 'up'],
     [/^Fold (.+?) in(, then .+)?\.$/, 'in'],
     [/^Fold (.+?) out(, then .+)?\.$/, 'out'],
     [/^Bring (.+) together\.$/, 'together'],
   ];
   return [
-    [/^Open it up and square it\.$/, () => turn('fold', 'open', [])],
-    [/^Open it up and tuck it in\.$/, () => turn('tuck', 'open', [])],
+    [/^Open and square it\.$/, () => turn('fold', 'open', [])],
+    [/^Open and tuck it in\.$/, () => turn('tuck', 'open', [])],
     [
-      /^Close the (.+) and tuck it in\.$/,
+      /^Tuck (the (?:.+ )?lid) in\.$/,
       ([lid = ''], { key }) =>
-        turn('tuck', 'in', readPanels(`the ${lid} and the ${lid.replace(/lid$/, 'tuck')}`, key.labels)),
+        turn('tuck', 'in', readPanels(`${lid} and ${lid.replace(/lid$/, 'tuck')}`, key.labels)),
     ],
     [/^Tuck (.+) in\.$/, ([panels = ''], heard) => turn('tuck', 'in', readThose(panels, heard))],
     ...ways.map(([pattern, way]): readonly [RegExp, Reader] => [

@@ -1,8 +1,8 @@
 import { type BlankSide, tabEndOf } from '../../net/tab-end';
 import type { PieceNet } from '../../net/types';
-import { type Ruler, roundToTick, spellLength, type Ticks, ticks } from '../../units';
-import type { BenchOp, BenchPoint, BenchTool, CardFace, CloseWay, HoleKind } from '../types';
-import { panelLabels } from './panel-labels';
+import { printLength, type Ruler, roundToTick, spellLength, type Ticks, ticks } from '../../units';
+import type { BenchOp, BenchPoint, BenchTool, CardFace, CloseWay } from '../types';
+import { panelLabels, spokenLabels } from './panel-labels';
 import { isRing } from './panel-ring';
 import { sayLength, sayLengths, sayList, sayPlace } from './say-length';
 import { type Labels, sayPanels } from './say-panels';
@@ -23,21 +23,23 @@ export const speechFor = (tool: BenchTool, piece: PieceNet): Speech => ({
   ruler: { unit: tool.unit, finest: tool.finestMark },
   fence: tool.fence ?? 'left',
   tabEnd: tabEndOf(piece),
-  labels: panelLabels(piece),
+  labels: spokenLabels(panelLabels(piece)),
 });
+
+/** `11 × 4 1/2 in`, across first. */
+const saySize = (across: Ticks, up: Ticks, ruler: Ruler): string =>
+  sayLengths([across, up], ruler).replace(' and ', ' × ');
 
 /** With the fence on the right everything is measured in a mirror, so left is right and a turn runs the other way. */
 const side = (measured: 'left' | 'right', { fence }: Speech): 'left' | 'right' =>
   fence === 'left' ? measured : measured === 'left' ? 'right' : 'left';
 
 export const sayBlank = ({ across, up }: Op<'blank'>, { ruler }: Speech): string =>
-  `Cut a piece ${sayLengths([across, up], ruler).replace(' and ', ' × ')}.`;
+  `Cut ${saySize(across, up, ruler)}.`;
 
-/** `back`: the card lies as it lay at first. */
-export function sayTurn(turn: Op<'turn'>, back: boolean, { fence }: Speech): string {
-  const words = turnWords(turn, fence);
-  return back ? `Back again: ${words}.` : `${capital(words)}.`;
-}
+/** `back`: it undoes the turn before. */
+export const sayTurn = (turn: Op<'turn'>, back: boolean, { fence }: Speech): string =>
+  back ? 'Turn back.' : `${capital(turnWords(turn, fence))}.`;
 
 /** Measured from a fence on the right, a turn runs the other way. */
 export function turnWords({ quarters }: Op<'turn'>, fence: Speech['fence']): string {
@@ -47,17 +49,13 @@ export function turnWords({ quarters }: Op<'turn'>, fence: Speech['fence']): str
 
 /** Which way it is turned over matters only while something is still measured. */
 export const sayFlip = (outsideUp: boolean, measured: boolean): string =>
-  `Turn over${measured ? ', left to right' : ''}: ${outsideUp ? 'good side up' : 'inside up'}.`;
+  `Turn ${measured ? 'over left to right, ' : ''}${outsideUp ? 'good side up' : 'inside up'}.`;
 
-/** Scores with the same stops, in one breath. */
-export function sayScores(scores: readonly Op<'score'>[], { ruler }: Speech): string {
-  const at = sayLengths(
-    scores.map((score) => score.at),
-    ruler,
-  );
-  const span = scores[0]?.span ?? null;
-  return span ? `Score at ${at}, ${saySpan(span, ruler)}.` : `Score at ${at}.`;
-}
+/** Scores at these marks, each between the same stops. */
+export const sayScores = (at: readonly Ticks[], spans: readonly Span[], { ruler }: Speech): string =>
+  spans.length > 0
+    ? `Score at ${sayLengths(at, ruler)}, ${saySpans(spans, ruler)}.`
+    : `Score at ${sayLengths(at, ruler)}.`;
 
 /** Slits of the same length, in one breath. `up`: the card's length as it lies. */
 export function saySlits(slits: readonly Op<'slit'>[], up: Ticks, { ruler }: Speech): string {
@@ -68,14 +66,20 @@ export function saySlits(slits: readonly Op<'slit'>[], up: Ticks, { ruler }: Spe
   const [first] = slits;
   if (!first) return '';
   if (first.from === 0) return `Slit the lower ${sayLength(first.to, ruler)} at ${at}.`;
-  if (first.to === up) return `Slit at ${at}, from ${sayLength(first.from, ruler)} up to the far edge.`;
-  return `Slit at ${at}, ${saySpan(first, ruler)}.`;
+  if (first.to === up) return `Slit at ${at}, from ${sayLength(first.from, ruler)} up.`;
+  return `Slit at ${at}, ${saySpans([first], ruler)}.`;
 }
 
-const saySpan = ({ from, to }: Pick<Op<'slit'>, 'from' | 'to'>, ruler: Ruler): string =>
-  from === 0
-    ? `from the near edge up to ${sayLength(to, ruler)}`
-    : `from ${sayLength(from, ruler)} up to ${sayLength(to, ruler)}`;
+export type Span = Pick<Op<'slit'>, 'from' | 'to'>;
+
+/** `from 2 1/2 to 5 and 7 1/2 to 10 in up`, off the near edge; the unit is said once if every end is on its mark. */
+function saySpans(spans: readonly Span[], ruler: Ruler): string {
+  const ends = spans.flatMap(({ from, to }) => [from, to]);
+  const bare = ends.every((end) => printLength(end, ruler).exact);
+  const say = (end: Ticks) =>
+    bare ? sayLength(end, ruler).slice(0, -ruler.unit.length - 1) : sayLength(end, ruler);
+  return `from ${sayList(spans.map(({ from, to }) => `${say(from)} to ${say(to)}`))}${bare ? ` ${ruler.unit}` : ''} up`;
+}
 
 /** Corners of the same size, in one breath. */
 export function sayCorners(corners: readonly Op<'corner'>[], speech: Speech): string {
@@ -85,26 +89,20 @@ export function sayCorners(corners: readonly Op<'corner'>[], speech: Speech): st
   });
   const [first] = corners;
   if (!first) return '';
-  const size = sayLengths([first.across, first.up], speech.ruler).replace(' and ', ' × ');
+  const size = saySize(first.across, first.up, speech.ruler);
   if (corners.length === 4) return `Cut away all four corners: ${size}.`;
   return `Cut away the ${sayList(names)} corner${corners.length > 1 ? 's' : ''}: ${size}.`;
 }
 
-const sayWay = (points: readonly BenchPoint[], { ruler }: Speech): string => {
-  const [first = '', ...rest] = points.map((point) => sayPlace(point, ruler));
-  return `from ${first} to ${rest.join(', ')}`;
-};
+/** `from 10 × 3 to 11 × 2 5/8`, and on from there as far as the lines run. */
+export const sayWay = (points: readonly BenchPoint[], { ruler }: Speech): string =>
+  `from ${points.map((point) => sayPlace(point, ruler)).join(' to ')}`;
 
-export const sayRuler = ({ op, a, b }: Op<'scoreLine' | 'slitLine'>, again: string, speech: Speech): string =>
-  `${op === 'scoreLine' ? 'Score' : 'Slit'} ${sayWay([a, b], speech)}${again}.`;
+export const sayKept = ({ keeps }: Pick<Op<'snip' | 'cutPath'>, 'keeps'>): string =>
+  keeps ? '; keep the smaller part' : '';
 
-const sayKept = ({ keeps }: Op<'snip' | 'cutPath'>): string => (keeps ? '; keep the smaller part' : '');
-
-export const saySnip = (snip: Op<'snip'>, again: string, speech: Speech): string =>
-  `Snip off ${sayWay([snip.a, snip.b], speech)}${sayKept(snip)}${again}.`;
-
-export const sayPath = (path: Op<'cutPath'>, again: string, speech: Speech): string =>
-  `${capital(sayWay(path.points, speech))}${sayKept(path)}${again}.`;
+export const sayPath = (path: Op<'cutPath'>, again: string, { ruler }: Speech): string =>
+  `${path.points.map((point) => sayPlace(point, ruler)).join(', ')}${sayKept(path)}${again}.`;
 
 /** A window with level and upright sides is known by two corners. */
 export function sayWindow({ ring }: Op<'window'>, speech: Speech): string {
@@ -127,25 +125,16 @@ export const sayCurve = (name: string, { points, rise }: Op<'scoreCurve'>, { rul
 export const sayCurvedCut = (name: string, path: Op<'cutPath'>, speech: Speech): string =>
   `${capital(name)}, ${sayEnds(path.points, speech.ruler)}${sayKept(path)}.`;
 
-export const HOLE_WORDS: Readonly<Record<HoleKind, string>> = {
-  window: 'a window',
-  'rounded window': 'a window with rounded corners',
-  arch: 'an arch',
-  round: 'a round hole',
-  oval: 'an oval',
-  heart: 'a heart',
-  slot: 'a slot',
-};
-
-/** `Hole 1, a round hole 1/4 in × 1/4 in, its middle 2 in across, 3 in up.` The middle is what a punch is set on. */
+/** `Hole 1: round, 1/4 in, middle at 2 × 3.` The middle is what a punch is set on. */
 export function sayHole(name: string, { hole, ring }: Op<'window'>, { ruler }: Speech): string {
   const [across, up] = [ring.map(({ x }) => x), ring.map(({ y }) => y)].map((all) => ({
     least: Math.min(...all),
     most: Math.max(...all),
   })) as [Extent, Extent];
-  const long = ({ least, most }: Extent) => sayLength(ticks(most - least), ruler);
+  const [wide, high] = [across, up].map(({ least, most }) => ticks(most - least)) as [Ticks, Ticks];
   const middle = ({ least, most }: Extent) => roundToTick((least + most) / 2);
-  return `${capital(name)}, ${HOLE_WORDS[hole]} ${long(across)} × ${long(up)}, its middle at ${sayPlace({ x: middle(across), y: middle(up) }, ruler)}.`;
+  const size = hole === 'round' && wide === high ? sayLength(wide, ruler) : saySize(wide, high, ruler);
+  return `${capital(name)}: ${hole}, ${size}, middle at ${sayPlace({ x: middle(across), y: middle(up) }, ruler)}.`;
 }
 
 interface Extent {
@@ -170,19 +159,19 @@ const millimetre = (length: Ticks): string => spellLength(length, 'mm').replace(
 export function sayCrease({ over }: Op<'crease'>, { scoredOnBoth = false }: Speech): string {
   const way =
     over === 'groove' ? ', towards its scored side' : scoredOnBoth ? ', away from its scored side' : '';
-  return `Fold every score right over${way}; rub down, open flat.`;
+  return `Fold every score right over${way}; rub down, open.`;
 }
 
-/** Adhesive on panels that take the same. */
+/** Adhesive on panels that take the same: `the outside of the tab, 3 in`, `the inside of both flaps, 2 strips of 3 in each`. */
 export function sayStick(sticks: readonly Op<'stick'>[], { ruler, labels }: Speech): string {
   const [first] = sticks;
   if (!first) return '';
   const { face, tape } = first;
   const panels = sayPanels([...new Set(sticks.map(({ panel }) => panel))], labels);
   if (tape === 'glue') return `Dab liquid glue on the ${face} of ${panels}.`;
-  const strips = tape.strips === 1 ? '1 strip' : `${tape.strips} strips`;
+  const strips = tape.strips === 1 ? '' : `${tape.strips} strips of `;
   const each = sticks.length > 1 ? ' each' : '';
-  return `Tape the ${face} of ${panels}: ${strips}${each}, ${sayLength(tape.length, ruler)}.`;
+  return `Tape the ${face} of ${panels}, ${strips}${sayLength(tape.length, ruler)}${each}.`;
 }
 
 /** Whether adhesive on one face meets the other face of what it is pressed to, as it does wherever the words do not say otherwise. */
@@ -206,7 +195,7 @@ export function sayGlue(
 }
 
 /**
- * A fold and the press it ends in, in one sentence: `Fold the front wall over flat onto the tab`, which has the adhesive, or `Fold the back flap
+ * A fold and the press it ends in, in one sentence: `Fold the front wall over onto the tab`, which has the adhesive, or `Fold the back flap
  * in onto the front flap`, which has none. Null where it takes two.
  */
 export function sayFoldOnto(
@@ -227,21 +216,52 @@ export function sayFoldOnto(
   return `Fold ${sayPanels([folded], speech.labels)} ${way} onto ${onto}.`;
 }
 
-const ONTO: Partial<Readonly<Record<CloseWay, string>>> = { flat: 'over flat', up: 'up', in: 'in' };
+/** Walls that each fold onto the tabs named after them: `Fold the left and right walls up onto their tabs.` */
+export function sayFoldOntoTheirs(
+  fold: Op<'close'>,
+  glued: readonly Op<'glue'>[],
+  stuck: ReadonlyMap<string, CardFace>,
+  { labels }: Speech,
+): string | null {
+  const way = ONTO[fold.way];
+  if (fold.panels.length < 2 || fold.by !== 'fold' || way === undefined) return null;
+  const label = (panel: string): readonly string[] => labels.get(panel)?.split(' ') ?? [];
+  const theirs = fold.panels.flatMap((wall) =>
+    [...stuck.keys()]
+      .filter((tab) =>
+        label(wall)
+          .slice(0, -1)
+          .every((word) => label(tab).includes(word)),
+      )
+      .map((tab) => `${tab} ${wall}`),
+  );
+  const isTabs = [...stuck.keys()].every((tab) => label(tab).at(-1) === 'tab');
+  const isSame = glued.map(({ panel, onto }) => `${panel} ${onto}`).join() === theirs.join();
+  if (
+    !isTabs ||
+    !isSame ||
+    glued.length <= fold.panels.length / 2 ||
+    !glued.every((op) => meetsOther(op, stuck))
+  )
+    return null;
+  return `Fold ${sayPanels(fold.panels, labels)} ${way} onto their tabs.`;
+}
+
+const ONTO: Partial<Readonly<Record<CloseWay, string>>> = { flat: 'over', up: 'up', in: 'in' };
 
 /** `rim wall 2` without its number. */
 const nounPhrase = (label: string): string => label.replace(/ \d+$/, '');
 
 /** `Fold the top dust flaps in.` */
 export function sayClose({ panels, by, way }: Op<'close'>, { labels }: Speech): string {
-  if (way === 'open') return by === 'tuck' ? 'Open it up and tuck it in.' : 'Open it up and square it.';
+  if (way === 'open') return by === 'tuck' ? 'Open and tuck it in.' : 'Open and square it.';
   if (by === 'tuck') return sayTuck(panels, labels);
   const those = sayPanels(panels, labels);
   switch (way) {
     case 'flat':
-      return `Fold ${those} over flat.`;
+      return `Fold ${those} over.`;
     case 'back':
-      return `Fold ${those} back flat, outward.`;
+      return `Fold ${those} back.`;
     case 'up':
       return `Fold ${those} up.`;
     case 'in':
@@ -257,6 +277,6 @@ export function sayClose({ panels, by, way }: Op<'close'>, { labels }: Speech): 
 function sayTuck(panels: readonly string[], labels: Labels): string {
   const [lid, tuck] = panels.map((panel) => labels.get(panel) ?? panel);
   return panels.length === 2 && lid?.endsWith('lid') && tuck === lid.replace(/lid$/, 'tuck')
-    ? `Close the ${lid} and tuck it in.`
+    ? `Tuck the ${lid} in.`
     : `Tuck ${sayPanels(panels, labels)} in.`;
 }

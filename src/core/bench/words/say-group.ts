@@ -1,10 +1,11 @@
 import type { Blank } from '../../net/types';
-import { asSeen, type Lie, quartersOf, sizeAsItLies } from '../equal/card-lie';
+import { asSeen, quartersOf, sizeAsItLies } from '../equal/card-lie';
 import { firstLie } from '../first-lie';
 import type { BenchOp, BenchPoint } from '../types';
 import type { ActGroup } from './group-acts';
+import { chainLines } from './line-chains';
 import { isRing } from './panel-ring';
-import { gatherMirrors, sayAgain } from './same-again';
+import { gatherRepeats, type Repeated, sayAgain } from './same-again';
 import {
   isUpright,
   type Op,
@@ -17,16 +18,17 @@ import {
   sayCurvedCut,
   sayFlip,
   sayFoldOnto,
+  sayFoldOntoTheirs,
   sayGlue,
   sayHole,
+  sayKept,
   sayPath,
-  sayRuler,
   sayScores,
   saySlits,
-  saySnip,
   sayStick,
   sayTemplate,
   sayTurn,
+  sayWay,
   sayWindow,
   turnWords,
 } from './say-act';
@@ -52,7 +54,6 @@ export function sayGroups(groups: readonly ActGroup[], blank: Blank, by: Speech)
   const speech = { ...by, scoredOnBoth: faces.size > 1 };
   const counts = { curve: 0, cut: 0, hole: 0 };
   const next: Numbered = (thing) => `${thing} ${++counts[thing]}`;
-  const first = groups.find(({ family }) => family !== 'blank')?.lie;
   return groups.map((group, i) => {
     const before = groups[i - 1];
     const fresh = before?.family === 'blank';
@@ -62,7 +63,7 @@ export function sayGroups(groups: readonly ActGroup[], blank: Blank, by: Speech)
     if (again) return { headline: [again], details: [], template: [], alone };
     const moves = fresh
       ? [sayFirstLie(group, speech)]
-      : group.before.map((op) => sayMove(op, group, first, speech));
+      : group.before.map((op) => sayMove(op, group, groups.slice(0, i), speech));
     return { ...said, alone, headline: [...moves.filter((move) => move !== ''), ...said.headline] };
   });
 }
@@ -92,15 +93,22 @@ function atOtherEnd(panel: string, { labels }: Speech): string {
   return [...labels].find(([, label]) => label === wanted)?.[0] ?? panel;
 }
 
-/** `first`: how the piece lay when the first line was measured. */
+/** `done`: the steps before. A turn that undoes the one before it is said as that. */
 function sayMove(
   op: ActGroup['before'][number],
-  { lie, family }: ActGroup,
-  first: Lie | undefined,
+  { lie, family, before }: ActGroup,
+  done: readonly ActGroup[],
   speech: Speech,
 ): string {
   if (op.op === 'flip') return sayFlip(lie.mirrored === (speech.fence === 'left'), family !== 'crease');
-  const back = lie.quarters === first?.quarters && lie.mirrored === first.mirrored;
+  const last = done.findLast((group) => group.before.length > 0);
+  const [undone] = last?.before ?? [];
+  const back =
+    before.length === 1 &&
+    last?.before.length === 1 &&
+    done.some(({ to, kind }) => to <= last.from && kind !== 'blank') &&
+    undone?.op === 'turn' &&
+    undone.quarters + op.quarters === 4;
   return sayTurn(op, back, speech);
 }
 
@@ -110,7 +118,7 @@ function sayFirstLie({ before, lie }: ActGroup, { fence, tabEnd }: Speech): stri
   const turn = quartersOf(quarters - firstLie(tabEnd, mirrored).quarters);
   if (before.length === 0 && turn === 0) return '';
   const way = turn === 0 ? '' : `, ${turnWords({ op: 'turn', quarters: turn }, 'left')} from the drawing`;
-  return `Lay it ${mirrored ? 'good side' : 'inside'} up${way}.`;
+  return `${mirrored ? 'Good side' : 'Inside'} up${way}.`;
 }
 
 /** `size`: the card as it lies. */
@@ -120,25 +128,23 @@ function sayActs({ family, acts }: ActGroup, size: Blank, speech: Speech, next: 
     case 'blank':
       return just(only(acts, 'blank').map((op) => sayBlank(op, speech)));
     case 'score':
-      return just(
-        alike(only(acts, 'score'), (op) => JSON.stringify(op.span)).map((run) => sayScores(run, speech)),
-      );
+      return just(sayStraight(only(acts, 'score'), speech));
     case 'slit': {
       const runs = alike(only(acts, 'slit'), (op) => `${op.from} ${op.to}`);
       return just([
         ...runs.map((run) => saySlits(run, size.up, speech)),
-        ...sayLines(only(acts, 'slitLine'), size, (op, again) => sayRuler(op, again, speech)),
+        ...sayLines('Slit', only(acts, 'slitLine'), size, speech),
       ]);
     }
     case 'corner': {
       const runs = alike(only(acts, 'corner'), (op) => `${op.across} ${op.up}`);
       return just([
         ...runs.map((run) => sayCorners(run, speech)),
-        ...sayLines(only(acts, 'snip'), size, (op, again) => saySnip(op, again, speech)),
+        ...sayLines('Snip', only(acts, 'snip'), size, speech),
       ]);
     }
     case 'ruler':
-      return just(sayLines(only(acts, 'scoreLine'), size, (op, again) => sayRuler(op, again, speech)));
+      return just(sayLines('Score', only(acts, 'scoreLine'), size, speech));
     case 'curve':
       return sayCurves(only(acts, 'scoreCurve'), speech, next);
     case 'path':
@@ -164,30 +170,63 @@ function sayJoining(acts: readonly BenchOp[], speech: Speech): readonly string[]
   }, []);
   const said: string[] = [];
   let it = '';
-  const say = (named: string, sentence: string): void => {
-    said.push(
-      named === it ? sentence.replace(named, /^all |, | and |s$/.test(named) ? 'them' : 'it') : sentence,
-    );
-    it = named;
-  };
   const named = (panels: readonly string[]): string => sayPanels([...new Set(panels)], speech.labels);
+  /** What was named last is `it` or `them`. */
+  const say = (sentence: string, panels: readonly string[]): void => {
+    const [verb = '', met] = sentence.split(' onto ');
+    const isIt = (words: string | undefined): boolean => it !== '' && words === `${it}.`;
+    const pronoun = /^all |^both |, | and |s$/.test(it) ? 'them' : 'it';
+    if (isIt(met)) said.push(`${verb} onto ${pronoun}.`);
+    else said.push(named(panels) === it ? sentence.replace(it, pronoun) : sentence);
+    it = named(panels);
+  };
   const stuck = new Map(only(acts, 'stick').map(({ panel, face }) => [panel, face]));
   for (const [i, run] of runs.entries()) {
-    for (const those of alike(only(run, 'stick'), (op) => `${op.face} ${JSON.stringify(op.tape)}`))
-      say(named(those.map(({ panel }) => panel)), sayStick(those, speech));
+    const sticks = only(run, 'stick');
+    if (sticks.length > 0) {
+      said.push(sayTogether(alike(sticks, stickKey).map((those) => sayStick(those, speech))));
+      it = named(sticks.map(({ panel }) => panel));
+    }
     const closes = only(run, 'close');
-    const pressed = gatherJoints(only(runs[i + 1] ?? [], 'glue'));
-    const onto = closes[0] && pressed[0] && sayFoldOnto(closes[0], pressed[0], stuck, speech);
-    if (onto && closes.length === 1 && pressed.length === 1) {
-      say(named(closes[0]?.panels ?? []), onto);
+    const glued = only(runs[i + 1] ?? [], 'glue');
+    const pressed = gatherJoints(glued);
+    const [fold] = closes;
+    const onto =
+      fold &&
+      closes.length === 1 &&
+      (sayFoldOntoTheirs(fold, glued, stuck, speech) ??
+        (pressed[0] && pressed.length === 1 ? sayFoldOnto(fold, pressed[0], stuck, speech) : null));
+    if (onto) {
+      say(onto, fold.panels);
       runs[i + 1] = [];
       it = '';
-    } else if (closes.length === 1 && closes[0]) say(named(closes[0].panels), sayClose(closes[0], speech));
+    } else if (fold && closes.length === 1) say(sayClose(fold, speech), fold.panels);
     else said.push(...sayCloses(closes, speech));
-    for (const those of gatherJoints(only(run, 'glue')))
-      say(named(those.map(({ panel }) => panel)), sayGlue(those, stuck, speech));
+    const presses = gatherJoints(only(run, 'glue'));
+    if (presses.length > 1) said.push(sayTogether(presses.map((those) => sayGlue(those, stuck, speech))));
+    else
+      for (const those of presses)
+        say(
+          sayGlue(those, stuck, speech),
+          those.map(({ panel }) => panel),
+        );
   }
   return said;
+}
+
+const stickKey = ({ face, tape }: Op<'stick'>): string => `${face} ${JSON.stringify(tape)}`;
+
+/** Sentences that start with the same verb as one: `Press the tab to the wall, and the fin to the fin.` */
+function sayTogether(sentences: readonly string[]): string {
+  const [first = '', ...others] = sentences.map((sentence) => sentence.slice(0, -1));
+  const [verb = ''] = first.split(' ');
+  return others
+    .reduce(
+      (said, other) =>
+        other.startsWith(`${verb} `) ? `${said}, and ${other.slice(verb.length + 1)}` : `${said}. ${other}`,
+      first,
+    )
+    .concat('.');
 }
 
 /** `Fold the left flap in, then the right flap.` */
@@ -212,15 +251,76 @@ function alike<T>(acts: readonly T[], keyOf: (act: T) => string): readonly (read
   return [...runs.values()];
 }
 
-/** Lines between two points, each with its mirrors. */
-const sayLines = <T extends Op<'slitLine' | 'scoreLine' | 'snip'>>(
-  lines: readonly T[],
+/** Scores that run right across first, then those that stop: marks with the same stops, and stops of the same mark, in one sentence. */
+function sayStraight(scores: readonly Op<'score'>[], speech: Speech): readonly string[] {
+  const byStops = alike(scores, ({ span }) => JSON.stringify(span));
+  const byMark = alike(scores, ({ at, span }) => `${at} ${span === null}`);
+  const marks = (run: readonly Op<'score'>[]) => [...new Set(run.map(({ at }) => at))];
+  const stops = ({ span }: Op<'score'>) => (span ? [span] : []);
+  return byMark.length < byStops.length
+    ? byMark.map((run) => sayScores(marks(run), run.flatMap(stops), speech))
+    : byStops.map((run) => sayScores(marks(run), run.slice(0, 1).flatMap(stops), speech));
+}
+
+/** Lines between two points: those that repeat with their repeats, the others end to end where they meet; the fewest words of two ways. */
+function sayLines(
+  verb: 'Score' | 'Slit' | 'Snip',
+  lines: readonly Op<'slitLine' | 'scoreLine' | 'snip'>[],
   size: Blank,
-  say: (line: T, again: string) => string,
-): readonly string[] =>
-  gatherMirrors(lines, ({ a, b }): readonly BenchPoint[] => [a, b], size).map(({ said, again }) =>
-    say(said, sayAgain(again)),
-  );
+  speech: Speech,
+): readonly string[] {
+  const kept = alike(lines, (line) => (line.op === 'snip' ? sayKept(line) : ''));
+  return kept.flatMap((run) => {
+    const keeps = run[0]?.op === 'snip' ? sayKept(run[0]) : '';
+    const single = gatherRepeats(run, ({ a, b }): readonly BenchPoint[] => [a, b], size);
+    const alone = single.filter(({ mirrors, farther }) => mirrors.length === 0 && !farther);
+    const chains = verb === 'Score' ? chainLines(run) : [];
+    const ways = [
+      sayWays(
+        verb,
+        keeps,
+        [
+          ...single
+            .filter((one) => !alone.includes(one))
+            .map(({ said: { a, b }, ...again }) => ({ said: [a, b], ...again })),
+          ...(verb === 'Score'
+            ? chainLines(alone.map(({ said }) => said))
+            : alone.map(({ said: { a, b } }) => [a, b])
+          ).map((said) => ({ said, mirrors: [], farther: null })),
+        ],
+        speech,
+      ),
+      ...(chains.length > 0
+        ? [
+            sayWays(
+              verb,
+              keeps,
+              gatherRepeats(chains, (points) => points, size),
+              speech,
+            ),
+          ]
+        : []),
+    ];
+    return ways.toSorted((a, b) => a.join(' ').length - b.join(' ').length)[0] ?? [];
+  });
+}
+
+/** `Snip from A to B, and from C to D.`, each that repeats in a sentence of its own. */
+function sayWays(
+  verb: string,
+  keeps: string,
+  runs: readonly Repeated<readonly BenchPoint[]>[],
+  speech: Speech,
+): readonly string[] {
+  const said = (run: Repeated<readonly BenchPoint[]>) => sayAgain(run, speech.ruler);
+  const alone = runs.filter((run) => said(run) === '').map((run) => sayWay(run.said, speech));
+  return [
+    ...runs
+      .filter((run) => said(run) !== '')
+      .map((run) => `${verb} ${sayWay(run.said, speech)}${keeps}${said(run)}.`),
+    ...(alone.length > 0 ? [`${verb} ${alone.join(', and ')}${keeps}.`] : []),
+  ];
+}
 
 function sayCurves(scores: readonly Op<'scoreCurve'>[], speech: Speech, next: Numbered): Said {
   const named = scores.map((op) => ({ op, name: next('curve') }));
@@ -234,7 +334,7 @@ function sayCurves(scores: readonly Op<'scoreCurve'>[], speech: Speech, next: Nu
 /** True curves are cut along the template; any other outline is said by its corners. */
 function sayPaths(paths: readonly Op<'cutPath'>[], size: Blank, speech: Speech, next: Numbered): Said {
   const curved = paths.filter((path) => path.curved).map((path) => ({ path, name: next('cut') }));
-  const straight = gatherMirrors(
+  const straight = gatherRepeats(
     paths.filter((path) => !path.curved),
     ({ points }) => points,
     size,
@@ -245,7 +345,7 @@ function sayPaths(paths: readonly Op<'cutPath'>[], size: Blank, speech: Speech, 
       ...(curved.length > 0 ? ['Cut along the template.'] : []),
     ],
     details: [
-      ...straight.map(({ said, again }) => sayPath(said, sayAgain(again), speech)),
+      ...straight.map((path) => sayPath(path.said, sayAgain(path, speech.ruler), speech)),
       ...curved.map(({ path, name }) => sayCurvedCut(name, path, speech)),
     ],
     template: curved.map(({ path, name }) => sayTemplate(name, path.points)),

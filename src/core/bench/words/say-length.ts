@@ -35,11 +35,11 @@ export function sayList(parts: readonly string[]): string {
 /** As finely as a place to cut to is named by itself; finer than that, as `sayLength` has it. source: common practice, no source */
 const NAMED = { in: ticks(TICKS_PER_INCH / 32), mm: ticks(TICKS_PER_MM / 10) };
 
-/** `3 1/4 × 17/32`: across from the fence, then up from the near edge. */
+/** `3 1/4 × 17/32`, `2 1/8 full (54.334) × 1`: across from the fence, then up from the near edge; millimeters in brackets. */
 export const sayPlace = ({ x, y }: BenchPoint, ruler: Ruler): string =>
   [x, y]
     .map((length) =>
       isOnMark(length, NAMED[ruler.unit]) ? spellLength(length, ruler.unit) : sayLength(length, ruler),
     )
-    .map((said) => said.replace(/ (in|mm)(?=$| full| scant)/, ''))
+    .map((said) => said.replace(/ (in|mm)(?=$| full| scant)/, '').replace(' mm)', ')'))
     .join(' × ');

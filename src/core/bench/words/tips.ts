@@ -2,7 +2,7 @@ import { FINGER_REACH, HAND_WIDTH } from '../../net/hand-reach';
 import { paringsOf } from '../../net/parings';
 import type { BoxNet, PieceNet } from '../../net/types';
 import type { Role } from '../../styles/language/types';
-import { inches, isOnMark, printLength } from '../../units';
+import { inches, printLength } from '../../units';
 import { sizeAsItLies } from '../equal/card-lie';
 import type { BenchTool } from '../types';
 import type { ActGroup } from './group-acts';
@@ -19,10 +19,12 @@ interface Bench {
   readonly speech: Speech;
 }
 
-/** What a practiced maker adds to a step, where its numbers call for it. */
-export function tipsFor(group: ActGroup, bench: Bench): readonly string[] {
-  return [...styleTips(group), ...workTips(group, bench), ...markTips(group, bench)];
-}
+/** What a practiced maker adds to a step, where its numbers call for it. `words`: what the step says. */
+export const tipsFor = (group: ActGroup, bench: Bench, words: string): readonly string[] => [
+  ...styleTips(group),
+  ...workTips(group, bench),
+  ...markTips(words),
+];
 
 /** Tips the style itself gives with a closing step. */
 const styleTips = ({ acts }: ActGroup): readonly string[] =>
@@ -56,7 +58,7 @@ function slitEnds({ acts, lie }: ActGroup, { piece }: Bench): readonly string[] 
 function longBlank({ acts }: ActGroup, { tool }: Bench): readonly string[] {
   const [blank] = acts;
   if (blank?.op !== 'blank' || Math.max(blank.across, blank.up) <= tool.longestCut) return [];
-  return ['Longer than the trimmer cuts: use a knife and a metal ruler.'];
+  return ['Longer than the trimmer cuts: use a knife and metal ruler.'];
 }
 
 /** On a trimmer half the work is setting the fence: say so when it need not be touched. */
@@ -77,12 +79,12 @@ function truestMark({ from }: ActGroup, { box, groups, speech }: Bench): readonl
   if (!isFirst || least === undefined || least.eachMark < 0 || least.eachMark >= EASY) return [];
   const { text, lean } = printLength(least.eachMark, speech.ruler);
   const within = lean === 'scant' ? `scant ${text}` : text;
-  return [`Truest marks: ${least.fit.truest}. Keep each within ${within}. ${least.fit.saves}`];
+  return [`Truest marks, within ${within}: ${least.fit.truest}. ${least.fit.saves}`];
 }
 
 function narrowStrip({ acts }: ActGroup): readonly string[] {
   const narrow = acts.some((op) => op.op === 'corner' && Math.min(op.across, op.up) < SAFE_STRIP);
-  return narrow ? ['Cut a strip this narrow with scissors, or a knife and a metal ruler.'] : [];
+  return narrow ? ['Narrow strip: use scissors, or a knife and metal ruler.'] : [];
 }
 
 /** What flaps are called that are pared at both sides. */
@@ -108,7 +110,7 @@ function pareFlaps({ to }: ActGroup, { piece, groups, speech }: Bench): readonly
 }
 
 /** The last bottom flap is pressed from inside, and a small opening lets no hand in. */
-function narrowOpening({ to }: ActGroup, { piece, box, groups, speech }: Bench): readonly string[] {
+function narrowOpening({ to }: ActGroup, { piece, box, groups }: Bench): readonly string[] {
   const flaps = new Set(piece.faces.filter(({ role }) => role === 'bottomFlap').map(({ panel }) => panel));
   const closesBottom = ({ acts }: ActGroup): boolean =>
     acts.some((op) => op.op === 'glue' && flaps.has(op.panel) && flaps.has(op.onto));
@@ -116,14 +118,9 @@ function narrowOpening({ to }: ActGroup, { piece, box, groups, speech }: Bench):
   const { width, depth } = box.inside;
   const [opening] = width < depth ? [width] : [depth];
   if (!isLast || opening >= HAND_WIDTH || box.inside.height <= FINGER_REACH) return [];
-  const { text } = printLength(opening, speech.ruler);
-  return [`About ${text} is too narrow for a hand: press the bottom from inside with a bone folder.`];
+  return ['Too narrow for a hand: press the bottom with a bone folder.'];
 }
 
-/** A number between the marks is set by eye, and `full` and `scant` want saying once. */
-function markTips({ kind, acts }: ActGroup, { speech }: Bench): readonly string[] {
-  if (kind !== 'score' && kind !== 'slit') return [];
-  const places = acts.flatMap((op) => (op.op === 'score' || op.op === 'slit' ? [op.at] : []));
-  if (places.every((at) => isOnMark(at, speech.ruler.finest))) return [];
-  return ['Full is a hair past the mark, scant a hair short.'];
-}
+/** `full` and `scant` want saying once, and what stands in brackets. */
+const markTips = (words: string): readonly string[] =>
+  / (full|scant)\b/.test(words) ? ['Full is a hair past the mark, scant a hair short; mm in brackets.'] : [];

@@ -26,29 +26,29 @@ const tips = (steps: ReturnType<typeof cardOf>[number] = []) => steps.flatMap((s
 describe('the trade’s own card (common practice, no source)', () => {
   test('3 1/2 × 1 1/2 × 3 in words', () => {
     expect(said(cardOf('open-top')[0]).slice(0, 5)).toEqual([
-      'Cut a piece 11 × 4 1/2 in.',
+      'Cut 11 × 4 1/2 in.',
       'Score at 3 1/2, 5, 8 1/2 and 10 in.',
       'Quarter turn counterclockwise. Score at 3 in.',
-      'Back again: quarter turn clockwise. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
-      'Cut away the near right corner: 1 × 1 9/16 in. Snip off from 10 × 1 9/16 to 11 × 1 7/8. Snip off from 11 × 4 3/16 to 10 × 4 1/2.',
+      'Turn back. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
+      'Cut away the near right corner: 1 × 1 9/16 in. Snip from 10 × 1 9/16 to 11 × 1 7/8, and from 11 × 4 3/16 to 10 × 4 1/2.',
     ]);
   });
 
   test('closing it, with the tips a practised maker gives', () => {
     const [steps = []] = cardOf('open-top');
     expect(said(steps).slice(5)).toEqual([
-      'Fold every score right over, towards its scored side; rub down, open flat.',
-      'Fold the left wall over flat.',
-      'Tape the outside of the tab: 1 strip, 2 15/16 in. Fold the front wall over flat onto the tab.',
-      'Open it up and square it.',
-      'Fold the right bottom flap in, then the left bottom flap.',
-      'Tape the inside of the front bottom flap: 4 strips, 1 1/2 in. Fold it in onto the right and left bottom flaps.',
-      'Tape the inside of the back bottom flap: 2 strips, 3 1/2 in. Fold it in onto the front bottom flap.',
+      'Fold every score right over, towards its scored side; rub down, open.',
+      'Fold the left wall over.',
+      'Tape the outside of the tab, 2 15/16 in. Fold the front wall over onto it.',
+      'Open and square it.',
+      'Fold the right flap in, then the left flap.',
+      'Tape the inside of the front flap, 4 strips of 1 1/2 in. Fold it in onto the right and left flaps.',
+      'Tape the inside of the back flap, 2 strips of 3 1/2 in. Fold it in onto the front flap.',
     ]);
     expect(tips(steps)).toEqual([
       'Stop at the cross score.',
       'Pare 1/32 in off each side of the inner bottom flaps.',
-      'About 1 1/2 in is too narrow for a hand: press the bottom from inside with a bone folder.',
+      'Too narrow for a hand: press the bottom with a bone folder.',
     ]);
   });
 
@@ -79,17 +79,17 @@ describe('tips only where the numbers call for them', () => {
       height: inches(4),
       flap: inches(3),
     });
-    expect(tips(wide[0]).join()).not.toContain('too narrow for a hand');
+    expect(tips(wide[0]).join()).not.toContain('Too narrow for a hand');
   });
 
   test('a blank longer than the trimmer cuts is cut with a knife', () => {
     const long = cardOf('open-top', { width: inches(6), depth: inches(2) });
-    expect(tips(long[0])).toContain('Longer than the trimmer cuts: use a knife and a metal ruler.');
+    expect(tips(long[0])).toContain('Longer than the trimmer cuts: use a knife and metal ruler.');
   });
 
   test('a strip a sixteenth wide is not for the trimmer', () => {
-    expect(tips(cardOf('tray-lid')[0]).join()).toContain('a strip this narrow');
-    expect(tips(cardOf('open-top')[0]).join()).not.toContain('a strip this narrow');
+    expect(tips(cardOf('tray-lid')[0]).join()).toContain('Narrow strip');
+    expect(tips(cardOf('open-top')[0]).join()).not.toContain('Narrow strip');
   });
 
   test('a fence that is set once is said to stay, on a trimmer', () => {
@@ -117,7 +117,7 @@ describe('inch and metric, either face, either hand', () => {
       metricTrimmer,
     );
     expect(said(steps).slice(0, 3)).toEqual([
-      'Cut a piece 285 × 115 mm.',
+      'Cut 285 × 115 mm.',
       'Score at 90, 130, 220 and 260 mm.',
       'Quarter turn clockwise. Score at 40 mm.',
     ]);
@@ -133,22 +133,22 @@ describe('inch and metric, either face, either hand', () => {
   test('outside up says so, and left and right change places', () => {
     const [steps] = cardOf('open-top', {}, trimmer, 'outside');
     const words = said(steps).join(' ');
-    expect(words).toContain('Lay it good side up.');
+    expect(words).toContain('Good side up.');
     // It is turned over top to bottom, so that the tab stays at the right: the same numbers, and the flaps lie away from hands.
     expect(words).toContain('Score at 3 1/2, 5, 8 1/2 and 10 in.');
-    expect(words).toContain('Slit at 3 1/2, 5 and 8 1/2 in, from 3 in up to the far edge.');
+    expect(words).toContain('Slit at 3 1/2, 5 and 8 1/2 in, from 3 in up.');
     expect(words).toContain('Cut away the far right corner');
-    expect(words).toContain('Turn over: inside up. Fold every score right over; rub down, open flat.');
+    expect(words).toContain('Turn inside up. Fold every score right over; rub down, open.');
   });
 
   test('with the fence on the right the card is turned first, and the tab lies away from the fence', () => {
     const words = said(cardOf('open-top', {}, { ...trimmer, fence: 'right' })[0]).join(' ');
-    expect(words).toContain('Lay it inside up, half turn from the drawing.');
+    expect(words).toContain('Inside up, half turn from the drawing.');
     expect(words).toContain('Score at 3 1/2, 5, 8 1/2 and 10 in.');
     expect(words).toContain('Cut away the far left corner');
     // Good side up it lies as it is drawn.
     const over = said(cardOf('open-top', {}, { ...trimmer, fence: 'right' }, 'outside')[0]).join(' ');
-    expect(over).toContain('Lay it good side up, half turn from the drawing.');
+    expect(over).toContain('Good side up, half turn from the drawing.');
   });
 
   test('a grooved board asks for no fence but the same marks', () => {
