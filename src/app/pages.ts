@@ -8,6 +8,7 @@ export const stockPage = fetchedPage(async () => (await import('./stock-page')).
 export const keepingPage = fetchedPage(async () => (await import('./keeping-page')).KeepingPage);
 export const seasonPage = fetchedPage(async () => (await import('./season-page')).SeasonPage);
 export const helpPage = fetchedPage(async () => (await import('./help-page')).HelpPage);
+export const stylePage = fetchedPage(async () => (await import('./style-page')).StylePage);
 export const sentPage = fetchedPage(async () => (await import('../screens/sent/sent-screen')).SentScreen);
 /** What a link to one event shows to helpers and learners. */
 export const visitingPage = fetchedPage(async () => (await import('./visiting-page')).VisitingPage);

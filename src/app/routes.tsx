@@ -12,6 +12,7 @@ import {
   sentPage,
   shelfPage,
   stockPage,
+  stylePage,
   visitingPage,
   workbookFrame,
   workbookPages,
@@ -42,6 +43,7 @@ export function AppRoutes() {
           {Object.entries(workbookPages).map(([name, { Page }]) => (
             <Route key={name} path={name} element={<Page />} />
           ))}
+          <Route path="box/style" element={<stylePage.Page />} />
           <Route path="*" element={null} />
         </Route>
         <Route path=":sent" element={<sentPage.Page />} />

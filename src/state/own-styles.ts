@@ -4,6 +4,9 @@ import type { WorkbookStore } from './workbook-store';
 /** Texts handed in already; each is read once, whatever came of it. */
 const HANDED_IN = new Set<string>();
 
+/** A text that was read here, and need not be read again. */
+export const noteBrought = (text: string): void => void HANDED_IN.add(text);
+
 /** Makes the styles known that these boxes bring with them. True if there was a new one. What reads them is fetched only where a box has one. */
 export async function bringStyles(recipes: Iterable<Recipe>): Promise<boolean> {
   const newer = [...recipes].filter(({ ownStyle }) => ownStyle !== undefined && !HANDED_IN.has(ownStyle));

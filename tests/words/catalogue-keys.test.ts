@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { commandMessages } from '../../src/ui/words/english/commands';
+import { draftingMessages } from '../../src/ui/words/english/drafting';
 import { frontDoorMessages } from '../../src/ui/words/english/front-door';
 import { helpMessages } from '../../src/ui/words/english/help';
 import { keepingMessages } from '../../src/ui/words/english/keeping';
@@ -17,6 +18,7 @@ const CATALOGUES = {
   keeping: keepingMessages,
   keys: keyMessages,
   picking: pickingMessages,
+  drafting: draftingMessages,
 };
 /** Where texts are said, and not declared. */
 const SAYS = /^(?!src\/(app\/messages|ui\/words)\/).*\.tsx?$/;

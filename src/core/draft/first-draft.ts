@@ -4,6 +4,7 @@ import { writeStyle } from '../style-file/write-style';
 import { type BoxStyle, defaultChoices } from '../styles';
 import { isGiven } from '../styles/shapes/choices';
 import { sizeOf } from '../styles/shapes/size-symbols';
+import type { LengthUnit } from '../units';
 import { type Draft, type Edit, refused, taken } from './draft';
 import { openDraft, textOf } from './edit-style';
 import { asDrafted } from './lengths';
@@ -11,9 +12,22 @@ import { asDrafted } from './lengths';
 /** What an empty base begins with: a floor that walls fold up from, or a wall that others follow in a row. */
 export type Base = 'floor' | 'wall';
 
+type Range = readonly [usual: string, least: string, most: string];
+
+/** What a box begins with at either bench. source: our own */
+const FIRST_SIZES: Readonly<Record<LengthUnit, Readonly<Record<'width' | 'depth' | 'low', Range>>>> = {
+  in: { width: ['4 in', '1 in', '12 in'], depth: ['3 in', '1 in', '12 in'], low: ['2 in', '1 in', '12 in'] },
+  mm: {
+    width: ['100 mm', '25 mm', '300 mm'],
+    depth: ['75 mm', '25 mm', '300 mm'],
+    low: ['50 mm', '25 mm', '300 mm'],
+  },
+};
+
 /** One panel, three sizes, and nothing else. Names are the maker’s own afterwards. */
-export function emptyBase(base: Base, name: string): string {
+export function emptyBase(base: Base, name: string, unit: LengthUnit = 'in'): string {
   const isFloor = base === 'floor';
+  const say = FIRST_SIZES[unit];
   const size: [string, string] = isFloor ? ['width', 'depth'] : ['width', 'height'];
   const draft: Draft = {
     id: 'my-style',
@@ -22,12 +36,10 @@ export function emptyBase(base: Base, name: string): string {
     goodFor: 'A style of your own.',
     watchOut: 'Fold a test box before you cut a batch.',
     symbols: {
-      width: asDrafted(sizeOf('Width', 'Left to right, score to score.', '4 in', '1 in', '12 in')),
-      depth: asDrafted(
-        sizeOf('Depth', 'Front to back, score to score.', isFloor ? '3 in' : '2 in', '1 in', '12 in'),
-      ),
+      width: asDrafted(sizeOf('Width', 'Left to right, score to score.', ...say.width)),
+      depth: asDrafted(sizeOf('Depth', 'Front to back, score to score.', ...(isFloor ? say.depth : say.low))),
       height: asDrafted(
-        sizeOf('Height', 'From the floor up, score to score.', isFloor ? '2 in' : '3 in', '3/4 in', '12 in'),
+        sizeOf('Height', 'From the floor up, score to score.', ...(isFloor ? say.low : say.depth)),
       ),
     },
     inside: ['width - t', 'depth - t', 'height - t'],

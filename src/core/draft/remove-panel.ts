@@ -10,7 +10,7 @@ import {
 } from './draft';
 
 /** A panel and all that hang on it, in the order of the tree. */
-function hangingOn(piece: PieceDraft, panel: string): ReadonlySet<string> {
+export function hangingOn(piece: PieceDraft, panel: string): ReadonlySet<string> {
   const gone = new Set([panel]);
   for (const [name, { on }] of Object.entries(piece.panels))
     if (on !== undefined && gone.has(on.split('.')[0] ?? '')) gone.add(name);

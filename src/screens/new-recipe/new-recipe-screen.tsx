@@ -4,9 +4,10 @@ import { OWN_NET, styleById } from '../../core/styles';
 import { firstSizesMm } from '../../state/intents/first-sizes';
 import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
-import { pageAddress } from '../../ui/frame/addresses';
+import { drawingAddress, pageAddress, type Workbook } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { usePickingWords } from '../../ui/words/picking-words';
+import { DrawOwn } from './draw-own';
 import { OwnNet } from './own-net';
 import { OwnStyle } from './own-style';
 import { SheetsAtSize } from './sheets-at-size';
@@ -52,6 +53,7 @@ export function NewRecipeScreen() {
           );
         }}
       />
+      <DrawOwn onDraw={(styleId, ownStyle, name) => begin(styleId, name, { ownStyle }, true)} />
       <OwnStyle onMake={(style, ownStyle) => begin(style.id, words.nameOf(style.name), { ownStyle })} />
       <OwnNet onMake={(ownNet, title) => begin(OWN_NET.id, title || picking.newName, { ownNet })} />
     </main>
@@ -67,7 +69,7 @@ function useBegin() {
   const [search] = useSearchParams();
   const navigate = useNavigate();
   const eventId = search.get('event');
-  return (styleId: string, name: string, own: Pick<Recipe, 'ownNet' | 'ownStyle'> = {}) => {
+  return (styleId: string, name: string, own: Pick<Recipe, 'ownNet' | 'ownStyle'> = {}, draws = false) => {
     const made = createRecipe({
       name: name.slice(0, 120),
       styleId,
@@ -77,11 +79,14 @@ function useBegin() {
       ...own,
     });
     if (!made.ok) return;
-    if (eventId === null) return void navigate(pageAddress({ kind: 'recipe', id: made.id }, 'box'));
+    const addressOf = draws
+      ? drawingAddress
+      : (workbook: Workbook, id: string) => pageAddress(workbook, 'box', id);
+    if (eventId === null) return void navigate(addressOf({ kind: 'recipe', id: made.id }, made.id));
     edit('events', eventId, words.newLine, (event) => ({
       ...event,
       lines: [...event.lines, { id: made.id, recipeId: made.id, dressingId: null, paperId: null, count: 1 }],
     }));
-    void navigate(pageAddress({ kind: 'event', id: eventId }, 'box', made.id));
+    void navigate(addressOf({ kind: 'event', id: eventId }, made.id));
   };
 }

@@ -1,11 +1,10 @@
 import { useCallback, useMemo, useState } from 'react';
 import type { Paper } from '../../../shared/workbook';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../../core/plan';
-import { factsOfStyle, type StyleFacts } from '../../core/plan/event/style-facts';
+import { factsOfStyle, LETTER, type StyleFacts } from '../../core/plan/event/style-facts';
 import { ticksOfMm } from '../../core/rows/lengths';
 import type { BoxStyle } from '../../core/styles';
-import { inches, type Ticks, ticks } from '../../core/units';
-import type { SheetPaper } from '../../core/yield';
+import type { Ticks } from '../../core/units';
 import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { ownOf } from '../../state/shelf';
@@ -14,17 +13,6 @@ import { useIdleSlices } from '../../ui/frame/idle-slices';
 
 /** Light cardstock. source: common practice, no source */
 const CALIPER_UM = 300;
-const whole = { left: ticks(0), right: ticks(0), near: ticks(0), far: ticks(0) };
-/** source: ANSI/ASME Y14.1, size A, 8.5 × 11 in */
-const LETTER: SheetPaper = {
-  id: 'letter',
-  across: inches(8, 1, 2),
-  up: inches(11),
-  grain: 'none',
-  squaring: whole,
-  onHand: 0,
-};
-
 export interface KnownFacts {
   readonly of: (id: string) => StyleFacts | undefined;
   readonly looking: boolean;

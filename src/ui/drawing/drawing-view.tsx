@@ -1,5 +1,5 @@
 import { Maximize, Minus, Plus } from 'lucide-react';
-import { useCallback, useId, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useId, useMemo, useRef, useState } from 'react';
 import type { Drawing } from '../../core/draw/strokes/types';
 import type { At } from '../../core/plane';
 import { IconButton } from '../fields/button';
@@ -36,6 +36,8 @@ interface DrawingViewProps {
   readonly stale?: boolean;
   /** `still` for a picture that is looked at whole. */
   readonly still?: boolean;
+  /** Laid over the drawing; told where a point of the card, in millimeters, comes to be in it. */
+  readonly over?: (place: (card: At) => At) => ReactNode;
 }
 
 const NONE: readonly string[] = [];
@@ -52,6 +54,7 @@ export function DrawingView({
   onLight = ignore,
   stale = false,
   still = false,
+  over,
 }: DrawingViewProps) {
   const words = useWords().drawing;
   const ruler = useRuler();
@@ -70,7 +73,7 @@ export function DrawingView({
   const drawn = { width: drawing.widthMm * PX_PER_MM, height: drawing.heightMm * PX_PER_MM };
   const shown = keepInView(gaze, drawn, pane);
   const view = usePanZoom(svg, shown, setGaze, drawn);
-  const { marks, heightMm, origin } = drawing;
+  const { marks, heightMm, origin, scale } = drawing;
   const flip = useCallback(([x, y]: At): At => [x, heightMm - y], [heightMm]);
 
   const [width, height] = [pane.width / PX_PER_MM, pane.height / PX_PER_MM];
@@ -101,6 +104,7 @@ export function DrawingView({
         <InkedMarks marks={marks} flip={flip} name={name} lit={lit} />
         <TouchMarks marks={marks} flip={flip} onLight={onLight} />
         <DrawnWords marks={marks} flip={flip} lit={lit} onLight={onLight} />
+        {over?.(([x, y]) => flip([origin[0] + x * scale, origin[1] + y * scale]))}
       </svg>
       {!still && (
         <figcaption className="drawing-foot">

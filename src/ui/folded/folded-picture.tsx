@@ -27,6 +27,8 @@ interface FoldedPictureProps {
   readonly colours?: ReadonlyMap<string, string>;
   /** Only its bottom, held up. */
   readonly bottom?: boolean;
+  /** Shown in place of the closed box: its pieces at some other moment. */
+  readonly figures?: readonly PlacedFigure[];
 }
 
 const ROOM = 0.12;
@@ -41,10 +43,11 @@ export function FoldedPicture({
   worn = NOTHING,
   colours,
   bottom = false,
+  figures: given,
 }: FoldedPictureProps) {
   const { left, top, width, height, figures } = useMemo(
-    () => viewBox(bottom ? seeBottom(net) : seen(net, worn), { net, holds, worn }),
-    [net, holds, bottom, worn],
+    () => viewBox(given ?? (bottom ? seeBottom(net) : seen(net, worn)), { net, holds, worn }),
+    [net, holds, bottom, worn, given],
   );
   const margin = ROOM * Math.max(width, height);
   return (

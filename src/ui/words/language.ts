@@ -1,4 +1,5 @@
 import type { PageWords } from '.';
+import type { DraftingWords } from './drafting-words';
 import type { FrontDoorWords } from './front-door-words';
 import type { HelpWords } from './help-words';
 import type { KeepingWords } from './keeping-words';
@@ -11,6 +12,7 @@ interface Catalogues {
   readonly help: HelpWords;
   readonly keeping: KeepingWords;
   readonly picking: PickingWords;
+  readonly drafting: DraftingWords;
 }
 
 /** Any part of some texts: a text that takes values, or a list, is given whole. */

@@ -12,7 +12,7 @@ import { marksAbove, marksBeside, type RunningMark } from '../strokes/running-ma
 import { patchBehind } from '../strokes/text-stack';
 import type { Drawing, Mark } from '../strokes/types';
 import { drawGlue, GLUE_LETTER, glueInk } from './glue-areas';
-import { layPiece } from './lying-piece';
+import { layPiece, UPRIGHT } from './lying-piece';
 import { type FaceUp, linesOfNet, type NetLine } from './net-lines';
 import { drawGuides, numbersFromLeft, numbersFromTop } from './net-numbers';
 import { labelPanel, letterPanels } from './panel-labels';
@@ -24,6 +24,8 @@ export interface NetDrawingOptions {
   /** Type size of the biggest numbers, mm on paper. */
   readonly textMm: number;
   readonly faceUp?: FaceUp;
+  /** As its style declares it, with no half turn for the bench. */
+  readonly upright?: true;
   /** Which way the grain runs in the card as it lies; null draws no arrow. */
   readonly grain?: GrainWay | null;
   /** Left out, everything is shown. `ends`: the numbers that no upright or level line, nor the card's edge, stands on. */
@@ -51,7 +53,7 @@ export function drawNet(piece: PieceNet, options: NetDrawingOptions): NetDrawing
     ...options.show,
   };
   const place = ({ x, y }: Point): At => [toMm(x) * scale, toMm(y) * scale];
-  const lie = drawnLie(piece, faceUp);
+  const lie = options.upright ? UPRIGHT : drawnLie(piece, faceUp);
   const lines = linesOfNet(piece, lie);
   const lying = layPiece(piece, lie);
   const { blank } = piece;

@@ -2,8 +2,19 @@ import { type BenchTool, deriveProgram } from '../../bench';
 import { layNet } from '../../net/lay-net';
 import type { PieceNet } from '../../net/types';
 import type { BoxStyle } from '../../styles/language/types';
-import type { Ticks } from '../../units';
+import { inches, type Ticks, ticks } from '../../units';
 import { type CuttingTool, countOnSheet, type SheetPaper, sheetsEach } from '../../yield';
+
+const UNTRIMMED = { left: ticks(0), right: ticks(0), near: ticks(0), far: ticks(0) };
+/** source: ANSI/ASME Y14.1, size A, 8.5 × 11 in */
+export const LETTER: SheetPaper = {
+  id: 'letter',
+  across: inches(8, 1, 2),
+  up: inches(11),
+  grain: 'none',
+  squaring: UNTRIMMED,
+  onHand: 0,
+};
 
 /** What a maker picks a style by. */
 export type StyleMerit = 'lid' | 'tall' | 'flat-packet' | 'no-glue' | 'trimmer-only' | 'one-sheet';

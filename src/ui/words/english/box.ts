@@ -13,6 +13,7 @@ export const boxMessages = {
   inside: 'Inside size',
   piece: 'Piece',
   style: 'Style',
+  drawStyle: 'Change this style',
   otherStyle: 'Another style',
   keepStyle: 'Keep this one',
   paper: 'Paper',

@@ -41,6 +41,16 @@ export const pickingMessages = {
       ? `${Math.floor(1 / count + 1e-9)} per sheet`
       : `${number.format(count)} ${count <= 1 ? 'sheet' : 'sheets'} per box`,
   tooLarge: 'Too large for the sheet',
+  drawOwn: 'Draw your own style',
+  drawOwnWhy:
+    'Begin with one panel and add the others edge by edge. The box folds up beside it, and we check it at many sizes.',
+  drawFloor: 'Start with a floor',
+  drawWall: 'Start with a wall',
+  drawFrom: 'Start from a style',
+  drawFromStyle: 'Style',
+  drawFromThis: 'Draw from this one',
+  drawnName: 'My style',
+  drawnFrom: (style: string) => `My ${style.toLowerCase()}`,
   ownStyle: 'Import a style',
   ownStyleWhy:
     'Did someone send you a style file? Import it and it changes size like the others. We check that it folds.',

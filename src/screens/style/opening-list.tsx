@@ -1,0 +1,65 @@
+import type { Place, RectangleDraft } from '../../core/draft/draft';
+import { addHole, removeHole, setHole } from '../../core/draft/openings';
+import { Button } from '../../ui/fields/button';
+import { Opening } from '../../ui/frame/opening';
+import { useDraftingWords } from '../../ui/words/drafting-words';
+import { FormField } from './form-field';
+import { keyed } from './keyed';
+import type { DraftEdits } from './use-draft';
+
+const KINDS = ['window', 'round', 'slot'] as const;
+
+interface OpeningListProps {
+  readonly place: Place;
+  readonly panel: RectangleDraft;
+  readonly edits: DraftEdits;
+  /** What undo calls a change here. */
+  readonly label: string;
+}
+
+/** What is cut out of a panel: windows, round holes, slots. */
+export function OpeningList({ place, panel, edits: { make, take }, label }: OpeningListProps) {
+  const words = useDraftingWords();
+  const holes = panel.holes ?? [];
+  return (
+    <Opening head={words.openings} open={holes.length > 0}>
+      <div className="style-form">
+        {keyed(holes, ({ hole }) => hole).map(({ key, value: hole, at }) => (
+          <div key={key} className="style-hole">
+            {hole.hole === 'window' && (
+              <FormField
+                label={words.holeFields.margin}
+                value={hole.margin}
+                onTake={(text) => take(label, setHole(place, at, 'margin', text))}
+              />
+            )}
+            {hole.hole !== 'window' && (
+              <FormField
+                label={words.holeFields.across}
+                value={hole.hole === 'round' ? hole.across : hole.size[0]}
+                onTake={(text) => take(label, setHole(place, at, 'across', text))}
+              />
+            )}
+            {hole.hole === 'slot' && (
+              <FormField
+                label={words.holeFields.up}
+                value={hole.size[1]}
+                onTake={(text) => take(label, setHole(place, at, 'up', text))}
+              />
+            )}
+            <Button tone="quiet" onClick={() => make(label, removeHole(place, at))}>
+              {words.takeOut(words.holes[hole.hole])}
+            </Button>
+          </div>
+        ))}
+        <div className="style-acts">
+          {KINDS.map((kind) => (
+            <Button key={kind} onClick={() => make(label, addHole(place, kind))}>
+              {words.addHole[kind]}
+            </Button>
+          ))}
+        </div>
+      </div>
+    </Opening>
+  );
+}

@@ -1,0 +1,70 @@
+import { OctagonX } from 'lucide-react';
+import { memo, useMemo, useState } from 'react';
+import type { Recipe } from '../../../shared/workbook';
+import { notABox } from '../../core/proof';
+import { mmOfTicks } from '../../core/rows/lengths';
+import { sayReason } from '../../core/units/reason';
+import type { BoxResult } from '../../state/results/box-result';
+import { useWorkbook } from '../../state/use-workbook';
+import { Button } from '../../ui/fields/button';
+import { Findings } from '../../ui/frame/findings';
+import { useWording } from '../../ui/frame/wording';
+import { useSay } from '../../ui/words';
+import { useDraftingWords } from '../../ui/words/drafting-words';
+import { StyleProofView } from './style-proof';
+
+interface StyleFindingsProps {
+  readonly recipe: Recipe;
+  readonly box: BoxResult;
+  readonly text: string;
+}
+
+/** What is wrong at the size that is shown, what keeps it from being a box at all, and the trial at many sizes. */
+export const StyleFindings = memo(function StyleFindings({ recipe, box, text }: StyleFindingsProps) {
+  const words = useDraftingWords();
+  const say = useSay();
+  const wording = useWording();
+  const edit = useWorkbook((state) => state.edit);
+  const [tried, setTried] = useState<string | null>(null);
+  const refusals = useMemo(() => notABox(box.style), [box.style]);
+  const nameOf = (symbol: string) => say(box.style.symbols[symbol]?.label ?? symbol);
+  return (
+    <>
+      {refusals.length > 0 && (
+        <ul className="findings" aria-label={words.notABox}>
+          {refusals.map((refusal) => (
+            <li key={`${refusal.code} ${refusal.path}`} className="finding finding-stop">
+              <OctagonX aria-hidden="true" />
+              <div>
+                <p>
+                  <strong>{words.notABox}.</strong> {sayReason(refusal, wording)}
+                </p>
+                <p className="soft">{sayReason({ ...refusal, says: refusal.remedy }, wording)}</p>
+              </div>
+            </li>
+          ))}
+        </ul>
+      )}
+      {(refusals.length === 0 || box.findings.length > 0) && (
+        <Findings
+          findings={box.findings}
+          nameOf={nameOf}
+          sound={words.sound}
+          onFix={({ symbol, value }) =>
+            edit('recipes', recipe.id, nameOf(symbol), (row) => ({
+              ...row,
+              sizesMm: { ...row.sizesMm, [symbol]: mmOfTicks(value) },
+            }))
+          }
+        />
+      )}
+      <div className="style-acts">
+        <Button tone="act" onClick={() => setTried(text)}>
+          {tried === null ? words.tryIt : words.tryAgain}
+        </Button>
+      </div>
+      {tried !== null && tried !== text && <p className="soft">{words.changedSince}</p>}
+      {tried !== null && <StyleProofView key={tried} text={tried} />}
+    </>
+  );
+});

@@ -1,0 +1,81 @@
+import { type KeyboardEvent, type MouseEvent, useCallback, useMemo } from 'react';
+import type { Draft } from '../../core/draft/draft';
+import { drawNetToFit } from '../../core/draw/net/net-drawing';
+import type { PieceNet } from '../../core/net/types';
+import type { At } from '../../core/plane';
+import type { BoxResult } from '../../state/results/box-result';
+import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
+import { useRuler } from '../../ui/fields/measure';
+import { keyIn } from '../../ui/frame/keys';
+import { useDraftingWords } from '../../ui/words/drafting-words';
+import { NetTouch } from './net-touch';
+import { nextPlace } from './next-place';
+import { usePanelNames } from './panel-names';
+import { sidesOf } from './sides-of';
+import type { DraftEdits } from './use-draft';
+
+/** Biggest numbers of a net on screen, in millimeters at arm's length. */
+const NUMBER_MM = 4;
+/** Of the size the net could have, its numbers leave it this share at least. */
+const LEAST_SHARE = 0.7;
+
+interface StyleNetProps {
+  readonly box: BoxResult;
+  readonly piece: PieceNet;
+  readonly draft: Draft;
+  readonly edits: DraftEdits;
+}
+
+/** The net, large and to scale, inside face up; a tap takes a panel or an edge in hand, and so do the arrow keys. */
+export function StyleNet({ box, piece, draft, edits }: StyleNetProps) {
+  const words = useDraftingWords();
+  const names = usePanelNames();
+  const ruler = useRuler();
+  const { place, select } = edits;
+  const sides = useMemo(() => sidesOf(box, draft, piece.id), [box, draft, piece.id]);
+  const draw = useCallback(
+    (space: Space) =>
+      drawNetToFit(piece, space, {
+        ruler,
+        textMm: NUMBER_MM,
+        upright: true,
+        least: LEAST_SHARE,
+        show: { otherUnit: false, areas: false },
+      }),
+    [piece, ruler],
+  );
+  const over = useCallback(
+    (at: (card: At) => At) => <NetTouch piece={piece} sides={sides} place={place} at={at} />,
+    [piece, sides, place],
+  );
+  const onClick = ({ clientX, clientY }: MouseEvent) => {
+    const hit = document
+      .elementsFromPoint(clientX, clientY)
+      .find((each): each is SVGElement => each instanceof SVGElement && each.dataset['panel'] !== undefined);
+    const { panel, edge } = hit?.dataset ?? {};
+    if (panel !== undefined) select({ piece: piece.id, panel, ...(edge === undefined ? {} : { edge }) });
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (!(event.target instanceof SVGElement)) return;
+    const [act, nth] = keyIn('drawing', event) ?? [];
+    if (act !== 'move' || nth === undefined) return;
+    event.preventDefault();
+    event.stopPropagation();
+    const way = (['left', 'right', 'up', 'down'] as const)[nth];
+    const spec = draft.pieces?.[piece.id];
+    const next = way && spec && nextPlace(spec, sides, place, way);
+    if (next) select(next);
+  };
+  const selected = place.edge === undefined ? names.panel(place.panel) : names.edge(place.panel, place.edge);
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the drawing inside has the focus and is heard here; lists beside it do the same
+    // biome-ignore lint/a11y/useKeyWithClickEvents: arrows are heard on their way to the drawing
+    <div className="style-net" onClick={onClick} onKeyDownCapture={onKeyDown}>
+      <DrawingView draw={draw} over={over} />
+      <p className="caption soft">{words.netHelp}</p>
+      <p role="status" className="said-only">
+        {selected}
+      </p>
+    </div>
+  );
+}
