@@ -67,7 +67,7 @@ export function findEasyMarks(question: EasyMarkQuestion): EasyRow[] {
   return easiestFirst(layKept(keepEasy(question, memo), question, memo)).map(({ row }) => row);
 }
 
-/** The rows of `findEasyMarks`, for whoever looks at few of them. Where a style bends all are laid at once, since some may fall. `memo`: blanks counted on this paper and tool. */
+/** The rows of `findEasyMarks`, for whoever looks at few of them. Where a style bends the corners of all are laid at once, since some may fall. `memo`: blanks counted on this paper and tool. */
 export function easyCandidates(question: EasyMarkQuestion, memo: YieldMemo): EasyCandidate[] {
   const kept = keepEasy(question, memo);
   if (kept.some(({ search }) => search.bends)) return easiestFirst(layKept(kept, question, memo));
@@ -77,7 +77,7 @@ export function easyCandidates(question: EasyMarkQuestion, memo: YieldMemo): Eas
       byTemplate: row.search.forms.byTemplate,
       blanks: blanksAt(row.search.forms, row.values),
       sheetsPerBox: row.paper === NO_SHEET ? null : row.paper,
-      lay: () => layRow(row, question, memo),
+      lay: () => layRow(row, question, memo)?.lay() ?? null,
     })),
   );
 }
@@ -98,7 +98,7 @@ function layKept(kept: readonly Kept[], question: EasyMarkQuestion, memo: YieldM
       const laid = layRow(one, question, memo);
       if (laid === null) return [];
       const { row } = laid;
-      return [{ ...row, row, handling: row.settings + row.edges, lay: () => laid }];
+      return [{ ...row, row, handling: row.settings + row.edges, lay: laid.lay }];
     });
   const best = paretoBy(kept, ({ roughness, handling, excess, paper }) => [
     roughness,
@@ -151,7 +151,7 @@ function blanksBend(
 ): boolean {
   const largest = tried.map((list) => ticks(Math.max(...list)));
   const sizes = sizesNamed(question.style, largest);
-  const laid = cornersOfNet(question.style, sizingOf(question, options, sizes));
+  const laid = cornersOfNet(question.style, sizingOf(question, options, sizes)).pieces;
   return blanksAt(forms, largest).some(
     ({ across, up }, i) => across !== laid[i]?.blank.across || up !== laid[i].blank.up,
   );
@@ -181,40 +181,37 @@ const holdIdle = (
     return forms.some(({ times }) => times[i] !== 0) ? list : usual.slice(i, i + 1);
   });
 
-/** The row as laid; none where its straight marks do not read as the forms said, or the room falls short. */
-function layRow(
-  { search, values, paper }: Kept,
-  question: EasyMarkQuestion,
-  memo: YieldMemo,
-): LaidRow | null {
+/** The row as it is when laid; none where its straight marks do not read as the forms said, or the room falls short. Its net is laid when asked for. */
+function layRow({ search, values, paper }: Kept, question: EasyMarkQuestion, memo: YieldMemo) {
   const { style, need } = question;
   const { forms, options } = search;
-  const sizes = sizesNamed(style, values);
-  const net = layNet(style, sizingOf(question, options, sizes));
-  const blanks = net.pieces.map(({ id, blank: { across, up } }) => ({ piece: id, across, up }));
+  const sizing = sizingOf(question, options, sizesNamed(style, values));
+  const corners = cornersOfNet(style, sizing);
+  const blanks = forms.blanks.map(({ piece }, i) => {
+    const { across, up } = corners.pieces[i]?.blank ?? { across: ticks(0), up: ticks(0) };
+    return { piece, across, up };
+  });
   const asLaid = blanksAt(forms, values).every(
     ({ across, up }, i) => across === blanks[i]?.across && up === blanks[i].up,
   );
-  const inside = [net.inside.width, net.inside.depth, net.inside.height] as const;
+  const inside = [corners.inside.width, corners.inside.depth, corners.inside.height] as const;
   const reader = markReader(forms.marks, question);
   const rating = reader.rate(values);
   if (rating === null || inside.some((side, axis) => side < (need[axis] ?? 0))) return null;
   if (!asLaid && forms.byTemplate === 0) return null;
   const sheets = asLaid ? paper : (sheetsPerBox(blanks, question.paper, question.tool, memo) ?? NO_SHEET);
-  return {
-    net,
-    row: {
-      sizes,
-      options,
-      marks: reader.read(values),
-      byTemplate: forms.byTemplate,
-      blanks,
-      inside,
-      roughness: rating.roughness,
-      settings: rating.settings.length,
-      edges: rating.edges,
-      excess: inside.reduce((room, side, axis) => room * (side / Math.max(1, need[axis] ?? 0)), 1) - 1,
-      sheetsPerBox: sheets === NO_SHEET ? null : sheets,
-    },
+  const row: EasyRow = {
+    sizes: sizing.sizes,
+    options,
+    marks: reader.read(values),
+    byTemplate: forms.byTemplate,
+    blanks,
+    inside,
+    roughness: rating.roughness,
+    settings: rating.settings.length,
+    edges: rating.edges,
+    excess: inside.reduce((room, side, axis) => room * (side / Math.max(1, need[axis] ?? 0)), 1) - 1,
+    sheetsPerBox: sheets === NO_SHEET ? null : sheets,
   };
+  return { row, lay: (): LaidRow => ({ row, net: layNet(style, sizing) }) };
 }

@@ -62,7 +62,7 @@ export function markFormsOf(
   const nudged = symbols.map((symbol, i) => {
     if (varied[i] === false) return still;
     const sizes = { ...base.sizes, [symbol]: ticks((base.sizes[symbol] ?? 0) + NUDGE) };
-    return cornersOfNet(style, { ...base, sizes });
+    return cornersOfNet(style, { ...base, sizes }).pieces;
   });
   const from = symbols.map((symbol) => base.sizes[symbol] ?? 0);
   const form = (read: (pieces: Corners) => number): CoordinateForm => {

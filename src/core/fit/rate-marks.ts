@@ -41,8 +41,10 @@ export interface ReadMark {
 export interface MarkReader {
   /** Null where a mark lies between the tool's marks, or beyond reach from both ends. */
   readonly rate: (values: readonly number[]) => PartRating | null;
-  /** Whether `rate` would give a rating, at less work. */
-  readonly reads: (values: readonly number[]) => boolean;
+  /** Measures the marks of one depth; whether all of them read. */
+  readonly measure: (depth: number, values: readonly number[]) => boolean;
+  /** The rating of what every depth last measured; all of it must read. */
+  readonly rated: () => PartRating;
   readonly read: (values: readonly number[]) => readonly ReadMark[];
 }
 
@@ -57,8 +59,15 @@ const HARD = 100; // between marks or out of reach: more than any sum of halving
 const groupOf = ({ piece, way, span }: MarkForm): string =>
   `${piece} ${way} ${span === null ? 'side' : 'place'}`;
 
-/** A reader of these marks on this tool. Where both ends read alike, marks that can all be read from one end are. */
-export function markReader(marks: readonly MarkForm[], tool: MarkTool): MarkReader {
+/**
+ * A reader of these marks on this tool. Where both ends read alike, marks that can all be read from one end are. `depths` parts them for
+ * whoever chooses one symbol after the other: per mark, when its place is known.
+ */
+export function markReader(
+  marks: readonly MarkForm[],
+  tool: MarkTool,
+  depths: readonly number[] = marks.map(() => 0),
+): MarkReader {
   const { reach, stylus } = tool;
   const anywhere = roughnessOn(tool.ruler);
   const onScores = tool.grooves ? roughnessInGrooves(tool.grooves, tool.ruler) : anywhere;
@@ -72,15 +81,20 @@ export function markReader(marks: readonly MarkForm[], tool: MarkTool): MarkRead
   const near = new Float64Array(count);
   const far = new Float64Array(count);
   const lean = new Int8Array(count);
+  const easiest = new Int32Array(count);
   const leansFar = new Uint8Array(groups.length);
   const leansNear = new Uint8Array(groups.length);
+  const byEdge = Array.from({ length: 2 * groups.length }, (): number[] => []);
+  const byDepth = Array.from({ length: 1 + Math.max(0, ...depths) }, (_, depth) =>
+    marks.flatMap((_mark, m) => (depths[m] === depth ? [m] : [])),
+  );
 
-  /** Fills near, far and which end is easier (−1 near, 1 far, 0 alike); gives the sum, or null. */
-  const measure = (values: readonly number[]): number | null => {
-    let sum = 0;
-    leansFar.fill(0);
-    leansNear.fill(0);
-    for (let m = 0; m < count; m++) {
+  /** Fills near, far, the easier reading and which end it is from (−1 near, 1 far, 0 alike). */
+  const measure = (depth: number, values: readonly number[]): boolean => {
+    const now = byDepth[depth];
+    if (now === undefined) return true;
+    for (let i = 0; i < now.length; i++) {
+      const m = now[i] as number;
       const at = (ats[m] as FormReader)(values);
       const span = spans[m] as FormReader | null;
       const rest = span === null ? -1 : span(values) - at;
@@ -88,15 +102,23 @@ export function markReader(marks: readonly MarkForm[], tool: MarkTool): MarkRead
       const nearHard = span !== null && at > reach ? HARD : hard(at);
       const farHard = rest > reach ? HARD : hard(rest);
       const easier = Math.min(nearHard, farHard);
-      if (easier >= HARD) return null;
+      if (easier >= HARD) return false;
       near[m] = at;
       far[m] = rest;
       lean[m] = Math.sign(nearHard - farHard);
-      if (nearHard > farHard) leansFar[group[m] as number] = 1;
-      if (nearHard < farHard) leansNear[group[m] as number] = 1;
-      sum += easier;
+      easiest[m] = easier;
     }
-    return sum;
+    return true;
+  };
+
+  const leanByGroup = (): void => {
+    leansFar.fill(0);
+    leansNear.fill(0);
+    for (let m = 0; m < count; m++) {
+      const leaning = lean[m] as number;
+      if (leaning > 0) leansFar[group[m] as number] = 1;
+      if (leaning < 0) leansNear[group[m] as number] = 1;
+    }
   };
 
   /** Marks that read alike from both ends are read from the far one only if some mark of the group leans that way and none the other. */
@@ -107,28 +129,33 @@ export function markReader(marks: readonly MarkForm[], tool: MarkTool): MarkRead
     return isPlace[m] === true && leansFar[g] === 1 && leansNear[g] === 0;
   };
 
+  const rated = (): PartRating => {
+    leanByGroup();
+    for (const distances of byEdge) distances.length = 0;
+    let roughness = 0;
+    let edges = 0;
+    for (let m = 0; m < count; m++) {
+      roughness += easiest[m] as number;
+      if (isPlace[m] !== true) continue;
+      const fromFar = isFar(m);
+      const distance = (fromFar ? far[m] : near[m]) as number;
+      const known = byEdge[(group[m] as number) * 2 + Number(fromFar)] as number[];
+      if (known.length === 0) edges++;
+      if (!known.includes(distance)) known.push(distance);
+    }
+    return { roughness, settings: settingsOf(byEdge, stylus), edges };
+  };
+
+  const measureAll = (values: readonly number[]): boolean =>
+    byDepth.every((_, depth) => measure(depth, values));
+
   return {
-    reads: (values) => measure(values) !== null,
-    rate(values) {
-      const roughness = measure(values);
-      if (roughness === null) return null;
-      const byEdge: number[][] = [];
-      let edges = 0;
-      for (let m = 0; m < count; m++) {
-        if (isPlace[m] !== true) continue;
-        const fromFar = isFar(m);
-        const distance = (fromFar ? far[m] : near[m]) as number;
-        const edge = (group[m] as number) * 2 + Number(fromFar);
-        const known = byEdge[edge];
-        if (known === undefined) {
-          byEdge[edge] = [distance];
-          edges++;
-        } else if (!known.includes(distance)) known.push(distance);
-      }
-      return { roughness, settings: settingsOf(byEdge, stylus), edges };
-    },
+    measure,
+    rated,
+    rate: (values) => (measureAll(values) ? rated() : null),
     read(values) {
-      measure(values);
+      measureAll(values);
+      leanByGroup();
       return marks.map(({ piece, what, way }, m): ReadMark => {
         const fromFarEnd = isFar(m);
         const at = ticks((fromFarEnd ? far[m] : near[m]) ?? 0);
@@ -162,7 +189,7 @@ function readerOf({ constant, times }: CoordinateForm): FormReader {
 /** Distances the fence is set to, over all edges; with two scoring points a second score in their distance needs no setting of its own. */
 function settingsOf(byEdge: readonly (readonly number[])[], stylus: Ticks | undefined): readonly number[] {
   const settings: number[] = [];
-  for (const distances of byEdge.filter(Boolean)) {
+  for (const distances of byEdge) {
     const own = stylus === undefined ? distances : withoutSeconds(distances, stylus);
     for (const distance of own) if (!settings.includes(distance)) settings.push(distance);
   }

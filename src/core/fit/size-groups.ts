@@ -117,23 +117,13 @@ function groupsOf(marks: readonly MarkForm[], symbols: number, cut: number | nul
 const combinationsOf = (symbols: readonly number[], lists: Lists): number =>
   symbols.reduce((n, symbol) => n * (lists[symbol]?.length ?? 1), 1);
 
-/** A reader of a group's marks, and one for each symbol of those that are known once it is chosen. */
-interface StepReader {
-  readonly whole: MarkReader;
-  readonly steps: readonly MarkReader[];
-}
-
-function readerByStep(marks: readonly MarkForm[], symbols: readonly number[], tool: MarkTool): StepReader {
-  const lastAsked = (mark: MarkForm) =>
-    symbols.reduce((last, symbol, depth) => (asksFor(mark, symbol) ? depth : last), 0);
-  const steps = symbols.map((_, depth) =>
-    markReader(
-      marks.filter((mark) => lastAsked(mark) === depth),
-      tool,
-    ),
+/** A reader of a group's marks, each known once the last symbol it asks for is chosen. */
+const readerByStep = (marks: readonly MarkForm[], symbols: readonly number[], tool: MarkTool): MarkReader =>
+  markReader(
+    marks,
+    tool,
+    marks.map((mark) => symbols.reduce((last, symbol, depth) => (asksFor(mark, symbol) ? depth : last), 0)),
   );
-  return { whole: markReader(marks, tool), steps };
-}
 
 interface Shared {
   readonly lists: Lists;
@@ -149,7 +139,7 @@ function nodesOf(
   { lists, all, judged }: Shared,
   symbols: readonly number[],
   others: readonly number[],
-  reader: StepReader,
+  reader: MarkReader,
 ): SizeGroup {
   const stride = all.length;
   const least = [...judged.need, ...judged.limits.map(() => 0)];
@@ -168,15 +158,19 @@ function nodesOf(
   const sums = Array.from({ length: symbols.length + 1 }, () => new Float64Array(stride));
   const values: number[][] = [];
   const ratings: PartRating[] = [];
-  const adds: number[] = [];
+  let adds = new Float64Array(stride * 64);
   const last = symbols.length - 1;
+  /** Keeps the node whose marks have all been measured. */
   const take = (): void => {
-    const rating = reader.whole.rate(now);
-    if (rating === null) return;
+    const from = stride * values.length;
+    if (from + stride > adds.length) {
+      const more = new Float64Array(2 * adds.length);
+      more.set(adds);
+      adds = more;
+    }
+    adds.set(sums[last + 1] as Float64Array, from);
     values.push([...now]);
-    ratings.push(rating);
-    const sum = sums[last + 1] as Float64Array;
-    for (let f = 0; f < stride; f++) adds.push(sum[f] as number);
+    ratings.push(reader.rated());
   };
   const choose = (depth: number): void => {
     const before = sums[depth] as Float64Array;
@@ -185,16 +179,19 @@ function nodesOf(
     const symbol = symbols[depth] as number;
     value: for (const value of lists[symbol] as readonly number[]) {
       now[symbol] = value;
+      for (const { f, hope, bound } of own) {
+        const has = (before[f] as number) + (each[f] as number) * value;
+        if (Math.round(has + (hope[depth] as number)) < bound) continue value;
+      }
+      if (!reader.measure(depth, now)) continue;
       for (let f = 0; f < stride; f++) sum[f] = (before[f] as number) + (each[f] as number) * value;
-      for (const form of own)
-        if (Math.round((sum[form.f] as number) + (form.hope[depth] as number)) < form.bound) continue value;
       if (depth === last) take();
-      else if ((reader.steps[depth] as MarkReader).reads(now)) choose(depth + 1);
+      else choose(depth + 1);
     }
   };
-  if (symbols.length === 0) take();
-  else choose(0);
-  return { symbols, values, ratings, adds: Float64Array.from(adds) };
+  if (symbols.length > 0) choose(0);
+  else if (reader.measure(0, now)) take();
+  return { symbols, values, ratings, adds };
 }
 
 /** Per place of `symbols`, the most that those after it can add to the form. */
@@ -227,9 +224,16 @@ function unbeaten(group: SizeGroup, partners: SizeGroup, { all, judged, constant
     for (let f = 0; f < stride; f++)
       low[f] = Math.min(low[f] as number, partners.adds[b * stride + f] as number);
   const shared = new Set(partners.ratings.flatMap(({ settings }) => settings));
-  const fewest = group.ratings.map(
-    ({ settings }) => settings.length - settings.filter((distance) => shared.has(distance)).length,
-  );
+  const alone = new Int32Array(group.ratings.length).fill(-1);
+  /** Distances of a node that no partner has. */
+  const fewest = (node: number): number => {
+    let own = alone[node] as number;
+    if (own >= 0) return own;
+    own = 0;
+    for (const distance of (group.ratings[node] as PartRating).settings) if (!shared.has(distance)) own++;
+    alone[node] = own;
+    return own;
+  };
   const { adds, ratings } = group;
   const stands = (node: number, f: number): boolean =>
     Math.round((constants[f] as number) + (adds[node * stride + f] as number) + (low[f] as number)) >=
@@ -237,13 +241,12 @@ function unbeaten(group: SizeGroup, partners: SizeGroup, { all, judged, constant
   const beats = (a: number, b: number): boolean => {
     const [mine, theirs] = [ratings[a] as PartRating, ratings[b] as PartRating];
     if (mine.roughness > theirs.roughness || mine.edges > theirs.edges) return false;
-    if (mine.settings.length > (fewest[b] as number) && !isPart(mine.settings, theirs.settings)) return false;
     for (let f = 0; f < stride; f++) {
       const gap = (adds[a * stride + f] as number) - (adds[b * stride + f] as number);
       if (gap > 0 && (f < axes || f >= ends)) return false;
       if (gap < 0 && f < ends && !stands(a, f)) return false;
     }
-    return true;
+    return mine.settings.length <= fewest(b) || isPart(mine.settings, theirs.settings);
   };
   const order = ratings.map((_, i) => i);
   const sizeOf = (node: number) => {

@@ -72,7 +72,8 @@ function leastSizes(bounds: SearchBounds): Lengths {
       const least = leastForRoom(bounds, name, sizes);
       if (least === null) continue;
       const low = evaluateForm(formOf(min), {});
-      sizes = { ...sizes, [name]: markAbove(ticks(Math.max(least, low)), ruler.finest) };
+      const size = markAbove(ticks(Math.max(least, low)), ruler.finest);
+      if (size !== sizes[name]) sizes = { ...sizes, [name]: size };
     }
     if (free.every(([name]) => before[name] === sizes[name])) break;
   }

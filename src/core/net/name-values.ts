@@ -1,5 +1,5 @@
 import { defaultChoices } from '../styles/language/define';
-import { evaluateForm, evaluateUp, formOf } from '../styles/language/linear-form';
+import { evaluateForm, evaluateUp, formOf, type LinearForm } from '../styles/language/linear-form';
 import type { BoxStyle, Chosen, Len, Values } from '../styles/language/types';
 import { isOnMark, markAbove, markBelow, nearestMark, USUAL_FINEST } from '../units/marks';
 import { inches, millimetres, roundToTick, TICKS_PER_MM, type Ticks, ticks, toMm } from '../units/ticks';
@@ -58,9 +58,32 @@ export function fillSizes(
   sizes: Readonly<Record<string, Ticks>> = {},
 ): Record<string, Ticks> {
   const filled: Record<string, Ticks> = {};
-  for (const [name, symbol] of Object.entries(style.symbols))
-    filled[name] = sizes[name] ?? evaluateForm(formOf(symbol.default), filled);
+  for (const [name, form] of formsOf(style).symbols) filled[name] = sizes[name] ?? evaluateForm(form, filled);
   return filled;
+}
+
+interface StyleForms {
+  readonly symbols: readonly (readonly [string, LinearForm])[];
+  readonly allowances: readonly (readonly [string, LinearForm])[];
+  readonly lets: readonly (readonly [string, LinearForm])[];
+}
+const READ = new WeakMap<BoxStyle, StyleForms>();
+
+/** Every form of a style, read once: a search names the values of one style thousands of times. */
+function formsOf(style: BoxStyle): StyleForms {
+  const known = READ.get(style);
+  if (known) return known;
+  const read = (texts: Readonly<Record<string, Len>> = {}) =>
+    Object.entries(texts).map(([name, text]) => [name, formOf(text)] as const);
+  const forms = {
+    symbols: Object.entries(style.symbols).map(
+      ([name, { default: usual }]) => [name, formOf(usual)] as const,
+    ),
+    allowances: read(style.allowances),
+    lets: read(style.lets),
+  };
+  READ.set(style, forms);
+  return forms;
 }
 
 /** Every name's value, each rounded once, in the order declared: symbols, caliper, allowances, sums, quantities, angles. */
@@ -69,12 +92,11 @@ export function nameValues(
   { sizes, caliperUm, mark = inches(0, 1, 16), options = {} }: Sizing,
 ): NamedValues {
   const lengths: Record<string, Ticks> = { ...fillSizes(style, sizes), t: caliperTicks(caliperUm) };
-  for (const [name, text] of Object.entries(style.allowances ?? {}))
-    lengths[name] = evaluateUp(formOf(text), lengths, mark);
-  for (const [name, text] of Object.entries(style.lets ?? {}))
-    lengths[name] = evaluateForm(formOf(text), lengths);
+  const forms = formsOf(style);
+  for (const [name, form] of forms.allowances) lengths[name] = evaluateUp(form, lengths, mark);
+  for (const [name, form] of forms.lets) lengths[name] = evaluateForm(form, lengths);
   const mm: Record<string, number> = {};
-  for (const [name, length] of Object.entries(lengths)) mm[name] = toMm(length);
+  for (const name in lengths) mm[name] = toMm(lengths[name] as Ticks);
   const chosen = { ...defaultChoices(style), ...options };
   for (const [name, { of, onMark }] of Object.entries(style.quantities ?? {})) {
     const exact = realOrNothing(of(mm, chosen));
