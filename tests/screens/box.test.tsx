@@ -17,6 +17,38 @@ test('a size typed is a size drawn, and kept with the recipe', async () => {
   expect(workbook.getState().rows.recipes.get('seed-box')?.sizesMm['width']).toBe(101.6);
 });
 
+test('three sizes pasted into one field fill all three, as one step of undo', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  const sizes = () => workbook.getState().rows.recipes.get('seed-box')?.sizesMm;
+  const before = sizes();
+  const depth = await field('Depth');
+  await user.clear(depth);
+  await user.paste('2 x 2 1/2 x 3 in');
+  expect(await field('Width')).toHaveValue('2');
+  expect(depth).toHaveValue('2 1/2');
+  expect(await field('Height')).toHaveValue('3');
+  // 25.4 mm an inch.
+  expect(sizes()).toMatchObject({ width: 50.8, depth: 63.5, height: 76.2 });
+  expect(depth).toHaveAccessibleDescription(/We put 2 × 2½ × 3 in into Width, Depth, Height\./);
+  await user.tab();
+  await user.keyboard('{Control>}z{/Control}');
+  expect(sizes()).toEqual(before);
+});
+
+test('two sizes pasted where a box has three are not taken, and it says what to write', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  const before = workbook.getState().rows.recipes.get('seed-box')?.sizesMm['height'];
+  const height = await field('Height');
+  await user.clear(height);
+  await user.paste('4 x 6');
+  expect(height).toHaveAccessibleDescription(
+    /We read 2 lengths here\. Write one, or one each for Width, Depth, Height\./,
+  );
+  expect(workbook.getState().rows.recipes.get('seed-box')?.sizesMm['height']).toBe(before);
+});
+
 test('what is wrong is said with its remedy, and mended by one press', async () => {
   const { workbook } = await openApp(BOX);
   const user = userEvent.setup();

@@ -19,6 +19,15 @@ export function useRecipeEdits({ id }: Recipe) {
           ...recipe,
           sizesMm: { ...recipe.sizesMm, [symbol]: mmOfTicks(length) },
         })),
+      /** Several sizes as one step. */
+      setSizes: (lengths: Readonly<Record<string, Ticks>>) =>
+        change(words.sizes, (recipe) => ({
+          ...recipe,
+          sizesMm: {
+            ...recipe.sizesMm,
+            ...Object.fromEntries(Object.entries(lengths).map(([name, length]) => [name, mmOfTicks(length)])),
+          },
+        })),
       setOption: (option: string, choice: string, label: string) =>
         change(label, (recipe) => ({ ...recipe, options: { ...recipe.options, [option]: choice } })),
       /** Another style keeps the sizes that it has a name for. */

@@ -1,4 +1,4 @@
-import { memo, useCallback } from 'react';
+import { memo, useCallback, useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import {
   type BoxStyle,
@@ -11,6 +11,7 @@ import {
 import type { Ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { LengthField } from '../../ui/fields/length-field';
+import type { SizesTogether } from '../../ui/fields/typed-length';
 import { Opening } from '../../ui/frame/opening';
 import { usePageWords, useSay } from '../../ui/words';
 import { PaperChoice } from './paper-choice';
@@ -28,13 +29,30 @@ interface RecipeFormProps {
   readonly litSize: string | null;
 }
 
+/** The option whose choices ask for a size, by the style's own word; it stands under that option. */
+const optionOf = ({ given = [] }: SymbolSpec) => Object.keys(given[0] ?? {})[0];
+const isMainSize = (symbol: SymbolSpec) => symbol.role === 'size' && optionOf(symbol) === undefined;
 const limit = (text: string): Ticks => evaluateForm(formOf(text), {});
 
 /** What goes into a box: style, sizes, paper; the working dimensions and the way of working behind a line that opens. */
 export function RecipeForm({ recipe, rested, style, values, edits, litSize }: RecipeFormProps) {
   const words = usePageWords().box;
   const say = useSay();
-  const asked = symbolsFor(style, recipe.options);
+  const asked = useMemo(() => symbolsFor(style, recipe.options), [style, recipe.options]);
+  const together = useMemo(() => {
+    const sizes = asked.filter(([, symbol]) => isMainSize(symbol));
+    return {
+      fields: sizes.map(([, { label, min, max }]) => ({
+        label: say(label),
+        least: limit(min),
+        most: limit(max),
+      })),
+      onAll: (lengths: readonly Ticks[]) =>
+        void edits.setSizes(
+          Object.fromEntries(sizes.flatMap(([name], i) => (lengths[i] ? [[name, lengths[i]]] : []))),
+        ),
+    };
+  }, [asked, say, edits]);
   const fields = (belongs: (symbol: SymbolSpec) => boolean) =>
     asked
       .filter(([, symbol]) => belongs(symbol))
@@ -46,11 +64,10 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
           value={values[name]}
           lit={litSize === name}
           edits={edits}
+          together={isMainSize(symbol) ? together : undefined}
         />
       ));
   const options = optionsFor(style, recipe.options);
-  /** The option whose choices ask for a size, by the style's own word; it stands under that option. */
-  const optionOf = ({ given = [] }: SymbolSpec) => Object.keys(given[0] ?? {})[0];
   const lit = litSize === null ? undefined : style.symbols[litSize];
   const litOption = lit && optionOf(lit);
   const needsAllowances = lit?.role === 'allowance' && litOption === undefined;
@@ -58,7 +75,7 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
   return (
     <form className="recipe-form" onSubmit={(event) => event.preventDefault()}>
       <StyleChoice current={style} recipe={rested} onChoose={edits.setStyle} />
-      {fields((symbol) => symbol.role === 'size' && optionOf(symbol) === undefined)}
+      {fields(isMainSize)}
       <PaperChoice paperId={recipe.paperId} caliperUm={recipe.caliperUm} edits={edits} />
       {options.length > 0 && (
         <Opening head={words.construction} open={litOption !== undefined}>
@@ -115,10 +132,11 @@ interface SizeFieldProps {
   readonly value: Ticks | undefined;
   readonly lit: boolean;
   readonly edits: RecipeEdits;
+  readonly together: SizesTogether | undefined;
 }
 
 /** One size; drawn again when it changes itself, not when another one is typed. */
-const SizeField = memo(function SizeField({ name, symbol, value, lit, edits }: SizeFieldProps) {
+const SizeField = memo(function SizeField({ name, symbol, value, lit, edits, together }: SizeFieldProps) {
   const say = useSay();
   const label = say(symbol.label);
   const least = limit(symbol.min);
@@ -131,6 +149,7 @@ const SizeField = memo(function SizeField({ name, symbol, value, lit, edits }: S
       least={least}
       most={limit(symbol.max)}
       lit={lit}
+      together={together}
       onChange={set}
     />
   );

@@ -2,18 +2,24 @@ import { useMemo } from 'react';
 import type { CatalogueItem } from '../../../shared/catalogue/items';
 import type { Recipe } from '../../../shared/workbook';
 import type { Contents, Item, ItemShape } from '../../core/rows/contents';
+import type { LengthUnit } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
+import { useRuler } from '../../ui/fields/measure';
 import { usePageWords } from '../../ui/words';
 
 const NOTHING: Contents = { items: [], clearanceMm: null };
 
-/** First sizes of a thing the maker measures themselves. */
-const MEASURED: ItemShape = { shape: 'cuboid', widthMm: 60, depthMm: 40, heightMm: 30 };
+/** First sizes of a thing the maker measures themselves, round on their own ruler. source: our choice */
+const MEASURED: Readonly<Record<LengthUnit, ItemShape>> = {
+  in: { shape: 'cuboid', widthMm: 63.5, depthMm: 38.1, heightMm: 31.75 },
+  mm: { shape: 'cuboid', widthMm: 60, depthMm: 40, heightMm: 30 },
+};
 
 /** Every change to what goes inside, each one undo step under the name the maker sees. A change of things forgets the way they lay. */
 export function useContentsEdits({ id }: Recipe) {
   const edit = useWorkbook((state) => state.edit);
   const words = usePageWords().contents;
+  const { unit } = useRuler();
   return useMemo(() => {
     const change = (label: string, to: (contents: Contents) => Contents) =>
       edit('recipes', id, label, (recipe) => ({ ...recipe, contents: to(recipe.contents ?? NOTHING) }));
@@ -24,7 +30,7 @@ export function useContentsEdits({ id }: Recipe) {
     return {
       addFromList: ({ name, size, gramsEach, care }: CatalogueItem) =>
         add(name, { ...BARE, name, size, gramsEach, care: [...care] }),
-      addMeasured: () => add(words.newThing, { ...BARE, name: words.newThing, size: MEASURED }),
+      addMeasured: () => add(words.newThing, { ...BARE, name: words.newThing, size: MEASURED[unit] }),
       setItem: (itemId: string, label: string, to: Partial<Item>) =>
         put(label, (items) => items.map((item) => (item.id === itemId ? { ...item, ...to } : item))),
       /** As if nobody had read its label yet. */
@@ -45,7 +51,7 @@ export function useContentsEdits({ id }: Recipe) {
           sizesMm: { ...recipe.sizesMm, ...sizesMm },
         })),
     };
-  }, [edit, id, words]);
+  }, [edit, id, words, unit]);
 }
 
 export type ContentsEdits = ReturnType<typeof useContentsEdits>;

@@ -1,11 +1,13 @@
 import type { ItemShape } from '../../core/rows/contents';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
+import type { Ticks } from '../../core/units';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { LengthField } from '../../ui/fields/length-field';
 import { SelectField } from '../../ui/fields/text-field';
 import { usePageWords } from '../../ui/words';
 
 const SHAPES: readonly ItemShape['shape'][] = ['cuboid', 'cylinder', 'sphere', 'packet', 'soft', 'pot'];
+const LEAST = ticksOfMm(0.1);
 const LIES = ['standing', 'lying', 'either'] as const;
 
 interface ShapeFieldsProps {
@@ -16,12 +18,25 @@ interface ShapeFieldsProps {
 /** The shape of a thing and the lengths that shape has. */
 export function ShapeFields({ size, onChange }: ShapeFieldsProps) {
   const words = usePageWords().contents;
+  const together = (names: readonly string[], to: (mm: readonly number[]) => ItemShape) => ({
+    fields: names.map((label) => ({ label, least: LEAST })),
+    onAll: (lengths: readonly Ticks[]) => onChange(to(lengths.map(mmOfTicks)), words.shape),
+  });
+  const sides = together(
+    [words.width, words.depth, words.height],
+    ([widthMm = 1, depthMm = 1, heightMm = 1]) =>
+      'widthMm' in size ? { ...size, widthMm, depthMm, heightMm } : size,
+  );
+  const round = together([words.diameter, words.long], ([diameterMm = 1, heightMm = 1]) =>
+    'diameterMm' in size && 'heightMm' in size ? { ...size, diameterMm, heightMm } : size,
+  );
   const field = (label: string, mm: number, to: (mm: number) => ItemShape) => (
     <LengthField
       key={label}
       label={label}
       value={ticksOfMm(mm)}
-      least={ticksOfMm(0.1)}
+      least={LEAST}
+      together={'widthMm' in size ? sides : 'heightMm' in size ? round : undefined}
       onChange={(length) => onChange(to(mmOfTicks(length)), label)}
     />
   );

@@ -7,6 +7,8 @@ import { FIRST_SIZES, type KnownFacts } from './style-facts';
 
 const SIDES = ['width', 'depth', 'height'] as const;
 const LETTER = '';
+const LEAST = inches(0, 1, 2);
+const MOST = inches(12);
 
 /** From which sheet, and at what size, the sheets on each tile are counted. */
 export function SheetsAtSize({ facts }: { facts: KnownFacts }) {
@@ -23,8 +25,13 @@ export function SheetsAtSize({ facts }: { facts: KnownFacts }) {
             label={words[side]}
             help={help[side]}
             value={sizes?.[side] ?? FIRST_SIZES[side]}
-            least={inches(0, 1, 2)}
-            most={inches(12)}
+            least={LEAST}
+            most={MOST}
+            together={{
+              fields: SIDES.map((each) => ({ label: words[each], least: LEAST, most: MOST })),
+              onAll: ([width, depth, height]) =>
+                setSizes({ ...FIRST_SIZES, ...(width && depth && height && { width, depth, height }) }),
+            }}
             onChange={(length) => setSizes({ ...FIRST_SIZES, ...sizes, [side]: length })}
           />
         ))}

@@ -7,7 +7,7 @@ import {
 } from '../../../shared/catalogue';
 import type { Paper } from '../../../shared/workbook';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
-import { millimetres } from '../../core/units';
+import { millimetres, type Ticks } from '../../core/units';
 import { useWorkbook } from '../../state/use-workbook';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { CountStepper } from '../../ui/fields/count-stepper';
@@ -29,6 +29,11 @@ export function PaperForm({ paper }: { paper: Paper }) {
   const set = (label: string, change: Partial<Paper>) =>
     void edit('papers', paper.id, label, (old) => ({ ...old, ...change }));
   const uncoated = FINISHES[0]!;
+  const together = {
+    fields: [words.across, words.up].map((label) => ({ label, least: LEAST })),
+    onAll: ([across, up]: readonly Ticks[]) =>
+      across && up && set(words.across, { acrossMm: mmOfTicks(across), upMm: mmOfTicks(up) }),
+  };
   return (
     <form className="stock-form" onSubmit={(event) => event.preventDefault()}>
       <TextField label={words.name} value={paper.name} onChange={(name) => set(words.name, { name })} />
@@ -51,12 +56,14 @@ export function PaperForm({ paper }: { paper: Paper }) {
         help={words.trueSize}
         value={ticksOfMm(paper.acrossMm)}
         least={LEAST}
+        together={together}
         onChange={(length) => set(words.across, { acrossMm: mmOfTicks(length) })}
       />
       <LengthField
         label={words.up}
         value={ticksOfMm(paper.upMm)}
         least={LEAST}
+        together={together}
         onChange={(length) => set(words.up, { upMm: mmOfTicks(length) })}
       />
       <ChoiceStrip

@@ -6,7 +6,7 @@ import { useWords } from '../words';
 import { Button } from './button';
 import { FractionKeys } from './fraction-keys';
 import { useRuler } from './measure';
-import { useTypedLength } from './typed-length';
+import { type SizesTogether, useTypedLength } from './typed-length';
 import './field.css';
 
 interface LengthFieldProps {
@@ -19,6 +19,7 @@ interface LengthFieldProps {
   readonly onCommit?: () => void;
   readonly least?: Ticks;
   readonly most?: Ticks;
+  readonly together?: SizesTogether | undefined;
   /** Lit together with the same length elsewhere. */
   readonly lit?: boolean;
   readonly onLight?: (lit: boolean) => void;
@@ -70,7 +71,9 @@ export function LengthField(props: LengthFieldProps) {
           value={field.text}
           aria-invalid={note?.kind === 'refused'}
           aria-describedby={`${id}-help`}
-          onChange={(event) => field.type(event.target.value)}
+          onChange={({ target, nativeEvent }) =>
+            field.type(target.value, (nativeEvent as InputEvent).inputType === 'insertFromPaste')
+          }
           onKeyDown={onKeyDown}
           onFocus={() => onLight?.(true)}
           onBlur={() => {

@@ -8,12 +8,13 @@ import {
   type ReadLength,
   type Ruler,
   readLength,
+  readSizes,
   spellLength,
   type Ticks,
   ticks,
 } from '../../core/units';
 import { useWords, type Words } from '../words';
-import { lengthWords, useRuler } from './measure';
+import { lengthWords, sizeWords, useRuler } from './measure';
 
 /** A longer stride along the ruler, with Shift: 1/2 in, 10 mm. */
 const STRIDE: Readonly<Record<LengthUnit, Ticks>> = { in: ticks(4064), mm: ticks(3200) };
@@ -23,10 +24,17 @@ interface Bounds {
   readonly most?: Ticks;
 }
 
+/** The fields that one stands among, in the order shown: a size of several lengths, pasted into any of them, fills them all. */
+export interface SizesTogether {
+  readonly fields: readonly (Bounds & { readonly label: string })[];
+  readonly onAll: (lengths: readonly Ticks[]) => void;
+}
+
 interface TypedLengthProps extends Bounds {
   readonly value: Ticks;
   readonly onChange: (length: Ticks) => void;
   readonly onCommit?: () => void;
+  readonly together?: SizesTogether | undefined;
 }
 
 /** What is said under the field once they have left it. */
@@ -42,37 +50,56 @@ interface Draft {
 }
 
 /** The text of a length field and everything that follows from it; the length itself lives with the caller. */
-export function useTypedLength({ value, onChange, onCommit, ...bounds }: TypedLengthProps) {
+export function useTypedLength({ value, onChange, onCommit, together, ...bounds }: TypedLengthProps) {
   const ruler = useRuler();
   const words = useWords().field;
   const [draft, setDraft] = useState<Draft | null>(null);
   const [before, setBefore] = useState(value);
+  const [filled, setFilled] = useState<readonly Ticks[] | null>(null);
 
   // An undo, a mend or another field may change the length: then the draft is old paper.
   const live = draft !== null && draft.keptFor === value ? draft : null;
   const spelled = spellLength(value, ruler.unit).replace(` ${ruler.unit}`, '');
   const text = live?.text ?? spelled;
-  const read = live === null ? null : readWithin(live.text, ruler, bounds, words);
+  const read = live === null ? null : readAll(live.text, ruler, bounds, together, words);
 
   const put = (length: Ticks, kept: Draft | null) => {
     setDraft(kept);
     if (length !== value) onChange(length);
   };
 
+  /** Fills every field where the text is a size for all of them; whether it was. */
+  const fillAll = (typed: string): boolean => {
+    const lengths = together && severalIn(typed, ruler);
+    if (!lengths || readTogether(lengths, ruler, together, words) !== null) return false;
+    setDraft(null);
+    setFilled(lengths);
+    together.onAll(lengths);
+    return true;
+  };
+
   return {
     text,
     typedUnit: read?.ok === true && read.heard.unit !== ruler.unit ? ('' as const) : null,
     echo: echoOf(value, read, live, ruler, words),
-    note: live?.left === true && read !== null ? noteOf(live.text, read, ruler, words) : null,
+    note:
+      live?.left === true && read !== null
+        ? noteOf(live.text, read, ruler, words)
+        : live === null && together && filled?.includes(value)
+          ? filledNote(filled, together, ruler, words)
+          : null,
 
-    type(typed: string) {
+    /** `pasted`: all at once, so that a size of several lengths is whole. */
+    type(typed: string, pasted = false) {
       if (live === null || live.left) setBefore(value);
+      setFilled(null);
+      if (pasted && fillAll(typed)) return;
       const heard = readWithin(typed, ruler, bounds, words);
       const length = heard.ok ? heard.length : value;
-      put(length, { text: typed, keptFor: length, left: false });
+      put(length, { text: typed, keptFor: length, left: pasted && severalIn(typed, ruler) !== null });
     },
     commit() {
-      if (live !== null) {
+      if (live !== null && !fillAll(live.text)) {
         const plain = read?.ok === true && read.heard.unit === ruler.unit && read.heard.echo === null;
         setDraft(plain && isOnMark(read.length, ruler.finest) ? null : { ...live, left: true });
       }
@@ -101,15 +128,62 @@ type Reading =
 function readWithin(text: string, ruler: Ruler, bounds: Bounds, words: Words['field']): Reading {
   const read = readLength(text, ruler.unit, ruler.finest);
   if (!read.ok) return { ok: false, says: `${read.reason} ${read.remedy}`, offer: null };
-  const bound = within(read.length, bounds);
-  if (bound === read.length) return read;
-  const [said, limit] = [lengthWords(read.length, ruler), lengthWords(bound, ruler)];
-  return {
-    ok: false,
-    says: bound > read.length ? words.tooShort(said, limit) : words.tooLong(said, limit),
-    offer: bound,
-  };
+  const says = boundSays(read.length, bounds, ruler, words);
+  return says === null ? read : { ok: false, says, offer: within(read.length, bounds) };
 }
+
+function boundSays(length: Ticks, bounds: Bounds, ruler: Ruler, words: Words['field']): string | null {
+  const bound = within(length, bounds);
+  if (bound === length) return null;
+  const [said, limit] = [lengthWords(length, ruler), lengthWords(bound, ruler)];
+  return bound > length ? words.tooShort(said, limit) : words.tooLong(said, limit);
+}
+
+/** Several lengths written as one size; null where it is one length or none. */
+function severalIn(text: string, { unit }: Ruler): readonly Ticks[] | null {
+  const lengths = readSizes(text, unit);
+  return lengths !== null && lengths.length > 1 ? lengths : null;
+}
+
+/** Why a size cannot fill the fields: as many lengths as fields, each within its bounds. Null: it can. */
+function readTogether(
+  lengths: readonly Ticks[],
+  ruler: Ruler,
+  { fields }: SizesTogether,
+  words: Words['field'],
+): string | null {
+  if (lengths.length !== fields.length)
+    return words.otherCount(lengths.length, fields.map(({ label }) => label).join(', '));
+  for (const [i, { label, ...bounds }] of fields.entries()) {
+    const length = lengths[i] ?? ticks(0);
+    const says = boundSays(length, bounds, ruler, words);
+    if (says !== null) return `${label}: ${says}`;
+  }
+  return null;
+}
+
+function readAll(
+  text: string,
+  ruler: Ruler,
+  bounds: Bounds,
+  together: SizesTogether | undefined,
+  words: Words['field'],
+): Reading {
+  const lengths = together && severalIn(text, ruler);
+  const says = lengths && readTogether(lengths, ruler, together, words);
+  return says ? { ok: false, says, offer: null } : readWithin(text, ruler, bounds, words);
+}
+
+const filledNote = (
+  lengths: readonly Ticks[],
+  { fields }: SizesTogether,
+  ruler: Ruler,
+  words: Words['field'],
+): FieldNote => ({
+  kind: 'heard',
+  says: words.filled(sizeWords(lengths, ruler), fields.map(({ label }) => label).join(', ')),
+  offer: null,
+});
 
 const within = (length: Ticks, { least, most }: Bounds): Ticks =>
   least !== undefined && length < least ? least : most !== undefined && length > most ? most : length;
