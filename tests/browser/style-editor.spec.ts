@@ -87,6 +87,9 @@ test('by keyboard alone: an edge is chosen, a wall added, its size written and r
   await editor.start('floor');
   const net = page.getByRole('img', { name: /^Net of / });
   await net.focus();
+  await expect(editor.selected()).toHaveText('Left edge of base');
+  await page.keyboard.press('ArrowUp');
+  await expect(editor.selected()).toHaveText('Upper edge of base');
   await page.keyboard.press('ArrowLeft');
   await expect(editor.selected()).toHaveText('Left edge of base');
   await page.getByRole('button', { name: /^Wall/ }).focus();
@@ -104,6 +107,8 @@ test('by keyboard alone: an edge is chosen, a wall added, its size written and r
   await across.fill('height + 1/8 in');
   await across.press('Enter');
   await expect(page.getByText('Now 2⅛ in')).toBeVisible();
+  await across.press('ArrowUp');
+  await expect(across).toHaveValue('height + 3/16 in');
   await across.fill('depth - 3 in');
   await across.press('Enter');
   await expect(page.getByText(/The left is depth - 3 in long, which is/)).toBeVisible();

@@ -51,18 +51,16 @@ function constantText(ticks: number): string {
   return `${[whole > 0 || num === 0 ? whole : '', num > 0 ? `${num}/${den}` : ''].filter((part) => part !== '').join(' ')} in`;
 }
 
-/** A part of a length, such as seven eighths of `height + 1 in`, as a form; `less` is left out of it. */
-export function shareOf(text: Len, [num, den]: Ratio, less?: string): Len {
+/** A part of a length, such as seven eighths of `height + 1 in`, as a form; `bare` leaves out what is no name. */
+export function shareOf(text: Len, [num, den]: Ratio, bare = false): Len {
   const { terms, constant, over } = formOf(text);
-  const said = terms
-    .filter(({ name }) => name !== less)
-    .map(({ name, times }) => {
-      const [top, under] = lowest(times * num, over * den);
-      const share = under === 1 ? `${top}` : `${top}/${under}`;
-      return { minus: times * num < 0, text: share === '1' ? name : `${share} ${name}` };
-    });
+  const said = terms.map(({ name, times }) => {
+    const [top, under] = lowest(times * num, over * den);
+    const share = under === 1 ? `${top}` : `${top}/${under}`;
+    return { minus: times * num < 0, text: share === '1' ? name : `${share} ${name}` };
+  });
   const rest = (constant * num) / (over * den);
-  if (rest !== 0) said.push({ minus: rest < 0, text: constantText(Math.abs(rest)) });
+  if (rest !== 0 && !bare) said.push({ minus: rest < 0, text: constantText(Math.abs(rest)) });
   return sumOf(said, '0 in');
 }
 
@@ -81,4 +79,15 @@ export function formulaOf(text: Len, less?: string): string {
   const restMm = constant / over / TICKS_PER_MM;
   if (restMm !== 0) said.push({ minus: restMm < 0, text: `${Number(Math.abs(restMm).toFixed(6))} * mm` });
   return sumOf(said, '0');
+}
+
+/** A length with so many ticks more or less in it: the names stay, and the plain length beside them grows or shrinks. Null where it can’t be read. */
+export function withTicksMore(text: Len, by: number): Len | null {
+  const form = readable(text);
+  if (form === null) return null;
+  const rest = form.constant / form.over + by;
+  const named = shareOf(text, [1, 1], true);
+  if (form.terms.length === 0) return rest < 0 ? null : constantText(rest);
+  if (rest === 0) return named;
+  return `${named} ${rest < 0 ? '-' : '+'} ${constantText(Math.abs(rest))}`;
 }

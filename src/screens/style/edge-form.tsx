@@ -1,11 +1,13 @@
 import { useState } from 'react';
 import { addPanel } from '../../core/draft/add-panel';
 import { setNotch } from '../../core/draft/openings';
+import { usualPart } from '../../core/draft/parts/usual-part';
 import { hangingOn, removePanel } from '../../core/draft/remove-panel';
 import type { EdgeName, Role } from '../../core/styles';
 import { Button } from '../../ui/fields/button';
 import { lengthWords, useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
+import { Opening } from '../../ui/frame/opening';
 import { useDraftingWords } from '../../ui/words/drafting-words';
 import { distanceOf } from './edge-length';
 import { FoldField } from './fold-field';
@@ -61,15 +63,24 @@ export function EdgeForm({ box, open, edits, edge }: EditorProps & { readonly ed
   const spec = of?.panels[panel];
   const notch =
     spec && 'notches' in spec ? (spec.notches ?? []).find((each) => each.edge === edge)?.radius : undefined;
+  const usual = of ? usualPart(of, panel, edge) : null;
+  const parts = [...USUAL].sort((a, b) => Number(b === usual) - Number(a === usual));
   const length = distanceOf(sidesOf(box, open.draft, piece), panel, edge);
   return (
     <>
       <p>{words.free(lengthWords(length, ruler))}</p>
       <div className="style-parts">
-        {USUAL.map((role) => (
-          <button key={role} type="button" className="style-part" onClick={() => add(role)}>
+        {parts.map((role) => (
+          <button
+            key={role}
+            type="button"
+            className={role === usual ? 'style-part style-part-usual' : 'style-part'}
+            onClick={() => add(role)}
+          >
             <strong>{words.roles[role]}</strong>
-            <span className="caption soft">{words.roleHelp[role]}</span>
+            <span className="caption soft">
+              {role === usual ? words.usualHere(words.roleHelp[role] ?? '') : words.roleHelp[role]}
+            </span>
           </button>
         ))}
       </div>
@@ -83,17 +94,19 @@ export function EdgeForm({ box, open, edits, edge }: EditorProps & { readonly ed
         <Button onClick={() => add(other)}>{words.addOther}</Button>
       </div>
       {['left', 'right', 'up', 'down'].includes(edge) && (
-        <FormField
-          label={words.notch}
-          help={words.notchHelp}
-          value={notch ?? ''}
-          onTake={(text) =>
-            take(
-              words.changes.change(names.panel(panel)),
-              setNotch({ piece, panel }, edge as 'left' | 'right' | 'up' | 'down', text),
-            )
-          }
-        />
+        <Opening head={words.notchHead} open={notch !== undefined}>
+          <FormField
+            label={words.notch}
+            help={words.notchHelp}
+            value={notch ?? ''}
+            onTake={(text) =>
+              take(
+                words.changes.change(names.panel(panel)),
+                setNotch({ piece, panel }, edge as 'left' | 'right' | 'up' | 'down', text),
+              )
+            }
+          />
+        </Opening>
       )}
     </>
   );

@@ -83,7 +83,7 @@ function NewJoint({ draft, edits: { place, make } }: JointListProps) {
     <div className="style-three">
       <SelectField
         label={words.glueThis}
-        value={among(panel, panels)}
+        value={among(panel || place.panel, panels)}
         choices={choices}
         onChange={setPanel}
       />
@@ -96,7 +96,10 @@ function NewJoint({ draft, edits: { place, make } }: JointListProps) {
       />
       <Button
         onClick={() =>
-          make(words.changes.joint, setJoint(place.piece, among(panel, panels), among(onto, panels), lap))
+          make(
+            words.changes.joint,
+            setJoint(place.piece, among(panel || place.panel, panels), among(onto, panels), lap),
+          )
         }
       >
         {words.addJoint}
@@ -113,13 +116,14 @@ function NewSeam({ draft, edits: { place, make } }: JointListProps) {
   const edges = Object.entries(draft.pieces?.[place.piece]?.panels ?? {}).flatMap(([panel, spec]) =>
     'size' in spec ? SIDES.map((side) => `${panel}.${side}`) : [],
   );
+  const first = one || `${place.panel}.${place.edge ?? 'left'}`;
   const choices = edges.map((id) => {
     const [panel = '', side = ''] = id.split('.');
     return { id, label: names.edge(panel, side) };
   });
   return (
     <div className="style-three">
-      <SelectField label={words.firstEdge} value={among(one, edges)} choices={choices} onChange={setOne} />
+      <SelectField label={words.firstEdge} value={among(first, edges)} choices={choices} onChange={setOne} />
       <SelectField
         label={words.otherEdge}
         value={among(other, edges)}
@@ -128,7 +132,7 @@ function NewSeam({ draft, edits: { place, make } }: JointListProps) {
       />
       <Button
         onClick={() =>
-          make(words.changes.joint, addSeam(place.piece, among(one, edges), among(other, edges)))
+          make(words.changes.joint, addSeam(place.piece, among(first, edges), among(other, edges)))
         }
       >
         {words.addSeam}

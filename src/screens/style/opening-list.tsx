@@ -28,6 +28,7 @@ export function OpeningList({ place, panel, edits: { make, take }, label }: Open
           <div key={key} className="style-hole">
             {hole.hole === 'window' && (
               <FormField
+                steps
                 label={words.holeFields.margin}
                 value={hole.margin}
                 onTake={(text) => take(label, setHole(place, at, 'margin', text))}
@@ -35,6 +36,7 @@ export function OpeningList({ place, panel, edits: { make, take }, label }: Open
             )}
             {hole.hole !== 'window' && (
               <FormField
+                steps
                 label={words.holeFields.across}
                 value={hole.hole === 'round' ? hole.across : hole.size[0]}
                 onTake={(text) => take(label, setHole(place, at, 'across', text))}
@@ -42,6 +44,7 @@ export function OpeningList({ place, panel, edits: { make, take }, label }: Open
             )}
             {hole.hole === 'slot' && (
               <FormField
+                steps
                 label={words.holeFields.up}
                 value={hole.size[1]}
                 onTake={(text) => take(label, setHole(place, at, 'up', text))}

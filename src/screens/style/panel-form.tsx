@@ -39,12 +39,14 @@ export function PanelForm({ box, open, edits }: EditorProps) {
         <div className="style-pair">
           <FormField
             label={words.across}
+            steps
             help={now(spec.size[0])}
             value={spec.size[0]}
             onTake={(text) => take(change, setPanelSize(place, 0, text))}
           />
           <FormField
             label={words.up}
+            steps
             help={now(spec.size[1])}
             value={spec.size[1]}
             onTake={(text) => take(change, setPanelSize(place, 1, text))}
@@ -68,12 +70,14 @@ export function PanelForm({ box, open, edits }: EditorProps) {
           <div className="style-form">
             <FormField
               label={words.start}
+              steps
               help={words.startHelp}
               value={spec.at ?? ''}
               onTake={(text) => take(change, setPanelStart(place, text))}
             />
             <FormField
               label={words.taper}
+              steps
               help={words.taperHelp}
               value={typeof taper === 'string' ? taper : (taper?.join(', ') ?? '')}
               onTake={(text) => take(change, setPanelTaper(place, text))}

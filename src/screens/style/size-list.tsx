@@ -57,6 +57,7 @@ export function SizeList({ draft, edits, values }: SizeListProps) {
               <FormField
                 key={field}
                 label={field === 'default' ? words.usual : field === 'min' ? words.least : words.most}
+                steps
                 value={symbol[field]}
                 onTake={(text) =>
                   take(

@@ -19,6 +19,9 @@ interface StyleFindingsProps {
   readonly text: string;
 }
 
+/** Fewer panels round the room close no box. */
+const LEAST_WALLS = 4;
+
 /** What is wrong at the size that is shown, what keeps it from being a box at all, and the trial at many sizes. */
 export const StyleFindings = memo(function StyleFindings({ recipe, box, text }: StyleFindingsProps) {
   const words = useDraftingWords();
@@ -27,9 +30,11 @@ export const StyleFindings = memo(function StyleFindings({ recipe, box, text }: 
   const edit = useWorkbook((state) => state.edit);
   const [tried, setTried] = useState<string | null>(null);
   const refusals = useMemo(() => notABox(box.style), [box.style]);
+  const isUnfinished = box.net.pieces.every(({ shell }) => shell.length < LEAST_WALLS);
   const nameOf = (symbol: string) => say(box.style.symbols[symbol]?.label ?? symbol);
   return (
     <>
+      {isUnfinished && <p className="style-hint">{words.unfinished}</p>}
       {refusals.length > 0 && (
         <ul className="findings" aria-label={words.notABox}>
           {refusals.map((refusal) => (

@@ -80,5 +80,9 @@ function placeIn(pieces: Pieces | undefined, wanted: Place | null): Place {
   const piece = wanted && pieces?.[wanted.piece];
   if (wanted && piece?.panels[wanted.panel]) return wanted;
   const there = piece ? wanted.piece : (Object.keys(pieces ?? {})[0] ?? '');
-  return { piece: there, panel: Object.keys(pieces?.[there]?.panels ?? {})[0] ?? '' };
+  const [first, ...others] = Object.entries(pieces?.[there]?.panels ?? {});
+  // with one panel there is one thing to do next: add another at its edge
+  const edge =
+    first === undefined || others.length > 0 ? {} : { edge: first[1].role === 'base' ? 'left' : 'right' };
+  return { piece: there, panel: first?.[0] ?? '', ...edge };
 }

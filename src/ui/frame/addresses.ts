@@ -27,7 +27,7 @@ export const pageAddress = ({ kind, id }: Workbook, page: PageName, recipeId?: s
 
 /** Where the style of a box is drawn, where it is one of the maker’s own. */
 export const drawingAddress = (workbook: Workbook, recipeId?: string): string =>
-  pageAddress(workbook, 'box', recipeId).replace(/\/box/, '/box/style');
+  pageAddress(workbook, 'box', recipeId).replace(/\/box(?=$|\?)/, '/box/style');
 
 /** The workbook that an address belongs to; null for the shelf and the supplies. */
 export function workbookAt(address: string): Workbook | null {

@@ -12,8 +12,10 @@ import {
 import type { Edit, Edited } from '../../../src/core/draft/draft';
 import { editStyle, openDraft, proposeClosing } from '../../../src/core/draft/edit-style';
 import { draftFromStyle, emptyBase, isEditable, keepOneWay } from '../../../src/core/draft/first-draft';
+import { withTicksMore } from '../../../src/core/draft/forms';
 import { addSeam, removeJoint, removeSeam, setJoint } from '../../../src/core/draft/joints';
 import { addHole, removeHole, setHole, setNotch } from '../../../src/core/draft/openings';
+import { usualPart } from '../../../src/core/draft/parts/usual-part';
 import { removePanel } from '../../../src/core/draft/remove-panel';
 import { renamePanel } from '../../../src/core/draft/rename';
 import {
@@ -127,6 +129,48 @@ describe('a panel', () => {
     expect(panelsOf(row)['tab']).toMatchObject({ size: ['tab', 'height'] });
     const flapped = drawn(row, OPEN_TOP.slice(4, 5));
     expect(panelsOf(flapped)['tab']).toMatchObject({ size: ['tab', 'height - tabClear'], at: 'tabClear' });
+  });
+});
+
+test('what is usual at an edge leads through an open-top box and a tray with a lid', () => {
+  const usual = (text: string, panel: string, edge: string) => usualPart(boxOf(text) as never, panel, edge);
+  const wall = emptyBase('wall', 'Mine');
+  expect(usual(wall, 'front', 'right')).toBe('wall');
+  const row = drawn(wall, OPEN_TOP.slice(0, 3));
+  expect([usual(row, 'left', 'right'), usual(row, 'left', 'down'), usual(row, 'left', 'up')]).toEqual([
+    'glueTab',
+    'bottomFlap',
+    'lid',
+  ]);
+  expect(usual(floor, 'base', 'up')).toBe('wall');
+  const lidded = drawn(floor, HINGED_LID);
+  const at = ['front.left', 'back.up', 'lid.up', 'lid.left', 'frontLeftTab.left'].map((where) => {
+    const [panel = '', edge = ''] = where.split('.');
+    return usual(lidded, panel, edge);
+  });
+  expect(at).toEqual(['glueTab', 'lid', 'tuck', 'dustFlap', null]);
+});
+
+// By hand, in sixty-fourths of an inch and whole millimeters.
+test.each([
+  ['1 1/2 in', 1 / 16, '1 9/16 in'],
+  ['width', 1 / 16, 'width + 1/16 in'],
+  ['width - 1/16 in', 1 / 16, 'width'],
+  ['2 width + t', -1 / 8, '2 width + t - 1/8 in'],
+  ['1/3 height', 1 / 4, '1/3 height + 1/4 in'],
+  ['0 in', -1 / 16, null],
+  ['apples (', 1, null],
+])('%s and %s in more is %s', (text, by, wanted) => {
+  expect(withTicksMore(text, by * 8128)).toBe(wanted);
+});
+
+test('a box drawn in millimeters begins on whole ones', () => {
+  expect(
+    layNet(open(emptyBase('floor', 'Mine', 'mm')).style, { sizes: {}, caliperUm: 305 }).values,
+  ).toMatchObject({
+    width: 100 * 320,
+    depth: 75 * 320,
+    height: 50 * 320,
   });
 });
 
