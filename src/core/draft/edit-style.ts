@@ -1,7 +1,7 @@
 import { readBy } from '../rows/refusals';
 import { cleanNote } from '../rows/text';
 import { readStyle } from '../style-file/read-style';
-import { STYLE_FORMAT, STYLE_SCHEMA, type StyleFile, styleFile } from '../style-file/schema';
+import { STYLE_FORMAT, type StyleFile, schemaFor, styleFile } from '../style-file/schema';
 import type { StyleRefusal } from '../style-file/style-refusal';
 import type { BoxStyle } from '../styles';
 import { type Draft, type Edit, type Place, refused, withPiece } from './draft';
@@ -50,7 +50,9 @@ function read(text: string): Opened {
 
 /** The text of a draft, as a box keeps it. */
 export const textOf = (draft: Draft): string =>
-  cleanNote(JSON.stringify({ format: STYLE_FORMAT, schema: STYLE_SCHEMA, style: draft } satisfies StyleFile));
+  cleanNote(
+    JSON.stringify({ format: STYLE_FORMAT, schema: schemaFor(draft), style: draft } satisfies StyleFile),
+  );
 
 /**
  * A style text after an edit. What is written is read again through the gates of any file, so an edit never leaves a text that can’t be read; and

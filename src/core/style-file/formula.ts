@@ -18,11 +18,23 @@ export interface FormulaSlip {
   readonly remedy: string;
 }
 
-/** Names that a formula may use: lengths, and options with the ids of their choices. */
+/** Names that a formula may use: lengths, workings, and options with the ids of their choices. */
 export interface KnownNames {
   readonly lengths: ReadonlySet<string>;
   readonly options: ReadonlyMap<string, readonly string[]>;
+  readonly workings?: ReadonlyMap<string, Working>;
+  /** What an integral goes over; there is one at a time. */
+  readonly over?: { readonly name: string; readonly kind: number };
 }
+
+/** A named step of other formulas, in any unit and never rounded; counted once each time a formula is. */
+export interface Working {
+  readonly kind: number | 'any';
+  readonly run: (values: Values, chosen: Chosen, scope: Scope) => number;
+}
+
+/** Workings counted so far, and what an integral goes over just now. */
+type Scope = Map<string, number>;
 
 /** The longest formula read, in letters. source: our own, four times the longest in use */
 const MOST_LETTERS = 300;
@@ -33,7 +45,7 @@ const MOST_POWER = 6;
 type Kind = number | 'any' | 'truth' | 'choice';
 interface Part {
   readonly kind: Kind;
-  readonly run: (values: Values, chosen: Chosen) => number;
+  readonly run: Working['run'];
 }
 
 class Slip extends Error {
@@ -49,23 +61,56 @@ const slip = (says: string, facts: Readonly<Record<string, string>>, remedy: str
   throw new Slip({ says, facts: named, remedy });
 };
 
+type Slipped = { readonly ok: false; readonly slip: FormulaSlip };
+
 /** Reads a formula that gives millimeters to this power (1 a length, 3 a room, 0 degrees). Never throws. */
-export function readFormula(
+export const readFormula = (
   text: string,
   power: number,
   known: KnownNames,
-): { readonly ok: true; readonly formula: Formula } | { readonly ok: false; readonly slip: FormulaSlip } {
-  try {
-    if (text.length > MOST_LETTERS)
-      slip('This formula has {letters} letters.', { letters: `${text.length}` }, 'Use at most 300 letters.');
-    const { kind, run } = partOf(parse(text), known);
+): { readonly ok: true; readonly formula: Formula } | Slipped =>
+  unlessSlipped(() => {
+    const { kind, run } = readPart(text, known);
     if (kind !== 'any' && kind !== power)
       slip(
         'The formula {formula} gives {given}, and {wanted} is needed.',
         { formula: text, given: nameOf(kind), wanted: nameOf(power) },
         'Write a length with its unit, such as 1/8 * in. Multiply or divide until the unit is right.',
       );
-    return { ok: true, formula: { of: run } };
+    return { ok: true, formula: { of: (values, chosen) => run(values, chosen, new Map()) } };
+  });
+
+/** Reads a working of this name, which gives a number in whatever unit; `taken`: something that comes later is called so. Never throws. */
+export const readWorking = (
+  name: string,
+  text: string,
+  known: KnownNames,
+  taken: boolean,
+): { readonly ok: true; readonly working: Working } | Slipped =>
+  unlessSlipped(() => {
+    if (taken || isTaken(name, known))
+      slip('The working {name} has a name that is taken.', { name }, 'Give it another name.');
+    const { kind, run } = number(readPart(text, known), name);
+    const once: Working['run'] = (values, chosen, scope) => {
+      const found = scope.get(name) ?? run(values, chosen, scope);
+      scope.set(name, found);
+      return found;
+    };
+    return { ok: true, working: { kind, run: once } };
+  });
+
+const isTaken = (name: string, { lengths, options, workings }: KnownNames): boolean =>
+  Object.hasOwn(CONSTANTS, name) || lengths.has(name) || options.has(name) || workings?.has(name) === true;
+
+function readPart(text: string, known: KnownNames): Part {
+  if (text.length > MOST_LETTERS)
+    slip('This formula has {letters} letters.', { letters: `${text.length}` }, 'Use at most 300 letters.');
+  return partOf(parse(text), known);
+}
+
+function unlessSlipped<Read>(read: () => Read): Read | Slipped {
+  try {
+    return read();
   } catch (error) {
     if (error instanceof Slip) return { ok: false, slip: error.slip };
     throw error;
@@ -135,10 +180,13 @@ const CONSTANTS: Readonly<Record<string, Part>> = {
   pi: { kind: 0, run: () => Math.PI },
 };
 
-function named(name: string, { lengths, options }: KnownNames): Part {
+function named(name: string, { lengths, options, workings, over }: KnownNames): Part {
+  if (over?.name === name) return { kind: over.kind, run: (_, __, scope) => scope.get(name) ?? Number.NaN };
   const constant = Object.hasOwn(CONSTANTS, name) ? CONSTANTS[name] : undefined;
   if (constant) return constant;
   if (lengths.has(name)) return { kind: 1, run: (values) => values[name] ?? Number.NaN };
+  const working = workings?.get(name);
+  if (working) return working;
   return slip(
     'The name {name} has no value here.',
     { name },
@@ -270,7 +318,14 @@ const OF_ALIKE: Readonly<Record<string, (...values: number[]) => number>> = {
   hypot: Math.hypot,
   abs: Math.abs,
 };
-const FUNCTIONS = [...Object.keys(OF_ALIKE), 'sqrt', 'atan2', ...Object.keys(OF_NUMBER)];
+const FUNCTIONS = [
+  ...Object.keys(OF_ALIKE),
+  'sqrt',
+  'atan2',
+  ...Object.keys(OF_NUMBER),
+  'number',
+  'integral',
+];
 /** Most values that one function is given. source: our own */
 const MOST_VALUES = 8;
 
@@ -282,8 +337,10 @@ function called({ callee, arguments: given }: jsep.CallExpression, known: KnownN
     slip(
       'There is no function {name} here.',
       { name: name || '?' },
-      'Use min, max, hypot, abs, sqrt, sin, cos, tan, asin, acos, atan or atan2.',
+      'Use min, max, hypot, abs, sqrt, sin, cos, tan, asin, acos, atan, atan2, number or integral.',
     );
+  if (name === 'number') return numberOf(given, known);
+  if (name === 'integral') return integral(given, known);
   const most = needs ?? MOST_VALUES;
   if (given.length < (needs ?? 2) || given.length > most)
     slip(
@@ -317,6 +374,54 @@ function called({ callee, arguments: given }: jsep.CallExpression, known: KnownN
     );
   const ofNumber = OF_NUMBER[name] ?? Math.abs;
   return { kind: 0, run: (...at) => ofNumber(first.run(...at)) };
+}
+
+/** `number(sides)`: the number that a choice of this option stands for. */
+function numberOf(given: readonly jsep.Expression[], { options }: KnownNames): Part {
+  const [asked] = given;
+  const name = given.length === 1 && asked?.type === 'Identifier' ? (asked as jsep.Identifier).name : '';
+  const choices = options.get(name);
+  const [first = ''] = choices ?? [];
+  if (!choices?.every((id) => /^\d{1,4}$/.test(id)))
+    slip(
+      'The function number is given {option}, which is no option whose choices are all numbers.',
+      { option: name || 'a sum' },
+      'Give it the name of an option such as sides, with the choices "5", "6" and "8".',
+    );
+  return { kind: 0, run: (_, chosen) => Number(chosen[name] ?? first) };
+}
+
+/** Parts that an integral is summed over. source: Simpson's rule; with so many the error is far below a tick */
+const PARTS = 400;
+
+/** `integral(a, 0, 45, cos(a))`: the area under a formula, over a name of its own from one value to another. None stands within another. */
+function integral(given: readonly jsep.Expression[], known: KnownNames): Part {
+  const [over, from, to, body] = given;
+  const name = over?.type === 'Identifier' ? (over as jsep.Identifier).name : '';
+  if (!from || !to || !body || given.length > 4 || name === '' || isTaken(name, known) || known.over)
+    return slip(
+      'An integral needs a new name, where it begins, where it ends and a formula.',
+      {},
+      'Write integral(a, 0, 45, cos(a)), and no integral within another.',
+    );
+  const [start, end] = [partOf(from, known), partOf(to, known)];
+  const along = shared(start, end, 'integral');
+  const kind = typeof along === 'number' ? along : 0;
+  const under = number(partOf(body, { ...known, over: { name, kind } }), 'integral');
+  const run: Part['run'] = (values, chosen, scope) => {
+    const [least, most] = [start.run(values, chosen, scope), end.run(values, chosen, scope)];
+    const before = scope.get(name);
+    let sum = 0;
+    for (let part = 0; part <= PARTS; part++) {
+      scope.set(name, least + ((most - least) * part) / PARTS);
+      const weight = part === 0 || part === PARTS ? 1 : part % 2 === 1 ? 4 : 2;
+      sum += weight * under.run(values, chosen, scope);
+    }
+    if (before === undefined) scope.delete(name);
+    else scope.set(name, before);
+    return ((most - least) * sum) / (3 * PARTS);
+  };
+  return { kind: under.kind === 'any' ? 'any' : bounded(under.kind + kind), run };
 }
 
 const oddRoot = (kind: number): number =>

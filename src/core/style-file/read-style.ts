@@ -5,7 +5,7 @@ import { defineStyle } from '../styles/language/define';
 import { StyleError } from '../styles/language/style-error';
 import type { BoxStyle, Chosen, PieceSpec, Pieces, Quantity } from '../styles/language/types';
 import { everyWay, isGiven } from '../styles/shapes/choices';
-import { type KnownNames, readFormula } from './formula';
+import { type KnownNames, readFormula, readWorking, type Working } from './formula';
 import {
   type PieceData,
   SPELLINGS,
@@ -22,7 +22,15 @@ export type StyleReading =
   | { readonly ok: false; readonly refusals: readonly StyleRefusal[] };
 
 /** Gates of a style file before its fields are read. source: our own, several times the largest style here */
-const LIMITS = { letters: 200_000, depth: 16, entries: 200, fields: 100, ways: 64, panels: 1000 };
+const LIMITS = {
+  letters: 200_000,
+  depth: 16,
+  entries: 200,
+  fields: 100,
+  ways: 64,
+  panels: 1000,
+  integrals: 6,
+};
 const MOST_REFUSALS = 20;
 
 /**
@@ -34,7 +42,7 @@ export function readStyle(text: string, id?: string): StyleReading {
   if ('refusals' in parsed) return { ok: false, ...parsed };
   const file = readBy(styleFile, parsed.data);
   if (!file.ok) return { ok: false, refusals: file.refusals.slice(0, MOST_REFUSALS).map(ofField) };
-  const many = tooManyWays(file.value.style);
+  const many = tooManyWays(file.value.style) ?? tooManyIntegrals(text);
   if (many !== null) return { ok: false, refusals: [many] };
   const refusals: StyleRefusal[] = [...treeFaults(file.value.style)];
   const style = refusals.length > 0 ? null : styleOf(file.value, refusals, id);
@@ -136,6 +144,20 @@ function tooManyWays({ options = {}, ways, pieces }: StyleData): StyleRefusal | 
       );
 }
 
+/** Each is summed over hundreds of parts whenever the box is laid. */
+function tooManyIntegrals(text: string): StyleRefusal | null {
+  const count = text.split('integral').length - 1;
+  return count <= LIMITS.integrals
+    ? null
+    : refusal(
+        'too-many-integrals',
+        '',
+        'The file has {count} integrals.',
+        { count: `${count}` },
+        'Use at most 6: put one that is used twice into a working.',
+      );
+}
+
 /** Every piece of every way, with its place in the file. */
 function everyPiece({ ways, pieces, whole }: StyleData): readonly (readonly [string, PieceData])[] {
   const of = (path: string, all: Readonly<Record<string, PieceData>>) =>
@@ -192,7 +214,7 @@ function treeFaults(data: StyleData): readonly StyleRefusal[] {
 
 /** The declaration with its formulas read; the faults of those are added to `refusals`. */
 function styleOf({ style: data }: StyleFile, refusals: StyleRefusal[], id = data.id): BoxStyle | null {
-  const { ways, pieces, whole, quantities = {}, angles = {}, ...plain } = data;
+  const { ways, pieces, whole, workings = {}, quantities = {}, angles = {}, ...plain } = data;
   const options = new Map(
     Object.entries(data.options ?? {}).map(([option, { choices }]) => [option, choices.map(({ id }) => id)]),
   );
@@ -202,7 +224,13 @@ function styleOf({ style: data }: StyleFile, refusals: StyleRefusal[], id = data
     ...Object.keys(data.allowances ?? {}),
     ...Object.keys(data.lets ?? {}),
   ]);
-  const known: KnownNames = { lengths, options };
+  const steps = new Map<string, Working>();
+  const known: KnownNames = { lengths, options, workings: steps };
+  for (const [name, text] of Object.entries(workings)) {
+    const reading = readWorking(name, text, known, Object.hasOwn({ ...quantities, ...angles }, name));
+    if (reading.ok) steps.set(name, reading.working);
+    else refusals.push({ code: 'formula', path: `workings.${name}`, ...reading.slip });
+  }
   const read = (text: string, power: number, path: string): Quantity['of'] => {
     const reading = readFormula(text, power, known);
     if (reading.ok) return reading.formula.of;
@@ -220,6 +248,7 @@ function styleOf({ style: data }: StyleFile, refusals: StyleRefusal[], id = data
     );
   const made = {
     ...plain,
+    ...(data.workings === undefined ? {} : { workings }),
     id,
     version: 1 as const,
     quantities: readAll(quantities, 1, 'quantities'),

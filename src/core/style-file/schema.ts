@@ -5,9 +5,12 @@ import { cleanLine, isSeen } from '../rows/text';
 import { ROLES } from '../styles/language/roles';
 import type { ConstraintSpec } from '../styles/language/types';
 
-/** A box style as a file: its declaration as data, with formulas as text. `schema` grows when a reader of today could not read it. */
+/**
+ * A box style as a file: its declaration as data, with formulas as text. `schema` grows when a reader of today could not read it: 2 added workings,
+ * numbers of options and integrals, and a file without them is written as 1.
+ */
 export const STYLE_FORMAT = 'crease-and-count-style';
-export const STYLE_SCHEMA = 1;
+export const STYLE_SCHEMA = 2;
 
 /** How much one style may hold. source: our own, several times the largest style here */
 const MOST = { named: 40, panels: 60, pieces: 6, ways: 64, list: 40, corners: 24, sides: 24 };
@@ -243,6 +246,7 @@ const style = z.strictObject({
   roof: z.literal('open').exactOptional(),
   allowances: few(name, len, MOST.named).exactOptional(),
   lets: few(name, len, MOST.named).exactOptional(),
+  workings: few(name, formula, MOST.named).exactOptional(),
   quantities: few(name, quantity, MOST.named).exactOptional(),
   angles: few(name, quantity, MOST.named).exactOptional(),
   options: few(name, option, 8).exactOptional(),
@@ -270,9 +274,13 @@ const style = z.strictObject({
   traits: z.array(z.enum(['lid', 'tall', 'flat-packet'])).max(3),
 });
 
+/** The first schema that can say a style. */
+export const schemaFor = (said: object): 1 | typeof STYLE_SCHEMA =>
+  Object.hasOwn(said, 'workings') || /(?:number|integral)\(/.test(JSON.stringify(said)) ? STYLE_SCHEMA : 1;
+
 export const styleFile = z.strictObject({
   format: z.literal(STYLE_FORMAT),
-  schema: z.literal(STYLE_SCHEMA),
+  schema: z.union([z.literal(1), z.literal(STYLE_SCHEMA)]),
   style,
 });
 

@@ -1,7 +1,7 @@
 import { declarationOf } from '../styles/language/define';
 import type { BoxStyle, Chosen, PieceSpec, Pieces, Quantity } from '../styles/language/types';
 import { everyWay, piecesOf } from '../styles/shapes/choices';
-import { STYLE_FORMAT, STYLE_SCHEMA } from './schema';
+import { STYLE_FORMAT, schemaFor } from './schema';
 
 /** A style as the text of a file; or what of it is given as code, and has no formula that says the same. */
 export type StyleWriting =
@@ -26,17 +26,14 @@ export function writeStyle(style: BoxStyle): StyleWriting {
   const saidPieces = (pieces: Pieces) =>
     Object.fromEntries(Object.entries(pieces).map(([id, piece]) => [id, saidPiece(piece)]));
   const ways = waysOf(declarationOf(style), saidPieces);
-  const file = {
-    format: STYLE_FORMAT,
-    schema: STYLE_SCHEMA,
-    style: {
-      ...plain,
-      ...(Object.keys(quantities).length === 0 ? {} : { quantities: said(quantities) }),
-      ...(Object.keys(angles).length === 0 ? {} : { angles: said(angles) }),
-      ...(ways.length === 1 ? { pieces: ways[0]?.pieces } : { ways }),
-      ...(whole === undefined ? {} : { whole: saidPiece(whole) }),
-    },
+  const written = {
+    ...plain,
+    ...(Object.keys(quantities).length === 0 ? {} : { quantities: said(quantities) }),
+    ...(Object.keys(angles).length === 0 ? {} : { angles: said(angles) }),
+    ...(ways.length === 1 ? { pieces: ways[0]?.pieces } : { ways }),
+    ...(whole === undefined ? {} : { whole: saidPiece(whole) }),
   };
+  const file = { format: STYLE_FORMAT, schema: schemaFor(written), style: written };
   return onlyCode.length === 0
     ? { ok: true, text: `${JSON.stringify(file, null, 1)}\n` }
     : { ok: false, onlyCode: [...new Set(onlyCode)] };

@@ -1,10 +1,18 @@
 import { describe, expect, test } from 'vitest';
-import { readFormula } from '../../../src/core/style-file/formula';
+import {
+  type KnownNames,
+  readFormula,
+  readWorking,
+  type Working,
+} from '../../../src/core/style-file/formula';
 import { sayReason } from '../../../src/core/units/reason';
 
-const known = {
+const known: KnownNames = {
   lengths: new Set(['width', 'depth', 'height', 't']),
-  options: new Map([['top', ['lid', 'open']]]),
+  options: new Map([
+    ['top', ['lid', 'open']],
+    ['sides', ['6', '8', '3']],
+  ]),
 };
 const values = { width: 30, depth: 40, height: 20, t: 0.3 };
 
@@ -38,6 +46,51 @@ describe('a formula', () => {
     expect(counted(text, power)).toBeCloseTo(wanted, 9);
   });
 
+  test.each([
+    // The sine is the area under the cosine: from 0 to 30°, a half, in radians.
+    ['pi / 180 * integral(a, 0, 30, cos(a))', 0, 0.5],
+    // Under x² from 0 to 30 mm lie 30³/3 mm³.
+    ['integral(x, 0, width, x ** 2)', 3, 9000],
+    ['integral(x, width, 0, x ** 2)', 3, -9000],
+    // From 0 to 45° under √(1 - 2 sin² a) lies the second lemniscate constant, 0.5990701173677961. Source: OEIS A076390, from memory.
+    ['pi / 180 * integral(a, 0, 45, sqrt(max(0, 1 - 2 * sin(a) ** 2)))', 0, 0.5990701173677961],
+    // Two, one after the other, over the same name.
+    ['integral(x, 0, depth, 1) + integral(x, 0, width, 1)', 1, 70],
+  ])('%s', (text, power, wanted) => {
+    // Where the last one meets the axis upright, Simpson's rule is off by some millionths.
+    expect(counted(text, power) / wanted).toBeCloseTo(1, 4);
+  });
+
+  test('takes a choice for the number it stands for, and the first choice where none is made', () => {
+    expect(counted('360 / number(sides)', 0, { sides: '8' })).toBe(45);
+    expect(counted('360 / number(sides)', 0)).toBe(60);
+  });
+
+  test('uses workings: in any unit, not rounded, each counted once however often it stands', () => {
+    const workings = new Map<string, Working>();
+    const all = { ...known, workings };
+    const add = (name: string, text: string, taken = false) => {
+      const reading = readWorking(name, text, all, taken);
+      if (reading.ok) workings.set(name, reading.working);
+      return reading.ok ? 'read' : sayReason(reading.slip, { length: String, money: String });
+    };
+    expect(add('share', 'width / depth')).toBe('read');
+    // Each doubles the one before it: were they counted again each time, the last would take 2^40 steps.
+    expect(add('w0', 'share')).toBe('read');
+    for (let at = 1; at <= 40; at++) expect(add(`w${at}`, `w${at - 1} + w${at - 1}`)).toBe('read');
+    const reading = readFormula('w40 * t', 1, all);
+    const before = performance.now();
+    expect(reading.ok && reading.formula.of(values, {})).toBeCloseTo(0.75 * 2 ** 40 * 0.3, 0);
+    // Other sizes, another number: nothing is kept from one count to the next.
+    expect(reading.ok && reading.formula.of({ ...values, width: 80 }, {})).toBeCloseTo(2 * 2 ** 40 * 0.3, 0);
+    expect(performance.now() - before).toBeLessThan(1000);
+    expect(add('width', '1')).toBe('The working width has a name that is taken.');
+    expect(add('mm', '1')).toBe('The working mm has a name that is taken.');
+    expect(add('sides', '1')).toBe('The working sides has a name that is taken.');
+    expect(add('later', '1', true)).toBe('The working later has a name that is taken.');
+    expect(add('truth', 'width < depth')).toBe('truth needs numbers on both sides.');
+  });
+
   test('may ask how an option is chosen', () => {
     expect(counted('top == "open" ? 0 : 2 * t', 1, { top: 'open' })).toBe(0);
     expect(counted('top == "open" ? 0 : 2 * t', 1, { top: 'lid' })).toBeCloseTo(0.6);
@@ -68,6 +121,23 @@ describe('a formula', () => {
     ['min(width, ', 'The formula min(width,  can’t be read at letter 12.'],
     ['"width"', 'width is no number.'],
     ['1e999 * mm', 'Infinity is no number.'],
+    ['number(top)', 'The function number is given top, which is no option whose choices are all numbers.'],
+    [
+      'number(width)',
+      'The function number is given width, which is no option whose choices are all numbers.',
+    ],
+    ['number(1)', 'The function number is given a sum, which is no option whose choices are all numbers.'],
+    ['x + integral(x, 0, width, x)', 'The name x has no value here.'],
+    ...[
+      'integral(x, 0, width)',
+      'integral(width, 0, depth, width)',
+      'integral(x, 0, width, integral(y, 0, x, y))',
+    ].map((text) => [text, 'An integral needs a new name, where it begins, where it ends and a formula.']),
+    [
+      'integral(x, 0, width, x)',
+      'The formula integral(x, 0, width, x) gives an area, and a length is needed.',
+    ],
+    ['integral(x, t, 1, x)', 'integral joins a length and a number or degrees.'],
     [`width ${'+ width '.repeat(60)}`, 'This formula has 486 letters.'],
   ])('%s is refused', (text, wanted) => {
     expect(says(text)).toBe(wanted);

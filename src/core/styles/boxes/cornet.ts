@@ -99,6 +99,7 @@ function piecesOf(chosen: Chosen): Pieces {
             ]),
       ],
       shell: walls,
+      roomFormula: `${sides} * side * apothem * height / 6`,
       roomMm3: ({ side = 0, height = 0, apothem = 0 }) => (sides * side * apothem * height) / 6,
     },
   };
@@ -146,33 +147,46 @@ export const cornet = defineStyle({
   },
   // clear of the flap at the mouth
   lets: { mouthGap: '1/16 in' },
+  workings: {
+    turn: '180 / number(sides)',
+    lean: 'side / (2 * tan(turn)) / slant',
+    tip: '2 * atan(side / 2 / slant)',
+    ridge: 'acos((1 - lean ** 2) * cos(2 * turn) + lean ** 2)',
+  },
   quantities: {
     apothem: {
       means: 'from the middle of the mouth to an edge of it',
+      formula: 'side / (2 * tan(turn))',
       of: ({ side = 0 }, chosen) => side / (2 * Math.tan(Math.PI / sidesOf(chosen))),
     },
     itemSquare: {
       means: 'side of a square within the circle the mouth’s edges touch',
+      formula: 'side / (2 * tan(turn)) * sqrt(2)',
       of: ({ side = 0 }, chosen) => (side / (2 * Math.tan(Math.PI / sidesOf(chosen)))) * Math.SQRT2,
     },
     height: {
       means: 'from the tip straight up to the mouth',
+      formula: 'slant * sqrt(1 - lean ** 2)',
       of: (values, chosen) => (values['slant'] ?? 0) * Math.sqrt(1 - lean(values, chosen) ** 2),
     },
     edge: {
       means: 'length of a slanted score',
+      formula: 'hypot(side / 2, slant)',
       of: ({ side = 0, slant = 0 }) => Math.hypot(side / 2, slant),
     },
     nextAlong: {
       means: 'along a slanted score from the tip to the foot of the next corner',
+      formula: 'edge * cos(tip)',
       of: (values) => (values['edge'] ?? 0) * Math.cos(tipAngle(values)),
     },
     nextOut: {
       means: 'square off a slanted score to the next corner',
+      formula: 'edge * sin(tip)',
       of: (values) => (values['edge'] ?? 0) * Math.sin(tipAngle(values)),
     },
     tipDraw: {
       means: 'how far the tab ends before the tip, inside the first side and clear of the next',
+      formula: `max(2 * tab, tab / tan(tip) + ${CLEAR_MM} * mm / sin(tip), ${CLEAR_MM} * mm / lean)`,
       of: (values, chosen) => {
         const { tab = 0 } = values;
         const past = tab / Math.tan(tipAngle(values)) + CLEAR_MM / Math.sin(tipAngle(values));
@@ -181,25 +195,30 @@ export const cornet = defineStyle({
     },
     tipGap: {
       means: 'how far the tab’s score begins from the tip, where the cone is wide enough for its layers',
+      formula: `${CLEAR_MM} * mm / lean`,
       of: (values, chosen) => CLEAR_MM / lean(values, chosen),
     },
     flapDraw: {
       means: 'how far each end of a flap draws in, so that neighbours do not lap',
+      formula: 'flap * tan(turn)',
       of: ({ flap = 0 }, chosen) => flap * Math.tan(Math.PI / sidesOf(chosen)),
     },
     hole: {
       means: 'how wide a hole the flaps leave in the middle',
+      formula: '2 * (apothem - flap)',
       of: ({ apothem = 0, flap = 0 }) => 2 * (apothem - flap),
     },
   },
   angles: {
-    ridgeFold: { means: 'fold between two sides', of: ridge },
+    ridgeFold: { means: 'fold between two sides', formula: 'ridge', of: ridge },
     tabTuck: {
       means: 'how far the tab is folded in before the sides go round',
+      formula: `ridge + ${TUCK}`,
       of: (values, chosen) => ridge(values, chosen) + TUCK,
     },
     mouthFold: {
       means: 'fold of a flap at the mouth',
+      formula: '180 - acos(lean)',
       of: (values, chosen) => 180 - toDegrees(Math.acos(lean(values, chosen))),
     },
   },

@@ -49,27 +49,42 @@ export const flaredBowl = defineStyle({
   },
   inside: ['width - t', 'width - t', 'height - t'],
   lets: { flare: 'rim/2 - width/2' },
+  workings: {
+    lean: '(rim - width) / 2 / slant',
+  },
   quantities: {
     height: {
       means: 'height of the rim above the base',
+      formula: 'slant * sqrt(1 - lean ** 2)',
       of: (values) => (values['slant'] ?? 0) * Math.sqrt(1 - lean(values) ** 2),
     },
-    edge: { means: 'length of a slanted corner', of: ({ slant = 0, flare = 0 }) => Math.hypot(slant, flare) },
+    edge: {
+      means: 'length of a slanted corner',
+      formula: 'hypot(slant, flare)',
+      of: ({ slant = 0, flare = 0 }) => Math.hypot(slant, flare),
+    },
     footDraw: {
       means: 'how far a tab draws in at the base, so that a knife gets in between it and the next wall',
+      formula: `max(0.25, 1 / tan(${90 - BETWEEN_CUTS_DEG} - 2 * asin(lean))) * tab`,
       of: (values) =>
         Math.max(0.25, 1 / Math.tan(toRadians(90 - BETWEEN_CUTS_DEG) - 2 * Math.asin(lean(values)))) *
         (values['tab'] ?? 0),
     },
     rimDraw: {
       means: 'how far a tab draws in at the rim, to stay within the leaning wall it is glued to',
+      formula: 'max(0.25, 1.05 * tan(asin(lean))) * tab',
       of: (values) => Math.max(0.25, 1.05 * Math.tan(Math.asin(lean(values)))) * (values['tab'] ?? 0),
     },
   },
   angles: {
-    baseFold: { means: 'fold of a wall at the base', of: (values) => toDegrees(Math.acos(lean(values))) },
+    baseFold: {
+      means: 'fold of a wall at the base',
+      formula: 'acos(lean)',
+      of: (values) => toDegrees(Math.acos(lean(values))),
+    },
     tabFold: {
       means: 'fold of a tab at a corner',
+      formula: 'acos(lean ** 2)',
       of: ({ width = 0, rim = 0, slant = 0 }) => toDegrees(Math.acos(((rim - width) / 2 / slant) ** 2)),
     },
   },
@@ -108,6 +123,7 @@ export const flaredBowl = defineStyle({
         { do: 'glue', panel: 'leftTab', onto: 'back' },
       ],
       shell: ['base', 'front', 'right', 'back', 'left'],
+      roomFormula: 'height * (width ** 2 + width * rim + rim ** 2) / 3',
       roomMm3: ({ width = 0, rim = 0, height = 0 }) =>
         (height * (width * width + width * rim + rim * rim)) / 3,
     },

@@ -2,19 +2,24 @@ import { defineStyle } from '../language/define';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 import {
   plateEdge,
+  plateEdgeText,
   plateReach,
+  plateReachText,
   plateTip,
+  plateTipText,
   STAR_FLOOR_FIT,
   STAR_INSIDE,
   STAR_LIMITS,
   STAR_POINTS,
   STAR_QUANTITIES,
   STAR_SYMBOLS,
+  STAR_WORKINGS,
   starAndFloor,
   starPlate,
   starRing,
   wallFor,
   wallReach,
+  wallReachText,
 } from '../shapes/star-parts';
 
 /** A star of five, six or eight tips with a lid that is the same star, a little larger and lower. Geometry: plane geometry of star polygons; construction: common practice, no source. No code of practice has a family for it (from memory). */
@@ -46,24 +51,36 @@ export const liddedStar = defineStyle({
   },
   inside: STAR_INSIDE,
   options: { points: STAR_POINTS },
+  workings: STAR_WORKINGS,
   quantities: {
     ...STAR_QUANTITIES,
     lidSide: {
       means: 'wall of the lid: every wall stands out by both walls’ card, the lid’s tab and half the ease',
+      formula: 'side * (1 + (2 * t + ease / 2) / (side * spread))',
       of: ({ side = 0, t = 0, ease = 0 }, chosen) => wallFor(side, 2 * t + ease / 2, chosen),
       onMark: true,
     },
-    lidReach: { means: 'from the middle of the lid to the line of a wall', of: wallReach('lidSide') },
+    lidReach: {
+      means: 'from the middle of the lid to the line of a wall',
+      formula: wallReachText('lidSide'),
+      of: wallReach('lidSide'),
+    },
     topEdge: {
       means:
         'edge of the polygon between the hollows of the lid’s top, the whole top a caliper and 1/32 in in from every wall',
+      formula: plateEdgeText('lidSide'),
       of: plateEdge('lidSide'),
     },
     topReach: {
       means: 'from the middle of the lid’s top to the line of its edge',
+      formula: plateReachText('lidSide'),
       of: plateReach('lidSide'),
     },
-    topTip: { means: 'from that polygon out to the tip of the lid’s top', of: plateTip('topEdge') },
+    topTip: {
+      means: 'from that polygon out to the tip of the lid’s top',
+      formula: plateTipText('topEdge'),
+      of: plateTip('topEdge'),
+    },
   },
   pieces: (chosen) => ({
     ...starAndFloor(chosen),

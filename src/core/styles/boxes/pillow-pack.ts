@@ -28,6 +28,10 @@ function acrossPack(
   return (2 * upTo * sum) / (3 * steps);
 }
 
+/** The same as text, for a style file: the integral goes over the angle of the arc in degrees. */
+const acrossText = (upTo: string, what: string): string =>
+  `pi / 90 * integral(a, 0, ${upTo}, sqrt(max(0, 1 - tan(a) ** 2)) * radius * cos(a)${what})`;
+
 /**
  * A flat tube with curved ends. Source: curved-crease pillow boxes, arXiv 2410.17593 and 2509.02049: each wall bends into a cylinder with
  * rulings along the tube, each end flap into one across it, and nothing stretches. ECMA family F (special).
@@ -76,13 +80,19 @@ export const pillowPack = defineStyle({
   inside: ['itemWidth', 'rise - t', 'height - 2 rise'],
   slidesInBy: ['width', 'depth'],
   lets: { fullHeight: 'height + 2 rise' },
+  workings: {
+    radius: 'width ** 2 / (8 * rise) + rise / 2',
+    half: 'asin(width / 2 / radius)',
+  },
   quantities: {
     packedWidth: {
       means: 'width across the filled pack',
+      formula: acrossText('half', ''),
       of: (values) => acrossPack(arcOf(values), values['rise'] ?? 0, arcOf(values).half, () => 1),
     },
     itemWidth: {
       means: 'widest flat item half as thick as the pack',
+      formula: acrossText('acos(1 - rise / 2 / radius)', ''),
       of: (values) => {
         const { rise = 0 } = values;
         const arc = arcOf(values);
@@ -131,6 +141,10 @@ export const pillowPack = defineStyle({
       // a full lens reaches from one face to the other, so one flap an end bounds the room
       shell: ['front', 'back', 'frontLeft', 'frontRight'],
       // source: arXiv 2509.02049; both walls stand `depth` off the middle, and the ends are set in by `depth` each
+      roomFormula: acrossText(
+        'half',
+        ' * 2 * (radius * cos(a) - radius + rise) * (height - 2 * (radius * cos(a) - radius + rise))',
+      ),
       roomMm3: (values) => {
         const { height = 0, rise = 0 } = values;
         const arc = arcOf(values);

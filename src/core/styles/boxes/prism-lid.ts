@@ -14,6 +14,9 @@ const sidesOf = (chosen: Chosen): number => Number(chosen['sides'] ?? 6);
 const half = (chosen: Chosen): number => Math.PI / sidesOf(chosen);
 const areaOf = (side: number, sides: number): number =>
   (sides * side * side) / (4 * Math.tan(Math.PI / sides));
+/** The same as text, for a style file. */
+const areaText = (side: string, sides: number): string =>
+  `${sides} * ${side} ** 2 / (4 * tan(180 / ${sides}))`;
 const count = (sides: number): readonly number[] => Array.from({ length: sides }, (_, at) => at);
 
 /** Walls in a strip, a tab, and a tapered flap under each wall: flaps that just miss one another, with a floor glued over them. */
@@ -53,6 +56,7 @@ function bodyOf(sides: number): PieceSpec {
       },
     ],
     shell: walls,
+    roomFormula: `${areaText('side', sides)} * height`,
     roomMm3: ({ side = 0, height = 0 }) => areaOf(side, sides) * height,
   };
 }
@@ -64,6 +68,7 @@ const floorOf = (sides: number): PieceSpec => ({
   joints: [],
   closing: [],
   shell: [],
+  roomFormula: '0',
   roomMm3: () => 0,
 });
 
@@ -108,6 +113,7 @@ function lidOf(sides: number): PieceSpec {
       ...joints.map(({ panel, onto }): ClosingStep => ({ do: 'glue', panel, onto })),
     ],
     shell: ['top', ...named('rim')],
+    roomFormula: `${areaText('lidSide', sides)} * lip`,
     roomMm3: ({ lidSide = 0, lip = 0 }) => areaOf(lidSide, sides) * lip,
   };
 }
@@ -158,51 +164,64 @@ export const prismLid = defineStyle({
       choices: [6, 8, 5, 7, 4, 3].map((sides) => ({ id: String(sides), label: String(sides) })),
     },
   },
+  workings: {
+    turn: '180 / number(sides)',
+  },
   quantities: {
     apothem: {
       means: 'from the middle of the floor to a wall',
+      formula: 'side / (2 * tan(turn))',
       of: ({ side = 0 }, chosen) => side / (2 * Math.tan(half(chosen))),
     },
     floorReach: {
       means: 'from the middle of the floor to its edge',
+      formula: `side / (2 * tan(turn)) - t - ${FLOOR_EASE_MM} * mm`,
       of: ({ side = 0, t = 0 }, chosen) => side / (2 * Math.tan(half(chosen))) - t - FLOOR_EASE_MM,
     },
     itemSquare: {
       means:
         'side of a square that stands on the floor: all of it, or what the circle holds that the walls touch',
+      formula: 'sides == "4" ? side : side / (2 * tan(turn)) * sqrt(2)',
       of: ({ side = 0 }, chosen) =>
         sidesOf(chosen) === 4 ? side : (side / (2 * Math.tan(half(chosen)))) * Math.SQRT2,
     },
     flapTaper: {
       means: 'how far each end of a flap draws in, so that neighbours do not lap',
+      formula: 'flap * tan(turn)',
       of: ({ flap = 0 }, chosen) => flap * Math.tan(half(chosen)),
     },
     floorSide: {
       means:
         'side of the floor, a caliper and 1/32 in in from every wall, so that it drops in beside the glue tab',
+      formula: `side - 2 * (t + ${FLOOR_EASE_MM} * mm) * tan(turn)`,
       of: ({ side = 0, t = 0 }, chosen) => side - sideFor(t + FLOOR_EASE_MM, chosen),
     },
     lidSide: {
       means: 'side of the lid, wide enough for the box, its walls, the corner tabs inside them and the ease',
+      formula: 'side + 2 * (2 * t + ease / 2) * tan(turn)',
       of: ({ side = 0, t = 0, ease = 0 }, chosen) => side + sideFor(2 * t + ease / 2, chosen),
       onMark: true,
     },
     lidReach: {
       means: 'from the middle of the lid to its wall',
+      formula: 'lidSide / (2 * tan(turn))',
       of: ({ lidSide = 0 }, chosen) => lidSide / (2 * Math.tan(half(chosen))),
     },
     lidTab: {
       means: 'corner tab of the lid',
+      formula: `min(0.4 * lip, side / 2, ${WIDEST_TAB_MM} * mm)`,
       of: ({ lip = 0, side = 0 }) => Math.min(0.4 * lip, side / 2, WIDEST_TAB_MM),
     },
     rimDraw: {
       means: 'how far a corner tab draws in at the rim',
       // with five or seven sides a sloped end would run along the edge of the blank and leave a sliver there
+      formula: 'sides == "5" ? 0 : sides == "7" ? 0 : lidTab / 4',
       of: ({ lidTab = 0 }, chosen) => ([5, 7].includes(sidesOf(chosen)) ? 0 : lidTab / 4),
     },
     tabDraw: {
       means:
         'how far a corner tab draws in beside the top, so that a knife gets in between it and the next rim',
+      formula: `max(lidTab / 4, lidTab / tan(2 * turn - ${BETWEEN_CUTS_DEG}))`,
       of: ({ lidTab = 0 }, chosen) =>
         Math.max(lidTab / 4, lidTab / Math.tan(2 * half(chosen) - toRadians(BETWEEN_CUTS_DEG))),
     },

@@ -49,7 +49,7 @@ const star = (ribbon: boolean): Readonly<Record<string, PanelSpec>> => ({
   left: side('base.left', ribbon),
 });
 
-const WHOLE: Pick<PieceSpec, 'label' | 'seams' | 'shell' | 'roomMm3'> = {
+const WHOLE: Pick<PieceSpec, 'label' | 'seams' | 'shell' | 'roomMm3' | 'roomFormula'> = {
   label: 'Pyramid',
   seams: [
     ['front.e1', 'left.e2'],
@@ -58,6 +58,7 @@ const WHOLE: Pick<PieceSpec, 'label' | 'seams' | 'shell' | 'roomMm3'> = {
     ['left.e1', 'back.e2'],
   ],
   shell: ['base', 'front', 'right', 'back', 'left'],
+  roomFormula: 'width ** 2 * height / 3',
   roomMm3: ({ width = 0, height = 0 }) => (width * width * height) / 3,
 };
 
@@ -161,41 +162,52 @@ export const squarePyramid = defineStyle({
   inside: ['2/3 width - t', '2/3 width - t', '1/3 height - t'],
   // clear of the base, towards which a tab inside a leaning side comes
   lets: { footGap: '1/8 in' },
+  workings: {
+    tip: 'min(90, 2 * atan(width / 2 / slant))',
+  },
   quantities: {
     holeLeast: {
       means:
         'how far below the tip a side is wide enough for the hole and a quarter inch of card on both sides of it',
+      formula: `(punch / 2 + ${BESIDE_HOLE_MM} * mm) * hypot(width / 2, slant) / (width / 2)`,
       of: ({ width = 0, slant = 0, punch = 0 }) =>
         ((punch / 2 + BESIDE_HOLE_MM) * Math.hypot(width / 2, slant)) / (width / 2),
     },
     height: {
       means: 'height of the tip above the base',
+      formula: 'sqrt(slant ** 2 - width ** 2 / 4)',
       of: ({ width = 0, slant = 0 }) => Math.sqrt(slant * slant - (width * width) / 4),
     },
     edge: {
       means: 'length of a slanted edge',
+      formula: 'hypot(width / 2, slant)',
       of: ({ width = 0, slant = 0 }) => Math.hypot(width / 2, slant),
     },
     tipGap: {
       means: 'how far the tab’s score ends before the tip, clear of the tab on the next side',
+      formula: `${CLEAR_MM} * mm / sin(tip)`,
       of: (values) => CLEAR_MM / Math.sin(tipAngle(values)),
     },
     tipDraw: {
       means: 'how far the tab ends before the tip, inside the next side and clear of the tab there',
+      formula: `max(2 * tab, tab / tan(tip) + ${CLEAR_MM} * mm / sin(tip))`,
       of: (values) => Math.max(2 * (values['tab'] ?? 0), pastTip(values)),
     },
   },
   angles: {
     baseFold: {
       means: 'fold of a side at the base',
+      formula: '180 - acos(width / (2 * slant))',
       of: ({ width = 0, slant = 0 }) => 180 - toDegrees(Math.acos(width / (2 * slant))),
     },
     tabFold: {
       means: 'fold of a tab at a slanted edge',
+      formula: 'acos(width ** 2 / (4 * slant ** 2))',
       of: ({ width = 0, slant = 0 }) => toDegrees(Math.acos((width * width) / (4 * slant * slant))),
     },
     tabTuck: {
       means: 'how far a tab is folded in before the sides come up',
+      formula: `acos(width ** 2 / (4 * slant ** 2)) + ${TUCK}`,
       of: ({ width = 0, slant = 0 }) => toDegrees(Math.acos((width * width) / (4 * slant * slant))) + TUCK,
     },
   },

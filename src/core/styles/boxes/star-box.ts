@@ -6,6 +6,7 @@ import {
   STAR_POINTS,
   STAR_QUANTITIES,
   STAR_SYMBOLS,
+  STAR_WORKINGS,
   starAndFloor,
 } from '../shapes/star-parts';
 
@@ -20,6 +21,7 @@ export const starBox = defineStyle({
   symbols: STAR_SYMBOLS,
   inside: STAR_INSIDE,
   options: { points: STAR_POINTS },
+  workings: STAR_WORKINGS,
   quantities: STAR_QUANTITIES,
   pieces: starAndFloor,
   constraints: STAR_LIMITS,

@@ -69,6 +69,7 @@ const PIECE: PieceSpec = {
     { do: 'glue', panel: 'topTab', onto: 'fourth' },
   ],
   shell: ['first', 'second', 'third', 'fourth'],
+  roomFormula: 'width ** 2 * reach / 6',
   roomMm3: ({ width = 0, reach = 0 }) => (width * width * reach) / 6,
 };
 
@@ -90,25 +91,30 @@ export const twistPouch = defineStyle({
   quantities: {
     reach: {
       means: 'from one closed end to the other',
+      formula: 'sqrt(max(0, height ** 2 - width ** 2 / 4))',
       of: ({ width = 0, height = 0 }) => Math.sqrt(Math.max(0, height ** 2 - width ** 2 / 4)),
     },
     edge: {
       means: 'length of a slanted score',
+      formula: 'hypot(width / 2, height)',
       of: ({ width = 0, height = 0 }) => Math.hypot(width / 2, height),
     },
     cornerDraw: {
       means:
         'how far the seam tab and the top tab draw in where they meet, each to its own side of the corner',
+      formula: `max(tab, crimp) * height / (edge - width / 2) + ${CLEAR_MM} * mm`,
       of: ({ width = 0, height = 0, tab = 0, crimp = 0, edge = 0 }) =>
         (Math.max(tab, crimp) * height) / (edge - width / 2) + CLEAR_MM,
     },
     tipDraw: {
       means: 'how far the seam tab draws in at a tip, to lie on the last triangle',
+      formula: `tab / tan(2 * atan(width / 2 / height)) + ${CLEAR_MM} * mm`,
       of: ({ width = 0, height = 0, tab = 0 }) =>
         tab / Math.tan(2 * Math.atan(width / 2 / height)) + CLEAR_MM,
     },
     crimpDraw: {
       means: 'how far an end tab draws in at both ends',
+      formula: `max(crimp / 2, crimp * width / 2 / height) + ${CLEAR_MM} * mm`,
       of: ({ width = 0, height = 0, crimp = 0 }) =>
         Math.max(crimp / 2, (crimp * width) / 2 / height) + CLEAR_MM,
       onMark: true,
@@ -117,10 +123,12 @@ export const twistPouch = defineStyle({
   angles: {
     sideFold: {
       means: 'fold at a slanted score: between two faces of the disphenoid',
+      formula: 'acos(-(width ** 2) / (4 * height ** 2))',
       of: ({ width = 0, height = 0 }) => toDegrees(Math.acos(-(width ** 2) / (4 * height ** 2))),
     },
     crimpFold: {
       means: 'fold at a closed end',
+      formula: '180 - 2 * asin(width / 2 / height)',
       of: ({ width = 0, height = 0 }) => 180 - 2 * toDegrees(Math.asin(width / 2 / height)),
     },
   },

@@ -29,14 +29,46 @@ function finDeg(values: Values, rise: number): number {
   return toDegrees(Math.atan2(inward, ahead));
 }
 
+/** The same steps as text, for a style file: degrees, and shares of the slant. */
+const WORKINGS: Readonly<Record<string, string>> = {
+  lean: 'atan(flare / slant)',
+  upright: 'acos(flare / slant)',
+  ...Object.fromEntries(
+    STOPS.flatMap((stop) => {
+      const rise = `${stop / STOPS.length} * upright`;
+      const high = `cos(lean) * sin(${rise})`;
+      return [
+        [`level${stop}`, `(sin(lean) + cos(lean) * cos(${rise})) / sqrt(2)`],
+        [
+          `up${stop}`,
+          `atan2(${high}, level${stop}) - acos(min(1, cos(45 - lean) / hypot(level${stop}, ${high})))`,
+        ],
+      ];
+    }),
+  ),
+};
+
+function finText(stop: number): string {
+  const [rise, up] = [`${stop / STOPS.length} * upright`, `up${stop}`];
+  const inward = `cos(${rise}) * sin(${up}) - sin(${rise}) * cos(${up}) / sqrt(2)`;
+  const ahead = `cos(${up}) / sqrt(2) * (cos(lean) - sin(lean) * cos(${rise})) - sin(${up}) * sin(lean) * sin(${rise})`;
+  return `atan2(${inward}, ${ahead})`;
+}
+
 const angles: Record<string, Quantity> = {
-  wallFold: { means: 'fold of a wall at the base', of: (values) => toDegrees(riseOf(values)) },
+  wallFold: {
+    means: 'fold of a wall at the base',
+    formula: 'upright',
+    of: (values) => toDegrees(riseOf(values)),
+  },
   endWebFold: {
     means: 'fold that lays a web along the outside of an end wall',
+    formula: 'acos((flare / slant) ** 2)',
     of: ({ flare = 0, slant = 1 }) => toDegrees(Math.acos((flare / slant) ** 2)),
   },
   rimFold: {
     means: 'fold of a flap at the rim, or of the tuck',
+    formula: '180 - upright',
     of: (values) => 180 - toDegrees(riseOf(values)),
   },
 };
@@ -44,10 +76,12 @@ for (const stop of STOPS) {
   const part = stop / STOPS.length;
   angles[`rise${stop}`] = {
     means: 'fold of a wall part of the way up',
+    formula: `${part} * upright`,
     of: (values) => toDegrees(part * riseOf(values)),
   };
   angles[`fin${stop}`] = {
     means: 'fold of a web that stands out of its corner part of the way up',
+    formula: finText(stop),
     of: (values) => finDeg(values, part * riseOf(values)),
   };
 }
@@ -192,14 +226,17 @@ export const webPail = defineStyle({
     flapInset: '2 relief',
     flapWidth: 'rimDepth - 2 flapInset',
   },
+  workings: WORKINGS,
   quantities: {
     height: {
       means: 'height of the rim above the base',
+      formula: 'sqrt(max(0, slant ** 2 - flare ** 2))',
       of: ({ slant = 0, flare = 0 }) => Math.sqrt(Math.max(0, slant * slant - flare * flare)),
     },
     webReach: {
       means:
         'from a corner of the base across, and as far up, to the point of its webs: on the rim, or near the middle of the end wall',
+      formula: `min(slant / sin(45 + 2 * lean), (depth / 2 - ${WEB_APART_MM} * mm) / max(0.05, sin(45 - 2 * lean))) / sqrt(2)`,
       of: (values) => {
         const { slant = 0, depth = 0 } = values;
         const lean = leanOf(values);
@@ -210,6 +247,7 @@ export const webPail = defineStyle({
     },
     tuckTaper: {
       means: 'how far each end of the tuck slopes in, to go down between walls that draw together',
+      formula: 'tuck * max(0.3, 1.5 * tan(lean))',
       of: (values) => (values['tuck'] ?? 0) * Math.max(0.3, 1.5 * Math.tan(leanOf(values))),
       onMark: true,
     },
@@ -297,6 +335,8 @@ export const webPail = defineStyle({
         { do: 'tuck', panels: ['lid', 'tuck'] },
       ],
       shell: ['base', ...WALLS],
+      roomFormula:
+        'height * (width * depth + rimWidth * rimDepth + (width + rimWidth) * (depth + rimDepth)) / 6',
       roomMm3: ({ width = 0, depth = 0, rimWidth = 0, rimDepth = 0, height = 0 }) =>
         (height * (width * depth + rimWidth * rimDepth + (width + rimWidth) * (depth + rimDepth))) / 6,
     },

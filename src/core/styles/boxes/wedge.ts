@@ -77,26 +77,38 @@ export const wedge = defineStyle({
   quantities: {
     chord: {
       means: 'the back, taken up to a mark: the ring then opens by less than a degree a slice',
+      formula: '2 * radius * sin(180 / number(slices))',
       of: ({ radius = 0 }, chosen) => 2 * radius * Math.sin(Math.PI / Number(chosen['slices'] ?? 12)),
       onMark: true,
     },
     reach: {
       means: 'from the back to the tip, straight',
+      formula: 'sqrt(radius ** 2 - chord ** 2 / 4)',
       of: ({ radius = 0, chord = 0 }) => Math.sqrt(radius * radius - (chord * chord) / 4),
     },
     tipDraw: {
       means: 'how far a tab ends before the tip, so that the two of floor or lid stay apart',
+      formula: `max(${CLEAR_MM} * mm / (chord / 2 / radius), max(2, 1.1 / tan(2 * asin(chord / 2 / radius))) * endTab)`,
       of: (values) =>
         Math.max(tipGap(values), Math.max(2, 1.1 / Math.tan(2 * halfTip(values))) * (values['endTab'] ?? 0)),
     },
     tipGap: {
       means: 'how far the score of a tab ends before the tip, where the slice is wide enough for its layers',
+      formula: `${CLEAR_MM} * mm / (chord / 2 / radius)`,
       of: tipGap,
     },
   },
   angles: {
-    backFold: { means: 'fold of a side wall at the back', of: (values) => 90 + toDegrees(halfTip(values)) },
-    tipFold: { means: 'fold of the tab at the tip', of: (values) => 180 - 2 * toDegrees(halfTip(values)) },
+    backFold: {
+      means: 'fold of a side wall at the back',
+      formula: '90 + asin(chord / 2 / radius)',
+      of: (values) => 90 + toDegrees(halfTip(values)),
+    },
+    tipFold: {
+      means: 'fold of the tab at the tip',
+      formula: '180 - 2 * asin(chord / 2 / radius)',
+      of: (values) => 180 - 2 * toDegrees(halfTip(values)),
+    },
   },
   pieces: {
     slice: {
@@ -143,6 +155,7 @@ export const wedge = defineStyle({
         { do: 'tuck', panels: ['lidStartTab', 'lidEndTab', 'lid'], bends: true },
       ],
       shell: ['left', 'back', 'right', 'floor', 'lid'],
+      roomFormula: 'chord * reach * height / 2',
       roomMm3: ({ chord = 0, reach = 0, height = 0 }) => (chord * reach * height) / 2,
     },
   },

@@ -42,7 +42,7 @@ export interface SymbolSpec {
 export interface Quantity {
   readonly means: string;
   readonly of: (values: Values, chosen: Chosen) => number;
-  /** The same as text, for a style file (`core/style-file/formula`): a test holds the two to each other. */
+  /** The same as text, for a style file (`core/style-file/formula`): a test holds the two to each other. It may use `workings`. */
   readonly formula?: string;
   readonly onMark?: true;
 }
@@ -302,6 +302,8 @@ export interface BoxStyle {
   readonly allowances?: Readonly<Record<string, Len>>;
   /** Named sums, each in the names before it. */
   readonly lets?: Readonly<Record<string, Len>>;
+  /** Named steps that the formulas below share, each in the names before it: any unit, never rounded. Only formulas as text know them. */
+  readonly workings?: Readonly<Record<string, string>>;
   readonly quantities?: Readonly<Record<string, Quantity>>;
   readonly angles?: Readonly<Record<string, Quantity>>;
   readonly options?: Readonly<Record<string, OptionSpec>>;

@@ -59,6 +59,12 @@ const reachOf = (sideMm: number, chosen: Chosen): number =>
   (sideMm * Math.sin(halfTurn(chosen) + halfTip(chosen)) * Math.sin(halfTip(chosen))) /
   Math.sin(halfTurn(chosen));
 
+/** The same for a wall of one, as text: a room knows no options, so their numbers stand in it. */
+function shareText(chosen: Chosen): string {
+  const [turn, tip] = [180 / pointsOf(chosen), tipDeg(chosen) / 2];
+  return `(sin(${turn + tip}) * sin(${tip}) / sin(${turn}))`;
+}
+
 /** What a ring of star walls is made of: what its panels are called, and their lengths. */
 interface StarRing {
   readonly label: string;
@@ -111,6 +117,7 @@ export function starRing(ring: StarRing, chosen: Chosen): PieceSpec {
       { do: 'fold', panels: walls.map((_, at) => `${ring.flap}${at + 1}`), tip: ring.tip },
     ],
     shell: walls,
+    roomFormula: `${points} * ${ring.side} ** 2 * ${shareText(chosen)} * ${ring.height}`,
     roomMm3: (values) =>
       points *
       (values[ring.side] ?? 0) *
@@ -141,6 +148,7 @@ export function starPlate(
     joints: [],
     closing: [],
     shell: [],
+    roomFormula: '0',
     roomMm3: () => 0,
   };
 }
@@ -195,32 +203,67 @@ export const plateTip =
 export const wallFor = (sideMm: number, outMm: number, chosen: Chosen): number =>
   sideMm * (1 + outMm / reachOf(sideMm, chosen));
 
+/** The same steps as text, for a style file: degrees, and a share of the wall. */
+export const STAR_WORKINGS = {
+  turn: '180 / number(points)',
+  tip: Object.entries(TIP_DEG).reduce(
+    (others, [points, deg]) =>
+      others === '' ? `${deg / 2}` : `points == "${points}" ? ${deg / 2} : ${others}`,
+    '',
+  ),
+  spread: 'sin(turn + tip) * sin(tip) / sin(turn)',
+};
+
+/** What stands beside `wallReach`, `plateReach`, `plateEdge` and `plateTip`, as text. */
+export const wallReachText = (side: string): string => `${side} * spread`;
+export const plateReachText = (side: string): string => `${side} * spread - t - ${PLATE_EASE_MM} * mm`;
+export const plateEdgeText = (side: string): string =>
+  `2 * ${side} * sin(tip) * ((${plateReachText(side)}) / (${side} * spread))`;
+export const plateTipText = (edge: string): string => `${edge} / 2 / tan(tip)`;
+
 export const STAR_QUANTITIES = {
   across: {
     means: 'from the middle of the star to a tip',
+    formula: 'side * spread / sin(tip)',
     of: (values, chosen) => reachOf(values['side'] ?? 0, chosen) / Math.sin(halfTip(chosen)),
   },
   itemSquare: {
     means: 'side of a square within the circle that the lines between the hollows touch',
+    formula: 'sqrt(2) * side * sin(tip) / tan(turn)',
     of: ({ side = 0 }, chosen) =>
       (Math.SQRT2 * side * Math.sin(halfTip(chosen))) / Math.tan(halfTurn(chosen)),
   },
   tipTaper: {
     means: 'how far a flap draws in at the tip, to stay clear of the one across it',
+    formula: '1.05 * flap / tan(tip)',
     of: ({ flap = 0 }, chosen) => (1.05 * flap) / Math.tan(halfTip(chosen)),
   },
   flapMost: {
     means: 'longest flap that keeps a quarter inch of straight edge beside its tip',
+    formula: `(side - ${FLAP_LEFT_MM} * mm) * tan(tip) / 1.05`,
     of: ({ side = 0 }, chosen) => ((side - FLAP_LEFT_MM) * Math.tan(halfTip(chosen))) / 1.05,
   },
   floorEdge: {
     means:
       'edge of the polygon between the floor’s hollows, the whole floor a caliper and 1/32 in in from every wall',
+    formula: plateEdgeText('side'),
     of: plateEdge('side'),
   },
-  wallReach: { means: 'from the middle of the star to the line of a wall', of: wallReach('side') },
-  floorReach: { means: 'from the middle of the floor to the line of its edge', of: plateReach('side') },
-  floorTip: { means: 'from that polygon out to the floor’s tip', of: plateTip('floorEdge') },
+  wallReach: {
+    means: 'from the middle of the star to the line of a wall',
+    formula: wallReachText('side'),
+    of: wallReach('side'),
+  },
+  floorReach: {
+    means: 'from the middle of the floor to the line of its edge',
+    formula: plateReachText('side'),
+    of: plateReach('side'),
+  },
+  floorTip: {
+    means: 'from that polygon out to the floor’s tip',
+    formula: plateTipText('floorEdge'),
+    of: plateTip('floorEdge'),
+  },
 } as const satisfies Record<string, Quantity>;
 
 export const STAR_LIMITS: readonly ConstraintSpec[] = [

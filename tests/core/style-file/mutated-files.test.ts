@@ -1,0 +1,128 @@
+import { expect, test } from 'vitest';
+import { checkBox } from '../../../src/core/checks';
+import { layNet } from '../../../src/core/net';
+import { netOfRecipe } from '../../../src/core/plan';
+import { notABox, proveStyle, sayProof } from '../../../src/core/proof';
+import type { Recipe } from '../../../src/core/rows';
+import { bringOwnStyle, ownStyleId } from '../../../src/core/style-file/own-style';
+import { readStyle } from '../../../src/core/style-file/read-style';
+import type { StyleRefusal } from '../../../src/core/style-file/style-refusal';
+import { writeStyle } from '../../../src/core/style-file/write-style';
+import { STYLES, styleById } from '../../../src/core/styles';
+import { tray } from '../../../src/core/styles/boxes/tray';
+import { printLength, rulerBeside } from '../../../src/core/units';
+import { sayReason } from '../../../src/core/units/reason';
+import { swayFrom } from '../../../src/core/yield/stock/sway';
+import { SEED } from '../../seed';
+import { mutate } from './mutate';
+
+/** With all tests, or as many as a night allows. */
+const TRIES = Math.min(Number(process.env['FUZZ_TRIES'] ?? 10_000), 100_000);
+/** A file that takes longer than this is one that hangs, in microseconds of this process alone: another program does not make a file slow. */
+const HANGS = 1_000_000;
+
+const inWords = (refusal: StyleRefusal): string =>
+  sayReason(refusal, { length: (length) => printLength(length, rulerBeside('in')).text, money: String });
+
+/** Flat, folded and solid ones; of one way and of many; with workings, numbers of options and an integral. */
+const BASES = [
+  'tray',
+  'hinged-lid',
+  'wallet',
+  'open-top',
+  'tray-lid',
+  'three-sided-bar',
+  'square-pyramid',
+  'pillow-pack',
+  'wedge',
+].map((id) => {
+  const style = styleById(id);
+  const writing = style && writeStyle(style);
+  if (!writing?.ok) throw new Error(`${id} has no file`);
+  return writing.text;
+});
+
+/** Rows of a shelf, which nothing that is read may touch. */
+function frozen<Value>(value: Value): Value {
+  if (typeof value === 'object' && value !== null) {
+    Object.freeze(value);
+    Object.values(value).forEach(frozen);
+  }
+  return value;
+}
+
+const rowWith = (text: string): Recipe =>
+  frozen({
+    id: 'mine',
+    rev: 3,
+    createdAt: '2026-02-01T00:00:00Z',
+    changedAt: '2026-02-01T00:00:00Z',
+    name: 'Somebody’s box',
+    styleId: ownStyleId(text),
+    ownStyle: text,
+    sizesMm: { width: 80, depth: 60, height: 40 },
+    options: {},
+    caliperUm: 300,
+    paperId: null,
+    faceUp: 'outside',
+    grain: 'free',
+    dressings: [],
+    notes: 'kept as it is',
+  });
+
+/** Everything that is asked of a style from a file, until it is refused; what came of it. */
+function open(text: string): 'refused' | 'no box' | 'proved' {
+  const reading = readStyle(text);
+  const refusals = reading.ok ? notABox(reading.style) : reading.refusals;
+  for (const refusal of refusals) {
+    expect(refusal.remedy).not.toBe('');
+    for (const [, slot = ''] of `${refusal.says} ${refusal.remedy}`.matchAll(/\{(\w+)\}/g))
+      expect(Object.keys(refusal.facts)).toContain(slot);
+    expect(inWords(refusal)).not.toMatch(/NaN|undefined|\[object/);
+  }
+  if (!reading.ok) return 'refused';
+  // A box that came with a link is drawn before anybody asks whether its style is sound.
+  const row = rowWith(text);
+  const before = JSON.stringify(row);
+  const style = bringOwnStyle(text);
+  const net = netOfRecipe(row);
+  if (style && net) checkBox(style, net);
+  expect(JSON.stringify(row)).toBe(before);
+  if (refusals.length > 0) return 'no box';
+  sayProof(proveStyle(reading.style, { boxes: 1 }));
+  return 'proved';
+}
+
+test(`${TRIES} mutated files: none throws, none takes a second, and no row or style of ours changes`, {
+  timeout: 1_800_000,
+}, () => {
+  const draw = swayFrom(SEED);
+  const ours = JSON.stringify(STYLES);
+  const sized = { sizes: {}, caliperUm: 300 };
+  const trayNet = JSON.stringify(layNet(tray, sized));
+  const came = { refused: 0, 'no box': 0, proved: 0 };
+  let slowest = 0;
+  const broke: string[] = [];
+  for (let turn = 0; turn < TRIES; turn++) {
+    const text = mutate(BASES[turn % BASES.length] ?? '', draw);
+    const before = process.cpuUsage();
+    try {
+      came[open(text)]++;
+    } catch (error) {
+      broke.push(`file ${turn}: ${error instanceof Error ? error.stack : String(error)}`);
+    }
+    const { user, system } = process.cpuUsage(before);
+    slowest = Math.max(slowest, user + system);
+  }
+  process.stdout.write(
+    `mutated style files: ${TRIES}, ${came.refused} refused, ${came['no box']} no box, ${came.proved} tried folded; slowest ${slowest / 1000} ms\n`,
+  );
+  expect(broke).toEqual([]);
+  expect(slowest).toBeLessThan(HANGS);
+  expect(JSON.stringify(STYLES)).toBe(ours);
+  expect(JSON.stringify(layNet(tray, sized))).toBe(trayNet);
+  // Every way out was taken often enough to mean something.
+  expect(came.proved).toBeGreaterThan(TRIES / 50);
+  expect(came['no box']).toBeGreaterThan(TRIES / 500);
+  expect(came.refused).toBeGreaterThan(TRIES / 10);
+});
