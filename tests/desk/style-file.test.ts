@@ -91,7 +91,6 @@ describe('a style of your own at the desk', () => {
     ['fold-and-style', ['net', '--style-file', 'mine.json', '--fold', 'x.fold']],
     ['out-of-range', ['prove', 'mine.json', '--boxes', '0']],
     ['unknown-style', ['styles', 'trai']],
-    ['style-only-code', ['styles', 'pillow-pack']],
   ])('is refused: %s', async (code, words) => {
     const tray = await trayFile();
     const files = {
