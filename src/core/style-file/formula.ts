@@ -12,7 +12,7 @@ export interface Formula {
 }
 
 /** What stands in a formula that is not taken: a template with its facts, and what to write. */
-export interface FormulaSlip {
+interface FormulaSlip {
   readonly says: string;
   readonly facts: Readonly<Record<string, Fact>>;
   readonly remedy: string;
