@@ -7,6 +7,7 @@ import { sizeOf } from '../styles/shapes/size-symbols';
 import type { LengthUnit } from '../units';
 import { type Draft, type Edit, refused, taken } from './draft';
 import { openDraft, textOf } from './edit-style';
+import { namesIn } from './forms';
 import { asDrafted } from './lengths';
 
 /** What an empty base begins with: a floor that walls fold up from, or a wall that others follow in a row. */
@@ -112,17 +113,25 @@ export const keepOneWay =
     );
     const known = new Set(symbols.map(([name]) => name));
     const decided = (text: string) => withChoices(text, kept);
-    const { ways: _, options: __, pieces: ___, quantities, angles, fits, ...rest } = draft;
+    const { ways: _, options: __, pieces: ___, workings, quantities, angles, fits, ...rest } = draft;
+    // What is counted from a size that this way does not ask for is nothing of this box.
+    const gone = new Set(Object.keys(draft.symbols).filter((name) => !known.has(name)));
     const formulas = (of: NonNullable<Draft['quantities']>) =>
       Object.fromEntries(
-        Object.entries(of).map(([name, quantity]) => [
-          name,
-          { ...quantity, formula: decided(quantity.formula) },
-        ]),
+        Object.entries(of).flatMap(([name, quantity]) => {
+          const formula = decided(quantity.formula);
+          if (![...namesIn(formula)].some((each) => gone.has(each)))
+            return [[name, { ...quantity, formula }]];
+          gone.add(name);
+          return [];
+        }),
       );
     return taken({
       ...rest,
       symbols: Object.fromEntries(symbols),
+      ...(workings && {
+        workings: Object.fromEntries(Object.entries(workings).map(([name, text]) => [name, decided(text)])),
+      }),
       ...(quantities && { quantities: formulas(quantities) }),
       ...(angles && { angles: formulas(angles) }),
       pieces: Object.fromEntries(
@@ -133,10 +142,12 @@ export const keepOneWay =
     });
   };
 
-/** A formula with its questions about options answered. */
+/** A formula with its questions about options answered, and the numbers they stand for put in. */
 const withChoices = (text: string, chosen: Readonly<Record<string, string>>): string =>
-  text.replace(
-    /\b([a-z][a-zA-Z0-9]*)\s*(==|!=)\s*(["'])(.*?)\3/g,
-    (_, option: string, sign: string, __, id: string) =>
-      (chosen[option] === id) === (sign === '==') ? '1 > 0' : '0 > 1',
-  );
+  text
+    .replace(/\bnumber\(\s*([a-z][a-zA-Z0-9]*)\s*\)/g, (all, option: string) => chosen[option] ?? all)
+    .replace(
+      /\b([a-z][a-zA-Z0-9]*)\s*(==|!=)\s*(["'])(.*?)\3/g,
+      (_, option: string, sign: string, __, id: string) =>
+        (chosen[option] === id) === (sign === '==') ? '1 > 0' : '0 > 1',
+    );

@@ -3,7 +3,9 @@ import type { Draft, SymbolDraft } from './draft';
 import { freeName } from './rename';
 
 /** Words of forms and formulas that no length may be called by. source: `core/style-file/formula` */
-const WORDS = new Set('t in mm pi min max hypot abs sqrt sin cos tan asin acos atan atan2'.split(' '));
+const WORDS = new Set(
+  't in mm pi min max hypot abs sqrt sin cos tan asin acos atan atan2 number integral'.split(' '),
+);
 
 /** Every length that forms may speak of, in the order they are worked out. */
 export const lengthNames = (draft: Draft): readonly string[] => [
@@ -15,7 +17,7 @@ export const lengthNames = (draft: Draft): readonly string[] => [
 ];
 
 export const isTakenLength = (draft: Draft, name: string): boolean =>
-  WORDS.has(name) || lengthNames(draft).includes(name) || name in (draft.options ?? {});
+  WORDS.has(name) || lengthNames(draft).includes(name) || name in { ...draft.options, ...draft.workings };
 
 type Named = readonly [draft: Draft, name: string];
 

@@ -8,7 +8,7 @@ const FORMS: ReadonlySet<string> = new Set(
   inside formula roomFormula seams`.split(/\s+/),
 );
 /** Records of forms by name. */
-const RECORDS: ReadonlySet<string> = new Set(['allowances', 'lets', 'facts']);
+const RECORDS: ReadonlySet<string> = new Set(['allowances', 'lets', 'facts', 'workings']);
 /** Records whose names are names of lengths. */
 const NAMED: ReadonlySet<string> = new Set(['symbols', 'allowances', 'lets', 'quantities']);
 

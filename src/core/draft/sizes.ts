@@ -88,7 +88,7 @@ function usesOf(draft: Draft, name: string): readonly string[] {
       : Array.isArray(value)
         ? value.some(speaks)
         : typeof value === 'object' && value !== null && Object.values(value).some(speaks);
-  const records = { ...draft.allowances, ...draft.lets };
+  const records = { ...draft.allowances, ...draft.lets, ...draft.workings };
   return [
     ...Object.values(draft.pieces ?? {}).flatMap(({ panels, joints, seams = [], roomFormula }) => [
       ...Object.entries(panels).flatMap(([panel, { role: _, on: __, fold: ___, ...forms }]) =>

@@ -273,7 +273,6 @@ describe('drawing starts', () => {
       expect([style.id, shape(mine.style)]).toEqual([style.id, shape(style)]);
     }
     expect(draftFromStyle(styleById('two-part-box') ?? tray, 'Mine')).toBeNull();
-    expect(draftFromStyle(styleById('pillow-pack') ?? tray, 'Mine')).toBeNull();
   });
 
   test('from one way of a style that somebody sent', () => {
