@@ -12,7 +12,7 @@ import {
   protrusionsOf,
   type YieldMemo,
 } from '../fit';
-import { asItStands, type BoxNet } from '../net';
+import { asItStands, type BoxNet, newOptions } from '../net';
 import { CHORD_TOLERANCE_MM } from '../net/arc';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../plan';
 import type { Contents, Tool } from '../rows';
@@ -50,7 +50,7 @@ const ROWS_LOOKED_AT = 4;
 
 /** First as the style is usually made, with a quarter of an inch to spare; only then every construction, with half an inch. source: our choice */
 const attemptsFor = (style: BoxStyle, unit: Ruler['unit']) => [
-  { heldOptions: defaultChoices(style), slack: unit === 'in' ? ticks(2032) : ticks(1920) },
+  { heldOptions: { ...defaultChoices(style), ...newOptions(style) }, slack: unit === 'in' ? ticks(2032) : ticks(1920) },
   { heldOptions: {}, slack: unit === 'in' ? ticks(4064) : ticks(3840) },
 ];
 

@@ -11,10 +11,10 @@ export const measureFits = (style: BoxStyle, box: BoxNet): readonly MeasuredFit[
 /** Rounding of quantities to ticks may take one from each end. */
 const ROUNDING = ticks(4);
 
-/** Fits that jam, or that have less ease than they want. Where a style has no such fit, nothing slides or drops in. */
+/** Fits that jam, or that have less ease than they want, but for those a limit speaks of. Where a style has no such fit, nothing slides or drops in. */
 export const checkFits = (style: BoxStyle, box: BoxNet): Finding[] =>
   measureFits(style, box)
-    .filter(({ clear, ease }) => clear < ease - ROUNDING)
+    .filter(({ fit, clear, ease }) => fit.saidBy === undefined && clear < ease - ROUNDING)
     .map(({ fit, clear, ease }) => {
       const jams = clear < 0;
       const facts = { fit: fit.what, clear: ticks(Math.abs(clear)), ease };

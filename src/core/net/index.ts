@@ -9,6 +9,8 @@ export {
   fillSizes,
   metricSizes,
   nameValues,
+  newOptions,
+  newSizes,
   type Sizing,
 } from './name-values';
 

@@ -12,19 +12,36 @@ export interface Sizing {
   readonly options?: Chosen;
 }
 
+/** Sizes that a new box keeps from the start at an inch bench: those whose default saved boxes rely on, where a new one begins with another. Those it has already stay. */
+export function newSizes(
+  style: BoxStyle,
+  kept: Readonly<Record<string, Ticks>> = {},
+): Readonly<Record<string, Ticks>> {
+  const sizes: Record<string, Ticks> = { ...kept };
+  for (const [name, { forNew }] of Object.entries(style.symbols))
+    if (forNew !== undefined) sizes[name] ??= evaluateForm(formOf(forNew), fillSizes(style, sizes));
+  return sizes;
+}
+
+/** What of its options a new box keeps from the start. */
+export const newOptions = ({ options = {} }: BoxStyle): Chosen =>
+  Object.fromEntries(
+    Object.entries(options).flatMap(([id, { forNew }]) => (forNew === undefined ? [] : [[id, forNew]])),
+  );
+
 /**
  * Sizes that a box begins with at a metric bench: the style's own defaults on whole centimeters, halves and millimeters, the coarser the
  * longer. A size that follows others is left to follow, unless it would fall between millimeters.
  */
 export function metricSizes(style: BoxStyle): Readonly<Record<string, Ticks>> {
   const sizes: Record<string, Ticks> = {};
-  for (const [name, { default: usual, min, max }] of Object.entries(style.symbols)) {
-    const form = formOf(usual);
-    const length = fillSizes(style, sizes)[name]!;
+  for (const [name, { default: usual, forNew, min, max }] of Object.entries(style.symbols)) {
+    const form = formOf(forNew ?? usual);
+    const length = evaluateForm(form, fillSizes(style, sizes));
     const step = METRIC_STEPS.find(({ from }) => length >= from)!.step;
     const [least, most] = [min, max].map((limit) => evaluateForm(formOf(limit), {})) as [Ticks, Ticks];
     const round = nearestMark(length, step);
-    if (form.terms.length > 0 && isOnMark(length, USUAL_FINEST.mm)) continue;
+    if (forNew === undefined && form.terms.length > 0 && isOnMark(length, USUAL_FINEST.mm)) continue;
     sizes[name] =
       round < least
         ? markAbove(least, USUAL_FINEST.mm)

@@ -162,6 +162,7 @@ const symbol = z.strictObject({
   label: line(80),
   help: line(300),
   default: len,
+  forNew: len.exactOptional(),
   min: len,
   max: len,
   given: given.exactOptional(),
@@ -209,6 +210,7 @@ const fit = z.strictObject({
   marks: z.int().min(0).max(20),
   truest: line(300),
   saves: line(300),
+  saidBy: free.exactOptional(),
   given: given.exactOptional(),
 });
 
@@ -219,6 +221,7 @@ const option = z.strictObject({
     .array(z.strictObject({ id: free, label: line(80) }))
     .min(1)
     .max(12),
+  forNew: free.exactOptional(),
   addOn: z.literal(true).exactOptional(),
   given: given.exactOptional(),
 });

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { mmOfTicks } from '../../core/rows/lengths';
 import type { Ticks } from '../../core/units';
+import { firstOptions, sizesInStyle } from '../../state/intents/first-sizes';
 import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
@@ -36,7 +37,8 @@ export function useRecipeEdits({ id }: Recipe) {
           ...recipe,
           ...kept(styleId),
           styleId,
-          options: {},
+          sizesMm: sizesInStyle(styleId, recipe.sizesMm),
+          options: firstOptions(styleId),
         })),
       setPaper: (paperId: string | null, caliperUm: number | null) =>
         change(words.paper, (recipe) => ({ ...recipe, paperId, caliperUm: caliperUm ?? recipe.caliperUm })),

@@ -1,7 +1,7 @@
 import { useNavigate } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { sizesForRoom } from '../../core/fit';
-import type { BoxNet } from '../../core/net';
+import { type BoxNet, newOptions } from '../../core/net';
 import type { BoxStyle } from '../../core/styles';
 import { type Ruler, ticks } from '../../core/units';
 import { sayReason } from '../../core/units/reason';
@@ -32,13 +32,13 @@ export function inStyle(
     slack: ticks(0),
     ruler,
     held: {},
-    options: {},
+    options: newOptions(style),
   });
   return {
     ...same,
     id: sameRoomId(style.id),
     styleId: style.id,
-    options: {},
+    options: newOptions(style),
     dressings: [],
     held: [],
     sizesMm: sizesMmOf({ sizes }),

@@ -1,7 +1,7 @@
 import { useNavigate, useSearchParams } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { OWN_NET, styleById } from '../../core/styles';
-import { firstSizesMm } from '../../state/intents/first-sizes';
+import { firstOptions, firstSizesMm } from '../../state/intents/first-sizes';
 import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { drawingAddress, pageAddress, type Workbook } from '../../ui/frame/addresses';
@@ -74,6 +74,7 @@ function useBegin() {
       name: name.slice(0, 120),
       styleId,
       sizesMm: firstSizesMm(styleId, unit),
+      options: firstOptions(styleId),
       // Grain is a wish, not a must: a first box should fit the sheet they have. The Box page has the choice.
       grain: 'free',
       ...own,

@@ -1,15 +1,25 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkFits, closingShare, measureFits, truestMarks } from '../../../src/core/checks/check-fits';
-import { layNet } from '../../../src/core/net';
-import { type BoxStyle, STYLES } from '../../../src/core/styles';
+import { checkLimits } from '../../../src/core/checks/check-limits';
+import { layNet, newOptions, newSizes } from '../../../src/core/net';
+import { type BoxStyle, STYLES, styleById } from '../../../src/core/styles';
+import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { sleeveDrawer } from '../../../src/core/styles/boxes/sleeve-drawer';
 import { trayLid } from '../../../src/core/styles/boxes/tray-lid';
-import { inches, ticks } from '../../../src/core/units/ticks';
+import type { FitSpec } from '../../../src/core/styles/language/types';
+import { inches, type Ticks, ticks } from '../../../src/core/units/ticks';
 import { swayFrom } from '../../../src/core/yield/stock/sway';
+import { FUZZ_SEED } from '../../fuzz';
 import { SEED } from '../../seed';
+import { recordStyle } from '../../setup/style-record';
+import { legalBoxes } from '../../styles/legal-sizes';
 
+/** A box as a new one begins. */
 const boxOf = (style: BoxStyle, caliperUm = 300, mark = inches(0, 1, 16)) =>
-  layNet(style, { sizes: {}, caliperUm, mark });
+  layNet(style, { sizes: newSizes(style), options: newOptions(style), caliperUm, mark });
+/** Sizes a style: few in the gate, 200 in `npm run fuzz`. */
+const SIZES = Number(process.env['SOLID_SIZES'] ?? 8);
 const fitting = STYLES.filter(({ fits = [] }) => fits.length > 0);
 
 describe('what goes into or over what', () => {
@@ -46,15 +56,50 @@ describe('what goes into or over what', () => {
 });
 
 describe('every fit has a case that trips it', () => {
+  const [cards, counted] = [ticks(320_000), (fit: FitSpec) => fit.card !== '0 in'];
+
   it.each(fitting.map((style) => [style.name, style] as const))(
-    '%s, cut for card of .3 mm and made of card of 4 mm, jams wherever card lies between',
+    '%s, cut for card of .3 mm, jams wherever card lies between once that is thick enough',
     (_, style) => {
       const box = boxOf(style);
-      const thick = { ...box, values: { ...box.values, t: ticks(1280) } };
-      const jams = checkFits(style, thick).map(({ facts }) => facts['fit']);
-      expect(jams).toEqual(measureFits(style, thick).map(({ fit }) => fit.what));
+      const thick = { ...box, values: { ...box.values, t: cards } };
+      const jams = measureFits(style, thick).filter(({ clear }) => clear < 0);
+      const between = measureFits(style, box).filter(({ fit }) => counted(fit));
+      expect(jams.map(({ fit }) => fit.what).sort()).toEqual(between.map(({ fit }) => fit.what).sort());
+      // what a limit speaks of is said there, and not twice
+      const told = jams.filter(({ fit }) => fit.saidBy === undefined);
+      expect(checkFits(style, thick)).toHaveLength(told.length);
     },
   );
+
+  const asLong: readonly (readonly [string, string, Record<string, Ticks>])[] = [
+    ['open-top', 'flap-binds', { depth: inches(1, 1, 2), flap: inches(1, 1, 2) }],
+    [
+      'open-top',
+      'side-flap-binds',
+      { width: inches(1), depth: inches(1, 1, 2), tab: inches(0, 3, 4), flap: inches(1) },
+    ],
+    ['envelope-box', 'side-flap-too-long', { width: inches(4), sideFlap: inches(4) }],
+    ['envelope-box', 'end-flap-too-long', { height: inches(5), endFlap: inches(5) }],
+    ['fin-top', 'gussets-touch', { width: inches(2), depth: inches(2) }],
+    ['gable-top', 'tab-touches-gusset', { width: inches(2), depth: inches(2), tab: inches(1, 1, 8) }],
+  ];
+  it.each(asLong)('%s: %s is said, and its fit has less than its ease', (id, code, sizes) => {
+    const style = styleById(id)!;
+    const box = layNet(style, { sizes, caliperUm: 300 });
+    expect(checkLimits(style, box.values, inches(0, 1, 16)).map((told) => told.code)).toContain(code);
+    const fit = measureFits(style, box).find(({ fit }) => fit.saidBy === code)!;
+    expect(fit.clear).toBeLessThan(fit.ease);
+  });
+
+  it('two bottom flaps in three bind where they are as long as the box is deep', () => {
+    const box = layNet(openTop, { sizes: { flap: inches(1, 1, 2) }, caliperUm: 300 });
+    const fit = measureFits(openTop, box).filter(({ fit }) => fit.saidBy === 'flap-binds');
+    // half a card of .3 mm too long over four marks of .4 mm: about a third closes. Code that shares nothing with this project, and counts
+    // both flaps, found that 87 boxes in a hundred bind: (1 - .36^2) x 100
+    const share = closingShare(fit, ticks(128));
+    expect(Math.abs(100 * (1 - share ** 2) - 87)).toBeLessThan(2);
+  });
 });
 
 describe('the marks that must be truest', () => {
@@ -116,21 +161,61 @@ function closing(clearMm: number, marks: number, offByMm = 0.4): number {
   return closes;
 }
 
+/** Shares that closed before these fits were reckoned with, by 400,000 trials of code that shares nothing with this project, in card of .35 mm. */
+const BEFORE: Readonly<Record<string, string>> = {
+  'tray-lid': ' (63 before)',
+  'sleeve-drawer': ' (87 before)',
+  'prism-lid': ' (31 before, its floor)',
+  'snap-lock': ' (70 before)',
+  'open-top': ' (13 before)',
+};
+
 describe('marks that are off by up to .4 mm', () => {
   it('the trials see a fit that is too tight: .84 mm clear over four marks, as the sleeve had', () => {
     expect(closing(0.84, 4)).toBeLessThan(9900);
     expect(closing(0.03, 4)).toBeLessThan(5500);
   });
 
-  // Shares that close before these fits were reckoned with, by 400,000 trials of code that shares nothing with this project: lid over its tray
-  // 75, 63 and 52 in a hundred in card of .3, .35 and .39 mm; drawer in its sleeve 93, 87 and 80; floor of prism 31.
-  // The trials ask whether the ease outlasts the error; whether the layers are counted right they cannot tell.
-  it.each(fitting.map((style) => [style.name, style] as const))(
-    '%s: 99 of 100 close at its default sizes, in 10,000 trials a fit',
-    (_, style) => {
+  // The trials ask whether the ease outlasts the error; whether the layers are counted right tests/solid asks.
+  it.for(STYLES.map((style) => [style.name, style] as const))(
+    '%s: 99 of 100 close at the sizes of a new box, in 10,000 trials a fit',
+    ([_, style], test) => {
+      let worst = { share: 101, what: 'nothing goes into anything' };
       for (const caliperUm of [300, 350, 390])
-        for (const { fit, clear } of measureFits(style, boxOf(style, caliperUm)))
-          expect(closing(clear / 320, fit.marks), `${fit.what} in card of ${caliperUm} µm`).toBeGreaterThanOrEqual(9900); // biome-ignore format: one line
+        for (const { fit, clear } of measureFits(style, boxOf(style, caliperUm))) {
+          const closes = closing(clear / 320, fit.marks);
+          expect(closes, `${fit.what} in card of ${caliperUm} µm`).toBeGreaterThanOrEqual(9900);
+          if (closes / 100 < worst.share) worst = { share: closes / 100, what: fit.what };
+        }
+      recordStyle(test, { style: style.id, check: 'closes at ±.4 mm', tried: 10_000, worst: style.fits ? `${worst.share} %: ${worst.what}${BEFORE[style.id] ?? ''}` : worst.what }); // biome-ignore format: one line
+    },
+  );
+
+  // heavy cardstock, rough marks, sizes at their limits; 84 is what three marks of .4 mm leave of an ease of 1/64 in (.397 mm), the least any style asks
+  it.for(fitting.map((style) => [style.name, style] as const))(
+    '%s at random sizes: where no fit is called tight, at least 84 of 100 close',
+    { timeout: 600_000 },
+    ([_, style], test) => {
+      let [worst, tried] = [10_000, 0];
+      const marks = [inches(0, 1, 16), inches(0, 1, 8), ticks(320)];
+      for (const asked of fc.sample(legalBoxes(style, marks), { seed: FUZZ_SEED, numRuns: SIZES })) {
+        const box = layNet(style, asked);
+        const told = new Set([...checkFits(style, box), ...checkLimits(style, box.values, asked.mark, asked.options)].map(({ code }) => code)); // biome-ignore format: one line
+        if (told.has('fit-tight')) continue;
+        for (const { fit, clear } of measureFits(style, box)) {
+          if (fit.saidBy !== undefined && told.has(fit.saidBy)) continue;
+          tried++;
+          const closes = closing(clear / 320, fit.marks);
+          worst = Math.min(worst, closes);
+          expect(closes, `${fit.what}, ${JSON.stringify(asked)}`).toBeGreaterThanOrEqual(8400);
+        }
+      }
+      recordStyle(test, {
+        style: style.id,
+        check: 'closes at random sizes',
+        tried,
+        worst: `${worst / 100} %`,
+      });
     },
   );
 });

@@ -119,5 +119,21 @@ export const envelopeBox = defineStyle({
   promises: [
     { claim: 'covers', piece: 'envelope', panels: ['downFlap', 'upFlap'], area: ['width', 'height'] },
   ],
+  fits: (
+    [
+      ['side', 'width', 'sideFlap', 'side-flap-too-long'],
+      ['end', 'height', 'endFlap', 'end-flap-too-long'],
+    ] as const
+  ).map(([name, room, body, saidBy]) => ({
+    what: `${name} flaps between the spines`,
+    room,
+    body,
+    card: '1/2 t',
+    ease: '1/32 in',
+    marks: 4,
+    truest: `the spine scores and the free edge of the ${name} flaps`,
+    saves: 'Pare a little off the end of a flap that binds.',
+    saidBy,
+  })),
   traits: ['lid', 'flat-packet'],
 });

@@ -4,6 +4,7 @@ import type { Angle, CreaseSpec, Len, PanelSpec } from '../language/types';
 import {
   GABLE_ANGLES,
   GABLE_CREASES,
+  GABLE_FITS,
   GABLE_LETS,
   GABLE_LIMITS,
   GABLE_PANELS,
@@ -14,6 +15,7 @@ import {
 } from '../shapes/gable-roof';
 import {
   BOTTOM_CLOSING,
+  BOTTOM_FITS,
   BOTTOM_JOINTS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
@@ -62,7 +64,10 @@ export const finTop = defineStyle({
     'Six layers meet in the fin, so choose light cardstock. Press the slanted creases from the other side.',
   symbols: {
     ...TUBE_SYMBOLS,
-    width: sizeOf('Width', 'Front panel, score to score.', '2 1/2 in', '1 in', '8 in'),
+    width: {
+      ...sizeOf('Width', 'Front panel, score to score.', '2 1/2 in', '1 in', '8 in'),
+      forNew: '2 5/8 in',
+    },
     depth: sizeOf('Depth', 'Side panel, score to score; the width or less.', '2 1/2 in', '3/4 in', '8 in'),
     flap: { ...BOTTOM_SYMBOLS.flap, default: '1 1/2 in' },
     ...GABLE_SYMBOLS,
@@ -130,5 +135,6 @@ export const finTop = defineStyle({
     ...GABLE_LIMITS,
   ],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  fits: [...BOTTOM_FITS, ...GABLE_FITS],
   traits: ['lid', 'tall'],
 });

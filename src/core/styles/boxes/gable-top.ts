@@ -3,6 +3,7 @@ import { defineStyle } from '../language/define';
 import {
   GABLE_ANGLES,
   GABLE_CREASES,
+  GABLE_FITS,
   GABLE_LETS,
   GABLE_LIMITS,
   GABLE_PANELS,
@@ -13,6 +14,7 @@ import {
 } from '../shapes/gable-roof';
 import {
   BOTTOM_CLOSING,
+  BOTTOM_FITS,
   BOTTOM_JOINTS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
@@ -97,5 +99,6 @@ export const gableTop = defineStyle({
     ...GABLE_LIMITS,
   ],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  fits: [...BOTTOM_FITS, ...GABLE_FITS],
   traits: ['lid', 'tall'],
 });

@@ -3,6 +3,7 @@ import { defineStyle } from '../language/define';
 import type { CreaseSpec, Len, PanelSpec } from '../language/types';
 import {
   BOTTOM_CLOSING,
+  BOTTOM_FITS,
   BOTTOM_JOINTS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
@@ -202,5 +203,6 @@ export const giftBag = defineStyle({
     },
   ],
   promises: [{ claim: 'covers', piece: 'bag', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  fits: BOTTOM_FITS,
   traits: ['tall'],
 });

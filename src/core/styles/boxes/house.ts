@@ -5,6 +5,7 @@ import type { PanelSpec, PieceSpec } from '../language/types';
 import { BETWEEN_CUTS_DEG } from '../shapes/between-cuts';
 import {
   BOTTOM_CLOSING,
+  BOTTOM_FITS,
   BOTTOM_JOINTS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
@@ -246,6 +247,19 @@ export const house = defineStyle({
   ],
   promises: [
     { claim: 'covers', piece: 'house', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] },
+  ],
+  fits: [
+    ...BOTTOM_FITS,
+    {
+      what: 'ridge flap between the gable tabs',
+      room: 'width - 2 roofTab',
+      body: 'width - 2 roofTab - 2 ridgeClear',
+      card: '0 in',
+      ease: '1/32 in',
+      marks: 4,
+      truest: 'the ends of the ridge flap and the width of the gable tabs',
+      saves: 'Pare a little off both ends of the ridge flap.',
+    },
   ],
   traits: ['lid', 'tall'],
 });

@@ -2,6 +2,7 @@ import { inEdges, inLids, inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import {
   BOTTOM_CLOSING,
+  BOTTOM_FITS,
   BOTTOM_JOINTS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
@@ -62,6 +63,6 @@ export const lidFlap = defineStyle({
   },
   constraints: [...BOTTOM_LIMITS, ...TUBE_LIMITS, ...TUCK_LIMITS, ...HUNG_LIMITS],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
-  fits: TUCK_FITS,
+  fits: [...BOTTOM_FITS, ...TUCK_FITS],
   traits: ['lid', 'tall'],
 });

@@ -2,6 +2,7 @@ import { inEdges, inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import {
   BOTTOM_CLOSING,
+  BOTTOM_FITS,
   BOTTOM_JOINTS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
@@ -48,5 +49,6 @@ export const openTop = defineStyle({
   },
   constraints: [...BOTTOM_LIMITS, ...TUBE_LIMITS],
   promises: [{ claim: 'covers', piece: 'box', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] }],
+  fits: BOTTOM_FITS,
   traits: ['tall'],
 });

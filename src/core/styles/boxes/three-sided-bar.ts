@@ -155,5 +155,18 @@ export const threeSidedBar = defineStyle({
     },
   ],
   promises: [{ claim: 'covers', piece: 'bar', panels: ['near'], area: ['side/2', 'reach'] }],
+  fits: [
+    {
+      // each begins so far from the corner of 60 degrees that it is half of that off the middle, and lies a card and a half inside its wall
+      what: 'end tabs beside each other in the corner',
+      room: 'tabGap',
+      body: '0 in',
+      card: '13/5 t',
+      ease: '1/32 in',
+      marks: 2,
+      truest: 'where the scores of the end tabs end',
+      saves: 'Snip a little off the pointed end of both tabs.',
+    },
+  ],
   traits: ['lid'],
 });

@@ -2,6 +2,7 @@ import { defineStyle } from '../language/define';
 import type { ClosingStep, JointSpec, PanelSpec, PieceSpec } from '../language/types';
 import {
   BOTTOM_CLOSING,
+  BOTTOM_FITS,
   BOTTOM_JOINTS,
   BOTTOM_LETS,
   BOTTOM_LIMITS,
@@ -158,5 +159,6 @@ export const twoPartBox = defineStyle({
   promises: [
     { claim: 'covers', piece: 'whole', panels: ['frontFlap', 'backFlap'], area: ['width', 'depth'] },
   ],
+  fits: BOTTOM_FITS,
   traits: ['tall'],
 });

@@ -186,5 +186,18 @@ export const wedge = defineStyle({
     },
   ],
   promises: [{ claim: 'covers', piece: 'slice', panels: ['floor'], area: ['chord/2', 'reach'] }],
+  fits: [
+    {
+      // each begins 1/16 in off the middle, and lies with a wall and a half of card inside its wall
+      what: 'lid tabs beside each other at the tip',
+      room: '1/8 in',
+      body: '0 in',
+      card: '3t',
+      ease: '1/64 in',
+      marks: 2,
+      truest: 'where the scores of the lid tabs end at the tip',
+      saves: 'Snip a little off the tip end of both tabs.',
+    },
+  ],
   traits: ['lid'],
 });

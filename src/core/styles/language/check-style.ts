@@ -40,8 +40,11 @@ function checkStyle(style: BoxStyle): void {
       }
     }
   }
-  for (const { what, room, body, card, ease } of style.fits ?? [])
+  for (const { what, room, body, card, ease, saidBy } of style.fits ?? []) {
     for (const text of [room, body, card, ease]) form(text, what);
+    if (saidBy !== undefined && !style.constraints.some(({ code }) => code === saidBy))
+      slip(`the fit '${what}' is said by ${saidBy}, which is no limit`);
+  }
   for (const bound of style.constraints) {
     if (!(bound.symbol in style.symbols)) slip(`${bound.code} bounds ${bound.symbol}, which is no symbol`);
     if ((bound.atLeast === undefined) === (bound.atMost === undefined))
@@ -66,7 +69,8 @@ function checkLengths(style: BoxStyle, slip: Slip): Set<string> {
     known.add(name);
   };
   for (const [name, symbol] of Object.entries(style.symbols)) {
-    checkForm(symbol.default, `${name}'s default`, known, slip);
+    for (const usual of [symbol.default, symbol.forNew])
+      if (usual !== undefined) checkForm(usual, `${name}'s default`, known, slip);
     for (const text of [symbol.min, symbol.max]) checkForm(text, `${name}'s limit`, new Set(), slip);
     take(name);
   }

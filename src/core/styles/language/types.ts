@@ -29,6 +29,8 @@ export interface SymbolSpec {
   readonly help: string;
   /** May follow the symbols declared before it (`'height/2'`); `min` and `max` are plain lengths. */
   readonly default: Len;
+  /** What a new box begins with, where that is no longer the default: saved boxes that leave the size out keep the default. */
+  readonly forNew?: Len;
   readonly min: Len;
   readonly max: Len;
   /** Asked only when the options are chosen in one of these ways; otherwise nothing is made of it. */
@@ -233,6 +235,8 @@ export interface FitSpec {
   /** Those marks in words, and what keeps them alike. */
   readonly truest: string;
   readonly saves: string;
+  /** Code of the limit that says when it is too tight; the fit then tells only its marks and how many close. */
+  readonly saidBy?: string;
   /** There only when the options are chosen in one of these ways. */
   readonly given?: readonly Chosen[];
 }
@@ -242,6 +246,8 @@ export interface OptionSpec {
   readonly label: string;
   readonly help: string;
   readonly choices: readonly { readonly id: string; readonly label: string }[];
+  /** What a new box is made with, where that is no longer the first choice: saved boxes that leave the option out keep the first. */
+  readonly forNew?: string;
   /** Put there by the style's `addOns`; its first choice is to go without. */
   readonly addOn?: true;
   /** Asked only when the options are chosen in one of these ways. */

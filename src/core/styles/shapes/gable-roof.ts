@@ -1,5 +1,5 @@
 import { toDegrees } from '../../units/angles';
-import type { ConstraintSpec, CreaseSpec, PanelSpec, Quantity, Values } from '../language/types';
+import type { ConstraintSpec, CreaseSpec, FitSpec, PanelSpec, Quantity, Values } from '../language/types';
 import { sizeOf } from './size-symbols';
 
 /** How far a roof leans in over its slant, as a share of it. */
@@ -85,11 +85,53 @@ export const GABLE_LIMITS: readonly ConstraintSpec[] = [
     remedy: 'Make the width at least {limit}.',
   },
   {
+    code: 'gussets-touch',
+    symbol: 'width',
+    atLeast: 'depth + 1/16 in',
+    severity: 'note',
+    says: 'The two gussets of a box {depth} deep touch under a ridge {width} long; one that is a hair long pushes the other.',
+    remedy: 'Make the width at least {limit}.',
+  },
+  {
+    code: 'tab-touches-gusset',
+    symbol: 'tab',
+    atMost: 'width - farHalf - 1/16 in',
+    severity: 'note',
+    says: 'The glue tab {tab} touches the gusset folded in under the front roof, {farHalf} wide.',
+    remedy: 'Make it at most {limit}.',
+  },
+  {
     code: 'tab-meets-gusset',
     symbol: 'tab',
     atMost: 'width - farHalf',
     severity: 'stop',
     says: 'The glue tab {tab} runs into the gusset folded in under the front roof, {farHalf} wide.',
     remedy: 'Make it at most {limit}.',
+  },
+];
+
+/** What is folded in under the ridge lies side by side there. */
+export const GABLE_FITS: readonly FitSpec[] = [
+  {
+    what: 'gussets beside each other under the ridge',
+    room: 'width',
+    body: 'nearHalf + farHalf',
+    card: '0 in',
+    ease: '1/32 in',
+    marks: 4,
+    truest: 'the four scores between the walls',
+    saves: 'Score the four walls from one edge, without turning the blank round.',
+    saidBy: 'gussets-touch',
+  },
+  {
+    what: 'glue tab beside the gusset under the front roof',
+    room: 'width',
+    body: 'farHalf + tab',
+    card: '0 in',
+    ease: '1/32 in',
+    marks: 4,
+    truest: 'the score and the free edge of the glue tab',
+    saves: 'Pare the tab where the gusset folds in.',
+    saidBy: 'tab-touches-gusset',
   },
 ];

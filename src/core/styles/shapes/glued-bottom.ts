@@ -1,4 +1,4 @@
-import type { ClosingStep, ConstraintSpec, JointSpec, PanelSpec } from '../language/types';
+import type { ClosingStep, ConstraintSpec, FitSpec, JointSpec, PanelSpec } from '../language/types';
 import type { Tube } from './glued-tube';
 import { allowanceOf } from './size-symbols';
 
@@ -94,3 +94,21 @@ export const BOTTOM_LIMITS: readonly ConstraintSpec[] = [
     remedy: 'Make them at most {limit}.',
   },
 ];
+
+/** Every flap ends before the wall across from it, whose half thickness lies inside its score line. */
+export const BOTTOM_FITS: readonly FitSpec[] = (
+  [
+    ['front to back', 'depth', 'flap-binds'],
+    ['side to side', 'width', 'side-flap-binds'],
+  ] as const
+).map(([way, room, saidBy]) => ({
+  what: `bottom flaps between the walls, ${way}`,
+  room,
+  body: 'flap',
+  card: '1/2 t',
+  ease: '1/32 in',
+  marks: 4,
+  truest: 'the bottom score and the free edge of the flaps',
+  saves: 'Pare a little off the end of a flap that binds.',
+  saidBy,
+}));

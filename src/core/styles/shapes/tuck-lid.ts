@@ -170,6 +170,12 @@ export const HUNG_LIMITS: readonly ConstraintSpec[] = [
   remedy: 'Make it at most {limit}, or leave the header out.',
 }));
 
+/** Half of the lid and of the far wall lie between their lines, and a glue tab where it lies inside the front. */
+const TAB_CARDS: readonly (readonly [card: Len, given: readonly Chosen[]])[] = [
+  ['t', [{ order: 'side' }, { order: 'front', tab: 'left' }]],
+  ['2t', [{ order: 'front', tab: 'right' }]],
+];
+
 /** The lid and its tuck between the walls; a seam at the front puts a glue tab where the tuck goes in. */
 export const TUCK_FITS: readonly FitSpec[] = [
   {
@@ -182,17 +188,17 @@ export const TUCK_FITS: readonly FitSpec[] = [
     truest: 'the two side scores of the back and the two sides of the lid',
     saves: 'Pare a little more off the sides of the lid.',
   },
-  ...(['side', 'front'] as const).map(
-    (order): FitSpec => ({
+  ...TAB_CARDS.map(
+    ([card, given]): FitSpec => ({
       what: 'tuck behind the far wall',
       room: 'depth',
       body: 'lidDepth',
-      card: order === 'side' ? 't' : '2t',
+      card,
       ease: '1/64 in',
       marks: 3,
       truest: 'the depth of the sides and the two scores of the lid',
       saves: 'Score the lid a hair short rather than long.',
-      given: [{ order }],
+      given,
     }),
   ),
 ];
