@@ -75,6 +75,11 @@ describe('a style’s declaration', () => {
       /\{much\}/,
     ],
     [
+      'a fit said by a limit there is not',
+      { ...style, fits: (style.fits ?? []).map((fit) => ({ ...fit, saidBy: 'lid-jams' })) },
+      /lid-jams/,
+    ],
+    [
       'a promise about a piece there is not',
       { ...style, promises: [{ claim: 'covers', piece: 'lid', panels: [], area: ['width', 'depth'] }] },
       /lid/,

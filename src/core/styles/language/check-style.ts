@@ -40,11 +40,6 @@ function checkStyle(style: BoxStyle): void {
       }
     }
   }
-  for (const { what, room, body, card, ease, saidBy } of style.fits ?? []) {
-    for (const text of [room, body, card, ease]) form(text, what);
-    if (saidBy !== undefined && !style.constraints.some(({ code }) => code === saidBy))
-      slip(`the fit '${what}' is said by ${saidBy}, which is no limit`);
-  }
   for (const bound of style.constraints) {
     if (!(bound.symbol in style.symbols)) slip(`${bound.code} bounds ${bound.symbol}, which is no symbol`);
     if ((bound.atLeast === undefined) === (bound.atMost === undefined))
@@ -54,6 +49,11 @@ function checkStyle(style: BoxStyle): void {
     const known = new Set([...lengths, ...Object.keys(bound.facts ?? {}), 'limit']);
     for (const [, slot = ''] of `${bound.says} ${bound.remedy}`.matchAll(/\{(\w+)\}/g))
       if (!known.has(slot)) slip(`${bound.code} prints {${slot}}, which has no value`);
+  }
+  for (const { what, room, body, card, ease, saidBy } of style.fits ?? []) {
+    for (const text of [room, body, card, ease]) form(text, what);
+    if (saidBy !== undefined && !style.constraints.some(({ code }) => code === saidBy))
+      slip(`the fit '${what}' is said by ${saidBy}, which is no limit`);
   }
 }
 
