@@ -50,7 +50,10 @@ const ROWS_LOOKED_AT = 4;
 
 /** First as the style is usually made, with a quarter of an inch to spare; only then every construction, with half an inch. source: our choice */
 const attemptsFor = (style: BoxStyle, unit: Ruler['unit']) => [
-  { heldOptions: { ...defaultChoices(style), ...newOptions(style) }, slack: unit === 'in' ? ticks(2032) : ticks(1920) },
+  {
+    heldOptions: { ...defaultChoices(style), ...newOptions(style) },
+    slack: unit === 'in' ? ticks(2032) : ticks(1920),
+  },
   { heldOptions: {}, slack: unit === 'in' ? ticks(4064) : ticks(3840) },
 ];
 
