@@ -8,6 +8,8 @@ interface Nest {
   readonly outer: string;
   readonly inner: string;
   readonly stands: 'upside down in the lid' | 'on the bottom flaps' | 'in the sleeve';
+  /** Layers between the two, where it is no plain floor a cut rim stands on: points on the lid's floor, and a folded rim. */
+  readonly layers?: number;
   /** Ways across, each with the words of the fit whose ease it is. */
   readonly ways: readonly (readonly [way: readonly [number, number, number], fit: string])[];
 }
@@ -22,6 +24,18 @@ export const NESTS: Readonly<Record<string, readonly Nest[]>> = {
       outer: 'lid',
       inner: 'tray',
       stands: 'upside down in the lid',
+      ways: [
+        [ACROSS, 'left to right'],
+        [DEEP, 'front to back'],
+      ],
+    },
+  ],
+  'folded-square': [
+    {
+      outer: 'lid',
+      inner: 'box',
+      stands: 'upside down in the lid',
+      layers: 2,
       ways: [
         [ACROSS, 'left to right'],
         [DEEP, 'front to back'],
@@ -119,7 +133,7 @@ function placed(nest: Nest, outer: Built, inner: Built): Matrix4 {
   const move = middle(around).sub(middle(there));
   const lowest = Math.min(...there.map((p) => p[up]));
   if (nest.stands === 'in the sleeve') move.z = 2 * t + HAIR_MM - lowest;
-  else if (up === 'z') move.z = t / 2 + HAIR_MM - lowest;
+  else if (up === 'z') move.z = (1 / 2 + (nest.layers ?? 0)) * t + HAIR_MM - lowest;
   else {
     const flap = outer.piece.faces.findIndex(({ role }) => role === 'bottomFlap');
     const [corner = { x: 0, y: 0 }] = outer.piece.faces[flap]?.ring ?? [];

@@ -10,9 +10,17 @@ export interface Stand {
 
 const toward = new Vector3(0, 0, 1);
 
+/** A root of four corners whose first side runs at 45 degrees over its blank is turned until that side runs to the right. */
+export function levelTurn({ faces }: Pick<PieceNet, 'faces'>): Matrix4 {
+  const [a, b, ...others] = faces[0]?.ring ?? [];
+  const angle = a && b && others.length === 2 ? Math.atan2(b.y - a.y, b.x - a.x) : 0;
+  const isCornerwise = Math.abs(Math.abs(Math.sin(2 * angle)) - 1) < 1e-12;
+  return isCornerwise ? new Matrix4().makeRotationZ(-angle) : new Matrix4();
+}
+
 /** Every face turned about the hinges of its net by their angles (npm `three`), the root on the bench, inside up. */
 export function standsOf({ faces, hinges }: PieceNet): Stand[] {
-  const places = faces.map(() => new Matrix4());
+  const places = faces.map(() => levelTurn({ faces }));
   for (const { parent, child, a, b, restDeg } of hinges) {
     const foot = new Vector3(toMm(a.x), toMm(a.y), 0);
     const axis = new Vector3(toMm(b.x), toMm(b.y), 0).sub(foot).normalize();

@@ -10,6 +10,8 @@ import type { Solids } from './solids';
 interface Lies {
   readonly inner: number;
   readonly outer: number;
+  /** Whose inside counts, where a panel of several layers may be folded right over: the outermost one's. */
+  readonly by?: number;
   /** The one of the two that gives way. */
   readonly gives: number;
   /** How far off it lies, mm: glued at so much, or lying on it by at least that. */
@@ -56,11 +58,11 @@ export function stackOf(
   };
   for (let round = 0; round < ROUNDS; round++) {
     let moved = false;
-    for (const { inner, outer, gives, off, glued } of lies) {
-      const along = stands[outer]?.inside ?? new Vector3();
+    for (const { inner, outer, gives, off, glued, by = outer } of lies) {
+      const along = stands[by]?.inside ?? new Vector3();
       const lacks = off - (levelOf(inner, along) - levelOf(outer, along));
       if (glued ? Math.abs(lacks) < 1e-6 : lacks < 1e-6) continue;
-      const way = (stands[gives]?.inside ?? along).dot(along) * (gives === inner ? 1 : -1);
+      const way = (stands[gives]?.inside ?? along).dot(along) * (gives === outer ? -1 : 1);
       own[gives] = (own[gives] ?? 0) + way * lacks;
       moved = true;
     }
@@ -99,10 +101,14 @@ function liesOf(
         if (!flush(stands, inner, outer, piece, caliperMm)) return;
         if (!solids.overlapFlat(piece, stands, inner, outer)) return;
         const innerStays = held < 0 || at >= held;
+        const holder = parentIn(piece, group.slice(0, at), inner);
+        const inward = innerStays && at + 1 + after !== held ? outer : inner;
         found.push({
           inner,
           outer,
-          gives: innerStays && at + 1 + after !== held ? outer : inner,
+          by: group.at(-1) ?? outer,
+          gives:
+            parentIn(piece, [inner], outer) === inner ? outer : inward === inner ? (holder ?? inner) : inward,
           off: caliperMm,
           glued: false,
         });
@@ -111,6 +117,10 @@ function liesOf(
   }
   return found;
 }
+
+/** The panel among these that a face hangs on, if it does: folded over with it, the face goes where that goes. */
+const parentIn = ({ hinges }: PieceNet, among: readonly number[], face: number): number | undefined =>
+  among.find((parent) => hinges.some((hinge) => hinge.parent === parent && hinge.child === face));
 
 /** Do two faces lie in one plane, or a few cards off it? */
 function flush(

@@ -2,10 +2,11 @@ import * as clip from 'polyclip-ts';
 import { Matrix4, Quaternion, Vector3 } from 'three';
 import type { PieceNet } from '../../src/core/net';
 import { toMm } from '../../src/core/units/ticks';
+import { levelTurn } from '../solid/places';
 
 /** Every face's corners when closed, by another library's turns (npm `three`, quaternions about each hinge). mm. */
 export function foldedByThree(piece: PieceNet): Vector3[][] {
-  const places = piece.faces.map(() => new Matrix4());
+  const places = piece.faces.map(() => levelTurn(piece));
   for (const { parent, child, a, b, restDeg } of piece.hinges) {
     const foot = new Vector3(toMm(a.x), toMm(a.y), 0);
     const axis = new Vector3(toMm(b.x), toMm(b.y), 0).sub(foot).normalize();

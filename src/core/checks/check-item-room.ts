@@ -89,7 +89,14 @@ const ORDERS = [
   [2, 1, 0],
 ] as const;
 
-/** Frames an item may lie square to: the root’s, then the shell’s walls, then any panel’s; a bent panel’s as a whole before its strips’. */
+/** Square to the bench. */
+const BENCH: Axes = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+/** Frames an item may lie square to: the bench’s, the root’s, then the shell’s walls, then any panel’s; a bent panel’s as a whole before its strips’. */
 function framesOf(piece: PieceNet, faces: readonly FoldedFace[]): readonly Axes[] {
   const bent = [...new Set(piece.shell.map((face) => piece.faces[face]?.panel))].flatMap((panel) => {
     const strips = faces.filter((_, at) => piece.faces[at]?.panel === panel);
@@ -101,7 +108,7 @@ function framesOf(piece: PieceNet, faces: readonly FoldedFace[]): readonly Axes[
       ? []
       : [[[pose[0], pose[4], pose[8]], [pose[1], pose[5], pose[9]], insideOf(pose)]];
   });
-  return [...bent, ...all].filter(
+  return [...bent, BENCH, ...all].filter(
     (axes, at, each) => each.findIndex((other) => sameFrame(axes, other)) === at,
   );
 }
@@ -145,7 +152,12 @@ function slabsOf(piece: PieceNet, faces: readonly FoldedFace[], caliper: number)
     const outer = group.length - 1;
     group.forEach((face, at) => {
       if (group.length === new Set(group.map((one) => piece.faces[one]?.panel)).size)
-        stacked[face] = Math.max(stacked[face] ?? 0, outer - at);
+        if (outer - at > (stacked[face] ?? 0)) {
+          stacked[face] = outer - at;
+          // a panel that is folded right over looks away from the room it takes
+          const inside = insideOf(faces[group[outer] ?? face]?.pose ?? FLAT);
+          moved.set(face, times(inside, (outer - at) * caliper));
+        }
     });
   }
   for (const { tab, target, lap, gap } of piece.joints)

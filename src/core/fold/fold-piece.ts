@@ -12,9 +12,13 @@ export interface FoldedFace {
 /** Every hinge's angle at the closed state, degrees. */
 export const restAngles = (piece: PieceNet): number[] => piece.hinges.map(({ restDeg }) => restDeg);
 
-/** Where each face goes when every hinge is turned to its angle (degrees, valley positive, one a hinge). The root stays flat on the bench. */
+/**
+ * Where each face goes when every hinge is turned to its angle (degrees, valley positive, one a hinge). The root stays flat on the bench: as it lies
+ * on the blank, or square to it where its sides run cornerwise over a square of paper.
+ */
 export function posesOf(piece: PieceNet, anglesDeg: readonly number[]): Pose[] {
-  const poses: Pose[] = piece.faces.map(() => FLAT);
+  const root = rootPose(piece);
+  const poses: Pose[] = piece.faces.map(() => root);
   piece.hinges.forEach(({ parent, child, a, b }, at) => {
     poses[child] = foldAbout(
       poses[parent] ?? FLAT,
@@ -26,6 +30,15 @@ export function posesOf(piece: PieceNet, anglesDeg: readonly number[]): Pose[] {
     );
   });
   return poses;
+}
+
+function rootPose({ faces }: PieceNet): Pose {
+  const [a, b, ...others] = faces[0]?.ring ?? [];
+  if (a === undefined || b === undefined || others.length !== 2) return FLAT;
+  const [x, y] = [Math.sign(b.x - a.x), Math.sign(b.y - a.y)];
+  if (Math.abs(b.x - a.x) !== Math.abs(b.y - a.y)) return FLAT;
+  const [c, s] = [x * Math.SQRT1_2, y * Math.SQRT1_2];
+  return [c, s, 0, 0, -s, c, 0, 0, 0, 0, 1, 0];
 }
 
 /** The middle of a face's corners, in its folded place; mm. */

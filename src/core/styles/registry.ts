@@ -7,6 +7,7 @@ import { doubleWall } from './boxes/double-wall';
 import { envelopeBox } from './boxes/envelope-box';
 import { finTop } from './boxes/fin-top';
 import { flaredBowl } from './boxes/flared-bowl';
+import { foldedSquare } from './boxes/folded-square';
 import { gableTop } from './boxes/gable-top';
 import { giftBag } from './boxes/gift-bag';
 import { handleBasket } from './boxes/handle-basket';
@@ -53,6 +54,7 @@ export const STYLES: readonly BoxStyle[] = [
   handleBasket,
   trayLid,
   openingOut,
+  foldedSquare,
   doubleWall,
   sleeveDrawer,
   prismLid,
