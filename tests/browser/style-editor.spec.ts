@@ -1,4 +1,6 @@
 import { emptyBase } from '../../src/core/draft/first-draft';
+import { writeStyle } from '../../src/core/style-file/write-style';
+import { type BoxStyle, styleById } from '../../src/core/styles';
 import { drawn, HINGED_LID, OPEN_TOP } from '../core/draft/drawn-styles';
 import { findBarriers, overflow, smallTargets } from './barriers';
 import { expect, test } from './maker';
@@ -154,3 +156,35 @@ test(
     await expect(page.getByText('This page didn’t load')).toHaveCount(0);
   },
 );
+
+test('drawing starts from a style in the list, with all its pieces, and from one way of a style that somebody sent', async ({
+  page,
+}) => {
+  await shelf(page).lookAtDemo();
+  const editor = new StyleEditor(page);
+  for (const style of ['Gable box with handle strip', 'Little house', 'Tray with lift-off lid']) {
+    await page.goto('./#/new');
+    await page.getByText('Start from a style').click();
+    await page.getByRole('combobox', { name: 'Style' }).selectOption(style);
+    await page.getByRole('button', { name: 'Draw from this one' }).click();
+    await expect(page.getByRole('heading', { name: 'Draw your style' })).toBeVisible();
+    await expect(page.locator('.style-edge').first()).toBeVisible();
+  }
+  await page.getByRole('radio', { name: 'Lid', exact: true }).click();
+  await expect(page.getByRole('img', { name: /^Net of Lid/ })).toBeVisible();
+  await editor.tap('base');
+  await page.getByRole('textbox', { name: 'Name', exact: true }).first().fill('Top');
+  await page.keyboard.press('Enter');
+  await expect(editor.selected()).toHaveText('top');
+
+  const writing = writeStyle(styleById('open-top') as BoxStyle);
+  await page.goto('./#/new');
+  const files = page.locator('section', { hasText: 'Import a style file' }).locator('input[type=file]');
+  const file = writing.ok ? writing.text.replace('"Open-top box"', '"Sent box"') : '';
+  await files.setInputFiles({ name: 'sent.json', mimeType: 'application/json', buffer: Buffer.from(file) });
+  await page.getByRole('button', { name: 'Make a box in this style' }).click();
+  await page.getByRole('link', { name: 'Change this style' }).click();
+  await page.getByRole('button', { name: 'Keep this way' }).click();
+  await editor.tap('front', 'up');
+  await expect(editor.selected()).toHaveText('Upper edge of front');
+});

@@ -1,5 +1,6 @@
 import type { Len } from '../styles/language/types';
 import { TUBE_QUANTITIES } from '../styles/shapes/glued-tube';
+import { cornerSeams } from './corner-seams';
 import type { Draft, PanelDraft, PieceDraft, StepDraft } from './draft';
 import { formulaOf, namesIn } from './forms';
 import { isOuter } from './parts/bottom-flap';
@@ -26,7 +27,9 @@ export function usualClosing(draft: Draft, piece: PieceDraft, { lying, edges }: 
   ];
   const closing = stepsOf(piece, joints);
   const order = closing.flatMap((step) => (step.do === 'glue' ? [] : step.panels));
-  const seams = edges.map(([one, other]): NonNullable<PieceDraft['seams']>[number] => {
+  const met = new Set(edges.flatMap(([a, b]) => [`${a} ${b}`, `${b} ${a}`]));
+  const owed = cornerSeams(piece).filter(([a, b]) => !met.has(`${a} ${b}`));
+  const seams = [...edges, ...owed].map(([one, other]): NonNullable<PieceDraft['seams']>[number] => {
     const glued = [one, other].some((where) => {
       const [panel = '', edge = ''] = where.split('.');
       const tab = hungOn(piece, panel, edge);

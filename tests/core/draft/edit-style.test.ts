@@ -14,6 +14,7 @@ import { editStyle, openDraft, proposeClosing } from '../../../src/core/draft/ed
 import { draftFromStyle, emptyBase, isEditable, keepOneWay } from '../../../src/core/draft/first-draft';
 import { withTicksMore } from '../../../src/core/draft/forms';
 import { addSeam, removeJoint, removeSeam, setJoint } from '../../../src/core/draft/joints';
+import { looseEnds } from '../../../src/core/draft/loose-ends';
 import { addHole, removeHole, setHole, setNotch } from '../../../src/core/draft/openings';
 import { usualPart } from '../../../src/core/draft/parts/usual-part';
 import { removePanel } from '../../../src/core/draft/remove-panel';
@@ -29,12 +30,12 @@ import {
 } from '../../../src/core/draft/sizes';
 import { addStep, moveStep, removeStep, setStepPanel } from '../../../src/core/draft/steps';
 import { layNet } from '../../../src/core/net';
-import { legalBoxes, notABox } from '../../../src/core/proof';
+import { legalBoxes, notABox, proveStyle } from '../../../src/core/proof';
 import { readStyle } from '../../../src/core/style-file/read-style';
 import { writeStyle } from '../../../src/core/style-file/write-style';
 import { STYLES, styleById } from '../../../src/core/styles';
 import { tray } from '../../../src/core/styles/boxes/tray';
-import { inches } from '../../../src/core/units';
+import { inches, printLength, rulerBeside } from '../../../src/core/units';
 import { sayReason } from '../../../src/core/units/reason';
 import { swayFrom } from '../../../src/core/yield/stock/sway';
 import { SEED } from '../../seed';
@@ -201,6 +202,47 @@ describe('closing', () => {
     ]);
     expect(boxOf(back)?.joints).toHaveLength(4);
     expect(boxOf(back)?.seams).toHaveLength(4);
+  });
+});
+
+test('a tab that lies on nothing and a panel that no step folds are told by name', () => {
+  const loose = (text: string) => looseEnds(open(text).draft).map(({ code, path }) => `${code} ${path}`);
+  expect(loose(drawn(floor, HINGED_LID))).toEqual([]);
+  const early = drawn(floor, [TRAY[2] as Edit, addPanel('box', 'front', 'left', 'glueTab')]);
+  expect(loose(early)).toEqual(['glued-to-nothing box.frontLeftTab']);
+  const idle = drawn(floor, [...TRAY, removeStep('box', 1)]);
+  expect(loose(idle)).toEqual(['never-folded box.left', 'never-folded box.right']);
+});
+
+describe('what does not meet', () => {
+  const faults = (text: string) =>
+    proveStyle(open(text).style, { boxes: 8 }).faults.map((fault) =>
+      sayReason(fault, { length: (length) => printLength(length, rulerBeside('in')).text, money: String }),
+    );
+
+  test('a wall a sixteenth too short, or not square up, is found though no seam was drawn', () => {
+    expect(faults(drawn(floor, TRAY))).toEqual([]);
+    const short = drawn(floor, [
+      ...TRAY,
+      setPanelSize({ piece: 'box', panel: 'left' }, 1, 'depth - 1/16 in'),
+    ]);
+    expect(faults(short).join(' ')).toContain('1/16 in');
+    const leaning = drawn(floor, [...TRAY, setPanelFold({ piece: 'box', panel: 'left' }, 85)]);
+    expect(faults(leaning).join(' ')).toContain('apart where they should meet');
+  });
+
+  test('a fourth wall of a row that is too narrow leaves a gap, and that is found', () => {
+    const row = drawn(emptyBase('wall', 'Mine'), OPEN_TOP);
+    const narrow = drawn(row, [setPanelSize({ piece: 'box', panel: 'right' }, 0, 'depth - 1/16 in')]);
+    expect(faults(narrow).join(' ')).toContain('apart where they should meet');
+  });
+
+  test('a wall drawn lower on purpose is no gap', () => {
+    const low = drawn(floor, [
+      ...TRAY.slice(0, 4),
+      setPanelSize({ piece: 'box', panel: 'front' }, 1, '1/2 height'),
+    ]);
+    expect(boxOf(low)?.seams).toHaveLength(2);
   });
 });
 

@@ -109,6 +109,7 @@ export const draftingMessages = {
   at: (sizes: string) => `At ${sizes}`,
   notHere: 'We couldn’t try it just now. Press the button again.',
   notABox: 'Not a box yet',
+  loose: 'Not finished',
   unfinished: 'Keep adding panels. These checks clear up as the walls close.',
   sizes: 'Sizes',
   sizesWhy: 'Each of these is a field on the Size page. Use its short name in a length above.',
