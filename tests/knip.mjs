@@ -12,7 +12,7 @@ export default {
     'tests/browser/*.{spec.ts,mjs}',
     'tests/browser/playwright.config.ts',
     'tests/bench/*.ts',
-    'tests/share-server/two-servers.ts',
+    'tests/share-server/{two-servers,behind-proxy}.ts',
     'tests/{bundle-budget,run}.mjs',
     'tests/eslint.config.js',
     'public/fonts/make-fonts.mjs',

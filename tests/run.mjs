@@ -134,6 +134,11 @@ const STAGES = [
       return run(process.execPath, ['--import', 'tsx', 'tests/share-server/two-servers.ts']);
     },
   },
+  {
+    name: 'behind a proxy',
+    tells: true,
+    go: () => run(process.execPath, ['--import', 'tsx', 'tests/share-server/behind-proxy.ts']),
+  },
   { name: 'build', go: () => run(bin('vite'), ['build']) },
   {
     name: 'first script',

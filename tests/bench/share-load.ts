@@ -48,7 +48,7 @@ for (let n = 0; n < shelves; n++) {
   // Callers come from as many places as there are shelves.
   const caller = `198.51.${n >> 8}.${n & 255}`;
   const [first, ...others] = Array.from({ length: perShelf }, () =>
-    device(server.port, shelf.name, shelf.write, caller),
+    device(server.port, shelf.name, shelf.write, { caller }),
   );
   if (!first) throw new Error('no device');
   await until(() => first.provider.synced, 'synced');

@@ -43,7 +43,7 @@ test('two phones count to 1,000 by a bench link, also while the server is dead, 
   await served.kill();
   await expect(one.getByText('Offline.')).toBeVisible();
   await Promise.all([one, two].map((phone) => count(phone, '+10', 47)));
-  await expect(one.getByText(/1 count not sent yet/)).toBeVisible();
+  await expect(one.getByText(/Your counts of 1 step aren’t sent yet/)).toBeVisible();
   await served.again();
   await Promise.all([one, two].map((phone) => count(phone, '+1', 10)));
   for (const phone of [one, two]) {

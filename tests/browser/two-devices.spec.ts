@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from './maker';
 import { keptRecipe } from './pages/kept-recipe';
 import { device, joinBy, servedApp, share } from './shared-devices';
@@ -43,5 +44,32 @@ test('two devices share a shelf by link, work apart without the server, and are 
   await expect(phone.getByText('This device was removed from the list.')).toBeVisible({ timeout: 30_000 });
   await phone.context().close();
   await laptop.context().close();
+  await served.end();
+});
+
+test('a device that has work of its own gets a backup of it before it joins, and keeps it', async ({
+  browser,
+}) => {
+  const served = await servedApp();
+  const [laptop, phone] = [await device(browser), await device(browser)];
+  await keptRecipe(laptop).make(served.origin);
+  await keptRecipe(phone).make(served.origin);
+  await keptRecipe(phone).keep(83);
+  const at = phone.url();
+  const link = await share(laptop, served.origin, 'Laptop');
+  await phone.goto(link);
+  await expect(phone.getByText('Your browser saves a backup of this device first.')).toBeVisible();
+  const saved = phone.waitForEvent('download');
+  await phone.getByRole('button', { name: 'Join', exact: true }).click();
+  const path = await (await saved).path();
+  const file = JSON.parse(readFileSync(path, 'utf8')) as { recipes: { sizesMm: { width?: number } }[] };
+  expect(file.recipes.map(({ sizesMm }) => sizesMm.width)).toEqual([83]);
+  await expect(phone.getByText('Connected.')).toBeVisible();
+  await phone.goto(at);
+  await expect(keptRecipe(phone).width).toHaveValue('83');
+  // The other device has both boxes now.
+  await laptop.goto(`${served.origin}/#/`);
+  await expect(laptop.getByRole('link', { name: /Open-top box/ })).toHaveCount(2);
+  for (const page of [laptop, phone]) await page.context().close();
   await served.end();
 });

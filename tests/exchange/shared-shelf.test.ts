@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import WebSocket from 'ws';
 import { ownStyleId } from '../../src/core/style-file/own-style';
 import { openSharing } from '../../src/exchange/open-sharing';
@@ -149,3 +149,85 @@ test('a device that is taken off a shelf of one thing while it is connected keep
   for (const on of [a, b]) expect(recipe(on, id)?.name).toBe('Snow tray');
   await a.desk.leave();
 }, 60_000);
+
+test('a device that was away for two months comes back without loss, and asks before more than a fifth of its shelf goes', async () => {
+  const [a, b] = [await device('a'), await device('b')];
+  const make = (on: Device, name: string) => {
+    const made = on.store.getState().createRecipe({ name, styleId: 'tray' });
+    if (!made.ok) throw new Error('refused');
+    return made.id;
+  };
+  const ids = Array.from({ length: 20 }, (_, n) => make(a, `Tray ${n}`));
+  await b.desk.join(await begin(a, 'Laptop'), 'Phone');
+  await until(() => ids.every((id) => recipe(b, id)), 'came over');
+  await until(
+    () => a.store.getState().sharing?.devices.some(({ isThis, hasAll }) => !isThis && hasAll) ?? false,
+    'received',
+  );
+  await new Promise((resolve) => setTimeout(resolve, 1500));
+
+  let letGo: () => void = () => undefined;
+  held = {
+    name: 'b',
+    until: new Promise<void>((resolve) => {
+      letGo = resolve;
+    }),
+  };
+  const { port } = server;
+  await server.stop('SIGKILL');
+  await until(() => line(b) !== 'joined', 'b is away');
+  server = await ServedShare.start({ ...here.env, SHARE_PORT: String(port) });
+  await until(() => line(a) === 'joined', 'a is back');
+
+  // Two months of work on both, 300 changes on one side, whose server folds them and starts anew in between.
+  const clock = vi.spyOn(Date, 'now').mockReturnValue(Date.now() + 60 * 86_400_000);
+  for (let round = 0; round < 15; round++)
+    for (const id of ids) edit(a, id, { notes: `round ${round}`, caliperUm: 200 + round });
+  const late = make(a, 'Made meanwhile');
+  await until(() => a.store.getState().sharing?.unsent === 0, 'sent');
+  clock.mockRestore();
+  expect(await server.stop('SIGTERM')).toBe(0);
+  server = await ServedShare.start({ ...here.env, SHARE_PORT: String(port) });
+  await until(() => line(a) === 'joined', 'a is back again');
+  for (const id of ids) edit(b, id, { name: `Renamed ${id}` });
+  const own = make(b, 'Made on the phone');
+  letGo();
+  const both = (on: Device) =>
+    ids.every((id) => {
+      const row = recipe(on, id);
+      return row?.name === `Renamed ${id}` && row.notes === 'round 14' && row.caliperUm === 214;
+    });
+  for (const on of [a, b]) {
+    await until(() => both(on), 'both sides of every row');
+    await until(() => recipe(on, late) !== undefined && recipe(on, own) !== undefined, 'what was made apart');
+    expect(on.store.getState().rows.recipes.size).toBe(22);
+  }
+  await until(() => line(b) === 'joined' && b.store.getState().sharing?.unsent === 0, 'settled');
+  await new Promise((resolve) => setTimeout(resolve, 1500));
+
+  // Away once more; half of the shelf is deleted on the other.
+  held = {
+    name: 'b',
+    until: new Promise<void>((resolve) => {
+      letGo = resolve;
+    }),
+  };
+  await server.stop('SIGKILL');
+  await until(() => line(b) !== 'joined', 'b is away');
+  server = await ServedShare.start({ ...here.env, SHARE_PORT: String(port) });
+  await until(() => line(a) === 'joined', 'a is back');
+  for (const id of ids.slice(0, 11)) a.store.getState().remove({ table: 'recipes', id });
+  // Told when they are kept.
+  await until(() => a.store.getState().save.state === 'saved', 'kept');
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  await until(() => a.store.getState().sharing?.unsent === 0, 'sent');
+  letGo();
+  await until(() => line(b) === 'asks', 'b asks');
+  expect(b.store.getState().sharing?.deletions).toBe(11);
+  expect(b.store.getState().rows.recipes.size).toBe(22);
+  b.desk.decide(false);
+  await until(() => a.store.getState().rows.recipes.size === 22, 'everything is on both again');
+  expect(b.store.getState().rows.recipes.size).toBe(22);
+  await a.desk.leave();
+  await b.desk.leave();
+}, 120_000);

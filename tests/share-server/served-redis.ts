@@ -1,7 +1,7 @@
 /** A Redis of the tests' own, where there is one; `install` puts it on a Debian system, if it runs as root, and does no more. */
 import { execFileSync, spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { type AddressInfo, createServer } from 'node:net';
+import { freePort } from './served-share';
 
 const PATHS = ['/usr/bin/redis-server', '/usr/local/bin/redis-server'];
 const INSTALLS_WITHIN_MS = 120_000;
@@ -23,14 +23,6 @@ export function installRedis(): void {
       // What is missing is told where it is looked for.
     }
 }
-
-const freePort = () =>
-  new Promise<number>((resolve) => {
-    const server = createServer().listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as AddressInfo;
-      server.close(() => resolve(port));
-    });
-  });
 
 /** Starts one that keeps nothing on the disk. */
 export async function startRedis(

@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { createHash, randomBytes } from 'node:crypto';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { type AddressInfo, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -39,7 +40,9 @@ export class ServedShare {
       let said = '';
       const hear = (chunk: Buffer) => {
         said += chunk.toString();
-        const [, port] = /http:\/\/127\.0\.0\.1:(\d+)/.exec(said) ?? [];
+        const [, here] = /devices: https?:\/\/[^:\s]+:(\d+)/.exec(said) ?? [];
+        // Behind a proxy it tells the proxy's address.
+        const port = here && (env['SHARE_PORT'] ?? here);
         if (!port) return;
         child.stdout.off('data', hear);
         resolve(new ServedShare(child, Number(port), said));
@@ -122,16 +125,22 @@ export interface Device {
   readonly leave: () => void;
 }
 
-/** `caller`: who asks, as a proxy in front would say. */
-export function device(port: number, name: string, token: string, caller?: string): Device {
+/** `caller`: who asks, as a proxy in front would say. `secure`: the address of a proxy whose certificate nobody signed. */
+export function device(
+  port: number,
+  name: string,
+  token: string,
+  { caller, secure }: { readonly caller?: string; readonly secure?: string } = {},
+): Device {
+  const origin = secure ?? `http://127.0.0.1:${port}`;
   class Socket extends WebSocket {
     constructor(address: string) {
       const headers = caller === undefined ? {} : { 'x-forwarded-for': caller };
-      super(address, { origin: `http://127.0.0.1:${port}`, headers });
+      super(address, { origin, headers, rejectUnauthorized: false });
     }
   }
   const socket = new HocuspocusProviderWebsocket({
-    url: `ws://127.0.0.1:${port}/exchange`,
+    url: `${origin.replace(/^http/, 'ws')}/exchange`,
     WebSocketPolyfill: Socket,
     autoConnect: false,
     maxAttempts: 1,
@@ -168,6 +177,15 @@ export function device(port: number, name: string, token: string, caller?: strin
     },
   };
 }
+
+/** A port that nobody listens at. */
+export const freePort = () =>
+  new Promise<number>((resolve) => {
+    const server = createServer().listen(0, '127.0.0.1', () => {
+      const { port } = server.address() as AddressInfo;
+      server.close(() => resolve(port));
+    });
+  });
 
 export async function until(met: () => boolean, what: string, milliseconds = 20_000): Promise<void> {
   const end = Date.now() + milliseconds;

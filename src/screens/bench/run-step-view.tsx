@@ -21,7 +21,7 @@ interface RunStepViewProps {
   readonly step: string;
   readonly plan: EventPlan;
   readonly recipes: readonly Recipe[];
-  readonly visiting: boolean;
+  readonly standing: ReactNode;
   readonly tool: Tool | undefined;
   readonly confirmed: boolean;
   readonly stageSeconds: number;
@@ -44,7 +44,7 @@ export function RunStepView(props: RunStepViewProps) {
     step: place,
     plan,
     recipes,
-    visiting,
+    standing,
     tool,
     confirmed,
     stageSeconds,
@@ -55,6 +55,7 @@ export function RunStepView(props: RunStepViewProps) {
     onBack,
     onNext,
   } = props;
+  const visiting = standing !== undefined;
   const words = usePageWords();
   const say = useSay();
   const { step, of, done, spoiled, left } = progress;
@@ -124,6 +125,7 @@ export function RunStepView(props: RunStepViewProps) {
         </div>
       </div>
       <div className="bench-acts screen-only">
+        {standing}
         <p className="bench-act-all run-count" role="status">
           <strong>{words.run.counted(done, of, step.unit)}</strong>{' '}
           {left > 0 ? words.run.left(left) : words.run.done}

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import { Link } from 'react-router';
 import type { Settings } from '../../../shared/settings';
 import type { FavorEvent, Recipe } from '../../../shared/workbook';
@@ -36,12 +36,15 @@ interface RunViewProps {
   readonly plan: EventPlan;
   readonly recipes: readonly Recipe[];
   readonly onCard: (recipeId: string) => void;
-  /** Seen by a helper, who counts: whatever leads to another page, and the measuring of first boxes, is the maker's. */
-  readonly visiting?: boolean;
+  /**
+   * Seen by a helper, who counts, and how their counts stand: whatever leads to another page, and the measuring of first boxes, is the maker's.
+   */
+  readonly standing?: ReactNode;
 }
 
 /** The batch, one step a screen, counted at every tap. */
-export function RunView({ event, plan, recipes, onCard, visiting = false }: RunViewProps) {
+export function RunView({ event, plan, recipes, onCard, standing }: RunViewProps) {
+  const visiting = standing !== undefined;
   const page = usePageWords();
   const rows = useWorkbook((state) => state.rows);
   const inHand = useToolInHand();
@@ -140,7 +143,7 @@ export function RunView({ event, plan, recipes, onCard, visiting = false }: RunV
             plan={plan}
             recipes={recipes}
             tool={tool}
-            visiting={visiting}
+            standing={standing}
             confirmed={screen.progress.step.lineId === null || isRight(event, screen.progress.step.lineId)}
             stageSeconds={secondsOf(screens, screen.progress)}
             run={run}

@@ -4,6 +4,7 @@ import { useEventPlan } from '../../state/results/event-plan';
 import { useWorkbook } from '../../state/use-workbook';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { BlankState } from '../../ui/frame/blank-state';
+import { classNames } from '../../ui/frame/class-names';
 import { PlanWait } from '../../ui/frame/plan-wait';
 import { usePageWords, useSay } from '../../ui/words';
 import { BenchOfRecipe } from './bench-of-recipe';
@@ -43,7 +44,7 @@ export function VisitScreen({ kind }: { kind: 'bench' | 'class' }) {
         />
       </header>
       <main id="page" className="page page-sheet page-bench" tabIndex={-1}>
-        {event && !isOver && <Standing kind={kind} />}
+        {event && !isOver && kind === 'class' && <Standing kind={kind} />}
         {isOver && (
           <BlankState title={words.visit.over}>
             <p>{kind === 'class' ? words.visit.overWhy : words.visit.overCounts(sharing?.unsent ?? 0)}</p>
@@ -80,7 +81,10 @@ function Standing({ kind }: { kind: 'bench' | 'class' }) {
           ? words.received
           : words.sent;
   return (
-    <p className={up && unsent === 0 ? 'visit-standing' : 'visit-standing visit-standing-open'} role="status">
+    <p
+      className={classNames('bench-act-all visit-standing', (!up || unsent > 0) && 'visit-standing-open')}
+      role="status"
+    >
       <strong>{up ? words.connected : words.offline}</strong> {said}
     </p>
   );
@@ -98,7 +102,13 @@ function Helper({ event, recipes }: { event: FavorEvent; recipes: readonly Recip
         <p className="soft">{words.visit.how}</p>
         <KeepAwake wanted />
       </div>
-      <RunView event={event} plan={plan} recipes={recipes} onCard={() => undefined} visiting />
+      <RunView
+        event={event}
+        plan={plan}
+        recipes={recipes}
+        onCard={() => undefined}
+        standing={<Standing kind="bench" />}
+      />
       {plan.cautions.length > 0 && (
         <section aria-labelledby="visit-care" className="visit-care">
           <h2 id="visit-care">{words.visit.care}</h2>

@@ -1,24 +1,18 @@
-import { useId } from 'react';
+import { TextField } from '../../ui/fields/text-field';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 
-/** What a device is called in the list. */
+/** What a device is called in the list; left empty, it has the usual name. */
 export function DeviceName({ value, onChange }: { value: string; onChange: (name: string) => void }) {
   const words = useKeepingWords().sharing;
-  const id = useId();
   return (
-    <div className="field">
-      <label htmlFor={id}>{words.deviceName}</label>
-      <input
-        id={id}
+    <div className="keeping-name">
+      <TextField
+        label={words.deviceName}
+        help={words.deviceHelp}
+        most={40}
         value={value}
-        maxLength={40}
-        placeholder={words.thisDevice}
-        aria-describedby={`${id}-help`}
-        onChange={(event) => onChange(event.target.value)}
+        onChange={onChange}
       />
-      <p id={`${id}-help`} className="soft">
-        {words.deviceHelp}
-      </p>
     </div>
   );
 }

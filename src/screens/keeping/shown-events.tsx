@@ -1,9 +1,10 @@
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { codeOf } from '../../print';
 import type { Sharing, SharingDesk, ShownHere } from '../../state/sharing';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { LinkToCopy } from '../../ui/fields/link-to-copy';
+import { SelectField } from '../../ui/fields/text-field';
 import { useKeepingWords } from '../../ui/words/keeping-words';
 import { addressOf } from './use-sharing';
 
@@ -20,7 +21,6 @@ export function ShownEvents({ desk, sharing }: ShownEventsProps) {
   const events = [...rows.values()].filter(({ lines, example }) => lines.length > 0 && !example);
   const [wanted, setWanted] = useState('');
   const [said, setSaid] = useState('');
-  const id = useId();
   const eventId = rows.has(wanted) ? wanted : (events[0]?.id ?? '');
   const make = async (kind: ShownHere['kind']) =>
     setSaid((await desk.showEvent(eventId, kind, unit)) ? '' : words.notNow);
@@ -32,15 +32,13 @@ export function ShownEvents({ desk, sharing }: ShownEventsProps) {
         <p>{words.noEvents}</p>
       ) : (
         <>
-          <div className="field">
-            <label htmlFor={id}>{words.event}</label>
-            <select id={id} value={eventId} onChange={(change) => setWanted(change.target.value)}>
-              {events.map((event) => (
-                <option key={event.id} value={event.id}>
-                  {event.name}
-                </option>
-              ))}
-            </select>
+          <div className="keeping-name">
+            <SelectField
+              label={words.event}
+              value={eventId}
+              choices={events.map(({ id, name }) => ({ id, label: name }))}
+              onChange={setWanted}
+            />
           </div>
           <div className="keeping-acts">
             <Button onClick={() => void make('bench')}>{words.make.bench}</Button>

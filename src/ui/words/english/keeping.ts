@@ -111,7 +111,7 @@ export const keepingMessages = {
     notSecure:
       'This address isn’t secure, so the browser can’t lock your work before it is sent. Open the app at an https address.',
     deviceName: 'Name of this device',
-    deviceHelp: 'So you know it in the list.',
+    deviceHelp: 'So you know it in the list. “This device” if you leave it empty.',
     thisDevice: 'This device',
     begin: 'Share this shelf',
     linkTitle: 'Link for your other device',

@@ -7,7 +7,7 @@ export const visitMessages = {
   connected: 'Connected.',
   offline: 'Offline.',
   unsent: (count: number, up: boolean) =>
-    `${plural(count, 'count')} not sent yet.${up ? '' : ' Go on counting, and keep this page open until they are sent.'}`,
+    `Your counts of ${plural(count, 'step')} aren’t sent yet.${up ? '' : ' Go on counting, and keep this page open until they are sent.'}`,
   sent: 'Your counts are sent. The host’s device hasn’t received all of them yet.',
   received: 'The host has all your counts.',
   newest: 'You see the newest version.',
@@ -18,7 +18,7 @@ export const visitMessages = {
   overCounts: (unsent: number) =>
     unsent === 0
       ? 'Every count you made before was sent. Ask whoever gave you the link for a new one.'
-      : `${plural(unsent, 'count')} of yours can’t be sent any more. Tell the host, and ask for a new link.`,
+      : `Your counts of ${plural(unsent, 'step')} can’t be sent any more. Tell the host, and ask for a new link.`,
   waits: {
     joining: 'Looking for the event …',
     joined: 'Looking for the event …',
