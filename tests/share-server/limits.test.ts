@@ -1,5 +1,6 @@
 import { EventEmitter } from 'node:events';
 import type { IncomingMessage } from 'node:http';
+import { WebSocketStatus } from '@hocuspocus/provider';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { Guard } from '../../src/share-server/guard';
 import { LIMITS } from '../../src/share-server/limits';
@@ -62,7 +63,7 @@ test('a shelf with a name that could be guessed is not made', async () => {
   for (const name of ['my-shelf', 'a'.repeat(21), 'a'.repeat(23), `${'a'.repeat(21)}!`]) {
     const one = join({ ...newShelf(), name });
     const line = one.provider.configuration.websocketProvider;
-    await until(() => line.status === 'disconnected', `“${name}” is turned away`);
+    await until(() => line.status === WebSocketStatus.Disconnected, `“${name}” is turned away`);
     expect(one.provider.synced).toBe(false);
   }
   // What our devices make: 128 bits, none twice.
