@@ -62,7 +62,7 @@ export function sayGroups(groups: readonly ActGroup[], blank: Blank, by: Speech)
     const again = before && sayTheSame(group, before, speech);
     if (again) return { headline: [again], details: [], template: [], alone };
     const moves = fresh
-      ? [sayFirstLie(group, speech)]
+      ? [groups.some(({ kind }) => kind === 'score') ? sayFirstLie(group, speech) : '']
       : group.before.map((op) => sayMove(op, group, groups.slice(0, i), speech));
     return { ...said, alone, headline: [...moves.filter((move) => move !== ''), ...said.headline] };
   });
@@ -113,10 +113,9 @@ function sayMove(
 }
 
 /** Card that has only been cut lies any way up; said is which side, and how it lies to its drawing. */
-function sayFirstLie({ before, lie }: ActGroup, { fence, tabEnd }: Speech): string {
+function sayFirstLie({ lie }: ActGroup, { fence, tabEnd }: Speech): string {
   const { quarters, mirrored } = asSeen(lie, fence);
   const turn = quartersOf(quarters - firstLie(tabEnd, mirrored).quarters);
-  if (before.length === 0 && turn === 0) return '';
   const way = turn === 0 ? '' : `, ${turnWords({ op: 'turn', quarters: turn }, 'left')} from the drawing`;
   return `${mirrored ? 'Good side' : 'Inside'} up${way}.`;
 }

@@ -27,7 +27,7 @@ describe('the trade’s own card (common practice, no source)', () => {
   test('3 1/2 × 1 1/2 × 3 in words', () => {
     expect(said(cardOf('open-top')[0]).slice(0, 5)).toEqual([
       'Cut 11 × 4 1/2 in.',
-      'Score at 3 1/2, 5, 8 1/2 and 10 in.',
+      'Inside up. Score at 3 1/2, 5, 8 1/2 and 10 in.',
       'Quarter turn counterclockwise. Score at 3 in.',
       'Turn back. Slit the lower 1 1/2 in at 3 1/2, 5 and 8 1/2 in.',
       'Cut away the near right corner: 1 × 1 9/16 in. Snip from 10 × 1 9/16 to 11 × 1 7/8, and from 11 × 4 3/16 to 10 × 4 1/2.',
@@ -118,7 +118,7 @@ describe('inch and metric, either face, either hand', () => {
     );
     expect(said(steps).slice(0, 3)).toEqual([
       'Cut 285 × 115 mm.',
-      'Score at 90, 130, 220 and 260 mm.',
+      'Inside up. Score at 90, 130, 220 and 260 mm.',
       'Quarter turn clockwise. Score at 40 mm.',
     ]);
   });
@@ -152,6 +152,6 @@ describe('inch and metric, either face, either hand', () => {
   });
 
   test('a grooved board asks for no fence but the same marks', () => {
-    expect(said(cardOf('open-top', {}, board)[0])[1]).toBe('Score at 3 1/2, 5, 8 1/2 and 10 in.');
+    expect(said(cardOf('open-top', {}, board)[0])[1]).toBe('Inside up. Score at 3 1/2, 5, 8 1/2 and 10 in.');
   });
 });
