@@ -27,6 +27,21 @@ test('a count is stepped, typed and undone', async () => {
   expect(await screen.findByText('to make: 60 needed + 6 spares')).toBeVisible();
 });
 
+test('an order of favors turned to kits stays as large, and back', async () => {
+  const { workbook } = await openApp(EVENT);
+  const user = userEvent.setup();
+  const order = () => workbook.getState().rows.events.get('seed-swap-supper');
+  const box = await screen.findByRole('textbox', { name: 'How many of Seed box' });
+  await user.clear(box);
+  await user.type(box, '24');
+  await user.click(screen.getByText('Kits for a class', { exact: true }));
+  await user.click(screen.getByRole('radio', { name: 'kits for a class' }));
+  // Twelve kits of two boxes are the 24 boxes asked for; 24 in each were 288.
+  expect(order()).toMatchObject({ kits: 12, lines: [{ count: 2 }] });
+  await user.click(screen.getByRole('radio', { name: 'finished favors' }));
+  expect(order()).toMatchObject({ kits: null, lines: [{ count: 24 }] });
+});
+
 test('another box is put on the list by one press', async () => {
   const { workbook } = await openApp(EVENT);
   await userEvent.setup().click(await screen.findByRole('button', { name: 'Bean pillow' }));

@@ -13,6 +13,15 @@ import { lessonOf, USUAL_LESSON, USUAL_PACE, withGuests } from '../../core/plan'
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 
+/**
+ * A count as it stands when an order of favors becomes one of kits, or back: the order stays as large, so 24 favors are two in each of
+ * twelve kits. Fewer than one a kit is taken as what a kit holds.
+ */
+function countIn(kits: number | null, before: number | null, count: number): number {
+  if (kits !== null && before === null && count >= kits) return Math.round(count / kits);
+  return kits === null && before !== null ? count * before : count;
+}
+
 /** Every change a maker can make to an event, each one undo step under the name they see. */
 export function useEventEdits(id: string) {
   const edit = useWorkbook((state) => state.edit);
@@ -32,6 +41,11 @@ export function useEventEdits(id: string) {
         change(words.kits, (event) => ({
           ...event,
           kits,
+          lines: event.lines.map((line) =>
+            line.byTable || line.byGuests
+              ? line
+              : { ...line, count: countIn(kits, event.kits ?? null, line.count) },
+          ),
           ...(kits !== null && event.kits == null && { lesson: event.lesson ?? USUAL_LESSON }),
         })),
       setLesson: (label: string, part: Partial<Lesson>) =>

@@ -1,5 +1,6 @@
 import type { Sitting, Timetable } from '../../core/plan';
 import { WideBox } from '../../ui/drawing/wide-box';
+import { classNames } from '../../ui/frame/class-names';
 import { usePageWords } from '../../ui/words';
 
 interface StageBar {
@@ -21,19 +22,21 @@ export function StageChart({ timetable }: { timetable: Timetable | null }) {
   );
 }
 
+/** A day is drawn this wide and stretched to the room there is; sittings keep clear of its edges. */
+const DAY = 100;
+const CLEAR = 5;
 const ROW = 26;
-const HEAD = 22;
-const NAME = 150;
-const WIDE = 720;
+/** Days whose dates stand side by side on a phone. */
+const FEW_DAYS = 5;
 
 function Chart({ timetable: { sittings, startsOn, readyOn, waits } }: { timetable: Timetable }) {
   const words = usePageWords();
   const days = [...new Set(sittings.map(({ date }) => date))];
   const starts = Math.min(...sittings.map(({ startMinute }) => startMinute));
   const long = Math.max(...sittings.map(endOf)) - starts;
-  const day = (WIDE - NAME) / days.length;
+  const across = DAY - 2 * CLEAR;
   const at = ({ date, startMinute }: Sitting) =>
-    NAME + day * days.indexOf(date) + 4 + ((startMinute - starts) / long) * (day - 8);
+    DAY * days.indexOf(date) + CLEAR + ((startMinute - starts) / long) * across;
   const stages = stagesOf(sittings);
   const when = (sitting: Sitting, minute: number) =>
     `${words.hours.day(sitting.date)}, ${words.hours.ofDay(minute)}`;
@@ -48,41 +51,36 @@ function Chart({ timetable: { sittings, startsOn, readyOn, waits } }: { timetabl
           })
           .join(' ')}
       </p>
-      <WideBox label={words.event.chart}>
-        <svg
-          className="stage-chart"
-          viewBox={`0 0 ${WIDE} ${HEAD + ROW * stages.length}`}
-          role="img"
-          aria-label={words.event.chart}
-        >
-          {days.map((date, i) => (
-            <g key={date}>
-              <path className="stage-day" d={`M${NAME + day * i} 0V${HEAD + ROW * stages.length}`} />
-              <text className="stage-date" x={NAME + day * (i + 0.5)} y={14} textAnchor="middle">
-                {day > 70 ? words.hours.day(date) : `${Number(date.slice(5, 7))}/${Number(date.slice(8))}`}
-              </text>
-            </g>
+      <div className="stage-chart" role="img" aria-label={words.event.chart}>
+        <div className={classNames('stage-dates', days.length > FEW_DAYS && 'stage-dates-many')}>
+          {days.map((date) => (
+            <span key={date}>
+              <span className="stage-date-long">{words.hours.day(date)}</span>
+              <span className="stage-date-short">{words.hours.shortDay(date)}</span>
+            </span>
           ))}
-          {stages.map(({ act, sittings: mine }, row) => (
-            <g key={act}>
-              <path className="stage-row" d={`M0 ${HEAD + ROW * row}H${WIDE}`} />
-              <text x={0} y={HEAD + ROW * (row + 0.68)}>
-                {words.run.acts[act]}
-              </text>
+        </div>
+        {stages.map(({ act, sittings: mine }) => (
+          <div key={act} className="stage-row">
+            <span>{words.run.acts[act]}</span>
+            <svg viewBox={`0 0 ${DAY * days.length} ${ROW}`} preserveAspectRatio="none" aria-hidden="true">
+              {days.map((date, i) => (
+                <path key={date} className="stage-day" d={`M${DAY * i} 0V${ROW}`} />
+              ))}
               {mine.map((sitting) => (
                 <rect
                   key={`${sitting.date} ${sitting.startMinute}`}
                   className="stage-bar"
                   x={at(sitting)}
-                  y={HEAD + ROW * row + 5}
-                  width={Math.max(2, (sitting.minutes / long) * (day - 8))}
+                  y={5}
+                  width={Math.max(1, (sitting.minutes / long) * across)}
                   height={ROW - 10}
                 />
               ))}
-            </g>
-          ))}
-        </svg>
-      </WideBox>
+            </svg>
+          </div>
+        ))}
+      </div>
       <WideBox label={words.event.whenHead}>
         <table className="event-table">
           <thead>

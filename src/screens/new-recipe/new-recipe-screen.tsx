@@ -1,6 +1,8 @@
 import { useNavigate, useSearchParams } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
+import { mmOfTicks } from '../../core/rows/lengths';
 import { OWN_NET, styleById } from '../../core/styles';
+import type { Ticks } from '../../core/units';
 import { firstOptions, firstSizesMm } from '../../state/intents/first-sizes';
 import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
@@ -40,7 +42,10 @@ export function NewRecipeScreen() {
       <SheetsAtSize facts={facts} />
       <StyleFamilies
         onChoose={(styleId) =>
-          begin(styleId, words.nameOf(styleById(styleId)?.name ?? styleId), kept(styleId))
+          begin(styleId, words.nameOf(styleById(styleId)?.name ?? styleId), {
+            ...kept(styleId),
+            sizesMm: sizesAsTyped(styleId, facts.sizes),
+          })
         }
         isHidden={isHidden}
         extra={(id) => {
@@ -60,6 +65,14 @@ export function NewRecipeScreen() {
   );
 }
 
+/** The sizes typed for the tiles, as far as the style has them: nothing typed is asked again. */
+function sizesAsTyped(styleId: string, sizes: Readonly<Record<string, Ticks>> | null): Recipe['sizesMm'] {
+  const symbols = styleById(styleId)?.symbols ?? {};
+  return Object.fromEntries(
+    Object.entries(sizes ?? {}).flatMap(([name, size]) => (name in symbols ? [[name, mmOfTicks(size)]] : [])),
+  );
+}
+
 /** Makes the recipe and opens it; out of an event, as a new line of it. */
 function useBegin() {
   const words = useWords().newRecipe;
@@ -69,15 +82,20 @@ function useBegin() {
   const [search] = useSearchParams();
   const navigate = useNavigate();
   const eventId = search.get('event');
-  return (styleId: string, name: string, own: Pick<Recipe, 'ownNet' | 'ownStyle'> = {}, draws = false) => {
+  return (
+    styleId: string,
+    name: string,
+    own: Partial<Pick<Recipe, 'ownNet' | 'ownStyle' | 'sizesMm'>> = {},
+    draws = false,
+  ) => {
     const made = createRecipe({
       name: name.slice(0, 120),
       styleId,
-      sizesMm: firstSizesMm(styleId, unit),
       options: firstOptions(styleId),
       // Grain is a wish, not a must: a first box should fit the sheet they have. The Box page has the choice.
       grain: 'free',
       ...own,
+      sizesMm: { ...firstSizesMm(styleId, unit), ...own.sizesMm },
     });
     if (!made.ok) return;
     const addressOf = draws

@@ -122,4 +122,6 @@ export const hoursMessages = {
       day: 'numeric',
       timeZone: 'UTC',
     }).format(new Date(`${isoDate}T00:00:00Z`)),
+  /** The day of the month alone, where many stand side by side. */
+  shortDay: (isoDate: string) => String(Number(isoDate.slice(8))),
 };
