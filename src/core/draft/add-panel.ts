@@ -9,6 +9,7 @@ import {
   taken,
   withPiece,
 } from './draft';
+import { withLidTrait } from './lid-trait';
 import { withTabsClear } from './parts/glue-tab';
 import { partFor } from './parts/part-for';
 import { freeName } from './rename';
@@ -45,7 +46,7 @@ export const addPanel =
       piece,
     );
     const far = isSide(edge) ? edge : 'e2';
-    return taken(joined, { piece, panel: name, edge: far });
+    return taken(withLidTrait(joined), { piece, panel: name, edge: far });
   };
 
 /** What an edge is joined to: a panel on it, or the one its own panel hangs on. */

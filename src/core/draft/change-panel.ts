@@ -12,6 +12,7 @@ import {
 } from './draft';
 import { namesIn, readable } from './forms';
 import { lengthNames } from './lengths';
+import { withLidTrait } from './lid-trait';
 import { hangsOn, isRectangle } from './sides';
 
 /** What is wrong with a form as it was typed; null where nothing is. */
@@ -85,7 +86,7 @@ export const setPanelRole =
   (draft) =>
     panelOf(draft, place) === undefined
       ? NO_SUCH_PANEL
-      : taken(withPanel(draft, place, (panel) => ({ ...panel, role })));
+      : taken(withLidTrait(withPanel(draft, place, (panel) => ({ ...panel, role }))));
 
 /** How a panel meets the one it hangs on: folded by so many degrees, or the same plane carried on without a score. */
 export const setPanelFold =

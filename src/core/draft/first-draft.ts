@@ -58,7 +58,7 @@ export function emptyBase(base: Base, name: string, unit: LengthUnit = 'in'): st
     },
     constraints: [],
     promises: [],
-    traits: [],
+    traits: isFloor ? [] : ['tall'],
   };
   return textOf(draft);
 }

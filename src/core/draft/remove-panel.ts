@@ -8,6 +8,7 @@ import {
   taken,
   withPiece,
 } from './draft';
+import { withLidTrait } from './lid-trait';
 
 /** A panel and all that hang on it, in the order of the tree. */
 export function hangingOn(piece: PieceDraft, panel: string): ReadonlySet<string> {
@@ -32,7 +33,7 @@ export const removePanel =
       );
     const gone = hangingOn(of, panel);
     const [parent = '', edge = ''] = spec.on.split('.');
-    return taken(withoutPanels(draft, piece, gone), { piece, panel: parent, edge });
+    return taken(withLidTrait(withoutPanels(draft, piece, gone)), { piece, panel: parent, edge });
   };
 
 function withoutPanels(draft: Draft, id: string, gone: ReadonlySet<string>): Draft {

@@ -205,6 +205,13 @@ describe('closing', () => {
   });
 });
 
+test('a style with a lid is found by who looks for one, until the lid goes', () => {
+  const lidded = drawn(floor, HINGED_LID);
+  expect(open(floor).draft.traits).toEqual([]);
+  expect(open(lidded).draft.traits).toEqual(['lid']);
+  expect(open(drawn(lidded, [removePanel('box', 'lid')])).draft.traits).toEqual([]);
+});
+
 test('a tab that lies on nothing and a panel that no step folds are told by name', () => {
   const loose = (text: string) => looseEnds(open(text).draft).map(({ code, path }) => `${code} ${path}`);
   expect(loose(drawn(floor, HINGED_LID))).toEqual([]);
