@@ -152,6 +152,41 @@ describe('the share server', () => {
   });
 });
 
+test('twenty shelves of three devices at once: every change reaches the two others, and no other shelf', async (context) => {
+  const shelves = await Promise.all(
+    Array.from({ length: 20 }, async () => {
+      const shelf = newShelf();
+      const on = [0, 1, 2].map(() => join(shelf, shelf.write));
+      for (const one of on) await synced(one);
+      return on;
+    }),
+  );
+  const changes = 10;
+  const took: number[] = [];
+  for (const on of shelves)
+    for (const { doc } of on)
+      doc.getMap('sealed').observe((event, { local }) => {
+        for (const key of local ? [] : event.keysChanged)
+          took.push(performance.now() - (doc.getMap('sealed').get(key) as number));
+      });
+  for (let n = 0; n < changes; n++)
+    for (const [nth, on] of shelves.entries()) {
+      on[n % 3]?.doc.getMap('sealed').set(`${nth}/${n}`, performance.now());
+      await new Promise((resolve) => setTimeout(resolve, 2));
+    }
+  const awaited = 20 * changes * 2;
+  await until(() => took.length >= awaited, 'all delivered').catch(() => undefined);
+  const strays = shelves.flatMap((on, nth) =>
+    on.flatMap(({ doc }) => [...doc.getMap('sealed').keys()].filter((key) => !key.startsWith(`${nth}/`))),
+  );
+  expect(strays).toEqual([]);
+  // The goal is 200 ms 95 times in a hundred on a quiet machine; this only ends what hangs.
+  took.sort((a, b) => a - b);
+  expect(took[Math.floor(took.length * 0.95)]).toBeLessThan(5000);
+  const lost = awaited - took.length;
+  recordFault(context, { fault: 'sixty devices at once on a share server', tries: awaited, lost, goal: 0 });
+});
+
 test('killed in the middle of writing, 20 times: nothing that was acknowledged is lost', async (context) => {
   const spot = place();
   const shelf = newShelf();
