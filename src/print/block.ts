@@ -1,11 +1,14 @@
 import { CAP_HEIGHT, wrapText } from '../core/draw/strokes/letters';
 import { lineMark, moveMarks, textMark } from '../core/draw/strokes/marks';
 import type { Drawing, Mark } from '../core/draw/strokes/types';
+import type { PlacedPhoto } from './print-document';
 
 /** A piece of a page that is never torn apart. Its marks hang from its top left corner: x to the right, y up, so all y are negative. */
 export interface Block {
   readonly heightMm: number;
   readonly marks: readonly Mark[];
+  /** Photographs, placed as marks are. */
+  readonly photos?: readonly PlacedPhoto[];
   /** Stays on the page of the block after it. */
   readonly keepsNext?: boolean;
 }
@@ -53,18 +56,30 @@ export const drawingBlock = (
 /** Blocks below one another, as one. */
 export function stackBlocks(blocks: readonly Block[]): Block {
   let top = 0;
-  const marks = blocks.flatMap((block) => {
-    const moved = moveMarks(block.marks, 0, top);
+  const moved = blocks.map((block) => {
+    const lower = movePrinted(block, 0, top);
     top -= block.heightMm;
-    return moved;
+    return lower;
   });
-  return { heightMm: -top, marks };
+  return { heightMm: -top, ...together(moved) };
 }
+
+type Printed = Pick<Block, 'marks' | 'photos'>;
+
+const movePrinted = ({ marks, photos = [] }: Printed, across: number, up: number): Printed => ({
+  marks: moveMarks(marks, across, up),
+  photos: photos.map((photo) => ({ ...photo, at: [photo.at[0] + across, photo.at[1] + up] })),
+});
+
+const together = (printed: readonly Printed[]): Printed => ({
+  marks: printed.flatMap(({ marks }) => marks),
+  photos: printed.flatMap(({ photos = [] }) => photos),
+});
 
 /** Blocks beside one another, tops level: each with how far from the left it stands. */
 export const besideBlocks = (...placed: readonly (readonly [leftMm: number, block: Block])[]): Block => ({
   heightMm: Math.max(...placed.map(([, { heightMm }]) => heightMm)),
-  marks: placed.flatMap(([leftMm, { marks }]) => moveMarks(marks, leftMm, 0)),
+  ...together(placed.map(([leftMm, block]) => movePrinted(block, leftMm, 0))),
 });
 
 export const keepNext = (block: Block): Block => ({ ...block, keepsNext: true });

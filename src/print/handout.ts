@@ -16,31 +16,29 @@ import { dressingBlocks } from './dressing-block';
 import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
 import { drawFinished, lookBlocks, looksOf } from './look-steps';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
-import { photoColumns } from './photo-columns';
+import { photoBlock, photoRows } from './photo-blocks';
 import { type PaperName, type PrintDocument, TYPE_MM } from './print-document';
 import { rowsOfSteps } from './step-rows';
 import { tableBlocks } from './table-block';
 
-const PICTURE_MM = { widthMm: 80, heightMm: 62 }; // the finished box, at the head
+const PICTURE_MM = { widthMm: 80, heightMm: 62 }; // the finished box at the head: the maker's photo, or else drawn
 const NET_SHARE = 0.34; // of the column's height
 
 /** A tutorial to hand out: what it is, what it needs, what is cut, every step with its picture, what goes on and in, care, and the way back to the recipe. */
 export function printHandout(input: HandoutInput & { readonly paper: PaperName }): PrintDocument {
-  const { recipe, paper, photos, stamp } = input;
+  const { recipe, paper, stamp } = input;
   const title = `${recipe.name}: how to make it`;
   return {
     name: `${fileStem(recipe.name, 'box')}-handout`,
     title,
-    pages: pagesOf([...flowColumns(blocksOf(input), paper), ...photoColumns(photos, paper)], paper, {
-      title,
-      code: stamp.code,
-    }),
+    pages: pagesOf(flowColumns(blocksOf(input), paper), paper, { title, code: stamp.code }),
     stamp,
   };
 }
 
 function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] {
-  const { recipe, net, cards, ruler, paper, link } = input;
+  const { recipe, net, cards, ruler, paper, link, photos } = input;
+  const [first, ...others] = photos;
   const { widthMm, heightMm } = columnOf(paper);
   const content = handoutContent(input);
   const wordsMm = widthMm - PICTURE_MM.widthMm - 8;
@@ -60,7 +58,9 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     space(2.5),
     textBlock(content.effort, { widthMm: wordsMm, sizeMm: TYPE_MM.body }),
   ]);
-  const picture = drawingBlock(drawFinished(input, PICTURE_MM), PICTURE_MM.widthMm);
+  const picture = first
+    ? photoBlock(first, PICTURE_MM)
+    : drawingBlock(drawFinished(input, PICTURE_MM), PICTURE_MM.widthMm);
   const cutting = tableBlocks(
     [
       { head: 'Cut', widthMm: widthMm * 0.4, bold: true },
@@ -110,6 +110,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     ...section('Take care', content.cautions),
     ...section('Try it another way', content.variations),
     ...(content.credits === '' ? [] : [heading('Thanks to'), words(content.credits)]),
+    ...(others.length > 0 ? [space(6), ...photoRows(others, widthMm)] : []),
     ...(link === undefined ? [] : [space(6), linkBlock(link, widthMm)]),
   ];
 }

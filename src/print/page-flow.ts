@@ -1,6 +1,6 @@
 import { moveMarks, textMark } from '../core/draw/strokes/marks';
 import type { Mark } from '../core/draw/strokes/types';
-import type { Block } from './block';
+import { type Block, stackBlocks } from './block';
 import { MARGIN_MM, PAPER_MM, type Page, type PaperName, type PlacedPhoto, TYPE_MM } from './print-document';
 
 /** What every page of a document carries in its foot. */
@@ -41,7 +41,7 @@ export function flowColumns(
   }
   const last = fill(left);
   if (last) columns.at(-1)!.push(last);
-  return columns.map((stack) => ({ marks: placeBlocks(stack) }));
+  return columns.map((stack) => stackBlocks(stack));
 }
 
 const heightOf = (blocks: readonly Block[]) => blocks.reduce((sum, { heightMm }) => sum + heightMm, 0);
@@ -56,15 +56,6 @@ function groupsOf(blocks: readonly Block[]): Block[][] {
     joined = block.keepsNext ?? false;
   }
   return groups;
-}
-
-function placeBlocks(blocks: readonly Block[]): Mark[] {
-  let top = 0;
-  return blocks.flatMap((block) => {
-    const moved = moveMarks(block.marks, 0, top);
-    top -= block.heightMm;
-    return moved;
-  });
 }
 
 /** What stands on one page: marks that hang from the top left corner inside its margins. */

@@ -48,8 +48,8 @@ describe('the handout on paper', () => {
     expect(document.pages.length).toBeLessThan(8);
   });
 
-  it('ends with the maker’s photos, two to a page, in their own proportions and inside the margins', async () => {
-    const photos = ['On the table', 'In the hand', 'From below'].map((name) => ({
+  it('shows the first photo on page one and the others at the end, two beside each other, in their own proportions', async () => {
+    const photos = ['On the table', 'In the hand', 'From below', 'Tied', 'In a row'].map((name) => ({
       name,
       jpeg: JPEG,
       widthPx: 800,
@@ -57,15 +57,19 @@ describe('the handout on paper', () => {
     }));
     const bare = printHandout({ ...inputOf(openTop), paper: 'letter' });
     const document = printHandout({ ...inputOf(openTop), paper: 'letter', photos });
+    // Two rows of two, 94 mm wide and so 70 mm high each: less than a page.
+    expect(document.pages.length).toBeLessThanOrEqual(bare.pages.length + 1);
+    const shown = document.pages.map((page) => page.photos ?? []);
+    expect(shown[0]).toHaveLength(1);
+    expect(shown.flat()).toHaveLength(photos.length);
     const pages = await readPdf(await pdfOf(document, fonts));
-    expect(pages).toHaveLength(bare.pages.length + 2);
-    const [before, two, one] = pages.slice(-3);
-    expect(before?.operators.has('paintImageXObject')).toBe(false);
-    expect(two?.texts.map(({ text }) => text)).toEqual(
-      expect.arrayContaining(['On the table', 'In the hand']),
+    const wordsOf = (page: (typeof pages)[number] | undefined) => page?.texts.map(({ text }) => text) ?? [];
+    expect(wordsOf(pages[0])).toContain('On the table');
+    expect(pages[0]?.operators.has('paintImageXObject')).toBe(true);
+    expect(pages.slice(1).flatMap(wordsOf)).toEqual(
+      expect.arrayContaining(['In the hand', 'From below', 'Tied', 'In a row']),
     );
-    expect(one?.operators.has('paintImageXObject')).toBe(true);
-    for (const { at, widthMm, heightMm } of document.pages.flatMap((page) => page.photos ?? [])) {
+    for (const { at, widthMm, heightMm } of shown.flat()) {
       expect(widthMm / heightMm).toBeCloseTo(800 / 600, 9);
       expect(Math.min(...at)).toBeGreaterThanOrEqual(10);
       expect(at[0] + widthMm).toBeLessThanOrEqual(215.9 - 10 + 1e-9);
