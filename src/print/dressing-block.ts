@@ -1,11 +1,12 @@
 import type { Dressing } from '../../shared/workbook';
+import { drawInsert } from '../core/draw/sheet/insert-drawing';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
-import { insertCuts, outsideSize, sizePieces, tieLength } from '../core/dress';
+import { insertCuts, insertPlan, outsideSize, sizePieces, tieLength } from '../core/dress';
 import type { BoxNet } from '../core/net/types';
 import { markAbove, type Ruler, type Ticks } from '../core/units';
 import { type Reason, sayReason } from '../core/units/reason';
-import { type Block, keepNext, space, textBlock } from './block';
+import { type Block, drawingBlock, keepNext, space, textBlock } from './block';
 import { TYPE_MM } from './print-document';
 import { tableBlocks } from './table-block';
 
@@ -24,9 +25,13 @@ export function dressingBlocks(
   widthMm: number,
 ): Block[] {
   return dressings
-    .map((dressing) => ({ name: dressing.name, rows: rowsOf(net, dressing, mark, ruler) }))
+    .map((dressing) => ({
+      name: dressing.name,
+      rows: rowsOf(net, dressing, mark, ruler),
+      pictures: picturesOf(net, dressing, mark, ruler, widthMm),
+    }))
     .filter(({ rows }) => rows.length > 0)
-    .flatMap(({ name, rows }) => [
+    .flatMap(({ name, rows, pictures }) => [
       keepNext(textBlock(`Dressing: ${name}`, { widthMm, sizeMm: TYPE_MM.heading, bold: true })),
       space(2),
       ...tableBlocks(
@@ -37,9 +42,34 @@ export function dressingBlocks(
         ],
         rows,
       ),
+      ...pictures,
       space(5),
     ]);
 }
+
+/** A picture of everything that has slots, scores or holes, with the numbers they are cut by. */
+const picturesOf = (
+  net: BoxNet,
+  dressing: Dressing,
+  mark: Ticks,
+  ruler: Ruler,
+  widthMm: number,
+): readonly Block[] =>
+  sizePieces(net, dressing, mark).flatMap(({ piece, size }): Block[] => {
+    const plan = size && insertPlan(net, piece, size, mark);
+    if (!plan) return [];
+    const within = { widthMm: Math.min(126, widthMm), heightMm: PICTURE_HIGH_MM };
+    const picture = drawInsert(plan, piece.name, ruler, within);
+    return [
+      space(3),
+      keepNext(textBlock(setFractions(piece.name), { widthMm, sizeMm: TYPE_MM.body, bold: true })),
+      space(1),
+      drawingBlock(picture, widthMm),
+    ];
+  });
+
+/** With its numbers, so that a few of them share a page. */
+const PICTURE_HIGH_MM = 72;
 
 const saysIn =
   (ruler: Ruler) =>

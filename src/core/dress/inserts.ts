@@ -137,6 +137,52 @@ export function insertCuts(
   return fit?.rule === 'on-floor' ? floorCuts(net, fit, mark) : [];
 }
 
+/** How an insert is cut, in numbers: what its picture shows. All places from the left end and from below. */
+export interface InsertPlan extends FlatSize {
+  readonly slots: null | (Pick<Slots, 'deep' | 'wide' | 'from'> & { readonly at: readonly Ticks[] });
+  /** How far sides are folded down all round; 0 where it lies flat. */
+  readonly rise: Ticks;
+  readonly holes: null | {
+    readonly shape: 'round' | 'square';
+    readonly wide: Ticks;
+    readonly across: readonly Ticks[];
+    readonly up: readonly Ticks[];
+  };
+}
+
+const placesOf = ({ count, first, step }: Steps, from: Ticks = ticks(0)): readonly Ticks[] =>
+  Array.from({ length: count }, (_, at) => ticks(from + first + at * step));
+
+/** Null for a piece that is cut plain. */
+export function insertPlan(
+  net: BoxNet,
+  { fit }: DressingPiece,
+  size: FlatSize,
+  mark: Ticks,
+): InsertPlan | null {
+  if (fit?.rule === 'divides') {
+    const slots = slotsOf(net, fit, size, mark);
+    return { ...size, rise: ticks(0), holes: null, slots: { ...slots, at: placesOf(slots) } };
+  }
+  if (fit?.rule !== 'on-floor' || (fit.riseMm === 0 && !fit.holes)) return null;
+  const rise = ticksOfMm(fit.riseMm);
+  const plate = plateOf(net, fit, mark);
+  const { holes } = fit;
+  return {
+    ...size,
+    rise,
+    slots: null,
+    holes: holes
+      ? {
+          shape: holes.shape,
+          wide: ticksOfMm(holes.acrossMm),
+          across: placesOf(middles(plate.across, holes.columns, mark), rise),
+          up: placesOf(middles(plate.up, holes.rows, mark), rise),
+        }
+      : null,
+  };
+}
+
 const holeWords = ({ shape, columns, rows }: NonNullable<OnFloor['holes']>): string => {
   if (columns * rows === 1)
     return shape === 'round' ? 'One round hole, {wide} wide.' : 'One square hole, {wide} wide.';

@@ -11,6 +11,7 @@ import { Opening } from '../../ui/frame/opening';
 import { Swatch } from '../../ui/frame/swatch';
 import { usePageWords } from '../../ui/words';
 import type { DressingEdits } from './dressing-edits';
+import { InsertView } from './insert-view';
 import { layerOnLayer } from './new-dressing';
 import { PieceFields } from './piece-fields';
 import { WhyList } from './why-list';
@@ -71,7 +72,10 @@ function PieceRow({ piece, size, net, edits, boxes, mark }: SizedPiece & Omit<Pi
       }
     >
       {size ? (
-        <WhyList why={[...whyPiece(net, piece, size), ...insertCuts(net, piece, size, mark)]} />
+        <>
+          <WhyList why={[...whyPiece(net, piece, size), ...insertCuts(net, piece, size, mark)]} />
+          {isInsert && <InsertView net={net} piece={piece} size={size} mark={mark} />}
+        </>
       ) : (
         <p role="status">{isInsert ? words.insertDoesNotFit : words.doesNotFitWhy}</p>
       )}
