@@ -33,12 +33,14 @@ test('dividers are put in as two sets that change together, and say how they are
     ['Divider, left to right', 1],
     ['Divider, front to back', 1],
   ]);
-  const row = screen.getByText('Divider, left to right').closest('li')!;
+  const row = screen.getByText('Divider, left to right', { selector: 'strong' }).closest('li')!;
   const columns = within(row).getByLabelText('Left to right: Divider, left to right');
   await user.clear(columns);
   await user.type(columns, '3{Enter}');
   expect(pieces().map(({ perBox }) => perBox)).toEqual([1, 2]);
   expect(within(row).getByText(/^2 slots from the top edge/)).toBeInTheDocument();
+  // the same in its picture
+  expect(within(row).getByText(/: slots at .+, .+ from the left end, .+ deep\.$/)).toBeInTheDocument();
   // put in again, they take the place of the first
   await user.click(screen.getByRole('button', { name: 'Dividers' }));
   expect(pieces()).toHaveLength(2);

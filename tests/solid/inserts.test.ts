@@ -149,3 +149,39 @@ describe('dividers in a tray of card .2 to .5 mm', () => {
     expect(goesIn(net, [strip(long, 0.3, 10, [-long / 2, -0.15, 0])])).toBe(false);
   });
 });
+
+/** A floor that stands on its four sides folded down, as card of its thickness about its score planes: the cut size less two rises is between its scores. */
+function raised(net: BoxNet, size: { readonly across: Ticks; readonly up: Ticks }, riseMm: number) {
+  const t = net.caliperUm / 1000;
+  const [wide, deep] = [toMm(size.across) - 2 * riseMm, toMm(size.up) - 2 * riseMm];
+  const side = (x: number, y: number, at: readonly [number, number]) => strip(x, y, riseMm, [...at, 0]);
+  return [
+    strip(wide + t, deep + t, t, [-(wide + t) / 2, -(deep + t) / 2, riseMm - t / 2]),
+    side(t, deep, [-wide / 2 - t / 2, -deep / 2]),
+    side(t, deep, [wide / 2 - t / 2, -deep / 2]),
+    side(wide, t, [-wide / 2, -deep / 2 - t / 2]),
+    side(wide, t, [-wide / 2, deep / 2 - t / 2]),
+  ];
+}
+
+describe('a raised floor in a tray of card .2 to .5 mm', () => {
+  const RISE_MM = 9.525;
+  const floorIn = (net: BoxNet, mark: Ticks, easeMm: number) =>
+    fitPiece(net, pieceOf({ rule: 'on-floor', easeMm, riseMm: RISE_MM }), mark);
+
+  it('goes in on its folded sides, also with no ease asked for', { timeout: 60_000 }, () => {
+    for (const { net, mark } of fc.sample(trays, { seed: SEED, numRuns: 25 }))
+      for (const easeMm of [0, 1.5875]) {
+        const size = floorIn(net, mark, easeMm);
+        if (!size) throw new Error('no room');
+        expect(goesIn(net, raised(net, size, RISE_MM)), JSON.stringify(net.inside)).toBe(true);
+        solids.free();
+      }
+  });
+
+  it('would jam a card wider than the room between the corner tabs', () => {
+    const net = layNet(styleById('tray')!, { sizes: {}, caliperUm: 300 });
+    const size = { across: ticks(net.inside.width + 2 * 3048), up: ticks(net.inside.depth + 2 * 3048) };
+    expect(goesIn(net, raised(net, size, RISE_MM))).toBe(false);
+  });
+});
