@@ -1,13 +1,34 @@
 import { panelWords } from '../net/panel-words';
 import type { StyleRefusal } from '../style-file/style-refusal';
 import type { Draft } from './draft';
+import { hangsOn } from './sides';
 
-/** What a drawing still lacks though it can be folded: tabs and bottom flaps that are glued to nothing, panels that no step folds. */
+/** What a drawing still lacks though it can be folded: tabs and bottom flaps that are glued to nothing, panels that no step folds, corners that no tab holds. */
 export function looseEnds(draft: Draft): readonly StyleRefusal[] {
-  return Object.entries(draft.pieces ?? {}).flatMap(([id, { panels, joints, closing }]) => {
+  return Object.entries(draft.pieces ?? {}).flatMap(([id, { panels, joints, closing, seams = [] }]) => {
     const glued = new Set(joints.flatMap(({ panel, onto }) => [panel, onto]));
     const folded = new Set(closing.flatMap((step) => (step.do === 'glue' ? [] : step.panels)));
-    return Object.entries(panels).flatMap(([name, { role, on, fold = 0 }]): StyleRefusal[] => {
+    const tabbed = new Set(
+      joints.flatMap(({ panel, onto }) => [
+        `${hangsOn(panels[panel])?.parent} ${onto}`,
+        `${onto} ${hangsOn(panels[panel])?.parent}`,
+      ]),
+    );
+    const isWall = (name: string) => panels[name]?.role === 'wall';
+    const open = seams.flatMap(([a, b]): StyleRefusal[] => {
+      const [one = '', other = ''] = [a, b].map((where) => where.split('.')[0] ?? '');
+      if (!isWall(one) || !isWall(other) || tabbed.has(`${one} ${other}`)) return [];
+      return [
+        {
+          code: 'no-tab-at-corner',
+          path: `${id}.${a}`,
+          facts: { one: panelWords(one), other: panelWords(other) },
+          says: 'No tab holds the {one} and the {other} together where they meet.',
+          remedy: 'Add a glue tab on one of these edges, unless something else holds them.',
+        },
+      ];
+    });
+    const loose = Object.entries(panels).flatMap(([name, { role, on, fold = 0 }]): StyleRefusal[] => {
       const told = { path: `${id}.${name}`, facts: { panel: panelWords(name) } };
       const unfolded = on !== undefined && fold !== 0 && !folded.has(name);
       const unglued = (role === 'glueTab' || role === 'bottomFlap') && !glued.has(name);
@@ -34,5 +55,6 @@ export function looseEnds(draft: Draft): readonly StyleRefusal[] {
           : []),
       ];
     });
+    return [...loose, ...open];
   });
 }

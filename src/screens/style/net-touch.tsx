@@ -15,13 +15,15 @@ interface NetTouchProps {
   readonly sides: readonly NamedSide[];
   readonly place: Place;
   readonly at: (card: At) => At;
+  /** Nothing hangs on the edge that is selected. */
+  readonly free: boolean;
 }
 
 const pathOf = (points: readonly At[]) =>
   `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`;
 
 /** What a tap can hit, laid over the net: every panel, and a wide band along every edge. What is selected is lit. */
-export function NetTouch({ piece, sides, place, at }: NetTouchProps) {
+export function NetTouch({ piece, sides, place, at, free }: NetTouchProps) {
   const point = ({ x, y }: { readonly x: number; readonly y: number }): At => at([toMm(x), toMm(y)]);
   const lit = sides.find(({ panel, edge }) => panel === place.panel && edge === place.edge);
   return (
@@ -43,7 +45,7 @@ export function NetTouch({ piece, sides, place, at }: NetTouchProps) {
           className="style-edge"
         />
       ))}
-      {lit && <LitEdge a={point(lit.a)} b={point(lit.b)} />}
+      {lit && <LitEdge a={point(lit.a)} b={point(lit.b)} free={free} />}
     </g>
   );
 }
@@ -62,14 +64,23 @@ function bandOf([ax, ay]: At, [bx, by]: At): readonly At[] {
   ];
 }
 
-function LitEdge({ a: [x1, y1], b: [x2, y2] }: { readonly a: At; readonly b: At }) {
+interface LitEdgeProps {
+  readonly a: At;
+  readonly b: At;
+  /** Something can be added here. */
+  readonly free: boolean;
+}
+
+function LitEdge({ a: [x1, y1], b: [x2, y2], free }: LitEdgeProps) {
   const [x, y] = [(x1 + x2) / 2, (y1 + y2) / 2];
   const arm = 1.6;
   return (
     <g className="style-lit">
       <line {...{ x1, y1, x2, y2 }} className="style-lit-line" />
-      <circle cx={x} cy={y} r={3.2} className="style-lit-knob" />
-      <path d={`M${x - arm} ${y}H${x + arm}M${x} ${y - arm}V${y + arm}`} className="style-lit-plus" />
+      <circle cx={x} cy={y} r={free ? 3.2 : 1.6} className="style-lit-knob" />
+      {free && (
+        <path d={`M${x - arm} ${y}H${x + arm}M${x} ${y - arm}V${y + arm}`} className="style-lit-plus" />
+      )}
     </g>
   );
 }

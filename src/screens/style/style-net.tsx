@@ -44,9 +44,11 @@ export function StyleNet({ box, piece, draft, edits }: StyleNetProps) {
       }),
     [piece, ruler],
   );
+  const panels = Object.values(draft.pieces?.[piece.id]?.panels ?? {});
+  const free = !panels.some(({ on }) => on === `${place.panel}.${place.edge}`);
   const over = useCallback(
-    (at: (card: At) => At) => <NetTouch piece={piece} sides={sides} place={place} at={at} />,
-    [piece, sides, place],
+    (at: (card: At) => At) => <NetTouch piece={piece} sides={sides} place={place} at={at} free={free} />,
+    [piece, sides, place, free],
   );
   const onClick = ({ clientX, clientY }: MouseEvent) => {
     const hit = document

@@ -217,6 +217,8 @@ test('a tab that lies on nothing and a panel that no step folds are told by name
   expect(loose(drawn(floor, HINGED_LID))).toEqual([]);
   const early = drawn(floor, [TRAY[2] as Edit, addPanel('box', 'front', 'left', 'glueTab')]);
   expect(loose(early)).toEqual(['glued-to-nothing box.frontLeftTab']);
+  expect(loose(drawn(emptyBase('wall', 'Mine'), OPEN_TOP))).toEqual([]);
+  expect(loose(drawn(floor, TRAY.slice(0, -1)))).toEqual(['no-tab-at-corner box.right.up']);
   const idle = drawn(floor, [...TRAY, removeStep('box', 1)]);
   expect(loose(idle)).toEqual(['never-folded box.left', 'never-folded box.right']);
 });
