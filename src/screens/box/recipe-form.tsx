@@ -39,20 +39,7 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
   const words = usePageWords().box;
   const say = useSay();
   const asked = useMemo(() => symbolsFor(style, recipe.options), [style, recipe.options]);
-  const together = useMemo(() => {
-    const sizes = asked.filter(([, symbol]) => isMainSize(symbol));
-    return {
-      fields: sizes.map(([, { label, min, max }]) => ({
-        label: say(label),
-        least: limit(min),
-        most: limit(max),
-      })),
-      onAll: (lengths: readonly Ticks[]) =>
-        void edits.setSizes(
-          Object.fromEntries(sizes.flatMap(([name], i) => (lengths[i] ? [[name, lengths[i]]] : []))),
-        ),
-    };
-  }, [asked, say, edits]);
+  const together = useSizesTogether(asked, edits);
   const fields = (belongs: (symbol: SymbolSpec) => boolean) =>
     asked
       .filter(([, symbol]) => belongs(symbol))
@@ -124,6 +111,25 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
       </Opening>
     </form>
   );
+}
+
+/** The main sizes of a style, in the order shown, that one paste may fill. */
+function useSizesTogether(asked: ReturnType<typeof symbolsFor>, edits: RecipeEdits): SizesTogether {
+  const say = useSay();
+  return useMemo(() => {
+    const sizes = asked.filter(([, symbol]) => isMainSize(symbol));
+    return {
+      fields: sizes.map(([, { label, min, max }]) => ({
+        label: say(label),
+        least: limit(min),
+        most: limit(max),
+      })),
+      onAll: (lengths: readonly Ticks[]) =>
+        void edits.setSizes(
+          Object.fromEntries(sizes.flatMap(([name], i) => (lengths[i] ? [[name, lengths[i]]] : []))),
+        ),
+    };
+  }, [asked, say, edits]);
 }
 
 interface SizeFieldProps {

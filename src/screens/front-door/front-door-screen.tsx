@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
 import { weightWays } from '../../../shared/catalogue';
+import type { Paper, Tool } from '../../../shared/workbook';
 import { RANKS, type Rank, rankAnswers } from '../../core/answers';
 import type { StyleMerit } from '../../core/plan/event/style-facts';
 import { ticksOfMm } from '../../core/rows/lengths';
@@ -14,7 +15,7 @@ import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { NEW_RECIPE } from '../../ui/frame/addresses';
 import { useFrontDoorWords } from '../../ui/words/front-door-words';
 import { AnswerTiles } from './answer-tiles';
-import { contentsOf, paperOf, toolOf, useDoorDraft, useSteady } from './door-draft';
+import { contentsOf, type DoorDraft, paperOf, toolOf, useDoorDraft, useSteady } from './door-draft';
 import { FIRST_SPARES, useMakeAnswer } from './make-answer';
 import { QuestionsForm } from './questions-form';
 import './front-door.css';
@@ -27,35 +28,17 @@ const STAMP = { id: 'not-kept', rev: 0, createdAt: '', changedAt: '' };
 export function FrontDoorScreen() {
   const words = useFrontDoorWords();
   const ruler = useRuler();
-  const { unit } = ruler;
   const paperRows = useWorkbook((state) => state.rows.papers);
   const toolRows = useWorkbook((state) => state.rows.tools);
-  const currency = useWorkbook((state) => state.settings.currency);
   const { draft, put } = useDoorDraft();
   const [rank, setRank] = useState<Rank>('easiest');
   const [must, setMust] = useState<readonly StyleMerit[]>([]);
   const [search] = useSearchParams();
   const make = useMakeAnswer();
-  const { texts } = useStylesAtHand();
   const papers = useMemo(() => ownOf(paperRows), [paperRows]);
   const tools = useMemo(() => ownOf(toolRows), [toolRows]);
 
-  const contents = contentsOf(draft, unit, words.plainGoods);
-  const paper = paperOf(draft, papers, unit, ({ sheet, gsm }) => words.sold(sheet.name, gsm));
-  const tool = toolOf(draft, tools, unit, words.tools);
-  const asked: AnswersAsk | null =
-    contents && paper
-      ? {
-          contents,
-          favors: draft.favors,
-          spares: FIRST_SPARES,
-          paper: 'id' in paper ? paper : { ...STAMP, ...paper },
-          tool: tool === null ? undefined : 'id' in tool ? tool : { ...STAMP, ...tool },
-          unit,
-          currency,
-          ...(texts.length === 0 ? {} : { ownStyles: texts }),
-        }
-      : null;
+  const { contents, paper, tool, asked } = useAsking(draft, papers, tools);
   const question = useSteady(useDeferredValue(asked));
   const { found, stale, done, of, stop } = useAnswers(question);
   const ranked = useMemo(
@@ -89,21 +72,7 @@ export function FrontDoorScreen() {
           choices={RANKS.map((id) => ({ id, label: words.ranks[id] }))}
           onChange={setRank}
         />
-        <fieldset className="door-must">
-          <legend>{words.must}</legend>
-          {MERITS.map((merit) => (
-            <label key={merit} className="wish">
-              <input
-                type="checkbox"
-                checked={must.includes(merit)}
-                onChange={() =>
-                  setMust(must.includes(merit) ? must.filter((one) => one !== merit) : [...must, merit])
-                }
-              />
-              {words.merits[merit]}
-            </label>
-          ))}
-        </fieldset>
+        <MustHave must={must} setMust={setMust} />
         <div className="door-progress">
           <p role="status">
             {!contents
@@ -132,5 +101,57 @@ export function FrontDoorScreen() {
         )}
       </section>
     </main>
+  );
+}
+
+/** What the answers so far come to, and the question they make once there is something to go in and a sheet. */
+function useAsking(draft: DoorDraft, papers: readonly Paper[], tools: readonly Tool[]) {
+  const words = useFrontDoorWords();
+  const { unit } = useRuler();
+  const currency = useWorkbook((state) => state.settings.currency);
+  const { texts } = useStylesAtHand();
+  const contents = contentsOf(draft, unit, words.plainGoods);
+  const paper = paperOf(draft, papers, unit, ({ sheet, gsm }) => words.sold(sheet.name, gsm));
+  const tool = toolOf(draft, tools, unit, words.tools);
+  const asked: AnswersAsk | null =
+    contents && paper
+      ? {
+          contents,
+          favors: draft.favors,
+          spares: FIRST_SPARES,
+          paper: 'id' in paper ? paper : { ...STAMP, ...paper },
+          tool: tool === null ? undefined : 'id' in tool ? tool : { ...STAMP, ...tool },
+          unit,
+          currency,
+          ...(texts.length === 0 ? {} : { ownStyles: texts }),
+        }
+      : null;
+  return { contents, paper, tool, asked };
+}
+
+interface MustHaveProps {
+  readonly must: readonly StyleMerit[];
+  readonly setMust: (must: readonly StyleMerit[]) => void;
+}
+
+/** What every box shown must be or have. */
+function MustHave({ must, setMust }: MustHaveProps) {
+  const words = useFrontDoorWords();
+  return (
+    <fieldset className="door-must">
+      <legend>{words.must}</legend>
+      {MERITS.map((merit) => (
+        <label key={merit} className="wish">
+          <input
+            type="checkbox"
+            checked={must.includes(merit)}
+            onChange={() =>
+              setMust(must.includes(merit) ? must.filter((one) => one !== merit) : [...must, merit])
+            }
+          />
+          {words.merits[merit]}
+        </label>
+      ))}
+    </fieldset>
   );
 }

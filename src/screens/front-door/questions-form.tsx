@@ -24,9 +24,7 @@ export function QuestionsForm({ draft, put, papers, tools, heard }: QuestionsFor
   const say = useSay();
   const { unit } = useRuler();
   const measured = draft.item === MEASURED;
-  const paperId = draft.paper ?? papers[0]?.id ?? TYPED;
   const sizeUnread = draft.size.trim() !== '' && readSizes(draft.size, unit) === null;
-  const paperUnread = draft.paperText.trim() !== '' && readPaper(draft.paperText, unit) === null;
   return (
     <form className="door-questions" onSubmit={(event) => event.preventDefault()}>
       <div className="door-question">
@@ -72,34 +70,7 @@ export function QuestionsForm({ draft, put, papers, tools, heard }: QuestionsFor
           onChange={(favors) => put({ favors })}
         />
       </div>
-      <div className="door-question">
-        <SelectField
-          label={words.paper}
-          help={<p>{words.paperHelp}</p>}
-          value={paperId}
-          choices={[
-            ...papers.map(({ id, name }) => ({ id, label: name })),
-            { id: TYPED, label: words.typed },
-            ...soldPapers(unit).map((sold) => ({
-              id: sold.sheet.id,
-              label: words.sold(sold.sheet.name, sold.gsm),
-            })),
-          ]}
-          onChange={(paper) => put({ paper })}
-        />
-        {paperId === TYPED && (
-          <TextField
-            label={words.typedPaper}
-            help={
-              <p className={paperUnread ? 'field-refused' : undefined}>
-                {paperUnread ? words.typedUnread : (heard ?? words.typedHelp)}
-              </p>
-            }
-            value={draft.paperText}
-            onChange={(paperText) => put({ paperText })}
-          />
-        )}
-      </div>
+      <PaperQuestion draft={draft} put={put} papers={papers} heard={heard} />
       <div className="door-question">
         <SelectField
           label={words.tool}
@@ -114,5 +85,43 @@ export function QuestionsForm({ draft, put, papers, tools, heard }: QuestionsFor
         />
       </div>
     </form>
+  );
+}
+
+/** The sheet: on the shelf, typed, or as sold. */
+function PaperQuestion({ draft, put, papers, heard }: Omit<QuestionsFormProps, 'tools'>) {
+  const words = useFrontDoorWords();
+  const { unit } = useRuler();
+  const paperId = draft.paper ?? papers[0]?.id ?? TYPED;
+  const paperUnread = draft.paperText.trim() !== '' && readPaper(draft.paperText, unit) === null;
+  return (
+    <div className="door-question">
+      <SelectField
+        label={words.paper}
+        help={<p>{words.paperHelp}</p>}
+        value={paperId}
+        choices={[
+          ...papers.map(({ id, name }) => ({ id, label: name })),
+          { id: TYPED, label: words.typed },
+          ...soldPapers(unit).map((sold) => ({
+            id: sold.sheet.id,
+            label: words.sold(sold.sheet.name, sold.gsm),
+          })),
+        ]}
+        onChange={(paper) => put({ paper })}
+      />
+      {paperId === TYPED && (
+        <TextField
+          label={words.typedPaper}
+          help={
+            <p className={paperUnread ? 'field-refused' : undefined}>
+              {paperUnread ? words.typedUnread : (heard ?? words.typedHelp)}
+            </p>
+          }
+          value={draft.paperText}
+          onChange={(paperText) => put({ paperText })}
+        />
+      )}
+    </div>
   );
 }
