@@ -137,10 +137,11 @@ test('a size that only one way of building needs stands under that choice, and g
   await user.click(head);
   const built = head.closest('details');
   if (built === null) throw new Error('nothing opens');
-  expect(within(built).getByRole('textbox', { name: 'Glue tab' })).toBeVisible();
-  expect(screen.queryByRole('textbox', { name: 'Hole' })).toBeNull();
-  await user.click(within(built).getByRole('radio', { name: 'Tied with a ribbon' }));
+  // a new pyramid is tied
   expect(within(built).getByRole('textbox', { name: 'Hole' })).toBeVisible();
   expect(within(built).getByRole('textbox', { name: 'Hole below tip' })).toBeVisible();
   expect(screen.queryByRole('textbox', { name: 'Glue tab' })).toBeNull();
+  await user.click(within(built).getByRole('radio', { name: 'Glued with tabs' }));
+  expect(within(built).getByRole('textbox', { name: 'Glue tab' })).toBeVisible();
+  expect(screen.queryByRole('textbox', { name: 'Hole' })).toBeNull();
 });

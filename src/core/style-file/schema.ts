@@ -230,6 +230,7 @@ const place = z.strictObject({
   id: free,
   label: line(80),
   piece: name,
+  forNew: z.literal(true).exactOptional(),
   at: z.array(z.string().regex(PLACE)).min(1).max(8),
   headDown: z.literal(true).exactOptional(),
 });

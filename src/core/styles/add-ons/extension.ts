@@ -42,12 +42,16 @@ export const placesOption = (
   help: string,
   without: string,
   places: readonly AddOnPlace[],
-): OptionSpec => ({
-  label,
-  help,
-  choices: [{ id: NONE, label: without }, ...places.map(({ id, label }) => ({ id, label }))],
-  addOn: true,
-});
+): OptionSpec => {
+  const first = places.find(({ forNew }) => forNew);
+  return {
+    label,
+    help,
+    choices: [{ id: NONE, label: without }, ...places.map(({ id, label }) => ({ id, label }))],
+    ...(first ? { forNew: first.id } : {}),
+    addOn: true,
+  };
+};
 
 /** The ways of choosing in which an add-on is there. */
 export const given = (option: string, places: readonly AddOnPlace[]): readonly Chosen[] =>

@@ -29,9 +29,11 @@ export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces):
           'Notch radius',
           'Depth of the half-round, and half its width.',
           '3/8 in',
-          '1/4 in',
+          '3/16 in',
           '1 in',
         ),
+        // shallow, as a lid is that has one from the start
+        ...(places.some(({ forNew }) => forNew) ? { forNew: '1/4 in' } : {}),
         ...when,
       },
     },

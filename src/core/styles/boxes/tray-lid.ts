@@ -42,6 +42,8 @@ export const trayLid = defineStyle({
       label: 'Lid depth',
       help: 'Lid wall, from its score to the rim; the tray’s height makes a full telescope.',
       default: 'height',
+      // a lid as deep as its tray is hard to lift: a third to a half is usual. source: common practice, no source
+      forNew: '1/2 height',
       min: '3/8 in',
       max: '6 in',
     },
@@ -70,7 +72,13 @@ export const trayLid = defineStyle({
     ribbon: [{ id: 'lid', label: 'In the top of the lid', piece: 'lid', at: ['base'] }],
     window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }],
     notch: [
-      { id: 'lid-ends', label: 'In both ends of the lid', piece: 'lid', at: ['left.left', 'right.right'] },
+      {
+        id: 'lid-ends',
+        label: 'In both ends of the lid',
+        piece: 'lid',
+        at: ['left.left', 'right.right'],
+        forNew: true,
+      },
       { id: 'lid-front', label: 'In the front of the lid', piece: 'lid', at: ['front.down'] },
     ],
     slot: [{ id: 'ends', label: 'Through both ends of the tray', piece: 'tray', at: ['front', 'back'] }],

@@ -259,6 +259,8 @@ export interface AddOnPlace {
   readonly id: string;
   readonly label: string;
   readonly piece: string;
+  /** A new box has it from the start. */
+  readonly forNew?: true;
   /** Panels that all get it (a slot through two strips); for a notch or hang tab the edges, as in `'front.up'`. */
   readonly at: readonly string[];
   /** Up as the net lies is down to whoever looks at it: a lid that hangs on the back. */

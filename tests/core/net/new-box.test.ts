@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { checkBox } from '../../../src/core/checks';
+import { type BoxNet, layNet, metricSizes, newOptions, newSizes } from '../../../src/core/net';
+import { STYLES, styleById } from '../../../src/core/styles';
+import { inches, USUAL_FINEST } from '../../../src/core/units';
+
+const begun = (id: string): BoxNet => {
+  const style = styleById(id)!;
+  return layNet(style, { sizes: newSizes(style), options: newOptions(style), caliperUm: 300 });
+};
+/** A saved box that names no size and no option. */
+const saved = (id: string): BoxNet => layNet(styleById(id)!, { sizes: {}, caliperUm: 300 });
+
+describe('a new box of a style whose first sizes or ways were changed', () => {
+  it.each(STYLES.map((style) => [style.id, style] as const))(
+    '%s: nothing stops it, in inches and metric',
+    (id, style) => {
+      for (const [sizes, mark] of [
+        [newSizes(style), inches(0, 1, 16)],
+        [metricSizes(style), USUAL_FINEST.mm],
+      ] as const) {
+        const net = layNet(style, { sizes, options: newOptions(style), caliperUm: 300, mark });
+        expect(
+          checkBox(style, net).filter(({ severity }) => severity === 'stop'),
+          id,
+        ).toEqual([]);
+      }
+    },
+  );
+
+  it('a lid half as deep as its tray, with a thumb notch in both ends', () => {
+    const { values, options, pieces } = begun('tray-lid');
+    // tray 1 in high: lid 1/2; growth 4 x .3 mm + 3/64 in = 2.39 mm, up to a mark 1/8 in; blank 4 1/8 + 2 x 1/2 across
+    expect(values['lip']).toBe(inches(0, 1, 2));
+    expect(options['notch']).toBe('lid-ends');
+    expect(values['notchRadius']).toBe(inches(0, 1, 4));
+    const across = pieces.find(({ id }) => id === 'lid')!.faces.flatMap(({ ring }) => ring.map(({ x }) => x));
+    expect(Math.max(...across) - Math.min(...across)).toBe(inches(5, 1, 8));
+  });
+
+  it('a pyramid tied with a ribbon 3/8 in below its tip, with 2.4 mm of card beside the hole', () => {
+    const { values, options } = begun('square-pyramid');
+    expect(options['edges']).toBe('ribbon');
+    expect(values['holeBelow']).toBe(inches(0, 3, 8));
+    // a side 3 in wide and 3 1/4 high is 3/8 x 1 1/2 / 3 1/4 = .173 in wide either way there; square to the edge .157, less 1/16 = .095 in
+    const halfTip = Math.atan(1.5 / 3.25);
+    expect(25.4 * (0.375 * Math.sin(halfTip) - 0.0625)).toBeCloseTo(2.4, 1);
+  });
+
+  it('what was saved without them is made as it was', () => {
+    expect(saved('tray-lid').values).toMatchObject({ lip: inches(1) });
+    expect(saved('tray-lid').options['notch']).toBe('none');
+    expect(saved('square-pyramid').options['edges']).toBe('glued');
+    expect(saved('square-pyramid').values['holeBelow']).toBe(inches(0, 7, 8));
+    expect(saved('fin-top').values['width']).toBe(inches(2, 1, 2));
+  });
+});
