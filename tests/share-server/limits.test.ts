@@ -11,6 +11,8 @@ let server: ServedShare;
 let saidAtStart = '';
 beforeAll(async () => {
   server = await ServedShare.start({ ...here.env, SHARE_PROXY: '1' });
+  // Its lines come one by one; this is the last of those it begins with.
+  await until(() => server.said.endsWith('one in front.\n'), 'all it says at the start');
   saidAtStart = server.said;
 }, 60_000);
 const opened: Device[] = [];
