@@ -1,4 +1,6 @@
 import type { Photo, Recipe, Tool } from '../../shared/workbook';
+import { newWay } from '../core/checks/new-way';
+import { newSizes } from '../core/net';
 import { OWN_NET } from '../core/styles/boxes/own-net';
 import { defaultChoices } from '../core/styles/language/define';
 import type { BoxStyle, Chosen } from '../core/styles/language/types';
@@ -67,7 +69,10 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   for (const [symbol, mm] of Object.entries(recipe?.sizesMm ?? {}))
     keepSize(sizes, symbol, millimetres(mm), style, refused);
   for (const setting of settings) readSetting(setting, unit, sizes, style, refused);
-  const chosen = { ...defaultChoices(style), ...recipe?.options };
+  // a box out of no workbook is a new one
+  const fresh = recipe ? undefined : newWay(style, sizes, USUAL_CALIPER_UM);
+  if (fresh) Object.assign(sizes, newSizes(style, sizes));
+  const chosen = { ...defaultChoices(style), ...(recipe?.options ?? fresh) };
   for (const choice of given.many['option'] ?? []) readChoice(choice, chosen, style, refused);
   const caliper = given.one['caliper'];
   const caliperUm =

@@ -18,8 +18,11 @@ export function newSizes(
   kept: Readonly<Record<string, Ticks>> = {},
 ): Readonly<Record<string, Ticks>> {
   const sizes: Record<string, Ticks> = { ...kept };
-  for (const [name, { forNew }] of Object.entries(style.symbols))
-    if (forNew !== undefined) sizes[name] ??= evaluateForm(formOf(forNew), fillSizes(style, sizes));
+  for (const [name, { forNew, min }] of Object.entries(style.symbols))
+    if (forNew !== undefined)
+      sizes[name] ??= ticks(
+        Math.max(evaluateForm(formOf(min), {}), evaluateForm(formOf(forNew), fillSizes(style, sizes))),
+      );
   return sizes;
 }
 

@@ -38,7 +38,7 @@ export function useRecipeEdits({ id }: Recipe) {
           ...kept(styleId),
           styleId,
           sizesMm: sizesInStyle(styleId, recipe.sizesMm),
-          options: firstOptions(styleId),
+          options: firstOptions(styleId, recipe.sizesMm, recipe.caliperUm),
         })),
       setPaper: (paperId: string | null, caliperUm: number | null) =>
         change(words.paper, (recipe) => ({ ...recipe, paperId, caliperUm: caliperUm ?? recipe.caliperUm })),

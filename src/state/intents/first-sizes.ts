@@ -1,5 +1,6 @@
 import type { Recipe } from '../../../shared/workbook';
-import { metricSizes, newOptions, newSizes } from '../../core/net';
+import { newWay } from '../../core/checks/new-way';
+import { metricSizes, newSizes } from '../../core/net';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { styleById } from '../../core/styles';
 import type { LengthUnit } from '../../core/units';
@@ -24,7 +25,12 @@ export function sizesInStyle(styleId: string, sizesMm: Recipe['sizesMm']): Recip
 }
 
 /** How a new box of a style is made, where saved boxes rely on another way. */
-export function firstOptions(styleId: string): Recipe['options'] {
+export function firstOptions(
+  styleId: string,
+  sizesMm: Recipe['sizesMm'] = {},
+  caliperUm = 300,
+): Recipe['options'] {
   const style = styleById(styleId);
-  return style ? newOptions(style) : {};
+  const sizes = Object.entries(sizesMm).map(([name, mm]) => [name, ticksOfMm(mm)] as const);
+  return style ? newWay(style, Object.fromEntries(sizes), caliperUm) : {};
 }

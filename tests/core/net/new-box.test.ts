@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkBox } from '../../../src/core/checks';
+import { newWay } from '../../../src/core/checks/new-way';
 import { type BoxNet, layNet, metricSizes, newOptions, newSizes } from '../../../src/core/net';
 import { STYLES, styleById } from '../../../src/core/styles';
 import { inches, USUAL_FINEST } from '../../../src/core/units';
@@ -45,6 +46,14 @@ describe('a new box of a style whose first sizes or ways were changed', () => {
     // a side 3 in wide and 3 1/4 high is 3/8 x 1 1/2 / 3 1/4 = .173 in wide either way there; square to the edge .157, less 1/16 = .095 in
     const halfTip = Math.atan(1.5 / 3.25);
     expect(25.4 * (0.375 * Math.sin(halfTip) - 0.0625)).toBeCloseTo(2.4, 1);
+  });
+
+  it('a tray too low for a notch in its lid goes without', () => {
+    const style = styleById('tray-lid')!;
+    // 3/4 in: the lid is 3/8, and a notch of 1/4 leaves 1/8 in of card below it where 1/4 is wanted
+    expect(newWay(style, { height: inches(0, 3, 4) }, 300)).toEqual({});
+    expect(newWay(style, { height: inches(2) }, 300)).toEqual({ notch: 'lid-ends' });
+    expect(newSizes(style, { height: inches(0, 1, 2) })['lip']).toBe(inches(0, 3, 8));
   });
 
   it('what was saved without them is made as it was', () => {
