@@ -24,7 +24,13 @@ import { linkBlock } from './code-block';
 import { compactColumns } from './compact-card';
 import { type DressingsOfBox, dressingBlocks } from './dressing-block';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
-import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import {
+  LEAST_NET_SHARE,
+  type PaperName,
+  type PrintDocument,
+  type PrintStamp,
+  TYPE_MM,
+} from './print-document';
 import { BARS_MM, barsAcross, barsUp, TRUE_PRINTER } from './scale-bars';
 import { BETWEEN_MM, rowsOfSteps } from './step-rows';
 
@@ -115,7 +121,7 @@ function netBlocks(piece: PieceNet, { ruler, faceUp, grain, paper }: BenchCardIn
   const net = drawNetToFit(
     piece,
     { widthMm, heightMm: heightMm * PICTURE_SHARE },
-    { ruler, textMm: TYPE_MM.number, faceUp, grain },
+    { ruler, textMm: TYPE_MM.number, faceUp, grain, least: LEAST_NET_SHARE },
   );
   return [
     keepNext(drawingBlock(net, widthMm)),

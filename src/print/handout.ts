@@ -17,12 +17,12 @@ import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content
 import { drawFinished, lookBlocks, looksOf } from './look-steps';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { photoBlock, photoRows } from './photo-blocks';
-import { type PaperName, type PrintDocument, TYPE_MM } from './print-document';
+import { LEAST_NET_SHARE, type PaperName, type PrintDocument, TYPE_MM } from './print-document';
 import { rowsOfSteps } from './step-rows';
 import { tableBlocks } from './table-block';
 
 const PICTURE_MM = { widthMm: 80, heightMm: 62 }; // the finished box at the head: the maker's photo, or else drawn
-const NET_SHARE = 0.34; // of the column's height
+const NET_SHARE = 0.3; // of the column's height
 
 /** A tutorial to hand out: what it is, what it needs, what is cut, every step with its picture, what goes on and in, care, and the way back to the recipe. */
 export function printHandout(input: HandoutInput & { readonly paper: PaperName }): PrintDocument {
@@ -80,7 +80,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
         const drawn = drawNetToFit(
           card.piece,
           { widthMm, heightMm: heightMm * NET_SHARE },
-          { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp },
+          { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp, least: LEAST_NET_SHARE },
         );
         return [
           keepNext(drawingBlock(drawn, widthMm)),
@@ -110,7 +110,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     ...section('Take care', content.cautions),
     ...section('Try it another way', content.variations),
     ...(content.credits === '' ? [] : [heading('Thanks to'), words(content.credits)]),
-    ...(others.length > 0 ? [space(6), ...photoRows(others, widthMm)] : []),
     ...(link === undefined ? [] : [space(6), linkBlock(link, widthMm)]),
+    ...(others.length > 0 ? [space(6), ...photoRows(others, widthMm)] : []),
   ];
 }

@@ -25,6 +25,9 @@ export const TYPE_MM = {
   small: 3.2,
 } as const;
 
+/** Numbers may take so much of the room of a printed net, and no more; else they are fewer, or left to the steps. */
+export const LEAST_NET_SHARE = 0.5;
+
 /** A photograph on a page: its lower left corner and its size, mm; JPEG in base64. */
 export interface PlacedPhoto {
   readonly at: At;

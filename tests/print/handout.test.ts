@@ -1,6 +1,7 @@
 import jsQr from 'jsqr';
 import { describe, expect, it } from 'vitest';
 import type { At } from '../../src/core/plane';
+import { STYLES } from '../../src/core/styles';
 import { codeOf, handoutContent, pdfOf, printBenchCard, printHandout } from '../../src/print';
 import { inputOf, TIP } from './handout-input';
 import { openTop, PAPERS } from './printed-boxes';
@@ -75,6 +76,20 @@ describe('the handout on paper', () => {
       expect(at[0] + widthMm).toBeLessThanOrEqual(215.9 - 10 + 1e-9);
       expect(at[1] + heightMm).toBeLessThanOrEqual(279.4 - 10 + 1e-9);
     }
+  });
+
+  it.each(['straight-tuck', 'reverse-tuck', 'lid-flap'])('draws the net of %s large enough to read', (id) => {
+    const style = STYLES.find((one) => one.id === id) ?? openTop;
+    const strokes = printHandout({ ...inputOf(style), paper: 'letter' }).pages.flatMap(({ marks }) =>
+      marks.flatMap((mark) => (mark.kind === 'line' && /^(?:cut|score)/.test(mark.ink) ? [mark.points] : [])),
+    );
+    // Its walls are 3 1/2 in of 11; on the pictures of steps the longest stroke is 27 mm, and the net is to be larger than those.
+    const longest = Math.max(
+      ...strokes.map((points) =>
+        Math.hypot(points.at(-1)![0] - points[0]![0], points.at(-1)![1] - points[0]![1]),
+      ),
+    );
+    expect(longest).toBeGreaterThan(30);
   });
 
   it('gives both units of the card it cuts', () => {
