@@ -63,7 +63,7 @@ describe('the bench card of the box 3 1/2 wide, 1 1/2 deep, 3 high', () => {
 
   it('says which side lies up', async () => {
     const [page] = await readPdf(await pdfOf(benchCardOf(openTop, 'a4'), fonts));
-    expect(page?.texts.map(({ text }) => text).join(' ')).toContain('good side up');
+    expect(page?.texts.map(({ text }) => text).join(' ')).toContain('Good side up.');
   });
 });
 
