@@ -13,6 +13,8 @@ export function layersOf(piece: PieceNet): number[] {
   for (const group of piece.overlaps) {
     const panels = [...new Set(group.map((face) => piece.faces[face]?.panel))];
     if (panels.length < group.length || holds(piece, group.at(-1)) || liesOutside(piece, group)) continue;
+    // a liner hangs on a wall and is pressed onto what it lines: both stay
+    if (piece.faces[group[0] ?? -1]?.role === 'liner') continue;
     for (const face of group)
       layers[face] = Math.max(layers[face] ?? 0, panels.length - panels.indexOf(piece.faces[face]?.panel));
   }

@@ -19,13 +19,18 @@ export function layerSense(piece: PieceNet, acts: number): LayerSense {
   const before = Array.from({ length: acts }, (_, act) =>
     posesOf(piece, anglesDuring(states, act, JUST_BEFORE, piece.closing)),
   );
-  return (a, b) => declaredSense(piece, a, b) ?? movedSense(piece, before, a, b) ?? (a > b ? 1 : -1);
+  const closed = posesOf(piece, states.at(-1) ?? []);
+  return (a, b) => declaredSense(piece, closed, a, b) ?? movedSense(piece, before, a, b) ?? (a > b ? 1 : -1);
 }
 
-function declaredSense(piece: PieceNet, a: number, b: number): 1 | -1 | null {
+function declaredSense(piece: PieceNet, closed: readonly Pose[], a: number, b: number): 1 | -1 | null {
   for (const group of piece.overlaps) {
     const [atA, atB] = [group.indexOf(a), group.indexOf(b)];
-    if (atA >= 0 && atB >= 0) return atA < atB ? 1 : -1;
+    if (atA < 0 || atB < 0) continue;
+    const [one, outermost] = [closed[b], closed[group.at(-1) ?? b]];
+    // a panel that is folded right over has its inside towards what lies farther out
+    const looksIn = !one || !outermost || dot(insideOf(one), insideOf(outermost)) > 0;
+    return atA < atB === looksIn ? 1 : -1;
   }
   for (const { tab, target, lap } of piece.joints) {
     const inside = lap === 'inside' ? 1 : -1;

@@ -267,7 +267,7 @@ export const foldedSquare = defineStyle({
       code: 'card-too-thick-to-fold',
       symbol: 'square',
       atLeast: '300t',
-      severity: 'warn',
+      severity: 'stop',
       says: 'Six layers of card {t} thick are stiff to fold in a square of {square}.',
       remedy: 'Take a square of at least {limit}, or thinner paper.',
     },
