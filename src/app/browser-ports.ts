@@ -19,6 +19,7 @@ export function browserPorts(): WorkbookPorts {
       session: storageOrNone(() => window.sessionStorage),
       loadedAgain: wasLoadedAgain(),
     }),
+    traces: async () => (await import('../storage/trace-pictures')).openTraces(() => Date.now()),
     firstSettings: settingsFor(navigator.language),
     now: () => Date.now(),
     newId: randomId,

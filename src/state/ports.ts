@@ -1,6 +1,6 @@
 import type { Settings } from '../../shared/settings';
 import type { FavorEvent, Run } from '../../shared/workbook';
-import type { Journal, Result, WorkbookStorage } from '../storage/port';
+import type { Journal, Result, TraceShelf, WorkbookStorage } from '../storage/port';
 import type { Joined, OnMany } from './keeping/exchange';
 import type { RowChange } from './keeping/steps';
 import type { Sharing, SharingDesk } from './sharing';
@@ -83,6 +83,8 @@ export interface WorkbookPorts {
   /** Where there is nothing else: kept until the tab closes. */
   openMemory(): WorkbookStorage | Promise<WorkbookStorage>;
   readonly journal: Journal;
+  /** Where pictures to draw over are kept, fetched when it is first wanted; absent: nowhere. */
+  readonly traces?: () => Promise<TraceShelf>;
   /** Unit and currency before any are chosen; without them, those of the United States. */
   readonly firstSettings?: Settings;
   /** Milliseconds since 1970. */

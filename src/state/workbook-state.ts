@@ -2,7 +2,7 @@ import type { Settings } from '../../shared/settings';
 import type { Rows, TableName } from '../../shared/tables';
 import type { WorkbookFile } from '../../shared/workbook';
 import type { Refusal } from '../core/rows/refusals';
-import type { Binned, Loss, Quarantined, Result, Snapshot, StorageFault } from '../storage/port';
+import type { Binned, Loss, Quarantined, Result, Snapshot, StorageFault, TraceShelf } from '../storage/port';
 import type { Content } from './intents/first-rows';
 import type { ImportPlan } from './intents/import-plan';
 import type { BackupFolder } from './keeping/folder-backup';
@@ -167,6 +167,8 @@ export interface WorkbookIntents {
   readonly eraseEverything: () => Promise<Result<null>>;
   /** What only the page of safe keeping needs, fetched with it. */
   readonly keeping: () => Promise<Keeping>;
+  /** Pictures to draw over, kept on this device alone. Rejects where they can’t be kept. */
+  readonly traces: () => Promise<TraceShelf>;
   /** What sharing with other devices can do, fetched when it is first asked for; null where the app has no way to it. */
   readonly sharingDesk: () => Promise<SharingDesk | null>;
 }

@@ -1,4 +1,5 @@
 import type { AllRows, AnyRow, Quarantined, Rows, TableName } from '../../shared/tables';
+import type { TracePicture } from '../core/trace';
 
 export type { Quarantined };
 
@@ -218,4 +219,12 @@ export interface Journal {
   leftBehind(): Promise<readonly LeftBehind[]>;
   /** Tabs that have a draft there, living or not. */
   tabs(): readonly string[];
+}
+
+/** Pictures to draw over, by the box they lie under: kept on this device alone, and never among the rows. What can’t be done rejects. */
+export interface TraceShelf {
+  read(id: string): Promise<TracePicture | null>;
+  keep(id: string, picture: TracePicture): Promise<void>;
+  drop(id: string): Promise<void>;
+  dropAll(): Promise<void>;
 }

@@ -37,6 +37,7 @@ const LAYERS: Readonly<Record<string, Layer>> = {
     'core/proof core/yield core/fold core/net core/style-file core/styles core/plane core/rows core/units',
   ),
   'core/style-file': layer('core/styles core/rows core/units', 'zod jsep'),
+  'core/trace': layer(''),
   'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/plane core/rows core/units'),
   'core/index.ts': layer(
     'core/proof core/yield core/bench core/checks core/fold core/net core/styles core/units',

@@ -42,7 +42,7 @@ export function StyleEditor(props: EditorProps) {
             onChange={(id) => edits.select({ piece: id, panel: '' })}
           />
         )}
-        <StyleNet box={box} piece={piece} draft={open.draft} edits={edits} />
+        <StyleNet recipe={recipe} box={box} piece={piece} draft={open.draft} edits={edits} />
       </section>
       <section className="style-in-hand" aria-labelledby="style-in-hand-head">
         <h3 id="style-in-hand-head">{words.inHand}</h3>

@@ -1,12 +1,16 @@
 import { type KeyboardEvent, type MouseEvent, useCallback, useMemo } from 'react';
+import type { Recipe } from '../../../shared/workbook';
 import type { Draft } from '../../core/draft/draft';
 import { drawNetToFit } from '../../core/draw/net/net-drawing';
 import type { PieceNet } from '../../core/net/types';
 import type { At } from '../../core/plane';
+import { toMm } from '../../core/units';
 import type { BoxResult } from '../../state/results/box-result';
+import { useTrace } from '../../state/results/trace-in-hand';
 import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
 import { useRuler } from '../../ui/fields/measure';
 import { keyIn } from '../../ui/frame/keys';
+import { useTracing } from '../../ui/trace/use-tracing';
 import { useDraftingWords } from '../../ui/words/drafting-words';
 import { NetTouch } from './net-touch';
 import { nextPlace } from './next-place';
@@ -20,6 +24,7 @@ const NUMBER_MM = 4;
 const LEAST_SHARE = 0.7;
 
 interface StyleNetProps {
+  readonly recipe: Recipe;
   readonly box: BoxResult;
   readonly piece: PieceNet;
   readonly draft: Draft;
@@ -27,11 +32,15 @@ interface StyleNetProps {
 }
 
 /** The net, large and to scale, inside face up; a tap takes a panel or an edge in hand, and so do the arrow keys. */
-export function StyleNet({ box, piece, draft, edits }: StyleNetProps) {
+export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
   const words = useDraftingWords();
   const names = usePanelNames();
   const ruler = useRuler();
   const { place, select } = edits;
+  const tracing = useTracing(useTrace(recipe.id), {
+    wideMm: toMm(piece.blank.across),
+    highMm: toMm(piece.blank.up),
+  });
   const sides = useMemo(() => sidesOf(box, draft, piece.id), [box, draft, piece.id]);
   const draw = useCallback(
     (space: Space) =>
@@ -70,14 +79,26 @@ export function StyleNet({ box, piece, draft, edits }: StyleNetProps) {
   };
   const selected = place.edge === undefined ? names.panel(place.panel) : names.edge(place.panel, place.edge);
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: the drawing inside has the focus and is heard here; lists beside it do the same
-    // biome-ignore lint/a11y/useKeyWithClickEvents: arrows are heard on their way to the drawing
-    <div className="style-net" onClick={onClick} onKeyDownCapture={onKeyDown}>
-      <DrawingView draw={draw} over={over} />
-      <p className="caption soft">{words.netHelp}</p>
-      <p role="status" className="said-only">
-        {selected}
-      </p>
-    </div>
+    <>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the drawing inside has the focus and is heard here; lists beside it do the same */}
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: arrows are heard on their way to the drawing */}
+      <div className="style-net" onClick={onClick} onKeyDownCapture={onKeyDown}>
+        <DrawingView
+          draw={draw}
+          under={tracing.under}
+          over={(at) => (
+            <>
+              {over(at)}
+              {tracing.over(at)}
+            </>
+          )}
+        />
+        <p className="caption soft">{words.netHelp}</p>
+        <p role="status" className="said-only">
+          {selected}
+        </p>
+      </div>
+      {tracing.tools}
+    </>
   );
 }

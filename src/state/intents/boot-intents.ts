@@ -1,5 +1,12 @@
 import { sortRows, TABLES } from '../../../shared/tables';
-import type { Change, Result, StorageEvent, StorageFault, WorkbookStorage } from '../../storage/port';
+import type {
+  Change,
+  Result,
+  StorageEvent,
+  StorageFault,
+  TraceShelf,
+  WorkbookStorage,
+} from '../../storage/port';
 import { dayOf } from '../keeping/day-of';
 import type { Keeping } from '../keeping/keeping';
 import { readHistory } from '../keeping/kept-history';
@@ -14,7 +21,14 @@ import type { Workshop } from '../workshop';
 
 type BootIntents = Pick<
   WorkbookIntents,
-  'boot' | 'keepNow' | 'acceptLoss' | 'carryOnInMemory' | 'eraseEverything' | 'keeping' | 'sharingDesk'
+  | 'boot'
+  | 'keepNow'
+  | 'acceptLoss'
+  | 'carryOnInMemory'
+  | 'eraseEverything'
+  | 'keeping'
+  | 'traces'
+  | 'sharingDesk'
 >;
 
 /** Things lie in the bin for so many days on which the app was opened. Source: our own. */
@@ -30,6 +44,7 @@ export function bootIntents(shop: Workshop): BootIntents {
     boot,
     keeping: desks.keeping,
     sharingDesk: desks.sharingDesk,
+    traces: desks.traces,
     carryOnInMemory,
     keepNow: () => shop.saver.keepNow(),
 
@@ -44,6 +59,10 @@ export function bootIntents(shop: Workshop): BootIntents {
       const erased = await shop.storage.eraseAll();
       if (!erased.ok) return erased;
       shop.ports.journal.clear();
+      await desks
+        .traces()
+        .then((traces) => traces.dropAll())
+        .catch(() => undefined);
       await loadFrom(shop.storage);
       // The maker has just cleared the table; no example is put on it unasked.
       shop.set({ fresh: false });
@@ -186,7 +205,16 @@ function fetchedDesks(shop: Workshop) {
     return desk;
   };
 
-  return { keeping, sharingDesk, keptAlready: () => kept };
+  let shelf: Promise<TraceShelf> | null = null;
+  const traces = () => {
+    shelf ??= shop.ports.traces?.() ?? Promise.reject(new Error('pictures can’t be kept here'));
+    shelf.catch(() => {
+      shelf = null;
+    });
+    return shelf;
+  };
+
+  return { keeping, sharingDesk, traces, keptAlready: () => kept };
 }
 
 const unfetched = (why: unknown): Result<WorkbookStorage> => ({

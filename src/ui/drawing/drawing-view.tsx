@@ -36,6 +36,8 @@ interface DrawingViewProps {
   readonly stale?: boolean;
   /** `still` for a picture that is looked at whole. */
   readonly still?: boolean;
+  /** Laid on the card, under everything that is touched or read; told the same. */
+  readonly under?: (place: (card: At) => At) => ReactNode;
   /** Laid over the drawing; told where a point of the card, in millimeters, comes to be in it. */
   readonly over?: (place: (card: At) => At) => ReactNode;
 }
@@ -55,6 +57,7 @@ export function DrawingView({
   stale = false,
   still = false,
   over,
+  under,
 }: DrawingViewProps) {
   const words = useWords().drawing;
   const ruler = useRuler();
@@ -75,6 +78,7 @@ export function DrawingView({
   const view = usePanZoom(svg, shown, setGaze, drawn);
   const { marks, heightMm, origin, scale } = drawing;
   const flip = useCallback(([x, y]: At): At => [x, heightMm - y], [heightMm]);
+  const placeOfCard = ([x, y]: At): At => flip([origin[0] + x * scale, origin[1] + y * scale]);
 
   const [width, height] = [pane.width / PX_PER_MM, pane.height / PX_PER_MM];
   const window = {
@@ -102,9 +106,10 @@ export function DrawingView({
         <HatchPatterns name={name} />
         <MatGrid window={window} stepMm={matStepMm(ruler) * drawing.scale} from={flip(origin)} />
         <InkedMarks marks={marks} flip={flip} name={name} lit={lit} />
+        {under?.(placeOfCard)}
         <TouchMarks marks={marks} flip={flip} onLight={onLight} />
         <DrawnWords marks={marks} flip={flip} lit={lit} onLight={onLight} />
-        {over?.(([x, y]) => flip([origin[0] + x * scale, origin[1] + y * scale]))}
+        {over?.(placeOfCard)}
       </svg>
       {!still && (
         <figcaption className="drawing-foot">

@@ -15,11 +15,13 @@ import { hoursMessages, runMessages } from './run';
 import { seasonMessages } from './season';
 import { sheetsMessages } from './sheets';
 import { shoppingMessages } from './shopping';
+import { tracingMessages } from './tracing';
 import { visitMessages } from './visit';
 
 export const makingMessages = {
   contents: contentsMessages,
   box: boxMessages,
+  tracing: tracingMessages,
   marks: marksMessages,
   dressing: dressingMessages,
   event: eventMessages,

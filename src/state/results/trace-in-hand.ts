@@ -1,0 +1,86 @@
+import { useCallback, useEffect, useRef, useState } from 'react';
+import type { TracePicture, TracePlace } from '../../core/trace';
+import { useWorkbook } from '../use-workbook';
+
+/** A press of a slider is kept once the hand rests, not at every step. source: our own, milliseconds */
+const RESTS = 400;
+
+export interface TraceInHand {
+  /** Null: none was added, or it is not read yet. */
+  readonly picture: TracePicture | null;
+  readonly add: (picture: TracePicture) => void;
+  readonly lay: (place: TracePlace) => void;
+  readonly remove: () => void;
+  /** It could not be kept, and is gone with this page. */
+  readonly unkept: boolean;
+}
+
+/** The picture that lies under the net of this box, on this device alone. */
+export function useTrace(id: string): TraceInHand {
+  const traces = useWorkbook((state) => state.traces);
+  const [picture, setPicture] = useState<TracePicture | null>(null);
+  const [unkept, setUnkept] = useState(false);
+  const waiting = useRef<{ readonly timer: number; readonly keep: () => void } | null>(null);
+
+  useEffect(() => {
+    let wanted = true;
+    traces()
+      .then((shelf) => shelf.read(id))
+      .then(
+        (found) => wanted && setPicture((now) => now ?? found),
+        () => undefined,
+      );
+    return () => {
+      wanted = false;
+      // What was laid a moment ago is kept before the page goes.
+      if (waiting.current) {
+        clearTimeout(waiting.current.timer);
+        waiting.current.keep();
+        waiting.current = null;
+      }
+    };
+  }, [traces, id]);
+
+  const keep = useCallback(
+    (next: TracePicture) =>
+      void traces()
+        .then((shelf) => shelf.keep(id, next))
+        .then(
+          () => setUnkept(false),
+          () => setUnkept(true),
+        ),
+    [traces, id],
+  );
+  const forget = () => {
+    if (waiting.current) clearTimeout(waiting.current.timer);
+    waiting.current = null;
+  };
+  return {
+    picture,
+    unkept,
+    add: (next) => {
+      forget();
+      setPicture(next);
+      keep(next);
+    },
+    lay: (place) => {
+      if (!picture) return;
+      const next = { ...picture, place };
+      setPicture(next);
+      forget();
+      const now = () => {
+        waiting.current = null;
+        keep(next);
+      };
+      waiting.current = { timer: window.setTimeout(now, RESTS), keep: () => keep(next) };
+    },
+    remove: () => {
+      forget();
+      setPicture(null);
+      setUnkept(false);
+      void traces()
+        .then((shelf) => shelf.drop(id))
+        .catch(() => undefined);
+    },
+  };
+}
