@@ -1,4 +1,4 @@
-export { type PictureHead, type PictureKind, type PictureRefusal, readPictureHead } from './picture-head';
+export { type PictureRefusal, readPictureHead } from './picture-head';
 export {
   type Corner,
   firstPlace,

@@ -1,10 +1,10 @@
 /** What a picture file is, told by its first bytes and never by its name. */
-export type PictureKind = 'png' | 'jpeg' | 'webp' | 'svg';
+type PictureKind = 'png' | 'jpeg' | 'webp' | 'svg';
 
 /** Why a file is not taken as a picture to draw over. */
 export type PictureRefusal = 'unknown' | 'too-large' | 'too-many-pixels' | 'tangled';
 
-export interface PictureHead {
+interface PictureHead {
   readonly kind: PictureKind;
   /** Null for an outline, which has no pixels of its own. */
   readonly pixels: readonly [wide: number, high: number] | null;
