@@ -64,6 +64,10 @@ test('on a small phone, upright and on its side, a step shows its picture and ev
     for (let step = 0; step < 4; step++) {
       await expect(picture).toBeInViewport({ ratio: 0.9 });
       await expect(acts).toBeInViewport({ ratio: 0.99 });
+      // The buttons stand below the picture, and hide nothing of it; on a wide screen they stand beside it.
+      const [drawn, pressed] = [await picture.boundingBox(), await acts.boundingBox()];
+      const below = width < 1024 ? (pressed?.y ?? 0) + 1 : height;
+      expect((drawn?.y ?? 0) + (drawn?.height ?? height), `${width} × ${height}`).toBeLessThanOrEqual(below);
       places.push([await one.boundingBox(), await next.boundingBox()]);
       await next.click();
     }

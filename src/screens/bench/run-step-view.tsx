@@ -83,6 +83,14 @@ export function RunStepView(props: RunStepViewProps) {
         )}
         <h2>{setFractions(said.headline)}</h2>
         {sameFence(progress, before) && <p className="run-same">{words.run.sameSetting}</p>}
+      </header>
+      <div className="bench-step-picture">
+        <RunPicture {...{ step, plan, recipes, tool, visiting }} />
+      </div>
+      <div className="bench-step-words">
+        {cautionsAt(step).map((code) => (
+          <Care key={code} code={code} />
+        ))}
         {details.map((detail) => (
           <p key={detail}>{setFractions(detail)}</p>
         ))}
@@ -95,14 +103,6 @@ export function RunStepView(props: RunStepViewProps) {
               : ''}
           </p>
         )}
-      </header>
-      <div className="bench-step-picture">
-        <RunPicture {...{ step, plan, recipes, tool, visiting }} />
-      </div>
-      <div className="bench-step-words">
-        {cautionsAt(step).map((code) => (
-          <Care key={code} code={code} />
-        ))}
         {!confirmed && <p className="run-unconfirmed">{words.run.noneConfirmed}</p>}
         <div className="bench-tools screen-only">
           <Button
