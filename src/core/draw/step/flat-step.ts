@@ -11,6 +11,7 @@ import {
 import type { Point } from '../../net/types';
 import { type At, boxRing } from '../../plane';
 import { toMm } from '../../units/ticks';
+import { textWidthMm } from '../strokes/letters';
 import { areaMark, centredText, lineMark } from '../strokes/marks';
 import { drawFlipArrow, drawTurnArrow } from '../strokes/turn-arrow';
 import type { Ink, Mark } from '../strokes/types';
@@ -90,15 +91,18 @@ const scoreInk = ({ program }: StepPicture): Ink =>
   program.faceUp === 'outside' ? 'score-mountain' : 'score-valley';
 
 const FENCE_MM = 5; // width of the fence bar, mm on paper
+const WORD = 'fence';
 const BEYOND = 3; // how far the bar stands out beyond the card
 
 function drawFence([across, up]: At, { fence = 'left' }: BenchTool, textMm: number): Mark[] {
   const left = fence === 'left' ? -FENCE_MM : across;
-  const bar = { left, right: left + FENCE_MM, bottom: -BEYOND, top: up + BEYOND };
+  // On a narrow card the bar is as long as its word.
+  const half = Math.max(up / 2 + BEYOND, textWidthMm(WORD, textMm) / 2 + 1);
+  const bar = { left, right: left + FENCE_MM, bottom: up / 2 - half, top: up / 2 + half };
   const [first = [0, 0]] = boxRing(bar);
   return [
     lineMark('guide', [...boxRing(bar), first]),
-    centredText('fence', [left + FENCE_MM / 2, up / 2], textMm, { turnDeg: 90 }),
+    centredText(WORD, [left + FENCE_MM / 2, up / 2], textMm, { turnDeg: 90 }),
   ];
 }
 
