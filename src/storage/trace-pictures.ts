@@ -18,7 +18,7 @@ interface Kept {
 export function openTraces(now: () => number, name = DATABASE): TraceShelf {
   const database = new Dexie(name);
   database.version(1).stores({ pictures: 'id, at' });
-  const pictures = database.table('pictures') as Table<Kept, string>;
+  const pictures: Table<Kept, string> = database.table('pictures');
   return {
     read: async (id) => (await pictures.get(id))?.picture ?? null,
     keep: async (id, picture) => {

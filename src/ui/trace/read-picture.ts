@@ -66,7 +66,7 @@ async function drawnAgain(file: Blob, outline: boolean): Promise<Omit<TracePictu
 const textAddress = (file: Blob): Promise<string> =>
   new Promise((resolve, reject) => {
     const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result));
+    reader.onload = () => resolve(reader.result as string);
     reader.onerror = () => reject(new Error('the file can’t be read'));
     reader.readAsDataURL(file);
   });

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import type { Corner, TracePicture, TracePlace } from '../../core/trace';
 import { TraceHands } from './trace-hands';
 import { TraceTools } from './trace-tools';
@@ -42,33 +42,12 @@ interface Tracing {
 export function useTracing(trace: Trace, net: TracedNet): Tracing {
   const { picture, lay } = trace;
   const [hand, setHand] = useState<Hand>(IDLE);
-  const address = useAddressOf(picture);
   return {
-    under: (at) =>
-      picture?.place.shown && address !== null ? (
-        <TraceUnder picture={picture} address={address} at={at} />
-      ) : null,
+    under: (at) => (picture?.place.shown ? <TraceUnder picture={picture} at={at} /> : null),
     over: (at) =>
       picture && hand.does !== 'nothing' ? (
         <TraceHands hand={hand} onHand={setHand} place={picture.place} onLay={lay} at={at} />
       ) : null,
     tools: <TraceTools trace={trace} net={net} hand={hand} onHand={setHand} />,
   };
-}
-
-/** An address for the picture as long as it is shown; moving it makes no new one. */
-function useAddressOf(picture: TracePicture | null): string | null {
-  const [address, setAddress] = useState<string | null>(null);
-  const bytes = picture?.bytes;
-  const type = picture?.type ?? '';
-  useEffect(() => {
-    if (bytes === undefined) return;
-    const made = URL.createObjectURL(new Blob([bytes], { type }));
-    setAddress(made);
-    return () => {
-      setAddress(null);
-      URL.revokeObjectURL(made);
-    };
-  }, [bytes, type]);
-  return address;
 }
