@@ -119,3 +119,41 @@ describe('an event whose box has no paper', () => {
     expect(await within(sum).findByText('$12.99')).toBeVisible();
   });
 });
+
+test('spares are counted from how true the marks are, said in full, and taken back', async () => {
+  const workbook = await workbookWithDemo();
+  workbook.getState().edit('recipes', 'seed-box', 'Style', (recipe) => ({
+    ...recipe,
+    styleId: 'star-box',
+    sizesMm: {},
+  }));
+  await openApp(EVENT, workbook);
+  const user = userEvent.setup();
+  const spares = () => workbook.getState().rows.events.get('seed-swap-supper')?.spares;
+  const from = await screen.findByRole('combobox', { name: 'Count spares from' });
+  expect(from).toHaveDisplayValue('a percentage');
+  await user.selectOptions(from, 'my accuracy, ±1/32 in');
+  expect(spares()).toMatchObject({ percent: 10, offByMm: 0.79375 });
+  expect(from).toHaveAccessibleDescription(/on average/);
+  // 23 of 24 stars close there, said as 95 of 100: 40 ÷ .95 = 42.1.
+  expect(await screen.findByText('to make: 40 needed + 3 spares')).toBeVisible();
+  await user.click(screen.getAllByText('How we got this')[0]!);
+  expect(screen.getByText(/95 of 100 close\. 40 × 100 ÷ 95, rounded up, is 43, so 3 more\./)).toBeVisible();
+  await user.selectOptions(from, 'a percentage');
+  expect(spares()).not.toHaveProperty('offByMm');
+  expect(await screen.findByText('to make: 40 needed + 4 spares')).toBeVisible();
+});
+
+test('a box whose fit is not known keeps the percentage, and the page says so', async () => {
+  const workbook = await workbookWithDemo();
+  workbook.getState().edit('recipes', 'seed-box', 'Style', (recipe) => ({
+    ...recipe,
+    styleId: 'tray',
+    sizesMm: {},
+  }));
+  await openApp(EVENT, workbook);
+  const from = await screen.findByRole('combobox', { name: 'Count spares from' });
+  await userEvent.setup().selectOptions(from, 'my accuracy, ±1/64 in');
+  expect(await screen.findByText(/We know no fit of this style/)).toBeVisible();
+  expect(screen.getByText('to make: 40 needed + 4 spares')).toBeVisible();
+});

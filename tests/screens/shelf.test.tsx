@@ -3,7 +3,7 @@ import { act, screen, within } from '@testing-library/react';
 import { userEvent } from '@testing-library/user-event';
 import { describe, expect, test, vi } from 'vitest';
 import { openTab, World } from '../state/open-tab';
-import { openApp } from './open-app';
+import { openApp, workbookWithDemo } from './open-app';
 
 describe('an empty shelf', () => {
   test('offers the demo, and a box of one’s own in one press', async () => {
@@ -40,6 +40,18 @@ test('a first visitor who goes to a box of her own before the example has come i
 });
 
 describe('the shelf', () => {
+  test('shows what was asked for alone where spares go by accuracy, which only the plan counts', async () => {
+    const workbook = await workbookWithDemo();
+    workbook.getState().edit('events', 'seed-swap-supper', 'Spares', (event) => ({
+      ...event,
+      spares: { percent: 10, atLeast: 0, offByMm: 0.79375 },
+    }));
+    await openApp('/', workbook);
+    expect(
+      await screen.findByRole('link', { name: /^Village seed-swap supper March 20, 2027 40$/ }),
+    ).toBeVisible();
+  });
+
   test('shows boxes, events, paper, tape and tools', async () => {
     await openApp('/');
     expect(await screen.findByRole('link', { name: /^Seed box Open-top box/ })).toBeVisible();

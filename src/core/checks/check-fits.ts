@@ -1,7 +1,8 @@
+import { closeOfHundred } from '../net/closing-share';
 import { fitsOf, type MeasuredFit } from '../net/lay-fits';
 import type { BoxNet } from '../net/types';
 import type { BoxStyle } from '../styles/language/types';
-import { inches, type Ticks, ticks, toMm } from '../units/ticks';
+import { inches, type Ticks, ticks } from '../units/ticks';
 import type { Finding } from './finding';
 
 /** Every fit of a style at the sizes of a box, the one with the least play for each mark first. */
@@ -42,7 +43,7 @@ const NAMED = 2;
  */
 export function truestMarks(style: BoxStyle, box: BoxNet, offBy: Ticks): Finding[] {
   const fits = measureFits(style, box);
-  const share = Math.floor(100 * closingShare(fits, offBy));
+  const share = closeOfHundred(fits, offBy);
   return fits
     .filter(({ eachMark }) => eachMark >= 0 && eachMark < EASY)
     .slice(0, NAMED)
@@ -56,21 +57,4 @@ export function truestMarks(style: BoxStyle, box: BoxNet, offBy: Ticks): Finding
         remedy: fit.saves,
       }),
     );
-}
-
-/** The share of boxes whose fits all close when each mark is off by up to `offBy` either way, all alike likely: fits share no marks, so their shares multiply. */
-export const closingShare = (fits: readonly MeasuredFit[], offBy: Ticks): number =>
-  fits.reduce((share, { clear, fit }) => share * shareOfFit(toMm(clear), fit.marks, toMm(offBy)), 1);
-
-/** The sum of so many even errors stays below what is clear: Irwin 1927, Hall 1927. */
-function shareOfFit(clearMm: number, marks: number, offByMm: number): number {
-  if (offByMm <= 0) return clearMm >= 0 ? 1 : 0;
-  const at = Math.max(0, Math.min(marks, (clearMm / offByMm + marks) / 2));
-  let [sum, chosen, factorial] = [0, 1, 1];
-  for (let k = 0; k <= Math.floor(at); k++) {
-    sum += (k % 2 === 0 ? 1 : -1) * chosen * (at - k) ** marks;
-    chosen = (chosen * (marks - k)) / (k + 1);
-  }
-  for (let k = 2; k <= marks; k++) factorial *= k;
-  return Math.max(0, Math.min(1, sum / factorial));
 }

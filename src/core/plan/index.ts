@@ -17,6 +17,7 @@ export type { CarriedLine, CarryPlan } from './carry/plan-carry';
 export type { BringItem } from './class/bring';
 export type { LessonPlan, LessonStep } from './class/lesson';
 export { lessonOf, USUAL_LESSON } from './class/usual-lesson';
+export { ACCURACIES, nameAccuracy } from './event/accuracy';
 export type { AskingPrice } from './event/asking';
 export { type BoxBeside, boxBeside } from './event/box-beside';
 export { netOfRecipe, styleOfRecipe } from './event/event-boxes';

@@ -26,7 +26,7 @@ const eventLine = z.strictObject({
     .optional(),
 });
 
-/** What is spoiled on the way: a share of the order, never less than so many; or each act's own share, one on the other. */
+/** What is spoiled on the way: a share of the order, never less than so many; each act's own share, one on the other; or what does not close. */
 const spares = z.strictObject({
   percent,
   atLeast: count,
@@ -36,6 +36,8 @@ const spares = z.strictObject({
     .optional(),
   /** Pieces to practice on, once for each recipe of the event. */
   practice: whole(0, 100).optional(),
+  /** Spares by the share of boxes that close when every mark is off by up to this either way, in place of the percentage. */
+  offByMm: lengthMm.optional(),
 });
 
 /** How fast the maker works; whatever is left out is common practice. */

@@ -1,9 +1,10 @@
 import type { ReactNode } from 'react';
 import type { FavorEvent } from '../../../shared/workbook';
-import type { EventPlan } from '../../core/plan';
+import { ACCURACIES, type EventPlan, nameAccuracy } from '../../core/plan';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/fields/count-stepper';
+import { useRuler } from '../../ui/fields/measure';
 import { NumberField } from '../../ui/fields/number-field';
 import { SelectField, TextField } from '../../ui/fields/text-field';
 import type { MendOf } from '../../ui/frame/event-findings';
@@ -82,6 +83,7 @@ function EventRules({ event, edits }: { event: FavorEvent; edits: EventEdits }) 
     <section className="event-rules" aria-labelledby="event-rules-head">
       <h2 id="event-rules-head">{words.rules}</h2>
       <TextField label={words.date} type="date" value={event.date ?? ''} onChange={edits.setDate} />
+      <SparesSource event={event} edits={edits} />
       <NumberField
         label={words.spares}
         unit="%"
@@ -89,7 +91,7 @@ function EventRules({ event, edits }: { event: FavorEvent; edits: EventEdits }) 
         least={0}
         most={100}
         onChange={(percent) => edits.setSpares({ ...event.spares, percent })}
-        help={words.sparesHelp}
+        help={event.spares.offByMm === undefined ? words.sparesHelp : words.sparesOtherwise}
       />
       <div className="field">
         <span className="field-name">{words.atLeast}</span>
@@ -122,5 +124,27 @@ function EventRules({ event, edits }: { event: FavorEvent; edits: EventEdits }) 
         />
       )}
     </section>
+  );
+}
+
+const PERCENT = 'percent';
+
+/** Whether spares are a percentage or what does not close at the maker's accuracy; what an event has from the other unit stays offered. */
+function SparesSource({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
+  const words = usePageWords().event;
+  const offered = ACCURACIES[useRuler().unit].map(({ mm }) => mm);
+  const { offByMm, ...spares } = event.spares;
+  const all = offByMm === undefined || offered.includes(offByMm) ? offered : [...offered, offByMm];
+  return (
+    <SelectField
+      label={words.sparesFrom}
+      value={offByMm === undefined ? PERCENT : `${offByMm}`}
+      choices={[
+        { id: PERCENT, label: words.fromPercent },
+        ...all.map((mm) => ({ id: `${mm}`, label: words.fromAccuracy(nameAccuracy(mm)) })),
+      ]}
+      onChange={(id) => edits.setSpares(id === PERCENT ? spares : { ...spares, offByMm: Number(id) })}
+      help={offByMm === undefined ? undefined : words.sparesFromHelp}
+    />
   );
 }

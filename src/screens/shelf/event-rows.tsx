@@ -29,7 +29,8 @@ function EventRow({ event, place }: { event: FavorEvent; place: Place }) {
     event.kits ? addSpareKits(event.kits, count, event.spares) : addSpares(count, event.spares),
   );
   const ordered = counted.reduce((sum, each) => sum + each.ordered, 0);
-  const spares = counted.reduce((sum, each) => sum + each.spares, 0);
+  // Spares by accuracy are known once the boxes are planned; here only what was asked for is.
+  const spares = event.spares.offByMm === undefined ? counted.reduce((sum, each) => sum + each.spares, 0) : 0;
   const key = { table: 'events', id: event.id } as const;
   return (
     <li {...place} className="event-row">

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkFits, closingShare, measureFits, truestMarks } from '../../../src/core/checks/check-fits';
+import { checkFits, measureFits, truestMarks } from '../../../src/core/checks/check-fits';
 import { checkLimits } from '../../../src/core/checks/check-limits';
 import { layNet, newOptions, newSizes } from '../../../src/core/net';
+import { closingShare } from '../../../src/core/net/closing-share';
 import { type BoxStyle, STYLES, styleById } from '../../../src/core/styles';
 import { openTop } from '../../../src/core/styles/boxes/open-top';
 import { sleeveDrawer } from '../../../src/core/styles/boxes/sleeve-drawer';

@@ -24,7 +24,7 @@ const RULE: SparesRule = { percent: 10, atLeast: 0 };
 describe('how many are made', () => {
   // 10 % of 40 is 4: 44.
   test('ordered and spares by the percentage', () => {
-    expect(say(whyCount({ ...addSpares(40, RULE), again: 0 }, RULE))).toEqual([
+    expect(say(whyCount({ ...addSpares(40, RULE), again: 0, closes: null }, RULE))).toEqual([
       '40 needed + 4 spares = 44 to make.',
       'Spares: 10% of 40, rounded up, are 4.',
     ]);
@@ -42,7 +42,13 @@ describe('how many are made', () => {
       practice: 2,
     };
     const counted = addSpares(12, rule);
-    const line = { ...counted, again: 1, spares: counted.spares + 1, making: counted.making + 1 };
+    const line = {
+      ...counted,
+      again: 1,
+      closes: null,
+      spares: counted.spares + 1,
+      making: counted.making + 1,
+    };
     expect(say(whyCount(line, rule))).toEqual([
       '12 needed + 6 spares + 2 for practice = 20 to make.',
       'Spares: 10% of 12, rounded up, are 2.',
@@ -55,15 +61,45 @@ describe('how many are made', () => {
 
   // 10 % of 12 kits is 2 kits, of 3 boxes each: 36 + 6.
   test('whole kits of a class', () => {
-    expect(say(whyCount({ ...addSpareKits(12, 3, RULE), again: 0 }, RULE))).toEqual([
+    expect(say(whyCount({ ...addSpareKits(12, 3, RULE), again: 0, closes: null }, RULE))).toEqual([
       '12 kits × 3 in each = 36 ordered.',
       '36 needed + 6 spares = 42 to make.',
       'Spares: 10% of 12 kits, rounded up, are 2.',
     ]);
   });
 
+  // 40 × 100 ÷ 96 = 41.67, so 42. 12 kits × 100 ÷ 90 = 13.33, so 14.
+  test('what does not close at an accuracy, in boxes and in kits', () => {
+    const rule: SparesRule = { percent: 10, atLeast: 0, offByMm: 0.79375 };
+    expect(say(whyCount({ ...addSpares(40, rule, 96), again: 0, closes: 96 }, rule))).toEqual([
+      '40 needed + 2 spares = 42 to make.',
+      'Spares: with every mark off by up to 1/32 in, 96 of 100 close. 40 × 100 ÷ 96, rounded up, is 42, so 2 more.',
+    ]);
+    expect(say(whyCount({ ...addSpareKits(12, 3, rule, 90), again: 0, closes: 90 }, rule)).slice(1)).toEqual([
+      '36 needed + 6 spares = 42 to make.',
+      'Spares: with every mark off by up to 1/32 in, 90 of 100 boxes close. 12 kits × 100 ÷ 90, rounded up, is 14, so 2 more.',
+    ]);
+    const atLeast = { ...rule, atLeast: 3 };
+    expect(say(whyCount({ ...addSpares(40, atLeast, 96), again: 0, closes: 96 }, atLeast)).slice(2)).toEqual([
+      'Spares: at least 3.',
+      'We use the largest of these, which is 3.',
+    ]);
+  });
+
+  test('the percentage stands where no fit is known or too few close, and says so', () => {
+    const rule: SparesRule = { percent: 10, atLeast: 0, offByMm: 0.4 };
+    expect(say(whyCount({ ...addSpares(40, rule), again: 0, closes: null }, rule)).slice(1)).toEqual([
+      'Spares: no fit of this style is known that your marks could spoil, so the percentage counts.',
+      'Spares: 10% of 40, rounded up, are 4.',
+    ]);
+    expect(say(whyCount({ ...addSpares(40, rule, 30), again: 0, closes: 30 }, rule)).slice(1)).toEqual([
+      'Spares: with every mark off by up to 0.4 mm, only 30 of 100 close. Spares can’t make up for that, so the percentage counts.',
+      'Spares: 10% of 40, rounded up, are 4.',
+    ]);
+  });
+
   test('a part is cut so many times a box', () => {
-    const line = { ...addSpares(40, RULE), again: 0 };
+    const line = { ...addSpares(40, RULE), again: 0, closes: null };
     expect(say(whyPart({ perBox: 2, count: 88 }, line, RULE))[0]).toBe('44 boxes × 2 = 88.');
     expect(say(whyPart({ perBox: 1, count: 44 }, line, RULE))[0]).toBe('One for each of 44 boxes.');
   });

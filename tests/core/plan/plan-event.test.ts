@@ -11,6 +11,8 @@ import { type EventPlan, leftOutOf, planEvent, type ShoppingRow, sayReason } fro
 import { REMARK_CODES } from '../../../src/core/plan/event/remarks';
 import { inches, spellLength, ticks, toInches, toMm } from '../../../src/core/units';
 import { sequenceCuts } from '../../../src/core/yield';
+import { swayFrom } from '../../../src/core/yield/stock/sway';
+import { SEED } from '../../seed';
 import { recordFault } from '../../setup/fault-record';
 
 const saved = workbookFile.parse(JSON.parse(readFileSync('demo-data/seed-swap-supper.json', 'utf8')));
@@ -209,6 +211,15 @@ describe('what stands in the way of an event', () => {
       file.events[0]!.terms = { ...terms, minimumMinor: 99_999_999 };
     },
     'price-missing': (file) => setAll(file.papers, { packs: [] }),
+    'closing-unknown': (file) => {
+      setAll(file.recipes, { styleId: 'tray', sizesMm: {} });
+      file.events[0]!.spares.offByMm = 0.79375;
+    },
+    // A fin top laid out true touches under its ridge: half of all errors are the wrong way.
+    'too-few-close': (file) => {
+      setAll(file.recipes, { styleId: 'fin-top', sizesMm: {} });
+      file.events[0]!.spares.offByMm = 0.79375;
+    },
   };
 
   it.each(Object.entries(TRIPS))('tells of %s', (code, change) => {
@@ -222,6 +233,41 @@ describe('what stands in the way of an event', () => {
   it('has a case for every remark, and makes none about the demo', () => {
     expect(Object.keys(TRIPS).toSorted()).toEqual(REMARK_CODES.toSorted());
     expect(plan().findings).toEqual([]);
+  });
+});
+
+describe('spares counted from how true the maker marks', () => {
+  const star: Change = (file) =>
+    setAll(file.recipes, { styleId: 'star-box', sizesMm: {}, options: {}, dressings: [] });
+  const offBy =
+    (offByMm: number): Change =>
+    (file) => {
+      line(file).dressingId = null;
+      file.events[0]!.spares = { percent: 50, atLeast: 0, offByMm };
+    };
+
+  // The star’s floor has 1/16 in clear over four marks. At 1/32 in it binds where four even errors come to more than two of their largest:
+  // the corner of a cube of four sides, 1 in 4! = 24. So 95.8 of 100 close, said as 95, and 40 ÷ .95 = 42.1. A plain loop tries it besides.
+  it('40 stars at 1/32 in take 43, whatever the percentage is', () => {
+    const made = plan(star, offBy(0.79375));
+    const sway = swayFrom(SEED);
+    const sum = () => sway() + sway() + sway() + sway();
+    const closed = Array.from({ length: 20_000 }, sum).filter((off) => off <= 3).length;
+    expect(Math.abs(closed / 200 - 100 * (1 - 1 / 24))).toBeLessThan(0.5);
+    expect(made.lines).toMatchObject([{ ordered: 40, spares: 3, making: 43, closes: 95 }]);
+  });
+
+  // Half as far off, all four the wrong way come to 1/16 in: what is clear.
+  it('40 stars at 1/64 in take no spares but the minimum', () => {
+    expect(plan(star, offBy(0.396875)).lines).toMatchObject([{ spares: 0, closes: 100 }]);
+    const least: Change = (file) => Object.assign(file.events[0]!.spares, { atLeast: 2 });
+    expect(plan(star, offBy(0.396875), least).lines).toMatchObject([{ spares: 2, making: 42 }]);
+  });
+
+  it('an event without an accuracy counts as ever', () => {
+    expect(plan(star, (file) => Object.assign(line(file), { dressingId: null })).lines).toMatchObject([
+      { spares: 4, closes: null },
+    ]);
   });
 });
 

@@ -76,3 +76,43 @@ describe('spares', () => {
     });
   });
 });
+
+describe('spares by the share that closes', () => {
+  const RULE = { percent: 10, atLeast: 0 };
+
+  // by hand: 40 ÷ .96 = 41.67; 40 ÷ .5 is 80, but at half the percentage stands; 40 ÷ .51 = 78.43
+  it.each([
+    [100, 40],
+    [99, 41],
+    [96, 42],
+    [94, 43],
+    [51, 79],
+    [50, 44],
+    [0, 44],
+  ])('%i of 100 close: 40 needed takes %i', (closes, making) => {
+    expect(addSpares(40, RULE, closes).making).toBe(making);
+  });
+
+  it('never makes fewer than the minimum, nor than the acts spoil', () => {
+    expect(addSpares(40, { ...RULE, atLeast: 5 }, 96).spares).toBe(5);
+    // 40 ÷ .9 = 44.4
+    expect(addSpares(40, { ...RULE, byAct: [{ act: 'cut', percent: 10 }] }, 96).spares).toBe(5);
+  });
+
+  it('makes spare kits whole: 12 kits of 3 boxes, 90 of 100 close, are 14 kits', () => {
+    expect(addSpareKits(12, 3, RULE, 90)).toMatchObject({ ordered: 36, spares: 6, making: 42 });
+  });
+
+  it('is the fewest of which, on average, enough close', () => {
+    const check = fc.property(
+      fc.integer({ min: 1, max: 100_000 }),
+      fc.integer({ min: 51, max: 100 }),
+      (n, closes) => {
+        const { making } = addSpares(n, RULE, closes);
+        expect(making * closes).toBeGreaterThanOrEqual(n * 100);
+        expect((making - 1) * closes).toBeLessThan(n * 100);
+      },
+    );
+    fc.assert(check, { seed: SEED });
+  });
+});

@@ -1,4 +1,6 @@
 import { type FlatSize, fitPiece } from '../../dress';
+import { closeOfHundred } from '../../net/closing-share';
+import { fitsOf } from '../../net/lay-fits';
 import { layNet } from '../../net/lay-net';
 import { ownBoxOf } from '../../net/own-net';
 import type { BoxNet } from '../../net/types';
@@ -9,14 +11,17 @@ import type { BoxStyle } from '../../styles/language/types';
 import { styleById } from '../../styles/registry';
 import type { Ticks } from '../../units';
 import { spoiledOfLine } from '../run/run-counts';
+import { nameAccuracy } from './accuracy';
 import { remark } from './remarks';
-import { addSpareKits, addSpares, type MakingCount } from './spares';
+import { addSpareKits, addSpares, canMakeUp, type MakingCount } from './spares';
 import type { EventFinding } from './types';
 
 /** One line of an event with all that its boxes are made from. */
 export interface EventBox extends MakingCount {
   /** Of the spares, those made because more were spoiled at the bench than the rule allowed for. */
   readonly again: number;
+  /** Of 100 such boxes, those that close at the accuracy the spares go by; null: they go by none, or the style has no fit that marks could spoil. */
+  readonly closes: number | null;
   readonly line: EventLine;
   readonly recipe: Recipe;
   readonly dressing: Dressing | null;
@@ -86,20 +91,44 @@ export function boxesOfEvent(
       return size ? [{ piece, size }] : [];
     });
     const paperId = line.paperId ?? recipe.paperId;
-    return [{ line, recipe, dressing, pieces, paperId, net, ...countLine(event, line) }];
+    const closes = closesOf(event, recipe, net);
+    findings.push(...findClosing(event, line, recipe, closes));
+    return [{ line, recipe, dressing, pieces, paperId, net, closes, ...countLine(event, line, closes) }];
   });
   return { boxes, findings };
+}
+
+function closesOf({ spares: { offByMm } }: FavorEvent, recipe: Recipe, net: BoxNet): number | null {
+  const style = styleOfRecipe(recipe);
+  if (offByMm === undefined || !style) return null;
+  const fits = fitsOf(style, net.values, net.options);
+  return fits.length === 0 ? null : closeOfHundred(fits, ticksOfMm(offByMm));
+}
+
+/** Where spares were to go by accuracy and cannot. */
+function findClosing(
+  { spares: { offByMm } }: FavorEvent,
+  line: EventLine,
+  { name }: Recipe,
+  closes: number | null,
+): readonly EventFinding[] {
+  if (offByMm === undefined) return [];
+  if (closes === null) return [remark('closing-unknown', line.id, name)];
+  if (canMakeUp(closes)) return [];
+  const facts = { offBy: { text: nameAccuracy(offByMm) }, closes: { count: closes } };
+  return [remark('too-few-close', line.id, name, facts)];
 }
 
 /** Practice is once for each recipe: with the first line that has it; a class shows some of each. Boxes spoiled beyond the spares are made again. */
 function countLine(
   { kits, lesson, lines, spares, run }: FavorEvent,
   line: EventLine,
+  closes: number | null,
 ): MakingCount & Pick<EventBox, 'again'> {
   const isFirst = lines.find(({ recipeId }) => recipeId === line.recipeId) === line;
   const shown = kits && lesson ? lesson.samples + lesson.demonstrations : 0;
   const rule = { ...spares, practice: (isFirst ? (spares.practice ?? 0) : 0) + shown };
-  const counted = kits ? addSpareKits(kits, line.count, rule) : addSpares(line.count, rule);
+  const counted = kits ? addSpareKits(kits, line.count, rule, closes) : addSpares(line.count, rule, closes);
   const again = Math.max(0, spoiledOfLine(run, line.id) - counted.spares);
   return { ...counted, again, spares: counted.spares + again, making: counted.making + again };
 }

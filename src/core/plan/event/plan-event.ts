@@ -145,7 +145,7 @@ function planLine(
   bench: ReturnType<typeof benchToolOf>,
   supplies: readonly Supply[],
 ): PlannedLine {
-  const { line, recipe, paperId, ordered, spares, practice, making, perKit, again } = box;
+  const { line, recipe, paperId, ordered, spares, practice, making, perKit, again, closes } = box;
   const fills = (supplyId: string | null) =>
     supplies.some(({ id, kind }) => id === supplyId && (kind === 'contents' || kind === 'wrap'));
   return {
@@ -160,6 +160,7 @@ function planLine(
     practice,
     making,
     again,
+    closes,
     perKit,
     tape: strips,
     acts: countBoxActs(box, bench, strips, fills),

@@ -1,4 +1,4 @@
-import type { Ticks } from '../../units';
+import type { Fact } from '../../units/reason';
 import type { EventFinding } from './types';
 
 /** Everything an event's plan may remark on. `{name}` stands for a length in the finding's facts. */
@@ -93,6 +93,16 @@ const REMARKS = {
     says: 'More boxes went wrong than you had spares, so you need to make more.',
     remedy: 'Buy what the list adds, then make them.',
   },
+  'closing-unknown': {
+    severity: 'note',
+    says: 'We know no fit of this style that your marks could spoil, so its spares go by the percentage.',
+    remedy: 'Check that the percentage suits this box.',
+  },
+  'too-few-close': {
+    severity: 'warn',
+    says: 'With every mark off by up to {offBy}, only {closes} of 100 of these boxes close. Spares can’t make up for that, so they go by the percentage.',
+    remedy: 'Mark more truly, use thinner card, or give the box more room.',
+  },
   'order-below-minimum': {
     severity: 'warn',
     says: 'The list is below the shop’s minimum order.',
@@ -133,5 +143,5 @@ export const remark = (
   code: RemarkCode,
   where: string,
   about: string,
-  facts: Readonly<Record<string, Ticks>> = {},
+  facts: Readonly<Record<string, Fact>> = {},
 ): EventFinding => ({ code, where, about, facts, ...REMARKS[code] });

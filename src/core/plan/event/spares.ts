@@ -26,27 +26,52 @@ export function addSpoilage(ordered: number, percents: readonly number[]): numbe
   return Number((BigInt(ordered) * hundreds + kept - 1n) / kept);
 }
 
-/** Spares for so many: the largest of the percentage rounded up, the least number, and what the acts spoil one on the other. */
-function sparesFor(ordered: number, { percent, atLeast, byAct = [] }: SparesRule): number {
+/** Spares make up for boxes that do not close only where more than half do: at half they are as many as the order, as many as a percentage can ask for. */
+export const canMakeUp = (closes: number): boolean => closes > 50;
+
+/** The fewest boxes of which, on average, so many close when `closes` of 100 do: 40 at 96 are 42. */
+export const beginFor = (ordered: number, closes: number): number => ceilDiv(ordered * 100, closes);
+
+/**
+ * Spares for so many: the largest of the percentage rounded up, the least number, and what the acts spoil one on the other. What does not
+ * close stands in for the percentage where the share that closes is known and spares can make up for the rest.
+ */
+function sparesFor(
+  ordered: number,
+  { percent, atLeast, byAct = [] }: SparesRule,
+  closes: number | null,
+): number {
   const spoiled =
     addSpoilage(
       ordered,
       byAct.map((act) => act.percent),
     ) - ordered;
-  return Math.max(atLeast, ceilDiv(ordered * percent, 100), spoiled);
+  const share =
+    closes !== null && canMakeUp(closes)
+      ? beginFor(ordered, closes) - ordered
+      : ceilDiv(ordered * percent, 100);
+  return Math.max(atLeast, share, spoiled);
 }
 
-/** Boxes to make for so many ordered: 40 at 10 % is 44. The rule is common practice, no source; integers throughout. */
-export function addSpares(ordered: number, rule: SparesRule): MakingCount {
-  const spares = sparesFor(ordered, rule);
+/**
+ * Boxes to make for so many ordered: 40 at 10 % is 44. The rule is common practice, no source; integers throughout. `closes` of 100 boxes
+ * close at the maker's accuracy, if spares go by that.
+ */
+export function addSpares(ordered: number, rule: SparesRule, closes: number | null = null): MakingCount {
+  const spares = sparesFor(ordered, rule, closes);
   const practice = rule.practice ?? 0;
   return { ordered, spares, practice, making: ordered + spares + practice, perKit: null };
 }
 
 /** The same for a class: spares are whole kits of so many boxes. */
-export function addSpareKits(kits: number, perKit: number, rule: SparesRule): MakingCount {
+export function addSpareKits(
+  kits: number,
+  perKit: number,
+  rule: SparesRule,
+  closes: number | null = null,
+): MakingCount {
   const ordered = kits * perKit;
-  const spares = sparesFor(kits, rule) * perKit;
+  const spares = sparesFor(kits, rule, closes) * perKit;
   const practice = rule.practice ?? 0;
   return { ordered, spares, practice, making: ordered + spares + practice, perKit };
 }

@@ -44,6 +44,8 @@ export interface TapeStrip {
 export interface PlannedLine extends MakingCount {
   /** Of the spares, those made because more were spoiled at the bench than the rule allowed for. */
   readonly again: number;
+  /** Of 100 such boxes, those that close at the accuracy the spares go by; null: they go by none, or the style has no fit that marks could spoil. */
+  readonly closes: number | null;
   readonly lineId: string;
   readonly recipeId: string;
   readonly name: string;

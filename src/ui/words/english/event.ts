@@ -11,6 +11,12 @@ export const eventMessages = {
   date: 'Date',
   spares: 'Spares',
   sparesHelp: 'Of every ten boxes one usually goes wrong or is given to someone unexpected.',
+  sparesOtherwise: 'Used for a box with no known fit, or if too few close.',
+  sparesFrom: 'Count spares from',
+  fromPercent: 'a percentage',
+  fromAccuracy: (offBy: string) => `my accuracy, ±${offBy}`,
+  sparesFromHelp:
+    'How far off your marks may be. We count how many boxes still close, and add enough that on average you get all you need. One batch may need more, so set a minimum too.',
   atLeast: 'Minimum spares',
   tape: 'Tape',
   noTape: 'none chosen',
@@ -36,7 +42,8 @@ export const eventMessages = {
   guests: 'Guests per table',
   onePerGuest: 'One favor per guest. These two set how many.',
   sparesHead: 'More about spares',
-  sparesWhy: 'We use the largest of three: a percentage, a minimum, or the mistakes expected at each step.',
+  sparesWhy:
+    'We use the largest of three: a percentage (or what your accuracy needs), a minimum, or the mistakes expected at each step.',
   practice: 'Practice boxes',
   practiceHelp: 'Per design, on top of spares. One is usual for a new design.',
   perAct: 'Mistakes at each step',
