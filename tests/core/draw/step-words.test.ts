@@ -34,6 +34,12 @@ const extent = (points: readonly (readonly [number, number])[]) => ({
   high: Math.max(...points.map(([, y]) => y)),
 });
 
+/** Letters of one word over another's, by more than the room round them. */
+const overlap = (a: ReturnType<typeof extent>, b: ReturnType<typeof extent>): boolean =>
+  Math.min(a.right, b.right) - Math.max(a.left, b.left) > SLACK_MM &&
+  Math.min(a.high, b.high) - Math.max(a.low, b.low) > SLACK_MM;
+const SLACK_MM = 0.6;
+
 /** The pictures of the compact card, of the roomy one, and of a phone. */
 const ROOMS = [
   { space: { widthMm: 27, heightMm: 15 }, textMm: 3.2, plain: true },
@@ -49,7 +55,7 @@ const bars = ({ marks }: Drawing) =>
     mark.kind === 'line' && mark.ink === 'guide' && mark.points.length === 5 ? [extent(mark.points)] : [],
   );
 
-describe('no word of a step’s picture leaves it', () => {
+describe('no word of a step’s picture leaves it, or lies over another', () => {
   it.each(STYLES.map((style) => [style.id, style] as const))('%s', (_, style) => {
     const net = layNet(style, { sizes: {}, caliperUm: 300 });
     for (const fence of ['left', 'right'] as const)
@@ -62,17 +68,20 @@ describe('no word of a step’s picture leaves it', () => {
               const where = `${card.piece.label}, ${step.headline} (${fence}, ${faceUp}, ${space.widthMm})`;
               expect(picture.widthMm, where).toBeLessThanOrEqual(space.widthMm * 1.001);
               expect(picture.heightMm, where).toBeLessThanOrEqual(space.heightMm * 1.001);
-              for (const text of texts(picture)) {
+              const words = texts(picture);
+              for (const [i, text] of words.entries()) {
                 const reach = reachOf(text);
-                const words = `${text.text}: ${where}`;
-                expect(reach.left, words).toBeGreaterThanOrEqual(0);
-                expect(reach.low, words).toBeGreaterThanOrEqual(0);
-                expect(reach.right, words).toBeLessThanOrEqual(picture.widthMm);
-                expect(reach.high, words).toBeLessThanOrEqual(picture.heightMm);
+                const word = `${text.text}: ${where}`;
+                expect(reach.left, word).toBeGreaterThanOrEqual(0);
+                expect(reach.low, word).toBeGreaterThanOrEqual(0);
+                expect(reach.right, word).toBeLessThanOrEqual(picture.widthMm);
+                expect(reach.high, word).toBeLessThanOrEqual(picture.heightMm);
+                const under = words.slice(i + 1).find((other) => overlap(reach, reachOf(other)));
+                expect(under?.text, word).toBeUndefined();
                 const [bar] = bars(picture);
                 if (text.text !== 'fence' || !bar) continue;
-                expect(reach.low, words).toBeGreaterThanOrEqual(bar.low);
-                expect(reach.high, words).toBeLessThanOrEqual(bar.high);
+                expect(reach.low, word).toBeGreaterThanOrEqual(bar.low);
+                expect(reach.high, word).toBeLessThanOrEqual(bar.high);
               }
             }
   });

@@ -9,10 +9,10 @@ import {
   sizeAsItLies,
 } from '../../bench';
 import type { Point } from '../../net/types';
-import { type At, boxRing } from '../../plane';
+import { type At, type Box, boxRing } from '../../plane';
 import { toMm } from '../../units/ticks';
 import { textWidthMm } from '../strokes/letters';
-import { areaMark, centredText, lineMark } from '../strokes/marks';
+import { areaMark, boxOfMarks, centredText, lineMark } from '../strokes/marks';
 import { drawFlipArrow, drawTurnArrow } from '../strokes/turn-arrow';
 import type { Ink, Mark } from '../strokes/types';
 import { drawStepNumbers } from './step-numbers';
@@ -40,6 +40,7 @@ export function drawFlatStep(state: StepState, picture: StepPicture): Mark[] {
   const [ring = [], ...holes] = [before.ring, ...before.holes].map((points) => points.map(corner));
   const parts = (ink: Ink, lines: BenchCard['slits'], on: BenchCard): Mark[] =>
     joinRuns(lines.flatMap((line) => partsOnCard(on, line))).map((run) => lineMark(ink, run.map(place)));
+  const numbers = picture.plain ? [] : drawStepNumbers(state.acts, size, card, picture);
   return [
     areaMark('paper', ring, undefined, holes),
     ...state.cutOff.map((points) => areaMark('waste', points.map(corner))),
@@ -52,9 +53,8 @@ export function drawFlatStep(state: StepState, picture: StepPicture): Mark[] {
       lineMark('cut', run.map(place)),
     ),
     ...(isFenced(state) ? drawFence(card, tool, (picture.plain ? 1 : 0.65) * picture.textMm) : []),
-    ...(picture.plain
-      ? []
-      : [...drawStepNumbers(state.acts, size, card, picture), ...drawMoves(state, card, picture)]),
+    ...numbers,
+    ...(picture.plain ? [] : drawMoves(state, card, picture, numbers)),
   ];
 }
 
@@ -106,23 +106,40 @@ function drawFence([across, up]: At, { fence = 'left' }: BenchTool, textMm: numb
   ];
 }
 
-// From the card to the middle of a turn arrow, without and with numbers off the near edge; from one arrow to the next. mm on paper
-const [ARROW_AWAY, ARROW_CLEAR, ARROW_STEP] = [10, 27, 18];
+// From the card to the middle of a turn arrow, without and with numbers beside it; below it; from one arrow to the next. mm on paper
+const [ARROW_AWAY, ARROW_CLEAR, ARROW_BELOW, ARROW_STEP] = [10, 27, 12, 18];
 
-/** Arrows for turns and flips, beside the card's far top corner. */
-function drawMoves({ moves, acts }: StepState, [across, up]: At, { tool, textMm }: StepPicture): Mark[] {
-  const isRight = tool.fence === 'right';
-  const isNumbered = acts.some((op) => op.op === 'slit' || (op.op === 'score' && op.span !== null));
-  const away = isNumbered ? ARROW_CLEAR : ARROW_AWAY;
-  return moves.flatMap((op, i) => {
-    const centre: At = [isRight ? -away : across + away, up - 4 - i * ARROW_STEP];
-    if (op.op !== 'turn') return drawFlipArrow(centre, 'flip', 0.65 * textMm);
-    const quarters = op.quarters === 3 ? -1 : op.quarters;
-    return drawTurnArrow(
-      centre,
-      quarters * (isRight ? -90 : 90),
-      op.quarters === 2 ? '½ turn' : '¼ turn',
-      0.65 * textMm,
-    );
-  });
+/** Arrows for turns and flips: beside the card's far top corner where they are clear of its numbers, else below the card. */
+function drawMoves(
+  { moves }: StepState,
+  [across, up]: At,
+  { tool, textMm }: StepPicture,
+  numbers: readonly Mark[],
+): Mark[] {
+  const seen = ([x, y]: At): At => [tool.fence === 'right' ? across - x : x, y];
+  const beside = (away: number) =>
+    arrowsAt(moves, tool, 0.65 * textMm, (i) => seen([across + away, up - 4 - i * ARROW_STEP]));
+  const taken = numbers.map((mark) => boxOfMarks([mark]));
+  const isClear = (arrows: readonly Mark[]) =>
+    arrows.every((arrow) => taken.every((box) => !overlap(boxOfMarks([arrow]), box)));
+  return (
+    [ARROW_AWAY, ARROW_CLEAR].map(beside).find(isClear) ??
+    arrowsAt(moves, tool, 0.65 * textMm, (i) => seen([ARROW_STEP / 2 + i * ARROW_STEP, -ARROW_BELOW]))
+  );
 }
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.left < b.right && b.left < a.right && a.bottom < b.top && b.bottom < a.top;
+
+const arrowsAt = (
+  moves: StepState['moves'],
+  { fence }: BenchTool,
+  sizeMm: number,
+  centre: (nth: number) => At,
+): Mark[] =>
+  moves.flatMap((op, i) => {
+    if (op.op !== 'turn') return drawFlipArrow(centre(i), 'flip', sizeMm);
+    const quarters = op.quarters === 3 ? -1 : op.quarters;
+    const words = op.quarters === 2 ? '½ turn' : '¼ turn';
+    return drawTurnArrow(centre(i), quarters * (fence === 'right' ? -90 : 90), words, sizeMm);
+  });

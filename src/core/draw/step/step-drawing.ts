@@ -45,10 +45,10 @@ export function drawStepToFit(
   // Numbers and arrows keep their size while the card shrinks, so a few rounds settle the scale.
   let scale = 1;
   let drawing = drawState(state, steps, step, { scale, textMm, plain });
-  for (let round = 0; round < 12; round++) {
+  for (let round = 0; round < 24; round++) {
     const fit = Math.min(space.widthMm / drawing.widthMm, space.heightMm / drawing.heightMm);
     if (fit >= 1 && (fit < 1.02 || round > 5)) break;
-    scale *= round > 5 ? Math.min(fit, 0.95) : fit;
+    scale *= round > 5 ? Math.min(fit, 0.9) : fit;
     drawing = drawState(state, steps, step, { scale, textMm, plain });
   }
   // Where the numbers alone take more than the space, the words have to do.

@@ -1,9 +1,11 @@
 import type { BenchOp, BenchTool } from '../../bench';
 import type { Blank } from '../../net/types';
 import type { At } from '../../plane';
+import type { Ruler } from '../../units';
 import { type Ticks, ticks, toMm } from '../../units/ticks';
 import { drawDimension } from '../strokes/dimension';
-import { lengthWords } from '../strokes/length-text';
+import { lengthWords, sizeWords } from '../strokes/length-text';
+import { boxOfMarks } from '../strokes/marks';
 import { marksAbove, marksAboveFromRight } from '../strokes/running-marks';
 import type { Mark } from '../strokes/types';
 import type { StepPicture } from './flat-step';
@@ -38,9 +40,13 @@ export function drawStepNumbers(
     op.op === 'slit' ? [op] : op.op === 'score' && op.span ? [op.span] : [],
   );
   const ends = unique(spans.flatMap(({ from, to }) => (from > 0 ? [from, to] : [to])));
-  const offNear = ends.flatMap((end, i) => {
-    const side = farSide + i * outwards[0] * NEXT_COLUMN;
-    return measured([side, 0], [side, toMm(end) * scale], outwards, end);
+  // Each stands outside of the one before it.
+  let side = farSide;
+  const offNear = ends.flatMap((end) => {
+    const marks = measured([side, 0], [side, toMm(end) * scale], outwards, end);
+    const { left, right } = boxOfMarks(marks);
+    side = tool.fence === 'right' ? left - CLEAR_MM : right + CLEAR_MM;
+    return marks;
   });
 
   const blank = acts.flatMap((op) =>
@@ -48,7 +54,7 @@ export function drawStepNumbers(
       ? [...measured([0, up], card, [0, 1], size.across), ...measured([across, 0], card, [1, 0], size.up)]
       : [],
   );
-  const corners = oneOfEachSize(acts).flatMap((op) => {
+  const corners = oneOfEachSize(acts, ruler).flatMap((op) => {
     const at = cornerPlace(op, card, tool);
     const [wide, high] = [toMm(op.across) * scale, toMm(op.up) * scale];
     const inwards: At = [at[0] === 0 ? 1 : -1, at[1] === 0 ? 1 : -1];
@@ -60,16 +66,16 @@ export function drawStepNumbers(
   return [...fromFence, ...offNear, ...blank, ...corners];
 }
 
-const NEXT_COLUMN = 14; // between two numbers off the near edge, mm on paper
+const CLEAR_MM = 1; // between two numbers off the near edge, mm on paper
 
 const unique = (lengths: readonly Ticks[]): readonly Ticks[] =>
   [...new Set(lengths)].sort((a, b) => a - b).map(ticks);
 
-const oneOfEachSize = (acts: readonly BenchOp[]): readonly CornerOp[] => {
+/** Corners whose sizes read alike are measured once. */
+const oneOfEachSize = (acts: readonly BenchOp[], ruler: Ruler): readonly CornerOp[] => {
   const corners = acts.filter((op): op is CornerOp => op.op === 'corner');
-  return corners.filter(
-    (op, i) => corners.findIndex((other) => other.across === op.across && other.up === op.up) === i,
-  );
+  const said = corners.map(({ across, up }) => sizeWords(across, up, ruler));
+  return corners.filter((_, i) => said.indexOf(said[i] ?? '') === i);
 };
 
 /** A corner of the card on paper; with the fence on the right, measured left is seen right. */

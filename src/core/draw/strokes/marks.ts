@@ -74,7 +74,7 @@ export const pointOfArc = ([x, y]: At, radius: number, deg: number): At => {
 };
 
 /** The box that everything drawn fills; arcs by points every few degrees. */
-const boxOfMarks = (marks: readonly Mark[]): Box => boxOf(marks.flatMap(outlineOf));
+export const boxOfMarks = (marks: readonly Mark[]): Box => boxOf(marks.flatMap(outlineOf));
 
 function outlineOf(mark: Mark): readonly At[] {
   switch (mark.kind) {
