@@ -1,5 +1,5 @@
 import { type Caution, cautionsOf } from '../../shared/catalogue';
-import type { Handout, Recipe } from '../../shared/workbook';
+import type { Dressing, Handout, Recipe } from '../../shared/workbook';
 import { type BoxCard, CAUTIONS, type CautionCode } from '../core/bench';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
 import type { BoxNet } from '../core/net/types';
@@ -100,9 +100,12 @@ export function handoutContent(input: HandoutInput): HandoutContent {
       say(
         'To use another paper, measure ten sheets together and divide by ten. Much thicker cardstock needs new sizes.',
       ),
-      ...recipe.dressings.map(({ name }) =>
+      ...recipe.dressings.filter(putsOn).map(({ name }) =>
         sayReason(
-          { says: 'Dressed as “{name}”: see the list of what goes on it.', facts: { name: { text: name } } },
+          {
+            says: 'Dressed as “{name}”: see the list of what goes on it.',
+            facts: { name: { text: name } },
+          },
           wording,
         ),
       ),
@@ -114,6 +117,9 @@ export function handoutContent(input: HandoutInput): HandoutContent {
     credits: recipe.handout?.credits ?? '',
   };
 }
+
+const putsOn = ({ pieces, ties = [], counted = [] }: Dressing): boolean =>
+  pieces.length + ties.length + counted.length > 0;
 
 /** Tips a maker hung on one step, by its id. */
 export const tipsOfStep = (recipe: Recipe, stepId: string): readonly string[] =>

@@ -1,19 +1,23 @@
-import { CAUTIONS } from '../core/bench';
+import { CAUTIONS, type CautionCode } from '../core/bench';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { lengthText } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
 import { PRINTED_STYLE } from './handout-style';
 import { drawFinished, looksOf } from './look-steps';
-import { TYPE_MM } from './print-document';
 import { stepPicture } from './step-picture';
 import { escapeXml, svgOf } from './svg';
+
+/** As wide as a phone, so that the numbers of the net keep their size there. */
+const PHONE = { space: { widthMm: 84, heightMm: 120 }, textMm: 3.6 };
 
 /** The handout as one HTML file that needs nothing else: for a phone, or to send. No script, no address but the recipe's own link. */
 export function handoutPage(input: HandoutInput): string {
   const { recipe, cards, ruler, link, photos } = input;
   const content = handoutContent(input);
   let drawn = 0;
+  /** Each caution stands at the first step that calls for it, and once more below all steps. */
+  const warned = new Set<CautionCode>();
   /** Names inside a page are used once: every picture brings its own. */
   const picture = (svg: string) => {
     drawn += 1;
@@ -55,16 +59,18 @@ export function handoutPage(input: HandoutInput): string {
         });
         const said = (className: string, lines: readonly string[]) =>
           lines.map((line) => `<p class="${className}">${escapeXml(setFractions(line))}</p>`).join('');
-        const notes = [
-          ...step.tips,
-          ...tipsOfStep(recipe, step.id),
-          ...step.cautions.map((code) => CAUTIONS[code]),
-        ];
+        const notes = [...step.tips, ...tipsOfStep(recipe, step.id)];
+        const cautions = step.cautions.filter((code) => !warned.has(code));
+        for (const code of cautions) warned.add(code);
         return [
           `<li><h3>${escapeXml(setFractions(step.headline))}</h3>`,
           marks.length > 0 ? `<ul class="marks">${marks.join('')}</ul>` : '',
           said('detail', step.details),
           said('note', notes),
+          said(
+            'care',
+            cautions.map((code) => CAUTIONS[code]),
+          ),
           step.template.length > 0
             ? `<details><summary>Every point of the curves, for those without the template</summary>${said('point', step.template)}</details>`
             : '',
@@ -72,9 +78,8 @@ export function handoutPage(input: HandoutInput): string {
           '</li>',
         ].join('');
       });
-      const space = { widthMm: 180, heightMm: 130 };
-      const look = { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp };
-      const flat = card.joins ? '' : picture(svgOf(drawNetToFit(card.piece, space, look)));
+      const look = { ruler, textMm: PHONE.textMm, faceUp: recipe.faceUp, show: { otherUnit: false } };
+      const flat = card.joins ? '' : picture(svgOf(drawNetToFit(card.piece, PHONE.space, look)));
       return `<h2>${escapeXml(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps')}</h2>${flat}<ol>${steps.join('')}</ol>`;
     }),
     ...looksOf(input).map(({ head, steps }) => {

@@ -43,6 +43,15 @@ describe('the handout as a page', () => {
     }
   });
 
+  it('warns of the blade at the first step that cuts, and once more below all steps', () => {
+    const page = parsed(handoutPage(inputOf(openTop)));
+    const said = [...page.querySelectorAll('p, li')].filter(
+      ({ textContent, children }) => children.length === 0 && textContent?.startsWith('Blade:'),
+    );
+    expect(said.map(({ tagName, className }) => `${tagName} ${className}`.trim())).toEqual(['P care', 'LI']);
+    expect(page.querySelector('.care')?.closest('li')?.querySelector('h3')?.textContent).toMatch(/^Cut /);
+  });
+
   // A reader who has only these words makes the same net: they are read back into a bench program.
   for (const ruler of [inch, metric])
     it.each(STYLES.map((style) => [style.id, style] as const))(
