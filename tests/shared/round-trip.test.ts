@@ -7,7 +7,7 @@ import { SEED } from '../seed';
 import { anyWorkbook } from './any-workbook';
 
 describe('a workbook in a file', () => {
-  test('comes back as it was written, from bytes', { timeout: 60_000 }, () => {
+  test('comes back as it was written, from bytes', { timeout: 120_000 }, () => {
     fc.assert(
       fc.property(anyWorkbook, (file) => {
         const reading = readWorkbook(new TextEncoder().encode(writeWorkbook(file)));
