@@ -17,7 +17,7 @@ const UNASKED =
   /OFL\.txt|README\.md|make-fonts\.mjs|\.woff2$|manifest|icon-|mark\.svg|^\/tour|left-out|vite-browser-external/;
 /** Wanted only where no worker can be had, in a frame of another site, for a second device, for British English, for a date the example has not, or after another file was lost; the solver that a mix does without. */
 const UNREACHED =
-  /highs|framed-page|exchange|browser-sharing|timetable-calendar|memory|british|search-family|search-styles|what-would-fit|sw\.js/;
+  /highs|framed-page|exchange|browser-sharing|timetable-calendar|memory|british|search-family|search-styles|search-answers|what-would-fit|sw\.js/;
 
 /** Something a maker does: where, and what she presses there. Each begins at an address, as after a reload. */
 interface Errand {
@@ -72,6 +72,8 @@ const ERRANDS: readonly Errand[] = [
   { at: '#/season', fresh: true, press: press(new RegExp(shelfMessages.shelf.openSeason)) },
   { at: `${EVENT}/event`, press: pasteGuests },
   { at: '#/new', press: bringStyle },
+  { at: '#/new', press: press(new RegExp(pickingMessages.drawWall)) },
+  { at: '#/bench/broken' },
   { at: `${EVENT}/sheets`, press: press(new RegExp(sheetsMessages.nestStart)) },
   { at: `${EVENT}/sheets`, press: press(new RegExp(sheetsMessages.mixStart)) },
 ];
