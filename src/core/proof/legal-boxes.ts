@@ -28,13 +28,17 @@ export function marksToTry(
 /** A box with its sizes mended by the fixes that the limits themselves offer; null where these lead nowhere. */
 export function mendSizes(style: BoxStyle, asked: AskedBox): AskedBox | null {
   let { sizes } = asked;
+  // Sizes met a second time would only lead round again: the same sizes are mended in the same way.
+  const met = new Set<string>();
   for (let turn = 0; turn < 12; turn++) {
     const { lengths } = nameValues(style, { ...asked, sizes });
     const stop = checkLimits(style, lengths, asked.mark, asked.options).find(
       ({ severity }) => severity === 'stop',
     );
     if (stop === undefined) return { ...asked, sizes };
-    if (stop.fix === undefined) return null;
+    const key = Object.values(sizes).join(' ');
+    if (stop.fix === undefined || met.has(key)) return null;
+    met.add(key);
     sizes = { ...sizes, [stop.fix.symbol]: stop.fix.value };
   }
   return null;
