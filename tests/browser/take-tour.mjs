@@ -55,6 +55,13 @@ try {
   await page.waitForTimeout(4000);
   await page.getByRole('heading', { name: /^Tall with a top/ }).evaluate((head) => head.scrollIntoView());
   await page.screenshot({ path: `${folder}/styles.png` });
+  await page.getByRole('button', { name: 'Start with a floor' }).click();
+  for (const edge of ['left', 'right', 'down', 'up']) {
+    await page.locator(`[data-panel=base][data-edge=${edge}]`).first().click();
+    await page.getByRole('button', { name: /^Wall/ }).first().click();
+  }
+  await page.waitForTimeout(1500);
+  await page.screenshot({ path: `${folder}/draw.png` });
 } finally {
   await launched.close();
   await server.close();

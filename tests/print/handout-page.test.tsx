@@ -46,7 +46,7 @@ describe('the handout as a page', () => {
   it('warns of the blade at the first step that cuts, and once more below all steps', () => {
     const page = parsed(handoutPage(inputOf(openTop)));
     const said = [...page.querySelectorAll('p, li')].filter(
-      ({ textContent, children }) => children.length === 0 && textContent?.startsWith('Blade:'),
+      ({ textContent, children }) => children.length === 0 && textContent.startsWith('Blade:'),
     );
     expect(said.map(({ tagName, className }) => `${tagName} ${className}`.trim())).toEqual(['P care', 'LI']);
     expect(page.querySelector('.care')?.closest('li')?.querySelector('h3')?.textContent).toMatch(/^Cut /);
