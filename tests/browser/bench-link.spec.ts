@@ -106,6 +106,8 @@ test('what carries rows is fetched when it is asked for, and by nobody before', 
   for (const name of ['sheets', 'shopping', 'bench'] as const) await workbook(page).turnTo(name);
   await page.goto('./#/keeping');
   await expect(page.getByRole('button', { name: 'Look for an exchange' })).toBeVisible();
+  // What is fetched late counts as well.
+  await page.waitForLoadState('networkidle');
   expect(scripts.length).toBeGreaterThan(3);
   expect(carries()).toBe(0);
   await page.getByRole('button', { name: 'Look for an exchange' }).click();

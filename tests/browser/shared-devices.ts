@@ -56,6 +56,7 @@ export async function joinBy(page: Page, link: string, name: string): Promise<vo
 
 /** On the page of a shared shelf: a link to the one event there is, for helpers or learners. */
 export async function linkFor(page: Page, whom: 'helpers' | 'learners'): Promise<string> {
+  await expect(page.getByText('Connected.')).toBeVisible();
   await page.getByRole('button', { name: `Make a link for ${whom}` }).click();
   const row = page.getByRole('listitem').filter({ hasText: `, for ${whom}` });
   await expect(row.getByText('shows the newest version.')).toBeVisible();

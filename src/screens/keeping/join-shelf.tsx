@@ -8,17 +8,21 @@ import { DeviceName } from './device-name';
 import { saveText } from './save-text';
 import { useSharingDesk } from './use-sharing';
 
-/** Opened by a link from another device: looked at first, joined only when the maker says so, and with a backup before. */
+/** Opened by a link from another device: looked at first, joined only when the maker says so, and with a backup before. What joins is fetched only then. */
 export function JoinShelf({ keeping }: { keeping: Keeping }) {
-  const words = useKeepingWords().sharing;
   const { pathname } = useLocation();
+  return pathname.startsWith('/join/') ? <Join keeping={keeping} pathname={pathname} /> : null;
+}
+
+function Join({ keeping, pathname }: { keeping: Keeping; pathname: string }) {
+  const words = useKeepingWords().sharing;
   const navigate = useNavigate();
   const desk = useSharingDesk();
   const sharing = useWorkbook((state) => state.sharing);
   const hasRows = useWorkbook((state) => Object.values(state.rows).some(({ size }) => size > 0));
   const [name, setName] = useState('');
   const [said, setSaid] = useState('');
-  if (!pathname.startsWith('/join/') || !desk) return null;
+  if (!desk) return null;
   const join = async () => {
     const there = await desk.isThere();
     if (there !== 'yes') {
