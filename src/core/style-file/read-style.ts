@@ -74,9 +74,13 @@ const ofField = ({
   refusal(
     code,
     path,
-    'In {path} the file has {found}. It needs {expected}.',
-    { path: path || 'the file', found, expected: SPELLINGS.get(expected) ?? expected },
-    'Change that line of the file.',
+    path === ''
+      ? 'This file has {found}. It needs {expected}.'
+      : 'In {path} the file has {found}. It needs {expected}.',
+    { path, found, expected: SPELLINGS.get(expected) ?? expected },
+    path === '' || path === 'format'
+      ? 'Choose a file that was saved as a style.'
+      : 'Change that line of the file.',
   );
 
 /** The parsed text, its header looked at; or why it is no style file. */
@@ -100,10 +104,11 @@ function parseFile(
   }
   const key = repeatedKey(text);
   if (key !== null) return gate('repeated-key', key, `“${key}” twice in one place`, 'each name once');
-  const header: Readonly<Record<string, unknown>> =
-    typeof data === 'object' && data !== null ? { ...data } : {};
+  if (typeof data !== 'object' || data === null || Array.isArray(data))
+    return gate('not-a-style', '', describeValue(data), 'a box style saved as JSON');
+  const header: Readonly<Record<string, unknown>> = { ...data };
   if (header['format'] !== STYLE_FORMAT)
-    return gate('not-a-style', 'format', describeValue(header['format'] ?? data), STYLE_FORMAT);
+    return gate('not-a-style', 'format', describeValue(header['format']), STYLE_FORMAT);
   const schema = header['schema'];
   if (typeof schema === 'number' && Number.isSafeInteger(schema) && schema > STYLE_SCHEMA)
     return gate('newer-schema', 'schema', `${schema}`, `at most ${STYLE_SCHEMA}`);

@@ -121,6 +121,17 @@ describe('a style as a file', () => {
   });
 });
 
+test('a file of another kind is named whole, and one without a format has none', () => {
+  const said = (text: string) => {
+    const reading = readStyle(text);
+    return reading.ok ? [] : reading.refusals.map(inWords);
+  };
+  expect(said('# A readme')).toEqual(['This file has "# A readme". It needs a box style saved as JSON.']);
+  expect(said('{"name": "package"}')).toEqual([
+    'In format the file has nothing. It needs crease-and-count-style.',
+  ]);
+});
+
 describe('what is no style is refused, with value, reason and remedy', () => {
   test.each([
     ['not-json', '{"format": '],
