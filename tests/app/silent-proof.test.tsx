@@ -21,7 +21,7 @@ test('a proof that is stopped before its worker has come is not said to have gon
   const before = result.current.told;
   act(() => result.current.proof.stop());
   await halfAMinute();
-  expect(result.current.proof.is).toBe('away');
+  expect(result.current.proof.is).toBe('stopped');
   expect(result.current.told).toBe(before);
 });
 

@@ -23,7 +23,7 @@ export function looseEnds(draft: Draft): readonly StyleRefusal[] {
           code: 'no-tab-at-corner',
           path: `${id}.${a}`,
           facts: { one: panelWords(one), other: panelWords(other) },
-          says: 'No tab holds the {one} and the {other} together where they meet.',
+          says: 'No tab holds the {one} and {other} panels together where they meet.',
           remedy: 'Add a glue tab on one of these edges, unless something else holds them.',
         },
       ];

@@ -5,8 +5,8 @@ import { noteMissingPart } from '../../state/results/unanswered';
 import { Button } from '../../ui/fields/button';
 import { FilePick } from '../../ui/fields/file-pick';
 import { StylePicture } from '../../ui/folded/style-picture';
+import { ReasonAndRemedy } from '../../ui/frame/reason-and-remedy';
 import { usePickingWords } from '../../ui/words/picking-words';
-import { ReasonAndRemedy } from './reason-and-remedy';
 import { RefusedFile } from './refused-file';
 import { StyleProofView } from './style-proof-view';
 

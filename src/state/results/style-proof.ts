@@ -7,8 +7,9 @@ import { noteUnanswered } from './unanswered';
 /** At how many sizes a style is tried before it is used. source: our own, as the published proof does */
 const SIZES_TRIED = 50;
 
-/** How a proof is: stopped or not to be had, on its way, or done. */
+/** How a proof is: stopped by its maker, not to be had, on its way, or done. */
 type ProofInSight =
+  | { readonly is: 'stopped' }
   | { readonly is: 'away' }
   | { readonly is: 'busy'; readonly done: number; readonly of: number }
   | { readonly is: 'done'; readonly proof: StyleProof };
@@ -17,7 +18,8 @@ type ProofInSight =
 export function useStyleProof(text: string): ProofInSight & { readonly stop: () => void } {
   const [told, setTold] = useState<{ readonly of: string; readonly sight: ProofInSight } | null>(null);
   const [stopped, setStopped] = useState<string | null>(null);
-  const runs = stopped !== text && typeof Worker !== 'undefined';
+  const isStopped = stopped === text;
+  const runs = !isStopped && typeof Worker !== 'undefined';
   useEffect(() => {
     if (!runs) return undefined;
     const tell = (sight: ProofInSight) => setTold({ of: text, sight });
@@ -35,8 +37,9 @@ export function useStyleProof(text: string): ProofInSight & { readonly stop: () 
     return end;
   }, [text, runs]);
   const begun: ProofInSight = { is: 'busy', done: 0, of: SIZES_TRIED };
-  const sight = !runs ? AWAY : told?.of === text ? told.sight : begun;
+  const sight = isStopped ? STOPPED : !runs ? AWAY : told?.of === text ? told.sight : begun;
   return { ...sight, stop: () => setStopped(text) };
 }
 
+const STOPPED: ProofInSight = { is: 'stopped' };
 const AWAY: ProofInSight = { is: 'away' };

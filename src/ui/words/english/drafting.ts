@@ -105,8 +105,11 @@ export const draftingMessages = {
   tried: (done: number, of: number) => `${done} of ${of} sizes tried`,
   stopTrying: 'Stop',
   allWell: (sizes: number) => `It folds well at all ${plural(sizes, 'size')} we tried.`,
+  foldsBut: (sizes: number) =>
+    `It folds well at all ${plural(sizes, 'size')} we tried. Still check this before you cut a batch:`,
   faulty: (faults: number) => `We found ${plural(faults, 'problem')}.`,
   at: (sizes: string) => `At ${sizes}`,
+  stopped: 'You stopped it before every size was tried.',
   notHere: 'We couldn’t try it just now. Press the button again.',
   notABox: 'Not a box yet',
   loose: 'Not finished',

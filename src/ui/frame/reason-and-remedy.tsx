@@ -1,5 +1,5 @@
 import { type Reason, sayReason } from '../../core/units/reason';
-import { useWording } from '../../ui/frame/wording';
+import { useWording } from './wording';
 
 /** What is wrong, and what to change. */
 export function ReasonAndRemedy({ of }: { readonly of: Reason & { readonly remedy: string } }) {
