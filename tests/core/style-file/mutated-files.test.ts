@@ -15,6 +15,7 @@ import { sayReason } from '../../../src/core/units/reason';
 import { swayFrom } from '../../../src/core/yield/stock/sway';
 import { FUZZ_SEED, FUZZ_TRIES } from '../../fuzz';
 import { processorSlowness } from '../../processor-pace';
+import { recipeRow } from '../../state/draft-recipe';
 import { mutate } from './mutate';
 
 /** With all tests, or as many as a night allows. */
@@ -56,21 +57,8 @@ function frozen<Value>(value: Value): Value {
 
 const rowWith = (text: string): Recipe =>
   frozen({
-    id: 'mine',
-    rev: 3,
-    createdAt: '2026-02-01T00:00:00Z',
-    changedAt: '2026-02-01T00:00:00Z',
-    name: 'Somebody’s box',
+    ...recipeRow({ ownStyle: text, sizesMm: { width: 80, depth: 60, height: 40 }, options: {} }),
     styleId: ownStyleId(text),
-    ownStyle: text,
-    sizesMm: { width: 80, depth: 60, height: 40 },
-    options: {},
-    caliperUm: 300,
-    paperId: null,
-    faceUp: 'outside',
-    grain: 'free',
-    dressings: [],
-    notes: 'kept as it is',
   });
 
 function microsecondsSince(before: NodeJS.CpuUsage): number {

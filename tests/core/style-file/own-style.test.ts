@@ -12,6 +12,7 @@ import {
 } from '../../../src/core/style-file/own-style';
 import { styleById } from '../../../src/core/styles';
 import { callDesk } from '../../desk/call-desk';
+import { recipeRow } from '../../state/draft-recipe';
 
 const file = readFileSync('tests/fixtures/own-styles/deep-tray.json', 'utf8');
 /** The same style under another name, so that each test starts with one that nobody has read. */
@@ -19,21 +20,8 @@ const called = (name: string) =>
   JSON.stringify(JSON.parse(file.replace('"Deep tray"', JSON.stringify(name))));
 
 const recipeOf = (ownStyle: string, styleId = ownStyleId(ownStyle)): Recipe => ({
-  id: 'mine',
-  rev: 1,
-  createdAt: '2026-02-01T00:00:00Z',
-  changedAt: '2026-02-01T00:00:00Z',
-  name: 'My tray',
+  ...recipeRow({ ownStyle, sizesMm: { width: 127 }, options: {} }),
   styleId,
-  sizesMm: { width: 127 },
-  options: {},
-  caliperUm: 300,
-  paperId: null,
-  faceUp: 'outside',
-  grain: 'free',
-  dressings: [],
-  notes: '',
-  ownStyle,
 });
 
 const workbookOf = (recipe: Recipe) =>

@@ -24,6 +24,18 @@ function onCard(place: TracePlace, [across, down]: Corner): Corner {
   ];
 }
 
+/** The picture as it lies flat, sized by the points (10, 10) and (right, 10) that are so far apart in truth. */
+const sized = (right: number, trueMm: number) =>
+  placeByPoints(
+    flat,
+    scan,
+    [
+      [10, 10],
+      [right, 10],
+    ],
+    trueMm,
+  );
+
 describe('a picture under a net', () => {
   test('begins over the whole net, in its middle', () => {
     // A net of 120 × 90 mm: 300 pixels in 120 mm are 0.4 mm each, 200 in 90 mm 0.45; the smaller fits both ways.
@@ -37,17 +49,7 @@ describe('a picture under a net', () => {
 
   test('is made true by two points: the first stays, the distance between them is the one that was typed', () => {
     // From (10, 10) to (60, 10) are 50 mm, in truth 100: twice as large. The middle was 140 right of the first and 90 above it.
-    expect(
-      placeByPoints(
-        flat,
-        scan,
-        [
-          [10, 10],
-          [60, 10],
-        ],
-        100,
-      ),
-    ).toEqual({ ...flat, mmPerPx: 2, middle: [290, 190] });
+    expect(sized(60, 100)).toEqual({ ...flat, mmPerPx: 2, middle: [290, 190] });
   });
 
   test('is made true by its width, and moved', () => {
@@ -57,51 +59,11 @@ describe('a picture under a net', () => {
   });
 
   test('keeps what it is where two points make no size', () => {
-    expect(
-      placeByPoints(
-        flat,
-        scan,
-        [
-          [10, 10],
-          [10, 10],
-        ],
-        100,
-      ),
-    ).toBeNull();
-    expect(
-      placeByPoints(
-        flat,
-        scan,
-        [
-          [10, 10],
-          [60, 10],
-        ],
-        0,
-      ),
-    ).toBeNull();
-    expect(
-      placeByPoints(
-        flat,
-        scan,
-        [
-          [10, 10],
-          [60, 10],
-        ],
-        Number.NaN,
-      ),
-    ).toBeNull();
+    expect(sized(10, 100)).toBeNull();
+    expect(sized(60, 0)).toBeNull();
+    expect(sized(60, Number.NaN)).toBeNull();
     // 300 mm wide grown a hundred times is no table any more.
-    expect(
-      placeByPoints(
-        flat,
-        scan,
-        [
-          [10, 10],
-          [60, 10],
-        ],
-        5000,
-      ),
-    ).toBeNull();
+    expect(sized(60, 5000)).toBeNull();
   });
 
   test('however it is turned and placed, the pixel under the first point stays, and both are as far apart as was said', () => {
