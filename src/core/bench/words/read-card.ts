@@ -1,7 +1,9 @@
 import type { CardStep } from '../card-step';
 import { flipped, turned } from '../equal/card-lie';
 import type { BenchOp } from '../types';
-import { type CardKey, type HeardSoFar, readSentence, readTemplate } from './read-sentence';
+import type { CardKey, HeardSoFar } from './heard';
+import { readSentence } from './read-sentence';
+import { readTemplate } from './read-template';
 
 export type ReadCard =
   | { readonly ok: true; readonly ops: readonly BenchOp[] }
