@@ -145,7 +145,7 @@ function careBlocks(cautions: readonly string[], widthMm: number): Block[] {
   ];
 }
 
-const UNIT_WORDS = { in: 'inches', mm: 'millimetres' } as const;
+const UNIT_WORDS = { in: 'inches', mm: 'millimeters' } as const;
 
 /** Room for a pencil, and bars both ways that show whether the printer printed true; never torn apart. */
 function notesAndBars(widthMm: number): Block {

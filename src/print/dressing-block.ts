@@ -24,28 +24,44 @@ export function dressingBlocks(
   ruler: Ruler,
   widthMm: number,
 ): Block[] {
-  return dressings
-    .map((dressing) => ({
-      name: dressing.name,
-      rows: rowsOf(net, dressing, mark, ruler),
-      pictures: picturesOf(net, dressing, mark, ruler, widthMm),
-    }))
-    .filter(({ rows }) => rows.length > 0)
-    .flatMap(({ name, rows, pictures }) => [
-      keepNext(textBlock(`Dressing: ${name}`, { widthMm, sizeMm: TYPE_MM.heading, bold: true })),
-      space(2),
-      ...tableBlocks(
-        [
-          { head: 'Decorations', widthMm: widthMm * 0.5, bold: true },
-          { head: 'Cut', widthMm: widthMm * 0.34 },
-          { head: 'Per box', widthMm: widthMm * 0.16, align: 'end' },
-        ],
-        rows,
-      ),
-      ...pictures,
-      space(5),
-    ]);
+  const [name, cut, perBox] = DRESSING_HEADS;
+  return dressingLists({ net, dressings, mark }, ruler).flatMap(({ head, rows, dressing }) => [
+    keepNext(textBlock(head, { widthMm, sizeMm: TYPE_MM.heading, bold: true })),
+    space(2),
+    ...tableBlocks(
+      [
+        { head: name, widthMm: widthMm * 0.5, bold: true },
+        { head: cut, widthMm: widthMm * 0.34 },
+        { head: perBox, widthMm: widthMm * 0.16, align: 'end' },
+      ],
+      rows,
+    ),
+    ...picturesOf(net, dressing, mark, ruler, widthMm),
+    space(5),
+  ]);
 }
+
+export const DRESSING_HEADS = ['Decorations', 'Cut', 'Per box'] as const;
+
+interface DressingList {
+  readonly head: string;
+  readonly dressing: Dressing;
+  /** What it is, how large it is cut, how many to a box. */
+  readonly rows: readonly string[][];
+}
+
+/** Every look that puts something on the box, as a list. */
+export const dressingLists = (
+  { net, dressings, mark }: DressingsOfBox,
+  ruler: Ruler,
+): readonly DressingList[] =>
+  dressings
+    .map((dressing) => ({
+      head: `Decorations: ${dressing.name}`,
+      dressing,
+      rows: rowsOf(net, dressing, mark, ruler),
+    }))
+    .filter(({ rows }) => rows.length > 0);
 
 /** A picture of everything that has slots, scores or holes, with the numbers they are cut by. */
 const picturesOf = (

@@ -103,7 +103,7 @@ export function handoutContent(input: HandoutInput): HandoutContent {
       ...recipe.dressings.filter(putsOn).map(({ name }) =>
         sayReason(
           {
-            says: 'Dressed as “{name}”: see the list of what goes on it.',
+            says: 'Decorate it as “{name}”. The list “Decorations: {name}” says what goes on.',
             facts: { name: { text: name } },
           },
           wording,

@@ -2,6 +2,7 @@ import { CAUTIONS, type CautionCode } from '../core/bench';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { lengthText } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
+import { DRESSING_HEADS, dressingLists } from './dressing-block';
 import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
 import { PRINTED_STYLE } from './handout-style';
 import { drawFinished, looksOf } from './look-steps';
@@ -13,7 +14,7 @@ const PHONE = { space: { widthMm: 84, heightMm: 120 }, textMm: 3.6 };
 
 /** The handout as one HTML file that needs nothing else: for a phone, or to send. No script, no address but the recipe's own link. */
 export function handoutPage(input: HandoutInput): string {
-  const { recipe, cards, ruler, link, photos } = input;
+  const { recipe, net, cards, ruler, link, photos } = input;
   const content = handoutContent(input);
   let drawn = 0;
   /** Each caution stands at the first step that calls for it, and once more below all steps. */
@@ -30,6 +31,10 @@ export function handoutPage(input: HandoutInput): string {
     lines.length === 0
       ? ''
       : `<h2>${escapeXml(head)}</h2><ul>${lines.map((line) => `<li>${escapeXml(line)}</li>`).join('')}</ul>`;
+  const row = (mark: 'th' | 'td', cells: readonly string[]) =>
+    `<tr>${cells.map((cell) => `<${mark}>${escapeXml(cell)}</${mark}>`).join('')}</tr>`;
+  const table = (heads: readonly string[], rows: readonly (readonly string[])[]) =>
+    `<table>${row('th', heads)}${rows.map((cells) => row('td', cells)).join('')}</table>`;
   return [
     '<!doctype html><html lang="en"><head><meta charset="utf-8">',
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
@@ -43,12 +48,11 @@ export function handoutPage(input: HandoutInput): string {
     ),
     `<p>${escapeXml(content.about)}</p><p>${escapeXml(content.effort)}</p>`,
     list('You need', content.tools),
-    '<h2>Cut</h2><table><tr><th>What</th><th>Size</th><th>Or</th></tr>',
-    ...content.cuts.map(
-      ({ what, size, otherSize }) =>
-        `<tr><td>${escapeXml(what)}</td><td>${escapeXml(size)}</td><td>${escapeXml(otherSize)}</td></tr>`,
+    '<h2>Cut</h2>',
+    table(
+      ['What', 'Size', 'Or'],
+      content.cuts.map(({ what, size, otherSize }) => [what, size, otherSize]),
     ),
-    '</table>',
     list('Before you begin', content.tips),
     ...cards.map((card) => {
       const steps = card.steps.map((step) => {
@@ -82,6 +86,9 @@ export function handoutPage(input: HandoutInput): string {
       const flat = card.joins ? '' : picture(svgOf(drawNetToFit(card.piece, PHONE.space, look)));
       return `<h2>${escapeXml(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps')}</h2>${flat}<ol>${steps.join('')}</ol>`;
     }),
+    ...dressingLists({ net, dressings: recipe.dressings, mark: ruler.finest }, ruler).map(
+      ({ head, rows }) => `<h2>${escapeXml(head)}</h2>${table(DRESSING_HEADS, rows)}`,
+    ),
     ...looksOf(input).map(({ head, steps }) => {
       const items = steps.map(
         ({ says, picture: after }) =>

@@ -64,8 +64,8 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
   const cutting = tableBlocks(
     [
       { head: 'Cut', widthMm: widthMm * 0.4, bold: true },
-      { head: ruler.unit === 'in' ? 'inches' : 'millimetres', widthMm: widthMm * 0.32 },
-      { head: ruler.unit === 'in' ? 'millimetres' : 'inches', widthMm: widthMm * 0.28 },
+      { head: ruler.unit === 'in' ? 'inches' : 'millimeters', widthMm: widthMm * 0.32 },
+      { head: ruler.unit === 'in' ? 'millimeters' : 'inches', widthMm: widthMm * 0.28 },
     ],
     content.cuts.map(({ what, size, otherSize }) => [what, size, otherSize]),
   );

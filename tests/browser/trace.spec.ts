@@ -59,8 +59,8 @@ test('a scan lies under the net at true size by two points, stays on this device
   // Typed, moved, turned, faded, hidden.
   await width.fill('5 in');
   await tools.getByRole('button', { name: 'Move right' }).click();
-  await tools.getByRole('textbox', { name: 'Turned' }).fill('90');
-  await tools.getByRole('slider', { name: 'How strong' }).fill('60');
+  await tools.getByRole('textbox', { name: 'Turn' }).fill('90');
+  await tools.getByRole('slider', { name: 'Strength' }).fill('60');
   await expect(under).toHaveAttribute('opacity', '0.6');
   await expect(under).toHaveAttribute('transform', /rotate\(-90\)$/);
   const before = await under.getAttribute('transform');

@@ -96,7 +96,8 @@ describe('the words on the printed page make the net', () => {
       expect(pages).toHaveLength(1);
       const [piece] = boxOf(style).pieces;
       const made = readPrinted(pages.flatMap(printedSteps), 'in', 'left');
-      if (piece && !isThisNet(made, piece)) expect(looks(made)[0]).toBe(spellNet(piece));
+      if (!piece) throw new Error(`${id} has no piece`);
+      if (!isThisNet(made, piece)) expect(looks(made)[0]).toBe(spellNet(piece));
     },
   );
 });

@@ -1,5 +1,5 @@
 import type { At } from './lengths';
-import type { Line, TableCard } from './table-card';
+import { isInside, type Line, type TableCard } from './table-card';
 
 /** Exact for lines between whole places: direction in lowest terms, and how far off the origin. */
 function carrier([ax, ay]: At, [bx, by]: At) {
@@ -106,13 +106,4 @@ function isOn({ a, b }: Line, [x, y]: At, near: number): boolean {
   const long = Math.hypot(dx, dy);
   const far = ((x - a[0]) * dx + (y - a[1]) * dy) / long;
   return Math.abs(dx * (y - a[1]) - dy * (x - a[0])) / long < Math.min(0.01, near) && far >= 0 && far <= long;
-}
-
-function isInside(ring: readonly At[], [x, y]: At): boolean {
-  let inside = false;
-  ring.forEach(([px, py], i) => {
-    const [qx, qy] = ring[(i + 1) % ring.length] as At;
-    if (py > y !== qy > y && x < px + ((y - py) / (qy - py)) * (qx - px)) inside = !inside;
-  });
-  return inside;
 }

@@ -124,7 +124,7 @@ export class TableCard {
 const isCrossed = (a: At, b: At, p: At, q: At): boolean =>
   cross(a, b, p) * cross(a, b, q) < 0 && cross(p, q, a) * cross(p, q, b) < 0;
 
-function isInside(ring: readonly At[], [x, y]: At): boolean {
+export function isInside(ring: readonly At[], [x, y]: At): boolean {
   let inside = false;
   ring.forEach(([px, py], i) => {
     const [qx, qy] = ring[(i + 1) % ring.length] as At;

@@ -52,6 +52,25 @@ describe('the handout as a page', () => {
     expect(page.querySelector('.care')?.closest('li')?.querySelector('h3')?.textContent).toMatch(/^Cut /);
   });
 
+  it('lists what goes on, with its cut sizes, where it points to that list', () => {
+    const { recipe, ...input } = inputOf(openTop);
+    // 3 1/2 × 6 in at 25.4 mm an inch
+    const size = { widthMm: 88.9, heightMm: 152.4 };
+    const liner = { id: 'a', name: 'Blue liner', perBox: 1, grain: 'free', paperId: null, ...size } as const;
+    const pieces = [{ kind: 'liner', ...liner } as const];
+    const look = { id: 'autumn', name: 'Autumn', pieces };
+    const page = parsed(handoutPage({ ...input, recipe: { ...recipe, dressings: [look] } }));
+    const head = [...page.querySelectorAll('h2')].find((one) => one.textContent === 'Decorations: Autumn');
+    const rows = [...(head?.nextElementSibling?.querySelectorAll('tr') ?? [])].map(({ cells }) =>
+      [...cells].map(({ textContent }) => textContent),
+    );
+    expect(rows).toEqual([
+      ['Decorations', 'Cut', 'Per box'],
+      ['Blue liner', '3½ × 6 in', '1'],
+    ]);
+    expect(page.body.textContent).toContain('The list “Decorations: Autumn” says what goes on.');
+  });
+
   // A reader who has only these words makes the same net: they are read back into a bench program.
   for (const ruler of [inch, metric])
     it.each(STYLES.map((style) => [style.id, style] as const))(

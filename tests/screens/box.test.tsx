@@ -30,7 +30,7 @@ test('three sizes pasted into one field fill all three, as one step of undo', as
   expect(await field('Height')).toHaveValue('3');
   // 25.4 mm an inch.
   expect(sizes()).toMatchObject({ width: 50.8, depth: 63.5, height: 76.2 });
-  expect(depth).toHaveAccessibleDescription(/We put 2 × 2½ × 3 in into Width, Depth, Height\./);
+  expect(depth).toHaveAccessibleDescription(/We filled in Width, Depth, Height: 2 × 2½ × 3 in\./);
   await user.tab();
   await user.keyboard('{Control>}z{/Control}');
   expect(sizes()).toEqual(before);

@@ -120,14 +120,16 @@ describe('an event whose box has no paper', () => {
   });
 });
 
-test('spares are counted from how true the marks are, said in full, and taken back', async () => {
+/** The event's page, its box of this style at the style's own sizes. */
+async function openEventOf(styleId: string) {
   const workbook = await workbookWithDemo();
-  workbook.getState().edit('recipes', 'seed-box', 'Style', (recipe) => ({
-    ...recipe,
-    styleId: 'star-box',
-    sizesMm: {},
-  }));
+  workbook.getState().edit('recipes', 'seed-box', 'Style', (recipe) => ({ ...recipe, styleId, sizesMm: {} }));
   await openApp(EVENT, workbook);
+  return workbook;
+}
+
+test('spares are counted from how true the marks are, said in full, and taken back', async () => {
+  const workbook = await openEventOf('star-box');
   const user = userEvent.setup();
   const spares = () => workbook.getState().rows.events.get('seed-swap-supper')?.spares;
   const from = await screen.findByRole('combobox', { name: 'Count spares from' });
@@ -145,13 +147,7 @@ test('spares are counted from how true the marks are, said in full, and taken ba
 });
 
 test('a box whose fit is not known keeps the percentage, and the page says so', async () => {
-  const workbook = await workbookWithDemo();
-  workbook.getState().edit('recipes', 'seed-box', 'Style', (recipe) => ({
-    ...recipe,
-    styleId: 'tray',
-    sizesMm: {},
-  }));
-  await openApp(EVENT, workbook);
+  await openEventOf('tray');
   const from = await screen.findByRole('combobox', { name: 'Count spares from' });
   await userEvent.setup().selectOptions(from, 'my accuracy, ±1/64 in');
   expect(await screen.findByText(/We know no fit of this style/)).toBeVisible();

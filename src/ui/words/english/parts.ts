@@ -9,7 +9,7 @@ export const partMessages = {
     use: (value: string) => `Use ${value}`,
     tooShort: (said: string, limit: string) => `${said} is too short. Use ${limit} or more.`,
     tooLong: (said: string, limit: string) => `${said} is too long. Use ${limit} or less.`,
-    filled: (size: string, fields: string) => `We put ${size} into ${fields}. Undo takes all of them back.`,
+    filled: (size: string, fields: string) => `We filled in ${fields}: ${size}. Undo takes all of them back.`,
     otherCount: (count: number, fields: string) =>
       `We read ${count} lengths here. Write one, or one each for ${fields}.`,
     between: (off: string, markIsLonger: boolean) =>
