@@ -1,7 +1,8 @@
 import { inflateSync, strToU8, unzlibSync, zlibSync } from 'fflate';
 import type { Refusal, RefusalCode } from '../src/core/rows/refusals';
 import { readWorkbook, type WorkbookReading } from './read-workbook';
-import type { Supply, WorkbookFile } from './workbook';
+import { withoutPrices, withoutStock } from './without-private';
+import type { WorkbookFile } from './workbook';
 import { inOrder } from './write-workbook';
 
 /**
@@ -43,18 +44,6 @@ const withoutPrivate = (file: WorkbookFile, { notes = false, prices = false }: S
   papers: file.papers.map((paper) => ({ ...paper, ...(!prices && { packs: [] }), onHandSheets: 0 })),
   supplies: file.supplies.map(withoutStock).map(prices ? (supply) => supply : withoutPrices),
 });
-
-function withoutStock(supply: Supply): Supply {
-  if (supply.kind === 'glue') return { ...supply, onHandBottles: 0 };
-  return 'packs' in supply ? { ...supply, onHandPieces: 0 } : { ...supply, onHandRolls: 0 };
-}
-
-function withoutPrices(supply: Supply): Supply {
-  if (supply.kind === 'glue') return { ...supply, priceMinor: 0 };
-  if ('packs' in supply) return { ...supply, packs: [] };
-  const { offer: _, ...roll } = supply;
-  return { ...roll, priceMinor: 0 };
-}
 
 /** The file in a fragment (without `#`), through the gates of any file after the link's own. Nothing is kept; never throws. */
 export function readLink(fragment: string): WorkbookReading {

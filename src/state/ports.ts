@@ -1,11 +1,11 @@
 import type { Settings } from '../../shared/settings';
-import type { FavorEvent, Run } from '../../shared/workbook';
+import type { FavorEvent } from '../../shared/workbook';
 import type { Journal, Result, TraceShelf, WorkbookStorage } from '../storage/port';
 import type { Joined, OnMany } from './keeping/exchange';
 import type { RowChange } from './keeping/steps';
 import type { Sharing, SharingDesk } from './sharing';
 import type { RowKey } from './shelf';
-import type { ShownEvent } from './shown-event';
+import type { Counted, ShownEvent } from './shown-event';
 
 /** What the browser says of the place our work is kept in; null wherever it does not tell. */
 export interface StorageFacts {
@@ -71,7 +71,7 @@ export interface ExchangeDoor {
   /** What a link to this event shows; null: there is no such event. */
   readonly shows: (eventId: string, kind: 'bench' | 'class', unit: 'in' | 'mm') => ShownEvent | null;
   /** Lays in what helpers counted; what they counted before never goes. */
-  readonly count: (eventId: string, counts: Run['stages']) => void;
+  readonly count: (eventId: string, counts: readonly Counted[]) => void;
   /** Hears of every row that was kept, here or in another tab. Returns a function that stops it. */
   readonly watch: (listener: () => void) => () => void;
 }

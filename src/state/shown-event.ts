@@ -1,15 +1,22 @@
 import { readRow } from '../../shared/tables';
+import { withoutPrices, withoutStock } from '../../shared/without-private';
 import type { FavorEvent, Paper, Recipe, Run, Supply } from '../../shared/workbook';
+import { sameValue } from './keeping/same-value';
 import type { ComingRow } from './ports';
 import { toolInHand } from './results/tool-in-hand';
 import type { Shelf } from './shelf';
+
+/** What one device counted at one stage. */
+export type Counted = Run['stages'][number];
+/** No two counts of an event have the same of these. */
+export const countedAs = ({ stage, by = '' }: Counted): string => `${stage} ${by}`;
 
 /** What somebody sees who was given a link to one event: the batch, and nothing of prices, guests or the rest of the shelf. */
 export interface ShownEvent {
   readonly unit: 'in' | 'mm';
   readonly rows: readonly ComingRow[];
   /** What was counted so far, by every device. */
-  readonly counts: Run['stages'];
+  readonly counts: readonly Counted[];
 }
 
 /** For helpers with what they count; for learners the boxes alone. Null: there is no such event. */
@@ -42,22 +49,18 @@ export function showEvent(
 }
 
 /** The event with what helpers counted laid in; null: nothing new, or no event that could be kept. What was counted before never goes. */
-export function withCounts(event: FavorEvent, counts: Run['stages']): FavorEvent | null {
+export function withCounts(event: FavorEvent, counts: readonly Counted[]): FavorEvent | null {
   const { stages, firstRight } = event.run ?? { stages: [], firstRight: [] };
-  const name = ({ stage, by = '' }: Run['stages'][number]) => `${stage} ${by}`;
-  const came = new Map(counts.map((count) => [name(count), count]));
-  const known = new Set(stages.map(name));
+  const came = new Map(counts.map((count) => [countedAs(count), count]));
+  const known = new Set(stages.map(countedAs));
   const next = [
-    ...stages.map((count) => came.get(name(count)) ?? count),
-    ...counts.filter((count) => !known.has(name(count))),
+    ...stages.map((count) => came.get(countedAs(count)) ?? count),
+    ...counts.filter((count) => !known.has(countedAs(count))),
   ];
-  if (next.every((count, at) => isSame(count, stages[at]))) return null;
+  if (sameValue(next, stages)) return null;
   const reading = readRow('events', { ...event, run: { stages: next, firstRight } });
   return reading.ok ? reading.row : null;
 }
-
-const isSame = (a: Run['stages'][number], b: Run['stages'][number] | undefined): boolean =>
-  b !== undefined && a.done === b.done && a.spoiled === b.spoiled && a.seconds === b.seconds;
 
 /** What stays the same however often a row is kept, so that only what changed is sent again; nobody else's example. */
 function mine<Row extends object>(row: Row): Row {
@@ -66,32 +69,17 @@ function mine<Row extends object>(row: Row): Row {
 }
 
 function bareEvent(event: FavorEvent, isHelper: boolean): FavorEvent {
-  const {
+  const { id, createdAt, name, date, lines, spares, currency, tapeId, glueId, kits, pace, cutFor } = event;
+  return {
     id,
+    rev: 0,
     createdAt,
-    changedAt: _,
+    changedAt: createdAt,
     name,
     date,
-    lines,
     spares,
-    tapeId,
-    glueId,
-    kits,
-    pace,
-    cutFor,
-  } = event;
-  return {
-    ...{
-      id,
-      rev: 0,
-      createdAt,
-      changedAt: createdAt,
-      name,
-      date,
-      spares,
-      currency: event.currency,
-      notes: '',
-    },
+    currency,
+    notes: '',
     lines: lines.map(({ byTable: _tables, byGuests: _guests, ...line }) => line),
     tapeId: isHelper ? tapeId : null,
     ...(isHelper && {
@@ -117,13 +105,10 @@ const barePaper = (paper: Paper, isHelper: boolean): Paper => ({
   onHandSheets: isHelper && paper.offcutOfId !== undefined ? paper.onHandSheets : 0,
 });
 
-function bareSupply(supply: Supply): Supply {
-  const row = { ...mine(supply), changedAt: supply.createdAt };
-  if ('packs' in row) return { ...row, packs: [], onHandPieces: 0 };
-  if ('bottleGrams' in row) return { ...row, priceMinor: 0, onHandBottles: 0 };
-  const { offer: _, ...roll } = row;
-  return { ...roll, priceMinor: 0, onHandRolls: 0 };
-}
+const bareSupply = (supply: Supply): Supply => ({
+  ...withoutPrices(withoutStock(mine(supply))),
+  changedAt: supply.createdAt,
+});
 
 /** The papers named, and offcuts of them. */
 const papersOf = ({ papers }: Shelf, named: ReadonlySet<string>): Paper[] =>
