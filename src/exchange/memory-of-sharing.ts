@@ -1,4 +1,4 @@
-import { Dexie } from 'dexie';
+import { keptValues } from './kept-values';
 import type { ShelfLink } from './keys';
 
 /** What this device knows of the shelf that it shares. */
@@ -16,19 +16,13 @@ export interface Pairing {
 
 /** Where the browser keeps that, beside the workbook: the pairing, and each document as it was last agreed on. */
 export function memoryOfSharing(database: string) {
-  const db = new Dexie(`${database}.sharing`);
-  db.version(1).stores({ kept: 'id' });
-  const table = db.table<{ readonly id: string; readonly value: unknown }, string>('kept');
+  const kept = keptValues<unknown>(`${database}.sharing`);
   return {
-    readPairing: async () => ((await table.get('pairing'))?.value as Pairing | undefined) ?? null,
-    keepPairing: async (value: Pairing) => {
-      await table.put({ id: 'pairing', value });
-    },
-    readState: async (shelf: string) => ((await table.get(shelf))?.value as Uint8Array | undefined) ?? null,
-    keepState: async (shelf: string, value: Uint8Array) => {
-      await table.put({ id: shelf, value });
-    },
-    forget: () => table.clear(),
+    readPairing: async () => (await kept.read('pairing')) as Pairing | null,
+    keepPairing: (value: Pairing) => kept.keep('pairing', value),
+    readState: async (shelf: string) => (await kept.read(shelf)) as Uint8Array | null,
+    keepState: (shelf: string, value: Uint8Array) => kept.keep(shelf, value),
+    forget: kept.clear,
   };
 }
 export type MemoryOfSharing = ReturnType<typeof memoryOfSharing>;

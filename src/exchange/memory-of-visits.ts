@@ -1,5 +1,6 @@
-import { Dexie } from 'dexie';
-import type { Counted, Writes } from './shown-notes';
+import type { Counted } from '../state/shown-event';
+import { keptValues } from './kept-values';
+import type { Writes } from './shown-notes';
 
 /** What this browser keeps of a link that it was opened with. */
 export interface Visited {
@@ -13,18 +14,5 @@ export interface Visited {
 }
 
 /** Where that is kept, apart from any workbook of this browser. */
-export function memoryOfVisits(database: string) {
-  const db = new Dexie(`${database}.visits`);
-  db.version(1).stores({ kept: 'id' });
-  const table = db.table<{ readonly id: string; readonly value: Visited }, string>('kept');
-  return {
-    read: async (name: string) => (await table.get(name))?.value ?? null,
-    keep: async (name: string, value: Visited) => {
-      await table.put({ id: name, value });
-    },
-    forget: async (name: string) => {
-      await table.delete(name);
-    },
-  };
-}
-export type MemoryOfVisits = ReturnType<typeof memoryOfVisits>;
+export const memoryOfVisits = (database: string) => keptValues<Visited>(`${database}.visits`);
+export type MemoryOfVisits = Pick<ReturnType<typeof memoryOfVisits>, 'read' | 'keep' | 'forget'>;

@@ -1,14 +1,10 @@
 import { readRow } from '../../shared/tables';
-import type { FavorEvent, Run } from '../../shared/workbook';
+import type { FavorEvent } from '../../shared/workbook';
 import { sameValue } from '../state/keeping/same-value';
 import type { ComingRow } from '../state/ports';
-import type { ShownEvent } from '../state/shown-event';
+import type { Counted, ShownEvent } from '../state/shown-event';
 import { type Path, textOf } from './fields';
 import type { Note, SealedRows } from './sealed-rows';
-
-/** What one device counted at one stage. */
-export type Counted = Run['stages'][number];
-export const countedAs = ({ stage, by = '' }: Counted): string => `${stage} ${by}`;
 
 /**
  * What a link shows, as notes: `['#about']` the unit and the event, `['#row', table, id]` a row, `['#count', stage, by]` what was counted,

@@ -3,21 +3,12 @@ import { sameValue } from '../state/keeping/same-value';
 import type { ComingRow, Exchange, ExchangeDoor } from '../state/ports';
 import type { Sharing } from '../state/sharing';
 import { keyText } from '../state/shelf';
+import { type Counted, countedAs } from '../state/shown-event';
 import { countingKeys, helpersOf, newDevice, type ShownLink, shownKeys } from './keys';
 import type { MemoryOfVisits, Visited } from './memory-of-visits';
 import { type RoomHost, stayIn } from './room';
 import type { Note, SealedRows } from './sealed-rows';
-import {
-  allNotes,
-  type Counted,
-  countedAs,
-  countNotes,
-  difference,
-  isOver,
-  readAbout,
-  readCounts,
-  readRows,
-} from './shown-notes';
+import { allNotes, countNotes, difference, isOver, readAbout, readCounts, readRows } from './shown-notes';
 
 /** What a visit needs of the browser. */
 export interface VisitWorld {
@@ -44,7 +35,6 @@ export class Visit {
   #line: Sharing['line'] = 'joining';
   #given = new Map<string, unknown>();
   #keeping: Promise<void> = Promise.resolve();
-  #unkept = 0;
   #joined = false;
 
   constructor(door: ExchangeDoor, link: ShownLink, world: VisitWorld) {
@@ -56,7 +46,8 @@ export class Visit {
   /** Shows what was shown before, then what there is now. */
   async start(): Promise<void> {
     const link = this.#link;
-    const kept = await this.#world.memory.read(link.name);
+    // A browser that keeps nothing begins under a new name each time.
+    const kept = await this.#world.memory.read(link.name).catch(() => null);
     this.#kept = kept ?? { ...this.#kept, device: newDevice(helpersOf(link.name)) };
     this.#lay();
     this.#say(this.#line);
@@ -87,7 +78,7 @@ export class Visit {
     if (isOver(notes)) {
       this.#stop.abort();
       this.#say('removed');
-      void this.#world.memory.forget(this.#link.name);
+      this.#keeping = this.#keeping.then(() => this.#forget());
       return;
     }
     // A shelf that has not shown anything yet.
@@ -122,7 +113,8 @@ export class Visit {
     const own = stages.filter(({ by }) => by === this.#kept.device);
     if (JSON.stringify(own) === JSON.stringify(this.#kept.own)) return;
     this.#keep({ own });
-    this.#write();
+    // Kept here first: an older count that was kept would be written over what the server has.
+    void this.#keeping.then(() => this.#write());
     this.#say(this.#line);
   }
 
@@ -130,17 +122,14 @@ export class Visit {
     if (this.#line === 'removed') return;
     this.#kept = { ...this.#kept, ...change };
     const kept = this.#kept;
-    this.#unkept++;
     this.#keeping = this.#keeping
       .then(() => this.#world.memory.keep(this.#link.name, kept))
-      .then(
-        () => {
-          this.#unkept--;
-          this.#say(this.#line);
-        },
-        // Stays told as not kept.
-        () => undefined,
-      );
+      // What cannot be kept as it is now is not left there as it was; the next page then has another name.
+      .catch(() => this.#forget());
+  }
+
+  #forget(): Promise<void> {
+    return this.#world.memory.forget(this.#link.name).catch(() => undefined);
   }
 
   get #notes(): Note[] {
@@ -218,7 +207,7 @@ export class Visit {
     this.#door.show({
       line,
       device,
-      unsent: missing(sent) + this.#unkept,
+      unsent: missing(sent),
       devices: [{ id: 'maker', name: '', lastAt: '', hasAll: missing(shown) === 0, isThis: false }],
       deletions: 0,
       shown: [],

@@ -1,28 +1,23 @@
 import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import WebSocket from 'ws';
 import { ownStyleId } from '../../src/core/style-file/own-style';
 import { openSharing } from '../../src/exchange/open-sharing';
 import type { SharingDesk } from '../../src/state/sharing';
 import type { WorkbookStore } from '../../src/state/workbook-store';
 import { place, ServedShare, until } from '../share-server/served-share';
 import { openTab, World } from '../state/open-tab';
+import { socketsOfPage } from './page-sockets';
 
 const here = place();
 let server: ServedShare;
-const usual = globalThis.WebSocket;
+let putBack: () => void = () => undefined;
 beforeAll(async () => {
   server = await ServedShare.start(here.env);
-  const { origin } = server;
-  globalThis.WebSocket = class extends WebSocket {
-    constructor(address: string) {
-      super(address, { origin });
-    }
-  } as unknown as typeof usual;
+  putBack = socketsOfPage(server.origin);
 }, 60_000);
 afterAll(async () => {
-  globalThis.WebSocket = usual;
+  putBack();
   await server.stop('SIGKILL');
   here.end();
 });

@@ -1,7 +1,6 @@
 import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import WebSocket from 'ws';
 import * as Y from 'yjs';
 import { readWorkbook } from '../../shared/read-workbook';
 import type { FavorEvent } from '../../shared/workbook';
@@ -14,34 +13,29 @@ import {
   readShown,
   type ShownLink,
   shownKeys,
+  unseal,
 } from '../../src/exchange/keys';
-import { memoryOfVisits } from '../../src/exchange/memory-of-visits';
+import { type MemoryOfVisits, memoryOfVisits, type Visited } from '../../src/exchange/memory-of-visits';
 import { openSharing } from '../../src/exchange/open-sharing';
 import { SealedRows } from '../../src/exchange/sealed-rows';
 import type { SharingDesk } from '../../src/state/sharing';
 import type { WorkbookStore } from '../../src/state/workbook-store';
 import { device, newShelf, place, ServedShare, until } from '../share-server/served-share';
 import { openTab, World } from '../state/open-tab';
+import { socketsOfPage } from './page-sockets';
 
 const demo = readFileSync('demo-data/seed-swap-supper.json', 'utf8');
 const here = place();
 let server: ServedShare;
-const usual = globalThis.WebSocket;
+let putBack: () => void = () => undefined;
 beforeAll(async () => {
   server = await ServedShare.start(here.env);
-  const { origin } = server;
-  globalThis.WebSocket = class extends WebSocket {
-    constructor(address: string) {
-      super(address, { origin });
-      // A page does not hear of a line that is given up before it stands.
-      this.on('error', () => undefined);
-    }
-  } as unknown as typeof usual;
+  putBack = socketsOfPage(server.origin);
 }, 60_000);
 const closing: (() => void)[] = [];
 afterAll(async () => {
   for (const close of closing) close();
-  globalThis.WebSocket = usual;
+  putBack();
   await server.stop('SIGKILL');
   here.end();
 });
@@ -87,10 +81,10 @@ async function link(of: Awaited<ReturnType<typeof maker>>, kind: 'bench' | 'clas
   return read;
 }
 
-function helper(of: ShownLink, database: string) {
+function helper(of: ShownLink, database: string, memory: MemoryOfVisits = memoryOfVisits(database)) {
   const opened = visitingWorkbook(of, {
     address: address(),
-    memory: memoryOfVisits(database),
+    memory,
     language: 'en-US',
     now: () => Date.now(),
     alone: (_, work) => work(),
@@ -171,21 +165,145 @@ test('two helpers count to 1,000 by a link, also while the server is dead and ov
   expect(countAt(hers.event().run, stage).done).toBe(1007);
 }, 90_000);
 
-test('a helper is shown one event without prices, guests and notes, and can write nowhere but under their own name', async () => {
+const SECRETS = [
+  'Secret guest',
+  'Secret notes of the event',
+  'Secret notes of the box',
+  'Secret tip',
+  'Another box',
+  // Amounts of money, and counts on hand.
+  ...['91234', '92345', '93456', '94567', '95678', '96789'],
+];
+
+/** Lays everything that is nobody else's business into the rows that a link is made for, and one box beside them. */
+function fillWithSecrets({ store, event }: Awaited<ReturnType<typeof maker>>): void {
+  const { edit, rows, createRecipe } = store.getState();
+  expect(createRecipe({ name: 'Another box', styleId: 'tray' }).ok).toBe(true);
+  const { id, lines } = event();
+  edit('events', id, 'Fill', (row) => ({
+    ...row,
+    notes: 'Secret notes of the event',
+    lines: row.lines.map((line) => ({ ...line, byGuests: true, byTable: { tables: 5, guests: 8 } })),
+    guests: [{ id: 'guest-1', name: 'Secret guest', table: '', needs: '', lineId: null }],
+    shareGuests: true,
+    asking: { hourlyMinor: 91_234, marginPercent: 10 },
+    terms: {
+      discounts: [],
+      minimumMinor: 92_345,
+      shippingMinor: 0,
+      freeShippingFromMinor: null,
+      taxHundredths: 0,
+    },
+    bought: [{ of: [...rows.papers.keys()][0] ?? '', packs: 93_456, received: false }],
+  }));
+  for (const { recipeId } of lines)
+    edit('recipes', recipeId, 'Fill', (row) => ({
+      ...row,
+      notes: 'Secret notes of the box',
+      handout: { tips: [{ id: 'tip-1', step: null, says: 'Secret tip' }], credits: '' },
+    }));
+  for (const { id: paper } of rows.papers.values())
+    edit('papers', paper, 'Fill', (row) => ({
+      ...row,
+      packs: [{ sheets: 10, priceMinor: 94_567 }],
+      onHandSheets: 95_678,
+    }));
+  for (const { id: supply } of rows.supplies.values())
+    edit('supplies', supply, 'Fill', (row) =>
+      'packs' in row
+        ? { ...row, packs: [{ pieces: 10, priceMinor: 96_789 }] }
+        : { ...row, priceMinor: 96_789 },
+    );
+}
+
+/** Everything the server passes on by a link, opened with the link. */
+async function roomOf(of: ShownLink): Promise<string> {
+  const keys = await shownKeys(of);
+  const reader = device(server.port, keys.name, keys.token);
+  closing.push(reader.leave);
+  await until(() => reader.provider.synced, 'read');
+  const sealed = [...reader.doc.getMap<Uint8Array>('sealed').values()];
+  return JSON.stringify(await Promise.all(sealed.map((value) => unseal(keys, value))));
+}
+
+test.each(['bench', 'class'] as const)(
+  'the room of a %s link holds the event, and no price, stock, guest, note, tip or other box',
+  async (kind) => {
+    const hers = await maker();
+    fillWithSecrets(hers);
+    const { rows } = hers.store.getState();
+    const shelf = JSON.stringify(Object.values(rows).map((table) => [...table.values()]));
+    for (const secret of SECRETS) expect(shelf).toContain(secret);
+    const room = await roomOf(await link(hers, kind));
+    expect(room).toContain(hers.event().name);
+    expect(SECRETS.filter((secret) => room.includes(secret))).toEqual([]);
+    for (const field of ['guests', 'byTable', 'byGuests', 'terms', 'asking', 'bought', 'handout'])
+      expect(room).not.toContain(`"${field}":`);
+  },
+  60_000,
+);
+
+test.each([
+  ['from the first', true],
+  ['after the first counts', false],
+])(
+  'a browser that can keep nothing %s counts all the same, and a fresh page takes nothing back',
+  async (_, isFull) => {
+    const hers = await maker();
+    const kept = new Map<string, Visited>();
+    let full = isFull;
+    const memory: MemoryOfVisits = {
+      read: (name) =>
+        isFull ? Promise.reject(new Error('no disk')) : Promise.resolve(kept.get(name) ?? null),
+      keep: (name, value) => {
+        if (full) return Promise.reject(new Error('no room on the disk'));
+        kept.set(name, value);
+        return Promise.resolve();
+      },
+      forget: (name) => {
+        kept.delete(name);
+        return Promise.resolve();
+      },
+    };
+    const bench = await link(hers, 'bench');
+    const stage = `${hers.event().lines[0]?.id}/fold/a/0`;
+    const counted = () => countAt(hers.event().run, stage).done;
+    const phone = helper(bench, '', memory);
+    await until(() => phone.event() !== undefined && phone.sharing()?.line === 'joined', 'shown');
+    expect(phone.sharing()?.unsent).toBe(0);
+    phone.tap(stage, 1);
+    await until(() => counted() === 1 && phone.received(), 'the first is received');
+    full = true;
+    for (let tap = 0; tap < 3; tap++) phone.tap(stage, 1);
+    await until(() => counted() === 4 && phone.received(), 'all are received, and that is said');
+    phone.close();
+    const fresh = helper(bench, '', memory);
+    await until(() => countAt(fresh.event()?.run, stage).done === 4, 'seen on a fresh page');
+    fresh.tap(stage, 1);
+    await until(() => counted() === 5, 'counted on');
+  },
+  60_000,
+);
+
+test('a link cannot be made while the line is down, and that is said', async () => {
+  const hers = await maker();
+  const { port } = server;
+  await server.stop('SIGKILL');
+  await until(() => hers.store.getState().sharing?.line === 'offline', 'offline is said');
+  expect(await hers.desk.showEvent(hers.event().id, 'bench', 'in')).toBe(false);
+  server = await ServedShare.start({ ...here.env, SHARE_PORT: String(port) });
+  await until(() => hers.store.getState().sharing?.line === 'joined', 'back');
+  expect(hers.store.getState().sharing?.shown).toEqual([]);
+  await link(hers, 'bench');
+}, 60_000);
+
+test('who has a helper’s link can write nowhere but under their own name', async () => {
   const hers = await maker();
   const bench = await link(hers, 'bench');
   const { id } = hers.event();
   const phone = helper(bench, 'phone-three');
   await until(() => phone.event() !== undefined, 'shown');
-  const { rows } = phone.workbook.getState();
-  expect([...rows.events.keys()]).toEqual([id]);
-  const shown = JSON.stringify(
-    [rows.events, rows.recipes, rows.papers, rows.supplies].map((table) => [...table.values()]),
-  );
-  for (const word of ['guests', 'bought', 'terms', 'asking', 'handout', 'carry'])
-    expect(shown).not.toContain(`"${word}":`);
-  for (const [, price] of shown.matchAll(/"priceMinor":(\d+)/g)) expect(price).toBe('0');
-  expect([...shown.matchAll(/"notes":"([^"]*)"/g)].filter(([, text]) => text !== '')).toEqual([]);
+  expect([...phone.workbook.getState().rows.events.keys()]).toEqual([id]);
 
   // Neither part of the link opens the shelf or leads to its name, and what is seen by it cannot be written by it.
   const sheet = await shownKeys(bench);
