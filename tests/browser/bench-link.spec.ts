@@ -82,7 +82,7 @@ test('a learner reads the steps of a class as they change, and can press nothing
   await laptop.getByRole('button', { name: 'Make it yours' }).click();
   await share(laptop, served.origin, 'Laptop');
   await phone.goto(await linkFor(laptop, 'learners'));
-  await expect(phone.getByText('You see the newest version.')).toBeVisible();
+  await expect(phone.getByText('You see the newest version the host has sent.')).toBeVisible();
   await expect(phone.getByText(/^Step 1 of \d+/).first()).toBeVisible();
   for (const name of ['+1', 'Print', 'Undo', 'Spoiled +1'])
     await expect(phone.getByRole('button', { name, exact: true })).toHaveCount(0);

@@ -24,6 +24,7 @@ export function ShownEvents({ desk, sharing }: ShownEventsProps) {
   const eventId = rows.has(wanted) ? wanted : (events[0]?.id ?? '');
   const make = async (kind: ShownHere['kind']) =>
     setSaid((await desk.showEvent(eventId, kind, unit)) ? '' : words.notNow);
+  const withdraw = async (id: string) => setSaid((await desk.withdraw(id)) ? '' : words.notWithdrawn);
   return (
     <>
       <h3>{words.title}</h3>
@@ -52,8 +53,8 @@ export function ShownEvents({ desk, sharing }: ShownEventsProps) {
           <Shown
             key={shown.id}
             shown={shown}
-            name={rows.get(shown.eventId)?.name ?? words.gone}
-            withdraw={() => desk.withdraw(shown.id)}
+            name={rows.get(shown.eventId)?.name}
+            withdraw={() => void withdraw(shown.id)}
           />
         ))}
       </ul>
@@ -63,23 +64,25 @@ export function ShownEvents({ desk, sharing }: ShownEventsProps) {
 
 interface ShownProps {
   readonly shown: ShownHere;
-  readonly name: string;
-  readonly withdraw: () => Promise<boolean>;
+  /** Of the event; left out once it is deleted. */
+  readonly name: string | undefined;
+  readonly withdraw: () => void;
 }
 
 function Shown({ shown: { kind, link, helpers, isShown, isGoing }, name, withdraw }: ShownProps) {
   const { sharing } = useKeepingWords();
   const words = sharing.shown;
   const [asked, setAsked] = useState(false);
-  const title = words.kinds[kind](name);
+  const title = words.kinds[kind](name ?? words.gone);
   const address = addressOf(link);
+  const shows = name === undefined ? words.asItWas : words.newest;
   return (
     <li>
       <p className="keeping-row-face">
         <strong>{title}</strong>
         {': '}
         <span role="status">
-          {isGoing ? words.going : isShown ? words.newest : words.notYet}
+          {isGoing ? words.going : isShown ? shows : words.notYet}
           {kind === 'bench' && !isGoing && ` ${words.helpers(helpers)}`}
         </span>
       </p>
@@ -92,7 +95,7 @@ function Shown({ shown: { kind, link, helpers, isShown, isGoing }, name, withdra
         <div className="keeping-look">
           <p>{words.withdrawWhy[kind]}</p>
           <div className="keeping-acts">
-            <Button tone="act" onClick={() => void withdraw()}>
+            <Button tone="act" onClick={withdraw}>
               {words.withdrawOf(title)}
             </Button>
             <Button onClick={() => setAsked(false)}>{sharing.cancel}</Button>

@@ -124,15 +124,17 @@ export const keepingMessages = {
     shown: {
       title: 'Links for helpers and learners',
       why: 'A link shows one event and nothing else: no prices, no guests, no other box. Helpers see what to do now and count along. Learners see the steps.',
-      noEvents: 'Add a box on the Count page of an event of your own first.',
+      noEvents: 'First add a box to one of your own events, on its Count page.',
       event: 'Event',
       make: { bench: 'Make a link for helpers', class: 'Make a link for learners' },
       notNow: 'We couldn’t make the link now. Try again when this page says Connected.',
+      notWithdrawn: 'We couldn’t withdraw the link now. Try again when this page says Connected.',
       kinds: {
         bench: (name: string) => `${name}, for helpers`,
         class: (name: string) => `${name}, for learners`,
       },
       newest: 'shows the newest version.',
+      asItWas: 'shows the event as it was before you deleted it.',
       notYet: 'waiting for the server.',
       going: 'withdrawn. Waiting for the server.',
       helpers: (count: number) =>

@@ -10,7 +10,7 @@ export const visitMessages = {
     `Your counts of ${plural(count, 'step')} aren’t sent yet.${up ? '' : ' Go on counting, and keep this page open until they are sent.'}`,
   sent: 'Your counts are sent. The host’s device hasn’t received all of them yet.',
   received: 'The host has all your counts.',
-  newest: 'You see the newest version.',
+  newest: 'You see the newest version the host has sent.',
   lastSeen: 'You see the version of your last connection.',
   care: 'Take care',
   over: 'This link was withdrawn',
