@@ -54,8 +54,10 @@ describe.each(measured.map((style) => [style.name, style] as const))('%s, folded
       ),
       ...fc.sample(legalBoxes(style, [inches(0, 1, 16), ticks(320)]), { seed: SEED, numRuns: SIZES }),
     ];
+    const seen = new Set<string>();
     for (const asked of boxes) {
       for (const { what, said, has } of twice(style, layNet(style, asked))) {
+        seen.add(what);
         const where = `${what}: ${said} and ${has}, ${JSON.stringify(asked)}`;
         expect(said - has, where).toBeLessThan(WITHIN_MM);
         // a style may count a card too many, never one too few
@@ -63,6 +65,8 @@ describe.each(measured.map((style) => [style.name, style] as const))('%s, folded
       }
       solids.free();
     }
+    const within = (style.fits ?? []).map(({ what }) => what).filter((what) => what in BETWEEN);
+    expect([...seen].sort()).toEqual([...new Set(within)].sort());
   });
 });
 

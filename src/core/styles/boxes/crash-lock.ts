@@ -4,7 +4,14 @@ import { defineStyle } from '../language/define';
 import type { ClosingStep, Len, PanelSpec } from '../language/types';
 import { gluedTube, TAB_LIMIT, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
-import { TOP_FITS, TOP_LIMITS, TOP_OPTION, TOP_QUANTITIES, TOP_SYMBOLS, topOf } from '../shapes/tube-top';
+import {
+  BACK_SEAM_TOP_FITS,
+  TOP_LIMITS,
+  TOP_OPTION,
+  TOP_QUANTITIES,
+  TOP_SYMBOLS,
+  topOf,
+} from '../shapes/tube-top';
 import { TUCK_ALLOWANCES, TUCK_LETS } from '../shapes/tuck-lid';
 
 /**
@@ -218,6 +225,6 @@ export const crashLock = defineStyle({
     ...TOP_LIMITS,
   ],
   promises: [{ claim: 'covers', piece: 'box', panels: [...FLAPS], area: ['width', 'depth'] }],
-  fits: TOP_FITS,
+  fits: BACK_SEAM_TOP_FITS,
   traits: ['lid', 'tall'],
 });

@@ -10,6 +10,7 @@ import type {
 } from '../language/types';
 import type { Tube } from './glued-tube';
 import {
+  BACK_SEAM_TUCK_FITS,
   TUCK_FITS,
   TUCK_LIMITS,
   TUCK_OPTIONS,
@@ -60,10 +61,11 @@ export const TOP_LIMITS: readonly ConstraintSpec[] = TUCK_LIMITS.map((limit: Con
 }));
 
 /** The fits of a lid, where there is one. */
-export const TOP_FITS: readonly FitSpec[] = TUCK_FITS.map((fit) => ({
-  ...fit,
-  given: fit.given?.map((way) => ({ ...way, top: 'lid' })) ?? given,
-}));
+const withLid = (fits: readonly FitSpec[]): readonly FitSpec[] =>
+  fits.map((fit) => ({ ...fit, given: fit.given?.map((way) => ({ ...way, top: 'lid' })) ?? given }));
+
+export const TOP_FITS = withLid(TUCK_FITS);
+export const BACK_SEAM_TOP_FITS = withLid(BACK_SEAM_TUCK_FITS);
 
 interface Top {
   /** How far the glue tab is kept clear of the rim. */

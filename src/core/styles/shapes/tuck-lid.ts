@@ -170,14 +170,16 @@ export const HUNG_LIMITS: readonly ConstraintSpec[] = [
   remedy: 'Make it at most {limit}, or leave the header out.',
 }));
 
+type TuckCard = readonly [card: Len, given?: readonly Chosen[]];
+
 /** Half of the lid and of the far wall lie between their lines, and a glue tab where it lies inside the front. */
-const TAB_CARDS: readonly (readonly [card: Len, given: readonly Chosen[]])[] = [
+const TAB_CARDS: readonly TuckCard[] = [
   ['t', [{ order: 'side' }, { order: 'front', tab: 'left' }]],
   ['2t', [{ order: 'front', tab: 'right' }]],
 ];
 
-/** The lid and its tuck between the walls; a seam at the front puts a glue tab where the tuck goes in. */
-export const TUCK_FITS: readonly FitSpec[] = [
+/** The lid and its tuck between the walls. */
+const tuckFits = (cards: readonly TuckCard[]): readonly FitSpec[] => [
   {
     what: 'lid between the sides',
     room: 'width',
@@ -188,7 +190,7 @@ export const TUCK_FITS: readonly FitSpec[] = [
     truest: 'the two side scores of the back and the two sides of the lid',
     saves: 'Pare a little more off the sides of the lid.',
   },
-  ...TAB_CARDS.map(
+  ...cards.map(
     ([card, given]): FitSpec => ({
       what: 'tuck behind the far wall',
       room: 'depth',
@@ -198,10 +200,15 @@ export const TUCK_FITS: readonly FitSpec[] = [
       marks: 3,
       truest: 'the depth of the sides and the two scores of the lid',
       saves: 'Score the lid a hair short rather than long.',
-      given,
+      ...(given && { given }),
     }),
   ),
 ];
+
+/** A seam at the front puts a glue tab where the tuck goes in. */
+export const TUCK_FITS = tuckFits(TAB_CARDS);
+/** Of a tube that has its seam at the back, however it is made. */
+export const BACK_SEAM_TUCK_FITS = tuckFits([['t']]);
 
 export const TUCK_LIMITS: readonly ConstraintSpec[] = [
   {
