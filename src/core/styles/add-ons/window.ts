@@ -24,7 +24,14 @@ import {
 /** Smallest opening worth a film. source: our choice */
 const LEAST_OPENING_MM = 12.7;
 
-const SHAPED: readonly WindowShape[] = ['rounded', 'arch', 'round', 'oval', 'heart'];
+const SHAPED: Readonly<Record<WindowShape, string>> = {
+  rounded: 'Rounded corners',
+  arch: 'Arch',
+  round: 'Circle',
+  oval: 'Oval',
+  heart: 'Heart',
+};
+const isShaped = (id: string | undefined): id is WindowShape => id !== undefined && id in SHAPED;
 
 /** Whatever is not straight is cut along the template. */
 const SHAPES: OptionSpec = {
@@ -32,11 +39,7 @@ const SHAPES: OptionSpec = {
   help: 'Straight sides are cut with a ruler. Any other shape is cut along the template.',
   choices: [
     { id: 'straight', label: 'Rectangle' },
-    { id: 'rounded', label: 'Rounded corners' },
-    { id: 'arch', label: 'Arch' },
-    { id: 'round', label: 'Circle' },
-    { id: 'oval', label: 'Oval' },
-    { id: 'heart', label: 'Heart' },
+    ...Object.entries(SHAPED).map(([id, label]) => ({ id, label })),
   ],
   addOn: true,
 };
@@ -129,12 +132,12 @@ export function windowIn(
       },
     ],
     extend: (pieces, chosen) => {
-      const shape = SHAPED.find((id) => id === chosen['windowShape']);
+      const shape = chosen['windowShape'];
+      const headDown = chosenPlace('window', places, chosen)?.headDown;
       const hole: HoleSpec = {
         hole: 'window',
         margin: 'windowMargin',
-        ...(shape && { shape }),
-        ...(shape && chosenPlace('window', places, chosen)?.headDown && { headDown: true }),
+        ...(isShaped(shape) && { shape, ...(headDown && { headDown }) }),
       };
       return cutHole('window', places, hole)(pieces, chosen);
     },

@@ -268,7 +268,7 @@ export const foldedSquare = defineStyle({
       symbol: 'square',
       atLeast: '300t',
       severity: 'stop',
-      says: 'Six layers of card {t} thick are stiff to fold in a square of {square}.',
+      says: 'Six layers of paper {t} thick are stiff to fold in a square of {square}.',
       remedy: 'Take a square of at least {limit}, or thinner paper.',
     },
   ],
