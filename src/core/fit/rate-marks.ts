@@ -71,8 +71,7 @@ export function markReader(
   const { reach, stylus } = tool;
   const anywhere = roughnessOn(tool.ruler);
   const onScores = tool.grooves ? roughnessInGrooves(tool.grooves, tool.ruler) : anywhere;
-  const groups = [...new Set(marks.map(groupOf))];
-  const group = Int32Array.from(marks, (mark) => groups.indexOf(groupOf(mark)));
+  const { group, groups } = groupsOf(marks);
   const isPlace = marks.map(({ span }) => span !== null);
   const count = marks.length;
   const ats = marks.map(({ at }) => readerOf(at));
@@ -82,9 +81,8 @@ export function markReader(
   const far = new Float64Array(count);
   const lean = new Int8Array(count);
   const easiest = new Int32Array(count);
-  const leansFar = new Uint8Array(groups.length);
-  const leansNear = new Uint8Array(groups.length);
-  const byEdge = Array.from({ length: 2 * groups.length }, (): number[] => []);
+  const { leanByGroup, isFar } = farReader(lean, isPlace, group, groups);
+  const byEdge = Array.from({ length: 2 * groups }, (): number[] => []);
   const byDepth = Array.from({ length: 1 + Math.max(0, ...depths) }, (_, depth) =>
     marks.flatMap((_mark, m) => (depths[m] === depth ? [m] : [])),
   );
@@ -109,24 +107,6 @@ export function markReader(
       easiest[m] = easier;
     }
     return true;
-  };
-
-  const leanByGroup = (): void => {
-    leansFar.fill(0);
-    leansNear.fill(0);
-    for (let m = 0; m < count; m++) {
-      const leaning = lean[m] as number;
-      if (leaning > 0) leansFar[group[m] as number] = 1;
-      if (leaning < 0) leansNear[group[m] as number] = 1;
-    }
-  };
-
-  /** Marks that read alike from both ends are read from the far one only if some mark of the group leans that way and none the other. */
-  const isFar = (m: number): boolean => {
-    const leaning = lean[m] as number;
-    if (leaning !== 0) return leaning > 0;
-    const g = group[m] as number;
-    return isPlace[m] === true && leansFar[g] === 1 && leansNear[g] === 0;
   };
 
   const rated = (): PartRating => {
@@ -168,6 +148,36 @@ export function markReader(
           roughness: (what === 'score' ? onScores : anywhere)(at),
         };
       });
+    },
+  };
+}
+
+/** The group of each mark by number, and how many groups there are. */
+function groupsOf(marks: readonly MarkForm[]) {
+  const names = [...new Set(marks.map(groupOf))];
+  return { group: Int32Array.from(marks, (mark) => names.indexOf(groupOf(mark))), groups: names.length };
+}
+
+/** Which end each mark is read from, by `lean` as it was last filled; `leanByGroup` comes first. */
+function farReader(lean: Int8Array, isPlace: readonly boolean[], group: Int32Array, groups: number) {
+  const leansFar = new Uint8Array(groups);
+  const leansNear = new Uint8Array(groups);
+  return {
+    leanByGroup: (): void => {
+      leansFar.fill(0);
+      leansNear.fill(0);
+      for (let m = 0; m < lean.length; m++) {
+        const leaning = lean[m] as number;
+        if (leaning > 0) leansFar[group[m] as number] = 1;
+        if (leaning < 0) leansNear[group[m] as number] = 1;
+      }
+    },
+    /** Marks that read alike from both ends are read from the far one only if some mark of the group leans that way and none the other. */
+    isFar: (m: number): boolean => {
+      const leaning = lean[m] as number;
+      if (leaning !== 0) return leaning > 0;
+      const g = group[m] as number;
+      return isPlace[m] === true && leansFar[g] === 1 && leansNear[g] === 0;
     },
   };
 }
