@@ -38,7 +38,9 @@ const LAYERS: Readonly<Record<string, Layer>> = {
   ),
   'core/style-file': layer('core/styles core/rows core/units', 'zod jsep'),
   'core/trace': layer(''),
-  'core/draw': layer('core/bench core/yield core/fold core/net core/styles core/plane core/rows core/units'),
+  'core/draw': layer(
+    'core/bench core/yield core/dress core/fold core/net core/styles core/plane core/rows core/units',
+  ),
   'core/index.ts': layer(
     'core/proof core/yield core/bench core/checks core/fold core/net core/styles core/units',
   ),

@@ -1,3 +1,4 @@
+import type { InsertPlan } from '../../dress/inserts';
 import { type At, boxRing } from '../../plane';
 import { type Ruler, toMm } from '../../units';
 import type { Ticks } from '../../units/ticks';
@@ -5,25 +6,6 @@ import { drawDimension } from '../strokes/dimension';
 import { lengthWords } from '../strokes/length-text';
 import { areaMark, centredText, frameMarks, lineMark, textMark } from '../strokes/marks';
 import type { Drawing, Mark } from '../strokes/types';
-
-/** What an insert's picture shows; all places from the left end and from below. */
-interface Insert {
-  readonly across: Ticks;
-  readonly up: Ticks;
-  readonly slots: null | {
-    readonly deep: Ticks;
-    readonly wide: Ticks;
-    readonly from: 'top' | 'bottom';
-    readonly at: readonly Ticks[];
-  };
-  readonly rise: Ticks;
-  readonly holes: null | {
-    readonly shape: 'round' | 'square';
-    readonly wide: Ticks;
-    readonly across: readonly Ticks[];
-    readonly up: readonly Ticks[];
-  };
-}
 
 const WORDS_MM = 2.4;
 const CLEAR_MM = 1.4;
@@ -34,7 +16,7 @@ const SLOT_MM = 0.8;
 
 /** An insert with its slots or holes and the numbers they are cut by; as large as fits this width and height, mm on paper. */
 export function drawInsert(
-  insert: Insert,
+  insert: InsertPlan,
   name: string,
   ruler: Ruler,
   { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number },
@@ -57,7 +39,7 @@ export function drawInsert(
 
 const list = (places: readonly Ticks[], say: (length: Ticks) => string): string => places.map(say).join(', ');
 
-function described({ slots, holes, rise }: Insert, say: (length: Ticks) => string): string {
+function described({ slots, holes, rise }: InsertPlan, say: (length: Ticks) => string): string {
   if (slots) return `slots at ${list(slots.at, say)} from the left end, ${say(slots.deep)} deep.`;
   const sides = rise > 0 ? `scores ${say(rise)} from every edge` : 'no scores';
   if (!holes) return `${sides}.`;
@@ -65,7 +47,7 @@ function described({ slots, holes, rise }: Insert, say: (length: Ticks) => strin
 }
 
 /** Its card, less the four corners where sides fold down along scores. */
-function outlineOf({ across, up, rise }: Insert, mm: (length: number) => number): readonly Mark[] {
+function outlineOf({ across, up, rise }: InsertPlan, mm: (length: number) => number): readonly Mark[] {
   const [right, top, by] = [mm(across), mm(up), mm(rise)];
   if (rise === 0) {
     const ring = boxRing({ left: 0, bottom: 0, right, top });
@@ -87,7 +69,7 @@ function outlineOf({ across, up, rise }: Insert, mm: (length: number) => number)
 }
 
 function slotMarks(
-  { at, deep, wide, from }: NonNullable<Insert['slots']>,
+  { at, deep, wide, from }: NonNullable<InsertPlan['slots']>,
   [right, top]: At,
   mm: (length: number) => number,
   say: (length: Ticks) => string,
@@ -115,7 +97,7 @@ function slotMarks(
 }
 
 function holeMarks(
-  { shape, wide, across, up }: NonNullable<Insert['holes']>,
+  { shape, wide, across, up }: NonNullable<InsertPlan['holes']>,
   [right, top]: At,
   mm: (length: number) => number,
   say: (length: Ticks) => string,
