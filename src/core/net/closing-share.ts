@@ -5,7 +5,7 @@ import type { MeasuredFit } from './lay-fits';
 export const closeOfHundred = (fits: readonly MeasuredFit[], offBy: Ticks): number =>
   Math.floor(100 * closingShare(fits, offBy) + 1e-9);
 
-/** The share of boxes whose fits all close when each mark is off by up to `offBy` either way, all alike likely: fits share no marks, so their shares multiply. */
+/** The share of boxes whose fits all close when each mark is off by up to `offBy` either way, all alike likely. Shares multiply as if no two fits shared a mark; where two share one that tightens both, a few more close. */
 export const closingShare = (fits: readonly MeasuredFit[], offBy: Ticks): number =>
   fits.reduce((share, { clear, fit }) => share * shareOfFit(toMm(clear), fit.marks, toMm(offBy)), 1);
 

@@ -14,8 +14,8 @@ import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
 
 /**
- * A count as it stands when an order of favors becomes one of kits, or back: the order stays as large, so 24 favors are two in each of
- * twelve kits. Fewer than one a kit is taken as what a kit holds.
+ * A count as it stands when an order of favors becomes one of kits, or back: the order stays as near as whole kits allow, so 24 favors are
+ * two in each of twelve kits. Fewer than one a kit is taken as what a kit holds.
  */
 function countIn(kits: number | null, before: number | null, count: number): number {
   if (kits !== null && before === null && count >= kits) return Math.round(count / kits);

@@ -101,7 +101,7 @@ const REMARKS = {
   'too-few-close': {
     severity: 'warn',
     says: 'With every mark off by up to {offBy}, only {closes} of 100 of these boxes close. Spares can’t make up for that, so they go by the percentage.',
-    remedy: 'Mark more truly, use thinner card, or give the box more room.',
+    remedy: 'Mark more carefully, use thinner cardstock, or give the box more room.',
   },
   'order-below-minimum': {
     severity: 'warn',
