@@ -1,4 +1,6 @@
+import { CurvePoints } from './curve-points';
 import { type At, readLength, readLengths, readPlace, type Unit, Unreadable } from './lengths';
+import { repeated } from './repeats';
 import { TableCard } from './table-card';
 
 /** A step as it is printed: its sentence, the rows below it, and the points of its curves. */
@@ -38,16 +40,17 @@ class Reader {
   #lastTurn = 0;
   #before: (() => void)[] = [];
   #now: (() => void)[] = [];
-  #curves = new Map<string, readonly At[]>();
+  readonly #curves: CurvePoints;
 
   constructor(unit: Unit, fence: 'left' | 'right') {
     this.#unit = unit;
     this.#fence = fence;
+    this.#curves = new CurvePoints(unit);
   }
 
   step({ headline, details, template }: PrintedStep): void {
     this.#now = [];
-    for (const row of template) this.#readPoints(row);
+    for (const row of template) this.#curves.read(row);
     for (const sentence of headline.split(/(?<=\.) (?=[A-Z\d])/)) this.#sentence(sentence);
     for (const row of details) this.#sentence(row);
     this.#before = this.#now;
@@ -204,35 +207,18 @@ class Reader {
     [
       /^(Curve \d+), from (.+) to (.+), (.+) deep\.$/,
       ([name = '', from = '', to = '', deep = '']) => {
-        const points = this.#pointsOf(name, from, to);
-        const [a, b] = [points[0] as At, points.at(-1) as At];
-        const rise = Math.max(...points.map((at) => off(a, b, at)));
-        if (Math.abs(rise - readLength(deep, this.#unit)) > 1)
-          throw new Unreadable(`${name} is not ${deep} deep`);
+        const points = this.#curves.asDeep(name, from, to, deep);
         for (const [i, point] of points.slice(1).entries()) this.#line(false, points[i] as At, point);
       },
     ],
     [
       /^(Cut \d+), from (.+) to (.+?)(; keep the smaller part)?\.$/,
       ([name = '', from = '', to = '', smaller]) =>
-        this.#cut(this.#pointsOf(name, from, to), smaller !== undefined),
+        this.#cut(this.#curves.between(name, from, to), smaller !== undefined),
     ],
     [
       /^(Hole \d+): ([a-z ]+), (.+), middle at (.+)\.$/,
-      ([name = '', , size = '', middle = '']) => {
-        const ring = this.#curves.get(name);
-        if (!ring) throw new Unreadable(name);
-        const [x, y] = readPlace(middle, this.#unit);
-        const [across = '', up = across] = size.split(' × ');
-        const want = [readLength(across, this.#unit), readLength(up, this.#unit)];
-        for (const [way, mid] of [x, y].entries()) {
-          const all = ring.map((at) => at[way] as number);
-          const [least, most] = [Math.min(...all), Math.max(...all)];
-          if (most - least !== want[way] || Math.abs((most + least) / 2 - mid) > 0.5)
-            throw new Unreadable(name);
-        }
-        this.#hole(ring);
-      },
+      ([name = '', , size = '', middle = '']) => this.#hole(this.#curves.hole(name, size, middle)),
     ],
     [
       /^Fold every score right over(?:, (away from|towards) its scored side)?; rub down, open\.$/,
@@ -295,54 +281,6 @@ class Reader {
   }
 
   #again(points: readonly At[], same: string | undefined): (readonly At[])[] {
-    const [wide, high] = this.#lying().lying;
-    if (same === undefined) return [points];
-    const mirrors: Record<string, (at: At) => At> = {
-      'mirrored left to right': ([x, y]) => [wide - x, y],
-      'mirrored near to far': ([x, y]) => [x, high - y],
-      'turned half round': ([x, y]) => [wide - x, high - y],
-    };
-    if (same === 'at all four corners')
-      return [points, ...Object.values(mirrors).map((over) => points.map(over))];
-    const [, by, way] = /^(.+) farther (across|up)$/.exec(same) ?? [];
-    if (by !== undefined)
-      return [
-        points,
-        ...readLengths(by, this.#unit).map((far) =>
-          points.map(([x, y]): At => (way === 'up' ? [x, y + far] : [x + far, y])),
-        ),
-      ];
-    return [
-      points,
-      ...same.split(' and ').map((one) => {
-        const over = mirrors[one];
-        if (!over) throw new Unreadable(same);
-        return points.map(over);
-      }),
-    ];
-  }
-
-  #readPoints(row: string): void {
-    const [, name, list = ''] = /^(\w+ \d+) runs through (.+) mm\.$/.exec(row) ?? [];
-    if (name === undefined) throw new Unreadable(row);
-    this.#curves.set(
-      name,
-      list.split('; ').map((place) => readPlace(place, 'mm')),
-    );
-  }
-
-  #pointsOf(name: string, from: string, to: string): readonly At[] {
-    const points = this.#curves.get(name);
-    const ends = [readPlace(from, this.#unit), readPlace(to, this.#unit)];
-    if (
-      !points ||
-      [points[0], points.at(-1)].some((end, i) => end?.[0] !== ends[i]?.[0] || end?.[1] !== ends[i]?.[1])
-    )
-      throw new Unreadable(name);
-    return points;
+    return repeated(points, same, this.#lying().lying, this.#unit);
   }
 }
-
-/** How far a place lies off the straight line between two. */
-const off = (a: At, b: At, [x, y]: At): number =>
-  Math.abs((b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])) / Math.hypot(b[0] - a[0], b[1] - a[1]);
