@@ -1,5 +1,5 @@
-/** What `round` takes of the processor where nothing else runs, in milliseconds. Source: measured 2026-11-30 on two cores of a rented server, mean of 200 rounds. */
-const QUIET_MS = 31;
+import { QUIET_MS, sortingRound } from './sorting-round';
+
 const ROUNDS = 10;
 
 /**
@@ -8,20 +8,7 @@ const ROUNDS = 10;
  */
 export function processorSlowness(): number {
   const before = process.cpuUsage();
-  for (let turn = 0; turn < ROUNDS; turn++) round();
+  for (let turn = 0; turn < ROUNDS; turn++) sortingRound();
   const { user, system } = process.cpuUsage(before);
   return Math.max(1, (user + system) / 1000 / ROUNDS / QUIET_MS);
-}
-
-function round(): number {
-  const groups = new Map<string, number[]>();
-  for (let n = 0; n < 200_000; n++) {
-    const key = `k${(n * 7919) % 613}`;
-    const group = groups.get(key);
-    if (group) group.push((n * 104_729) % 9973);
-    else groups.set(key, [n]);
-  }
-  let sum = 0;
-  for (const group of groups.values()) sum += group.toSorted((a, b) => a - b)[3] ?? 0;
-  return sum;
 }
