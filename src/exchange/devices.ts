@@ -1,3 +1,4 @@
+import { sameValue } from '../state/keeping/same-value';
 import type { SharedDevice } from '../state/sharing';
 import type { Note } from './sealed-rows';
 
@@ -26,6 +27,19 @@ export function readDevice({ value }: Note): DeviceNote[] {
     typeof seen === 'object' &&
     typeof key === 'object';
   return isWhole ? [{ id, name: name.slice(0, 80), lastAt, edits, seen, key } as DeviceNote] : [];
+}
+
+/** What a device has to say of itself now; null: it has said so already. */
+export function newsOf(
+  notes: readonly DeviceNote[],
+  { device: id, name, edits }: { readonly device: string; readonly name: string; readonly edits: number },
+): Pick<DeviceNote, 'id' | 'name' | 'edits' | 'seen'> | null {
+  const seen = Object.fromEntries(
+    notes.filter((note) => note.id !== id).map((note) => [note.id, note.edits]),
+  );
+  const last = notes.find((note) => note.id === id);
+  const isSaid = last && last.edits === edits && last.name === name && sameValue(last.seen, seen);
+  return isSaid ? null : { id, name, edits, seen };
 }
 
 /** The list as a maker sees it: this device first, then the newest. */

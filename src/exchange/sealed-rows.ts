@@ -1,6 +1,6 @@
 import * as Y from 'yjs';
 import type { RowChange } from '../state/keeping/steps';
-import type { ComingRow } from '../state/ports';
+import type { ComingRow, Exchange } from '../state/ports';
 import { keyText, type RowKey } from '../state/shelf';
 import { type Path, rowOf, textOf, writesOf } from './fields';
 import { placeOf, type ShelfKeys, seal, unseal } from './keys';
@@ -193,3 +193,15 @@ const keyOf = (text: string): RowKey => {
   const [table, id] = text.split('/') as [RowKey['table'], string];
   return { table, id };
 };
+
+/** Sealed rows as the state knows an exchange; `told` hears of each time that something goes. */
+export const exchangeOf = (rows: SealedRows, agreed: readonly ComingRow[], told: () => void): Exchange => ({
+  tell(changes) {
+    rows.tell(changes);
+    told();
+  },
+  watch: (listener) => rows.watch((coming) => coming.length > 0 && listener(coming)),
+  agreed: () => agreed,
+  all: rows.all,
+  now: rows.now,
+});

@@ -1,11 +1,11 @@
 import type { OnMany } from '../state/keeping/exchange';
-import type { ComingRow, Exchange, ExchangeDoor } from '../state/ports';
+import type { ComingRow, ExchangeDoor } from '../state/ports';
 import type { Sharing, SharingDesk, ShownHere } from '../state/sharing';
-import { type DeviceNote, listDevices, readDevice } from './devices';
+import { type DeviceNote, listDevices, newsOf, readDevice } from './devices';
 import { keysOf, newDevice, newShelf, readLink, type ShelfLink, writeLink } from './keys';
 import type { MemoryOfSharing, Pairing } from './memory-of-sharing';
 import { handOver, newPair, publicOf, takeOver } from './new-key';
-import { SealedRows } from './sealed-rows';
+import { exchangeOf, SealedRows } from './sealed-rows';
 import { runSession } from './session';
 import { ShownEvents } from './shown-events';
 import { TryingAgain } from './trying-again';
@@ -285,20 +285,10 @@ export class SharedShelf implements SharingDesk {
   async #sign(rows: SealedRows): Promise<void> {
     const pairing = this.#pairing;
     if (!pairing || this.#line !== 'joined') return;
-    const notes = rows.notes('#device').flatMap(readDevice);
-    const seen = Object.fromEntries(
-      notes.filter(({ id }) => id !== pairing.device).map(({ id, edits }) => [id, edits]),
-    );
-    const last = notes.find(({ id }) => id === pairing.device);
-    const { device: id, name, edits } = pairing;
-    const isSaid =
-      last &&
-      last.edits === edits &&
-      JSON.stringify(last.seen) === JSON.stringify(seen) &&
-      last.name === name;
-    if (isSaid) return;
+    const news = newsOf(rows.notes('#device').flatMap(readDevice), pairing);
+    if (!news) return;
     const lastAt = new Date(this.#world.now()).toISOString();
-    rows.write([[['#device', id], { id, name, lastAt, edits, seen, key: await publicOf(pairing.pair) }]]);
+    rows.write([[['#device', news.id], { ...news, lastAt, key: await publicOf(pairing.pair) }]]);
   }
 
   #say(line: Sharing['line']): void {
@@ -317,15 +307,3 @@ export class SharedShelf implements SharingDesk {
     });
   }
 }
-
-/** Sealed rows as the state knows an exchange; `told` hears of each time that something goes. */
-const exchangeOf = (rows: SealedRows, agreed: readonly ComingRow[], told: () => void): Exchange => ({
-  tell(changes) {
-    rows.tell(changes);
-    told();
-  },
-  watch: (listener) => rows.watch((coming) => coming.length > 0 && listener(coming)),
-  agreed: () => agreed,
-  all: rows.all,
-  now: rows.now,
-});
