@@ -1,13 +1,14 @@
 import { panelWords } from '../net/panel-words';
 import type { StyleRefusal } from '../style-file/style-refusal';
 import type { Draft } from './draft';
-import { hangsOn } from './sides';
+import { hangsOn, turns } from './sides';
+import { panelsFolded } from './steps';
 
 /** What a drawing still lacks though it can be folded: tabs and bottom flaps that are glued to nothing, panels that no step folds, corners that no tab holds. */
 export function looseEnds(draft: Draft): readonly StyleRefusal[] {
   return Object.entries(draft.pieces ?? {}).flatMap(([id, { panels, joints, closing, seams = [] }]) => {
     const glued = new Set(joints.flatMap(({ panel, onto }) => [panel, onto]));
-    const folded = new Set(closing.flatMap((step) => (step.do === 'glue' ? [] : step.panels)));
+    const folded = new Set(panelsFolded(closing));
     const tabbed = new Set(
       joints.flatMap(({ panel, onto }) => [
         `${hangsOn(panels[panel])?.parent} ${onto}`,
@@ -28,10 +29,10 @@ export function looseEnds(draft: Draft): readonly StyleRefusal[] {
         },
       ];
     });
-    const loose = Object.entries(panels).flatMap(([name, { role, on, fold = 0 }]): StyleRefusal[] => {
+    const loose = Object.entries(panels).flatMap(([name, panel]): StyleRefusal[] => {
       const told = { path: `${id}.${name}`, facts: { panel: panelWords(name) } };
-      const unfolded = on !== undefined && fold !== 0 && !folded.has(name);
-      const unglued = (role === 'glueTab' || role === 'bottomFlap') && !glued.has(name);
+      const unfolded = turns(panel) && !folded.has(name);
+      const unglued = (panel.role === 'glueTab' || panel.role === 'bottomFlap') && !glued.has(name);
       return [
         ...(unglued
           ? [

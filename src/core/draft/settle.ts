@@ -1,5 +1,7 @@
 import { type BoxStyle, StyleError } from '../styles';
 import type { Draft, PieceDraft } from './draft';
+import { turns } from './sides';
+import { panelsFolded } from './steps';
 import { usualClosing } from './usual-closing';
 import { whatMeets } from './what-meets';
 
@@ -26,10 +28,9 @@ export const isAsProposed = (piece: PieceDraft, proposal: PieceDraft | null): bo
 /** A piece closed by hand, with a step for each panel that has come since. */
 export function withNewSteps(before: PieceDraft | undefined, after: PieceDraft): PieceDraft {
   const fresh = Object.entries(after.panels).filter(
-    ([name, { on, fold }]) =>
-      before?.panels[name] === undefined && on !== undefined && fold !== undefined && fold !== 0,
+    ([name, panel]) => before?.panels[name] === undefined && turns(panel),
   );
-  const named = new Set(after.closing.flatMap((step) => (step.do === 'glue' ? [] : step.panels)));
+  const named = new Set(panelsFolded(after.closing));
   const steps = fresh.flatMap(([name]) => (named.has(name) ? [] : [{ do: 'fold' as const, panels: [name] }]));
   return steps.length === 0 ? after : { ...after, closing: [...after.closing, ...steps] };
 }

@@ -27,6 +27,10 @@ export function hangsOn(
   return { parent, edge: edge as EdgeName };
 }
 
+/** Does it turn at all when the box is closed? */
+export const turns = ({ on, fold, flush }: PanelDraft): boolean =>
+  on !== undefined && flush === undefined && fold !== undefined && fold !== 0;
+
 /** The panel that hangs on an edge. */
 export const hungOn = (piece: PieceDraft, panel: string, edge: string): string | undefined =>
   Object.entries(piece.panels).find(([, { on }]) => on === `${panel}.${edge}`)?.[0];

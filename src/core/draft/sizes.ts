@@ -6,18 +6,20 @@ import { namesIn, readable } from './forms';
 import { isTakenLength } from './lengths';
 import { freeName, nameOfWords, withLengthCalled } from './rename';
 
+const nameless = (label: string) =>
+  refused(
+    'no-name',
+    'A size needs a name, and {words} has no letter in it.',
+    'Use a name such as roof height.',
+    { words: label || '“”' },
+  );
+
 /** Adds a size by its label, from the least to the most a maker may choose. */
 export const addSize =
   (label: string, spec: Pick<SymbolDraft, 'default' | 'min' | 'max'>): Edit =>
   (draft) => {
     const wanted = nameOfWords(label);
-    if (wanted === '')
-      return refused(
-        'no-name',
-        'A size needs a name, and {words} has no letter in it.',
-        'Use a name such as roof height.',
-        { words: label || '“”' },
-      );
+    if (wanted === '') return nameless(label);
     const name = freeName(wanted, (each) => isTakenLength(draft, each));
     const symbol: SymbolDraft = { role: 'size', label, help: 'Score to score.', ...spec };
     const fault = symbolFault(draft, symbol);
@@ -45,13 +47,7 @@ export const renameSize =
     const symbol = draft.symbols[name];
     if (symbol === undefined) return NO_SUCH_SIZE;
     const wanted = nameOfWords(label);
-    if (wanted === '')
-      return refused(
-        'no-name',
-        'A size needs a name, and {words} has no letter in it.',
-        'Use a name such as roof height.',
-        { words: label || '“”' },
-      );
+    if (wanted === '') return nameless(label);
     const relabeled = { ...draft, symbols: { ...draft.symbols, [name]: { ...symbol, label } } };
     if (wanted === name) return taken(relabeled);
     const to = freeName(wanted, (each) => each !== name && isTakenLength(draft, each));

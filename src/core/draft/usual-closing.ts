@@ -4,7 +4,8 @@ import { cornerSeams } from './corner-seams';
 import type { Draft, PanelDraft, PieceDraft, StepDraft } from './draft';
 import { formulaOf, namesIn } from './forms';
 import { isOuter } from './parts/bottom-flap';
-import { axisOf, hangsOn, hungOn, isRectangle, isSide, rowOf, SIDES } from './sides';
+import { axisOf, hangsOn, hungOn, isRectangle, isSide, rowOf, SIDES, turns } from './sides';
+import { panelsFolded } from './steps';
 import type { Meetings } from './what-meets';
 
 /** What a piece needs to be closed, and to be known for closed. */
@@ -26,7 +27,7 @@ export function usualClosing(draft: Draft, piece: PieceDraft, { lying, edges }: 
     ...flapJoints(piece, pairs),
   ];
   const closing = stepsOf(piece, joints);
-  const order = closing.flatMap((step) => (step.do === 'glue' ? [] : step.panels));
+  const order = panelsFolded(closing);
   const met = new Set(edges.flatMap(([a, b]) => [`${a} ${b}`, `${b} ${a}`]));
   const owed = cornerSeams(piece).filter(([a, b]) => !met.has(`${a} ${b}`));
   const seams = [...edges, ...owed].map(([one, other]): NonNullable<PieceDraft['seams']>[number] => {
@@ -130,10 +131,6 @@ function layersOf(
   }
   return groups.map((group) => [...group].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
 }
-
-/** Does it turn at all when the box is closed? */
-const turns = ({ on, fold, flush }: PanelDraft): boolean =>
-  on !== undefined && flush === undefined && fold !== undefined && fold !== 0;
 
 function stepsOf(piece: PieceDraft, joints: readonly JointDraft[]): StepDraft[] {
   const steps: StepDraft[] = [];

@@ -5,7 +5,8 @@ import { defineStyle } from '../styles/language/define';
 import { StyleError } from '../styles/language/style-error';
 import type { BoxStyle, Chosen, PieceSpec, Pieces, Quantity } from '../styles/language/types';
 import { everyWay, isGiven } from '../styles/shapes/choices';
-import { type KnownNames, readFormula, readWorking, type Working } from './formula';
+import { readFormula, readWorking } from './formula';
+import type { KnownNames, Working } from './formula-parts';
 import {
   type PieceData,
   SPELLINGS,

@@ -7,7 +7,9 @@ import { Button, IconButton } from '../../ui/fields/button';
 import { SelectField } from '../../ui/fields/text-field';
 import { Opening } from '../../ui/frame/opening';
 import { useDraftingWords } from '../../ui/words/drafting-words';
+import { among } from './among';
 import { keyed } from './keyed';
+import { ListRow } from './list-row';
 import { usePanelNames } from './panel-names';
 import type { DraftEdits } from './use-draft';
 
@@ -35,7 +37,7 @@ export function ClosingList({ draft, edits }: ClosingListProps) {
     if (step.do === 'tuck') return words.steps.tuck(panels);
     return typeof step.to === 'number' ? words.steps.foldTo(panels, step.to) : words.steps.fold(panels);
   };
-  const chosen = folding.includes(panel) ? panel : (folding[0] ?? '');
+  const chosen = among(panel, folding);
   return (
     <Opening head={words.order}>
       <p className="soft">{words.orderWhy}</p>
@@ -43,8 +45,7 @@ export function ClosingList({ draft, edits }: ClosingListProps) {
         {keyed(piece.closing, said).map(({ key, value: step, at }) => {
           const text = said(step);
           return (
-            <li key={key}>
-              <span>{text}</span>
+            <ListRow key={key} text={text} onRemove={() => make(words.changes.order, removeStep(id, at))}>
               <IconButton
                 label={words.earlier(text)}
                 icon={<ArrowUp />}
@@ -57,14 +58,7 @@ export function ClosingList({ draft, edits }: ClosingListProps) {
                 disabled={at === piece.closing.length - 1}
                 onClick={() => make(words.changes.order, moveStep(id, at, 1))}
               />
-              <Button
-                tone="quiet"
-                aria-label={words.takeOut(text)}
-                onClick={() => make(words.changes.order, removeStep(id, at))}
-              >
-                {words.remove}
-              </Button>
-            </li>
+            </ListRow>
           );
         })}
       </ol>

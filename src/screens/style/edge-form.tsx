@@ -3,6 +3,7 @@ import { addPanel } from '../../core/draft/add-panel';
 import { setNotch } from '../../core/draft/openings';
 import { usualPart } from '../../core/draft/parts/usual-part';
 import { hangingOn, removePanel } from '../../core/draft/remove-panel';
+import { hungOn, isSide } from '../../core/draft/sides';
 import type { EdgeName, Role } from '../../core/styles';
 import { Button } from '../../ui/fields/button';
 import { lengthWords, useRuler } from '../../ui/fields/measure';
@@ -39,7 +40,7 @@ export function EdgeForm({ box, open, edits, edge }: EditorProps & { readonly ed
   const { place, make, take, select } = edits;
   const { piece, panel } = place;
   const of = open.draft.pieces?.[piece];
-  const hung = Object.entries(of?.panels ?? {}).find(([, { on }]) => on === `${panel}.${edge}`)?.[0];
+  const hung = of && hungOn(of, panel, edge);
   const add = (role: Role) =>
     make(words.changes.add(words.roles[role]), addPanel(piece, panel, edge as EdgeName, role));
   if (hung !== undefined && of !== undefined)
@@ -93,17 +94,14 @@ export function EdgeForm({ box, open, edits, edge }: EditorProps & { readonly ed
         />
         <Button onClick={() => add(other)}>{words.addOther}</Button>
       </div>
-      {['left', 'right', 'up', 'down'].includes(edge) && (
+      {isSide(edge) && (
         <Opening head={words.notchHead} open={notch !== undefined}>
           <FormField
             label={words.notch}
             help={words.notchHelp}
             value={notch ?? ''}
             onTake={(text) =>
-              take(
-                words.changes.change(names.panel(panel)),
-                setNotch({ piece, panel }, edge as 'left' | 'right' | 'up' | 'down', text),
-              )
+              take(words.changes.change(names.panel(panel)), setNotch({ piece, panel }, edge, text))
             }
           />
         </Opening>

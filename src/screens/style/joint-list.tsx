@@ -1,10 +1,13 @@
 import { useState } from 'react';
 import type { Draft } from '../../core/draft/draft';
 import { addSeam, removeJoint, removeSeam, setJoint } from '../../core/draft/joints';
+import { SIDES } from '../../core/draft/sides';
 import { Button } from '../../ui/fields/button';
 import { SelectField } from '../../ui/fields/text-field';
 import { Opening } from '../../ui/frame/opening';
 import { useDraftingWords } from '../../ui/words/drafting-words';
+import { among } from './among';
+import { ListRow } from './list-row';
 import { usePanelNames } from './panel-names';
 import type { DraftEdits } from './use-draft';
 
@@ -12,8 +15,6 @@ interface JointListProps {
   readonly draft: Draft;
   readonly edits: DraftEdits;
 }
-
-const SIDES = ['left', 'right', 'up', 'down'] as const;
 
 /** What is glued to what, and which edges meet when the box is closed. */
 export function JointList({ draft, edits }: JointListProps) {
@@ -34,7 +35,7 @@ export function JointList({ draft, edits }: JointListProps) {
         {piece.joints.map(({ panel, onto }) => {
           const text = words.gluedOnto(names.panel(panel), names.panel(onto));
           return (
-            <Row
+            <ListRow
               key={`${panel} ${onto}`}
               text={text}
               onRemove={() => make(words.changes.joint, removeJoint(id, panel, onto))}
@@ -42,7 +43,7 @@ export function JointList({ draft, edits }: JointListProps) {
           );
         })}
         {(piece.seams ?? []).map(([one, other]) => (
-          <Row
+          <ListRow
             key={`${one} ${other}`}
             text={words.edgesMeet(edge(one), edge(other))}
             onRemove={() => make(words.changes.joint, removeSeam(id, one, other))}
@@ -54,22 +55,6 @@ export function JointList({ draft, edits }: JointListProps) {
     </Opening>
   );
 }
-
-function Row({ text, onRemove }: { readonly text: string; readonly onRemove: () => void }) {
-  const words = useDraftingWords();
-  return (
-    <li>
-      <span>{text}</span>
-      <Button tone="quiet" aria-label={words.takeOut(text)} onClick={onRemove}>
-        {words.remove}
-      </Button>
-    </li>
-  );
-}
-
-/** One of these, or the first where what was chosen is gone. */
-const among = (wanted: string, of: readonly string[]): string =>
-  of.includes(wanted) ? wanted : (of[0] ?? '');
 
 function NewJoint({ draft, edits: { place, make } }: JointListProps) {
   const words = useDraftingWords();

@@ -1,4 +1,5 @@
 import type { Draft } from '../../core/draft/draft';
+import { isSide, OPPOSITE } from '../../core/draft/sides';
 import { nameValues } from '../../core/net';
 import { type NamedSide, namedSides } from '../../core/net/lay-piece';
 import { piecesOf } from '../../core/styles';
@@ -21,8 +22,7 @@ export function sidesOf(box: BoxResult, draft: Draft, pieceId: string): readonly
     Object.entries(spec.panels).flatMap(([name, { on }]) => {
       if (name === first || on === undefined) return [];
       const edge = on.split('.')[1] ?? '';
-      const own = { left: 'right', right: 'left', up: 'down', down: 'up' }[edge];
-      return [`${name}.${own ?? 'e0'}`];
+      return [`${name}.${isSide(edge) ? OPPOSITE[edge] : 'e0'}`];
     }),
   );
   return sides.filter(({ panel, edge }) => !hinges.has(`${panel}.${edge}`));

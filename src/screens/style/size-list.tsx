@@ -16,7 +16,9 @@ import { SelectField, TextField } from '../../ui/fields/text-field';
 import { Opening } from '../../ui/frame/opening';
 import { useSay } from '../../ui/words';
 import { useDraftingWords } from '../../ui/words/drafting-words';
+import { among } from './among';
 import { FormField } from './form-field';
+import { ListRow } from './list-row';
 import type { DraftEdits } from './use-draft';
 
 interface SizeListProps {
@@ -111,10 +113,10 @@ function LimitList({ draft, edits: { make, take }, values }: SizeListProps) {
   const words = useDraftingWords();
   const say = useSay();
   const ruler = useRuler();
-  const symbols = Object.entries(draft.symbols);
+  const symbols = Object.keys(draft.symbols);
   const [symbol, setSymbol] = useState('');
   const [bound, setBound] = useState<'atLeast' | 'atMost'>('atMost');
-  const of = symbol in draft.symbols ? symbol : (symbols[0]?.[0] ?? '');
+  const of = among(symbol, symbols);
   const labelOf = (name: string) => say(draft.symbols[name]?.label ?? name);
   return (
     <>
@@ -125,16 +127,7 @@ function LimitList({ draft, edits: { make, take }, values }: SizeListProps) {
           const kind = atMost === undefined ? 'atLeast' : 'atMost';
           const text = words.limit(labelOf(name), words.bounds[kind], atMost ?? atLeast ?? '');
           return (
-            <li key={code}>
-              <span>{text}</span>
-              <Button
-                tone="quiet"
-                aria-label={words.takeOut(text)}
-                onClick={() => make(words.changes.limit, removeLimit(code))}
-              >
-                {words.remove}
-              </Button>
-            </li>
+            <ListRow key={code} text={text} onRemove={() => make(words.changes.limit, removeLimit(code))} />
           );
         })}
       </ul>
@@ -142,7 +135,7 @@ function LimitList({ draft, edits: { make, take }, values }: SizeListProps) {
         <SelectField
           label={words.limitOf}
           value={of}
-          choices={symbols.map(([name]) => ({ id: name, label: labelOf(name) }))}
+          choices={symbols.map((name) => ({ id: name, label: labelOf(name) }))}
           onChange={setSymbol}
           help={values[of] !== undefined && words.isNow(lengthWords(values[of], ruler))}
         />

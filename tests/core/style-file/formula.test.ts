@@ -1,10 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type KnownNames,
-  readFormula,
-  readWorking,
-  type Working,
-} from '../../../src/core/style-file/formula';
+import { readFormula, readWorking } from '../../../src/core/style-file/formula';
+import type { KnownNames, Working } from '../../../src/core/style-file/formula-parts';
 import { sayReason } from '../../../src/core/units/reason';
 
 const known: KnownNames = {
