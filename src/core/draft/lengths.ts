@@ -2,7 +2,7 @@ import type { Len, SymbolSpec } from '../styles/language/types';
 import type { Draft, SymbolDraft } from './draft';
 import { freeName } from './rename';
 
-/** Words of forms and formulas that no length may be called by. source: `core/style-file/formula` */
+/** Words of forms and formulas that no length may be called by. source: `core/style-file/formula-functions` */
 const WORDS = new Set(
   't in mm pi min max hypot abs sqrt sin cos tan asin acos atan atan2 number integral'.split(' '),
 );

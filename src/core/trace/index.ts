@@ -1,7 +1,9 @@
-export { type PictureRefusal, readPictureHead } from './picture-head';
+export { MOST_BYTES, type PictureRefusal, readPictureHead } from './picture-head';
 export {
   type Corner,
   firstPlace,
+  LEAST_WIDE_MM,
+  MOST_WIDE_MM,
   moveBy,
   placeByPoints,
   placeByWidth,

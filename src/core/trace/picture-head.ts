@@ -11,7 +11,7 @@ interface PictureHead {
 }
 
 /** Longest file read, bytes. source: our own; a scan of a large sheet at 600 dots an inch, and an outline several times the longest we tried */
-const MOST_BYTES = 25_000_000;
+export const MOST_BYTES = 25_000_000;
 const MOST_OUTLINE_BYTES = 2_000_000;
 /** Most pixels: a browser takes four bytes each to show them. source: our own */
 const MOST_PIXELS = 80_000_000;

@@ -17,8 +17,8 @@ interface Pixels {
 }
 
 /** A picture between a fingernail and a table wide, so that a slip of the hand can’t lose it. source: our own, mm */
-const LEAST_WIDE_MM = 5;
-const MOST_WIDE_MM = 5000;
+export const LEAST_WIDE_MM = 5;
+export const MOST_WIDE_MM = 5000;
 /** Points nearer than this are one point tapped twice. source: our own, mm of the card as it is drawn */
 const LEAST_APART_MM = 0.5;
 

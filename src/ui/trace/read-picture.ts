@@ -1,4 +1,10 @@
-import { firstPlace, type PictureRefusal, readPictureHead, type TracePicture } from '../../core/trace';
+import {
+  firstPlace,
+  MOST_BYTES,
+  type PictureRefusal,
+  readPictureHead,
+  type TracePicture,
+} from '../../core/trace';
 
 /** Longest side that is kept, pixels. source: our own; half a millimeter of a sheet a meter long */
 const LONGEST_PX = 2400;
@@ -19,7 +25,8 @@ export async function readPicture(
   net: { readonly wideMm: number; readonly highMm: number },
 ): Promise<PickedPicture> {
   try {
-    const bytes = new Uint8Array(await file.slice(0, 26_000_000).arrayBuffer());
+    // one byte more than is taken, so that a longer file is known for one
+    const bytes = new Uint8Array(await file.slice(0, MOST_BYTES + 1).arrayBuffer());
     const reading = readPictureHead(bytes);
     if (!reading.ok) return reading;
     const { kind } = reading.head;

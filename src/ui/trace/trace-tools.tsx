@@ -2,6 +2,8 @@ import { ArrowDown, ArrowLeft, ArrowRight, ArrowUp, ImagePlus } from 'lucide-rea
 import { useEffect, useId, useRef, useState } from 'react';
 import {
   firstPlace,
+  LEAST_WIDE_MM,
+  MOST_WIDE_MM,
   moveBy,
   placeByPoints,
   placeByWidth,
@@ -112,8 +114,8 @@ function Laying({ trace, net, hand, onHand, picture }: TraceToolsProps & { reado
         label={words.width}
         help={words.widthHelp}
         value={millimetres(widthOf(place, picture))}
-        least={millimetres(5)}
-        most={millimetres(5000)}
+        least={millimetres(LEAST_WIDE_MM)}
+        most={millimetres(MOST_WIDE_MM)}
         onChange={(length) => trace.lay(placeByWidth(place, picture, toMm(length)))}
       />
       <Button
@@ -166,7 +168,8 @@ function ByPoints({ trace, hand, onHand, picture }: TraceToolsProps & { readonly
   const words = usePageWords().tracing;
   const { unit } = useRuler();
   const [apart, setApart] = useState<Ticks>(FIRST_APART[unit]);
-  const [failed, setFailed] = useState(false);
+  // the points that made no size; others may
+  const [failed, setFailed] = useState<Hand | null>(null);
   const [a, b] = hand.does === 'point' ? hand.points : [];
   const form = useRef<HTMLDivElement>(null);
   const both = b !== undefined;
@@ -176,7 +179,7 @@ function ByPoints({ trace, hand, onHand, picture }: TraceToolsProps & { readonly
   }, [both]);
   const use = () => {
     const next = a && b && placeByPoints(picture.place, picture, [a, b], toMm(apart));
-    setFailed(!next);
+    setFailed(next ? null : hand);
     if (!next) return;
     trace.lay(next);
     onHand(IDLE);
@@ -199,7 +202,7 @@ function ByPoints({ trace, hand, onHand, picture }: TraceToolsProps & { readonly
           </Button>
         </>
       )}
-      {failed && <p role="alert">{words.samePoint}</p>}
+      {failed === hand && <p role="alert">{words.samePoint}</p>}
     </div>
   );
 }
