@@ -1,5 +1,6 @@
 import { useNavigate } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
+import { newWay } from '../../core/checks/new-way';
 import { sizesForRoom } from '../../core/fit';
 import { type BoxNet, newOptions } from '../../core/net';
 import type { BoxStyle } from '../../core/styles';
@@ -25,20 +26,23 @@ export function inStyle(
   ruler: Ruler,
 ): Recipe {
   const { ownNet: _, ownStyle: __, ...same } = recipe;
-  const sizes = sizesForRoom({
-    style,
-    caliperUm: recipe.caliperUm,
-    need: [width, depth, height],
-    slack: ticks(0),
-    ruler,
-    held: {},
-    options: newOptions(style),
-  });
+  const sizesWith = (options: Recipe['options']) =>
+    sizesForRoom({
+      style,
+      caliperUm: recipe.caliperUm,
+      need: [width, depth, height],
+      slack: ticks(0),
+      ruler,
+      held: {},
+      options,
+    });
+  const options = newWay(style, sizesWith(newOptions(style)), recipe.caliperUm);
+  const sizes = sizesWith(options);
   return {
     ...same,
     id: sameRoomId(style.id),
     styleId: style.id,
-    options: newOptions(style),
+    options,
     dressings: [],
     held: [],
     sizesMm: sizesMmOf({ sizes }),

@@ -114,3 +114,16 @@ describe('a style’s declaration', () => {
     ]);
   });
 });
+
+it.each(STYLES.map((one) => [one.id, one] as const))(
+  '%s: ties nothing to a choice that it does not offer',
+  (_, { symbols, options = {}, constraints, fits = [] }) => {
+    const tied = [...Object.values(symbols), ...Object.values(options), ...constraints, ...fits];
+    const strangers = tied.flatMap(({ given = [] }) =>
+      given
+        .flatMap((way) => Object.entries(way))
+        .filter(([option, choice]) => !options[option]?.choices.some(({ id }) => id === choice)),
+    );
+    expect(strangers).toEqual([]);
+  },
+);

@@ -26,11 +26,12 @@ export function drawInsert(
   const mm = (length: number): number => toMm(length) * scale;
   const say = (length: Ticks): string => lengthWords(length, ruler);
   const [right, top] = [mm(insert.across), mm(insert.up)];
+  const paper: OnPaper = { corner: [right, top], mm, say };
   const level = insert.slots?.from === 'bottom' ? top : 0;
   const marks = [
     ...outlineOf(insert, mm),
-    ...(insert.slots ? slotMarks(insert.slots, [right, top], mm, say) : []),
-    ...(insert.holes ? holeMarks(insert.holes, [right, top], mm, say) : []),
+    ...(insert.slots ? slotMarks(insert.slots, paper) : []),
+    ...(insert.holes ? holeMarks(insert.holes, paper) : []),
     ...drawDimension([0, level], [right, level], [0, level > 0 ? 1 : -1], say(insert.across), WORDS_MM),
     ...drawDimension([0, 0], [0, top], [-1, 0], say(insert.up), WORDS_MM),
   ];
@@ -68,11 +69,16 @@ function outlineOf({ across, up, rise }: InsertPlan, mm: (length: number) => num
   ];
 }
 
+/** The insert's far corner on paper, how long a length is there, and how it is said. */
+interface OnPaper {
+  readonly corner: At;
+  readonly mm: (length: number) => number;
+  readonly say: (length: Ticks) => string;
+}
+
 function slotMarks(
   { at, deep, wide, from }: NonNullable<InsertPlan['slots']>,
-  [right, top]: At,
-  mm: (length: number) => number,
-  say: (length: Ticks) => string,
+  { corner: [right, top], mm, say }: OnPaper,
 ): readonly Mark[] {
   const half = Math.max(SLOT_MM, mm(wide)) / 2;
   const [end, edge] = from === 'top' ? [top - mm(deep), top] : [mm(deep), 0];
@@ -98,9 +104,7 @@ function slotMarks(
 
 function holeMarks(
   { shape, wide, across, up }: NonNullable<InsertPlan['holes']>,
-  [right, top]: At,
-  mm: (length: number) => number,
-  say: (length: Ticks) => string,
+  { corner: [right, top], mm, say }: OnPaper,
 ): readonly Mark[] {
   const half = mm(wide) / 2;
   const holes = up.flatMap((y) =>
