@@ -1,14 +1,13 @@
 import fc from 'fast-check';
-import Manifold from 'manifold-3d';
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { type BoxNet, layNet } from '../../src/core/net';
 import { type BoxStyle, STYLES } from '../../src/core/styles';
 import { straightTuck } from '../../src/core/styles/boxes/straight-tuck';
 import { FUZZ_SEED } from '../fuzz';
 import { recordStyle } from '../setup/style-record';
 import { legalBoxes } from '../styles/legal-sizes';
+import { kit, solids } from './kit';
 import { pointOn, standsOf } from './places';
-import { Solids } from './solids';
 
 const SIZES = Number(process.env['SOLID_SIZES'] ?? 8);
 
@@ -30,13 +29,6 @@ const TOPS: Readonly<Record<string, readonly [Axis, RegExp]>> = {
   'web-pail': ['z', /^lid|Lid/],
 };
 
-let solids: Solids;
-let kit: Awaited<ReturnType<typeof Manifold>>;
-beforeAll(async () => {
-  kit = await Manifold();
-  kit.setup();
-  solids = new Solids(kit);
-});
 afterEach(() => solids.free());
 
 /** Share of the mouth that the closed panels lie over, seen along the axis: the walls' own line, half a card in. */

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
-import Manifold from 'manifold-3d';
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { measureFits } from '../../src/core/checks/check-fits';
 import { type BoxNet, layNet } from '../../src/core/net';
 import type { AskedBox } from '../../src/core/proof/legal-boxes';
@@ -11,20 +10,14 @@ import { inches, ticks } from '../../src/core/units/ticks';
 import { SEED } from '../seed';
 import { legalBoxes } from '../styles/legal-sizes';
 import { BETWEEN, clearBetween } from './clear-between';
+import { solids } from './kit';
 import { NESTS } from './nest';
 import { isLeftOut } from './not-modelled';
 import { standsOf } from './places';
-import { Solids } from './solids';
 import { stackOf } from './stack';
 
 const SIZES = Number(process.env['SOLID_SIZES'] ?? 8);
 
-let solids: Solids;
-beforeAll(async () => {
-  const kit = await Manifold();
-  kit.setup();
-  solids = new Solids(kit);
-});
 afterEach(() => solids.free());
 
 /** Every fit of a box that is within one piece: what the style counts as clear, and what the folded card has, mm. */

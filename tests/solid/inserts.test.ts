@@ -1,6 +1,5 @@
 import fc from 'fast-check';
-import Manifold, { type ManifoldToplevel } from 'manifold-3d';
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import type { DressingPiece, PieceFit } from '../../shared/workbook';
 import { fitPiece } from '../../src/core/dress';
 import { slotsOf } from '../../src/core/dress/inserts';
@@ -9,18 +8,11 @@ import { styleById } from '../../src/core/styles';
 import { inches, type Ticks, ticks, toMm } from '../../src/core/units';
 import { SEED } from '../seed';
 import { build } from './clashes';
-import { Solids } from './solids';
+import { kit, solids } from './kit';
 
 /** A hair between what lies on one another, mm. */
 const HAIR_MM = 0.03;
 
-let kit: ManifoldToplevel;
-let solids: Solids;
-beforeAll(async () => {
-  kit = await Manifold();
-  kit.setup();
-  solids = new Solids(kit);
-});
 afterEach(() => solids.free());
 
 type Divides = Extract<PieceFit, { rule: 'divides' }>;

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
-import Manifold from 'manifold-3d';
-import { afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { checkLimits } from '../../src/core/checks/check-limits';
 import { type BoxNet, layNet, nameValues } from '../../src/core/net';
 import type { AskedBox } from '../../src/core/proof/legal-boxes';
@@ -13,20 +12,14 @@ import { SEED } from '../seed';
 import { recordStyle } from '../setup/style-record';
 import { legalBoxes } from '../styles/legal-sizes';
 import { type Built, build, clashesIn } from './clashes';
+import { solids } from './kit';
 import { NESTS, tightIn } from './nest';
 import { isLeftOut, NOT_MODELLED } from './not-modelled';
-import { Solids } from './solids';
 
 /** Sizes a style: few in the gate, 200 in `npm run fuzz`. */
 const SIZES = Number(process.env['SOLID_SIZES'] ?? 8);
 const MARKS = [inches(0, 1, 16), inches(0, 1, 8), ticks(320)];
 
-let solids: Solids;
-beforeAll(async () => {
-  const kit = await Manifold();
-  kit.setup();
-  solids = new Solids(kit);
-});
 afterEach(() => solids.free());
 
 /** All that runs into one another or has too little ease in a closed box, in words. */
