@@ -1,4 +1,5 @@
 import type { WorkbookPorts } from '../state/ports';
+import { DATABASE_NAME } from '../storage/database-name';
 import { browserJournal } from '../storage/journal';
 import { randomId } from '../storage/random-id';
 import { settingsFor } from './first-settings';
@@ -20,6 +21,12 @@ export function browserPorts(): WorkbookPorts {
       loadedAgain: wasLoadedAgain(),
     }),
     traces: async () => (await import('../storage/trace-pictures')).openTraces(() => Date.now()),
+    eraseBeside: async () => {
+      const { openTraces } = await import('../storage/trace-pictures');
+      const { memoryOfVisits } = await import('../exchange/memory-of-visits');
+      await openTraces(() => Date.now()).dropAll();
+      await memoryOfVisits(DATABASE_NAME).clear();
+    },
     firstSettings: settingsFor(navigator.language),
     now: () => Date.now(),
     newId: randomId,

@@ -85,6 +85,8 @@ export interface WorkbookPorts {
   readonly journal: Journal;
   /** Where pictures to draw over are kept, fetched when it is first wanted; absent: nowhere. */
   readonly traces?: () => Promise<TraceShelf>;
+  /** Erases what is kept beside the workbook: pictures to draw over, and links that were opened here; absent: nothing is. */
+  readonly eraseBeside?: () => Promise<void>;
   /** Unit and currency before any are chosen; without them, those of the United States. */
   readonly firstSettings?: Settings;
   /** Milliseconds since 1970. */

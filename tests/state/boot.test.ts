@@ -374,6 +374,16 @@ test('everything can be forgotten, and is', async () => {
   expect(next.getState().phase).toEqual({ phase: 'ready' });
 });
 
+test('everything means what is kept beside the workbook too, and what stayed there is said', async () => {
+  const eraseBeside = vi.fn(() => Promise.resolve());
+  const store = await openTab(new World(), 'a', undefined, { eraseBeside });
+  expect((await store.getState().eraseEverything()).ok).toBe(true);
+  expect(eraseBeside).toHaveBeenCalledOnce();
+  const stuck = { eraseBeside: () => Promise.reject(new Error('blocked')) };
+  const other = await openTab(new World(), 'b', undefined, stuck);
+  expect(await other.getState().eraseEverything()).toMatchObject({ ok: false });
+});
+
 test('where the code of the database does not come, that is said, and work in memory is offered', async (context) => {
   const store = newTab(new World(), 'a', undefined, {
     openStorage: () => Promise.reject(new TypeError('Failed to fetch dynamically imported module')),

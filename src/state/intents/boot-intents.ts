@@ -59,16 +59,25 @@ export function bootIntents(shop: Workshop): BootIntents {
       const erased = await shop.storage.eraseAll();
       if (!erased.ok) return erased;
       shop.ports.journal.clear();
-      await desks
-        .traces()
-        .then((traces) => traces.dropAll())
-        .catch(() => undefined);
+      const beside = await eraseBeside(shop);
       await loadFrom(shop.storage);
       // The maker has just cleared the table; no example is put on it unasked.
       shop.set({ fresh: false });
-      return erased;
+      return beside;
     },
   };
+}
+
+async function eraseBeside({ ports }: Workshop): Promise<Result<null>> {
+  try {
+    await ports.eraseBeside?.();
+    return { ok: true, value: null };
+  } catch (why) {
+    return {
+      ok: false,
+      fault: { kind: 'lost', detail: why instanceof Error ? why.message : 'no reason given' },
+    };
+  }
 }
 
 /** Opens the database, reads what it keeps and takes over what closed tabs had not kept. */
