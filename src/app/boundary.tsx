@@ -1,5 +1,6 @@
 import { Component, type ReactNode, Suspense, useEffect } from 'react';
 import { noteMissingPart } from '../state/results/unanswered';
+import { askAgainForPages } from './fetched-page';
 
 interface BoundaryProps {
   /** A new address deserves another try. */
@@ -24,6 +25,10 @@ export class Boundary extends Component<BoundaryProps, Caught> {
 
   static getDerivedStateFromProps({ resetBy }: BoundaryProps, { at }: Caught): Partial<Caught> | null {
     return at === resetBy ? null : { error: null, at: resetBy };
+  }
+
+  override componentDidCatch(): void {
+    askAgainForPages();
   }
 
   override render(): ReactNode {

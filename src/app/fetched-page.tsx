@@ -6,6 +6,15 @@ export interface FetchedPage<Props extends object> {
   readonly fetch: () => Promise<unknown>;
 }
 
+/** The pages that did not come. React draws what failed several times before it tells, and each time must meet the same failure, or it would ask without end. */
+const missed = new Set<() => void>();
+
+/** Once it was told that a page did not come, the page is asked for again the next time it is turned to. */
+export function askAgainForPages(): void {
+  for (const renew of missed) renew();
+  missed.clear();
+}
+
 /** A page that is drawn at once where it has come already; React’s own `lazy` alone waits a beat all the same. */
 export function fetchedPage<Props extends object>(
   load: () => Promise<ComponentType<Props>>,
@@ -15,8 +24,9 @@ export function fetchedPage<Props extends object>(
     try {
       come = await load();
     } catch (why) {
-      // The next time it is turned to, it is asked for again.
-      waiting = lazyPage();
+      missed.add(() => {
+        waiting = lazyPage();
+      });
       throw why;
     }
     return { default: come };
