@@ -7,6 +7,7 @@ import type { BoxStyle } from '../core/styles';
 import { type LengthUnit, type Ruler, USUAL_FINEST } from '../core/units';
 import { type Reason, sayReason, type Wording } from '../core/units/reason';
 import type { PrintStamp } from './print-document';
+import { placeTips } from './tip-places';
 
 /** A photo of the maker's, as it is saved: JPEG in base64. */
 export interface HandoutPhoto {
@@ -33,6 +34,9 @@ export interface HandoutInput {
   readonly say?: NonNullable<Wording['say']>;
 }
 
+/** Over tips about what the box no longer has. */
+export const KEPT_HEAD = 'Kept from before';
+
 /** What a handout says besides its steps, in words; both renderers set the same. */
 export interface HandoutContent {
   readonly title: string;
@@ -42,7 +46,10 @@ export interface HandoutContent {
   /** What is cut, in the maker's unit and in the other. */
   readonly cuts: readonly { readonly what: string; readonly size: string; readonly otherSize: string }[];
   readonly inside: readonly { readonly name: string; readonly count: number }[];
+  /** For the whole box, before its first step. */
   readonly tips: readonly string[];
+  /** Tips about what this box no longer has. */
+  readonly kept: readonly string[];
   readonly variations: readonly string[];
   readonly cautions: readonly string[];
   readonly credits: string;
@@ -69,6 +76,7 @@ export function handoutContent(input: HandoutInput): HandoutContent {
         ? 'some-practice'
         : 'first-box';
   const other = otherRuler(ruler);
+  const places = placeTips(recipe.handout?.tips ?? [], cards);
   const blades = new Set<CautionCode>(steps.flatMap(({ cautions }) => cautions));
   return {
     title: recipe.name,
@@ -95,7 +103,8 @@ export function handoutContent(input: HandoutInput): HandoutContent {
       otherSize: sizeWords(blank.across, blank.up, other),
     })),
     inside: recipe.contents?.items.map(({ name, count }) => ({ name, count })) ?? [],
-    tips: (recipe.handout?.tips ?? []).filter(({ step }) => step === null).map(({ says }) => says),
+    tips: places.before.map(({ says }) => says),
+    kept: places.kept.map(({ says }) => says),
     variations: [
       say(
         'To use another paper, measure ten sheets together and divide by ten. Much thicker cardstock needs new sizes.',
@@ -120,10 +129,6 @@ export function handoutContent(input: HandoutInput): HandoutContent {
 
 const putsOn = ({ pieces, ties = [], counted = [] }: Dressing): boolean =>
   pieces.length + ties.length + counted.length > 0;
-
-/** Tips a maker hung on one step, by its id. */
-export const tipsOfStep = (recipe: Recipe, stepId: string): readonly string[] =>
-  (recipe.handout?.tips ?? []).filter(({ step }) => step === stepId).map(({ says }) => says);
 
 const OTHER_UNIT = { in: 'mm', mm: 'in' } as const satisfies Record<LengthUnit, LengthUnit>;
 const otherRuler = ({ unit, ...ruler }: Ruler): Ruler => ({

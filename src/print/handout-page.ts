@@ -3,11 +3,12 @@ import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { lengthText } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import { DRESSING_HEADS, dressingLists } from './dressing-block';
-import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
+import { type HandoutInput, handoutContent, KEPT_HEAD } from './handout-content';
 import { PRINTED_STYLE } from './handout-style';
 import { drawFinished, looksOf } from './look-steps';
 import { stepPicture } from './step-picture';
 import { escapeXml, svgOf } from './svg';
+import { placeTips } from './tip-places';
 
 /** As wide as a phone, so that the numbers of the net keep their size there. */
 const PHONE = { space: { widthMm: 84, heightMm: 120 }, textMm: 3.6 };
@@ -16,6 +17,7 @@ const PHONE = { space: { widthMm: 84, heightMm: 120 }, textMm: 3.6 };
 export function handoutPage(input: HandoutInput): string {
   const { recipe, net, cards, ruler, link, photos } = input;
   const content = handoutContent(input);
+  const tips = placeTips(recipe.handout?.tips ?? [], cards);
   let drawn = 0;
   /** Each caution stands at the first step that calls for it, and once more below all steps. */
   const warned = new Set<CautionCode>();
@@ -63,7 +65,7 @@ export function handoutPage(input: HandoutInput): string {
         });
         const said = (className: string, lines: readonly string[]) =>
           lines.map((line) => `<p class="${className}">${escapeXml(setFractions(line))}</p>`).join('');
-        const notes = [...step.tips, ...tipsOfStep(recipe, step.id)];
+        const notes = [...step.tips, ...tips.at(card, step).map(({ says }) => says)];
         const cautions = step.cautions.filter((code) => !warned.has(code));
         for (const code of cautions) warned.add(code);
         return [
@@ -102,6 +104,7 @@ export function handoutPage(input: HandoutInput): string {
     ),
     list('Take care', content.cautions),
     list('Try it another way', content.variations),
+    list(KEPT_HEAD, content.kept),
     content.credits === '' ? '' : `<h2>Thanks to</h2><p>${escapeXml(content.credits)}</p>`,
     !link ? '' : `<p><a href="${escapeXml(link)}">Open this box</a></p>`,
     '</main></body></html>\n',

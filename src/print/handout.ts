@@ -13,13 +13,14 @@ import {
 } from './block';
 import { linkBlock } from './code-block';
 import { dressingBlocks } from './dressing-block';
-import { type HandoutInput, handoutContent, tipsOfStep } from './handout-content';
+import { type HandoutInput, handoutContent, KEPT_HEAD } from './handout-content';
 import { drawFinished, lookBlocks, looksOf } from './look-steps';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { photoBlock, photoRows } from './photo-blocks';
 import { LEAST_NET_SHARE, type PaperName, type PrintDocument, TYPE_MM } from './print-document';
 import { rowsOfSteps } from './step-rows';
 import { tableBlocks } from './table-block';
+import { placeTips } from './tip-places';
 
 const PICTURE_MM = { widthMm: 80, heightMm: 62 }; // the finished box at the head: the maker's photo, or else drawn
 const NET_SHARE = 0.3; // of the column's height
@@ -41,6 +42,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
   const [first, ...others] = photos;
   const { widthMm, heightMm } = columnOf(paper);
   const content = handoutContent(input);
+  const tips = placeTips(recipe.handout?.tips ?? [], cards);
   const wordsMm = widthMm - PICTURE_MM.widthMm - 8;
   const words = (text: string, bold = false) => textBlock(text, { widthMm, sizeMm: TYPE_MM.body, bold });
   const heading = (text: string) =>
@@ -92,7 +94,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
       return [
         heading(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps'),
         ...(card.joins ? [] : flat()),
-        ...rowsOfSteps(card, { ruler, paper, tipsOf: ({ id }) => tipsOfStep(recipe, id) }),
+        ...rowsOfSteps(card, { ruler, paper, tipsOf: (step) => tips.at(card, step).map(({ says }) => says) }),
       ];
     }),
     ...(recipe.dressings.length > 0
@@ -109,6 +111,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     ),
     ...section('Take care', content.cautions),
     ...section('Try it another way', content.variations),
+    ...section(KEPT_HEAD, content.kept),
     ...(content.credits === '' ? [] : [heading('Thanks to'), words(content.credits)]),
     ...(link === undefined ? [] : [space(6), linkBlock(link, widthMm)]),
     ...(others.length > 0 ? [space(6), ...photoRows(others, widthMm)] : []),

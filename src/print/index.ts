@@ -26,6 +26,7 @@ export { shoppingText } from './shopping-text';
 export { svgOf } from './svg';
 export { printTableList } from './table-list';
 export { printTemplate } from './template';
+export { placeTips } from './tip-places';
 
 /** Letters that stand on these pages and that the embedded face cannot write: they come out as "?". */
 export const lettersLost = ({ pages }: PrintDocument): readonly string[] =>

@@ -18,6 +18,7 @@ export { cardTrouble } from './equal/try-card';
 export { runProgram } from './equal/virtual-bench';
 export { drawnLie } from './first-lie';
 export { deriveProgram } from './program/derive-program';
+export { type StepSubject, subjectOf } from './step-subject';
 export type * from './types';
 export { cardSteps } from './words/card-steps';
 export { CAUTIONS } from './words/cautions';

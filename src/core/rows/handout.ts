@@ -3,8 +3,22 @@ import { id, name, note, row, whole, words } from './fields';
 
 /** What a maker adds to a recipe to teach it: their tips, whom to thank, which pictures go with it. */
 export const handout = z.strictObject({
-  /** A tip stands under the step that does this, or at the head when it is for the whole box. */
-  tips: z.array(z.strictObject({ id, step: words.nullable(), says: note })).max(100),
+  /**
+   * A tip stands under the step that does what it is `about`, or at the head when it is for the whole box (`step` is null). `step` is
+   * that step's id in the style it was written for: all that older files say.
+   */
+  tips: z
+    .array(
+      z.strictObject({
+        id,
+        step: words.nullable(),
+        about: z
+          .strictObject({ piece: words, acts: z.array(words).max(200), like: z.array(words).max(200) })
+          .optional(),
+        says: note,
+      }),
+    )
+    .max(100),
   credits: note,
   /** As they see it; left out, it is worked out from the card. */
   difficulty: z.enum(['first-box', 'some-practice', 'patience']).optional(),

@@ -1,7 +1,8 @@
 import { Plus, Trash2 } from 'lucide-react';
 import { useId } from 'react';
 import type { Handout, Recipe } from '../../../shared/workbook';
-import type { CardStep } from '../../core/bench';
+import { type BoxCard, subjectOf } from '../../core/bench';
+import { placeTips } from '../../print';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button, IconButton } from '../../ui/fields/button';
 import { SelectField, TextField } from '../../ui/fields/text-field';
@@ -9,9 +10,10 @@ import { usePageWords, useWords } from '../../ui/words';
 
 const NOTHING: Handout = { tips: [], credits: '' };
 const WHOLE = 'whole';
+const KEPT = 'kept';
 
 /** Tips under steps, how hard it is, whom to thank: each an undo step of its own. */
-export function HandoutForm({ recipe, steps }: { recipe: Recipe; steps: readonly CardStep[] }) {
+export function HandoutForm({ recipe, cards }: { recipe: Recipe; cards: readonly BoxCard[] }) {
   const words = usePageWords().handout;
   const edit = useWorkbook((state) => state.edit);
   const { tips, credits, difficulty } = recipe.handout ?? NOTHING;
@@ -22,13 +24,30 @@ export function HandoutForm({ recipe, steps }: { recipe: Recipe; steps: readonly
       ...old,
       tips: old.tips.map((tip) => (tip.id === id ? { ...tip, ...given } : tip)),
     }));
-  const places = [
-    { id: WHOLE, label: words.wholeBox },
-    ...steps.map(({ id, headline }, index) => ({
-      id,
-      label: words.stepAt(index + 1, headline.slice(0, 60)),
+  const places = placeTips(tips, cards);
+  const steps = cards.flatMap((card, at) =>
+    card.steps.map((step, number) => ({
+      id: `${at} ${step.id}`,
+      label: words.stepAt(number + 1, step.headline.slice(0, 60), cards.length > 1 ? card.piece.label : null),
+      of: { step: step.id, about: subjectOf(card, step) },
+      tips: places.at(card, step),
     })),
-  ];
+  );
+  const whole = { id: WHOLE, label: words.wholeBox };
+  const kept = { id: KEPT, label: words.keptTip };
+  const placeOf = (tip: Handout['tips'][number]): string =>
+    places.kept.includes(tip) ? KEPT : (steps.find((place) => place.tips.includes(tip))?.id ?? WHOLE);
+  const hang = ({ id }: Handout['tips'][number], at: string) => {
+    if (at === KEPT) return;
+    change(words.tip, (old) => ({
+      ...old,
+      tips: old.tips.map((tip) =>
+        tip.id === id
+          ? { id, says: tip.says, ...(steps.find((place) => place.id === at)?.of ?? { step: null }) }
+          : tip,
+      ),
+    }));
+  };
   return (
     <>
       <h3>{words.tips}</h3>
@@ -38,9 +57,9 @@ export function HandoutForm({ recipe, steps }: { recipe: Recipe; steps: readonly
           <NoteField label={words.tip} value={tip.says} onChange={(says) => changeTip(tip.id, { says })} />
           <SelectField
             label={words.tipAt}
-            value={tip.step ?? WHOLE}
-            choices={places}
-            onChange={(step) => changeTip(tip.id, { step: step === WHOLE ? null : step })}
+            value={placeOf(tip)}
+            choices={[whole, ...steps, ...(places.kept.includes(tip) ? [kept] : [])]}
+            onChange={(at) => hang(tip, at)}
           />
           <IconButton
             label={words.removeTip}

@@ -89,7 +89,6 @@ function HandoutOf({ recipe }: { recipe: Recipe }) {
     stamp,
     say,
   });
-  const steps = bench.cards.flatMap((card) => card.steps);
   return (
     <div className="handout-page">
       <section className="handout-says" aria-labelledby="handout-says">
@@ -122,7 +121,7 @@ function HandoutOf({ recipe }: { recipe: Recipe }) {
       </section>
       <section className="handout-yours" aria-labelledby="handout-yours">
         <h2 id="handout-yours">{words.yours}</h2>
-        <HandoutForm recipe={recipe} steps={steps} />
+        <HandoutForm recipe={recipe} cards={bench.cards} />
         <Photos recipe={recipe} />
         <SharePanel recipe={recipe} />
       </section>

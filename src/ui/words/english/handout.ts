@@ -12,7 +12,9 @@ export const handoutMessages = {
   tipAt: 'Show it',
   wholeBox: 'before the first step',
   removeTip: 'Remove this tip',
-  stepAt: (step: number, says: string) => `at step ${step}: ${says}`,
+  stepAt: (step: number, says: string, piece: string | null) =>
+    `${piece === null ? '' : `${piece}, `}at step ${step}: ${says}`,
+  keptTip: 'at the end: this box has no such step',
   difficulty: 'How hard it is',
   workedOut: 'judged by the steps',
   firstBox: 'a good first box',
