@@ -36,12 +36,25 @@ export function spellNet({ edges, closing }: DesignedNet): string {
 
 /** Is what a stranger made the designed piece of card? It may lie on the table turned, never turned over; a piece with no side named may. */
 export function isThisNet(made: ReadBack, net: DesignedNet): boolean {
+  return layOf(made, net) !== null;
+}
+
+/** How the made card has to be laid to lie as the net does; null if it is another. */
+export function layOf(made: ReadBack, net: DesignedNet): ((at: At) => At) | null {
   const wanted = spellNet(net);
-  return looks(made).includes(wanted);
+  return lays(made).find(({ spelled }) => spelled === wanted)?.lay ?? null;
+}
+
+/** What the made card looks like, as it may lie first. */
+export const firstLook = (made: ReadBack): string | undefined => lays(made)[0]?.spelled;
+
+interface Laid {
+  readonly lay: (at: At) => At;
+  readonly spelled: string;
 }
 
 /** The made card in the net's frame, as many ways as it may lie. */
-export function looks({ card, overBead }: ReadBack): string[] {
+function lays({ card, overBead }: ReadBack): Laid[] {
   const lines = workOf(card, overBead);
   const { width, height } = card;
   const over = ([x, y]: At): At => [width - x, y];
@@ -52,10 +65,12 @@ export function looks({ card, overBead }: ReadBack): string[] {
     ([x, y]) => [y, width - x],
   ];
   const sideless = card.scores.length === 0;
-  return turns.flatMap((turn) => [
-    ...(card.firstGoodUp || sideless ? [spellWork(lines, (at) => turn(over(at)))] : []),
-    ...(!card.firstGoodUp || sideless ? [spellWork(lines, turn)] : []),
-  ]);
+  return turns
+    .flatMap((turn): Laid['lay'][] => [
+      ...(card.firstGoodUp || sideless ? [(at: At) => turn(over(at))] : []),
+      ...(!card.firstGoodUp || sideless ? [turn] : []),
+    ])
+    .map((lay) => ({ lay, spelled: spellWork(lines, lay) }));
 }
 
 /** Kinds of tape strips on a card, each once. Strips alike on several panels are said together. */

@@ -9,7 +9,7 @@ import { benchCardOf, boxOf } from '../print/printed-boxes';
 import { fonts, readPdf } from '../print/read-pdf';
 import { SEED } from '../seed';
 import { changeNumbers } from './change-numbers';
-import { isThisNet, looks, spellNet, spellTape } from './compare';
+import { firstLook, isThisNet, spellNet, spellTape } from './compare';
 import { Unreadable } from './lengths';
 import { printedSteps } from './printed-steps';
 import { type PrintedStep, readPrinted } from './read-card';
@@ -31,7 +31,7 @@ describe('a reader who knows nothing but the printed words makes the net', () =>
             for (const { piece, steps, joins, program } of boxCards(box, tool, { faceUp })) {
               if (joins) continue;
               const made = readPrinted(steps, tool.unit, 'fence' in tool ? tool.fence : 'left');
-              if (!isThisNet(made, piece)) expect(looks(made)[0]).toBe(spellNet(piece));
+              if (!isThisNet(made, piece)) expect(firstLook(made)).toBe(spellNet(piece));
               expect(spellTape(made.tape)).toEqual(spellTape(program.ops));
             }
           }),
@@ -97,7 +97,7 @@ describe('the words on the printed page make the net', () => {
       const [piece] = boxOf(style).pieces;
       const made = readPrinted(pages.flatMap(printedSteps), 'in', 'left');
       if (!piece) throw new Error(`${id} has no piece`);
-      if (!isThisNet(made, piece)) expect(looks(made)[0]).toBe(spellNet(piece));
+      if (!isThisNet(made, piece)) expect(firstLook(made)).toBe(spellNet(piece));
     },
   );
 });
