@@ -13,7 +13,7 @@ export default {
     'tests/browser/playwright.config.ts',
     'tests/bench/*.ts',
     'tests/share-server/{two-servers,behind-proxy}.ts',
-    'tests/{bundle-budget,run}.mjs',
+    'tests/{bundle-budget,lint-and-types,run}.mjs',
     'tests/eslint.config.js',
     'public/fonts/make-fonts.mjs',
   ],

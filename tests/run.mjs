@@ -41,7 +41,7 @@ function run(program, words, env = {}) {
 
 /** Side by side: none of these programs uses more than one core. */
 async function runAll(...commands) {
-  const all = await Promise.all(commands.map(([program, ...words]) => run(bin(program), words)));
+  const all = await Promise.all(commands.map(([program, ...words]) => run(program, words)));
   const failed = all.filter(({ ok }) => !ok);
   return { ok: failed.length === 0, said: failed.map(({ said }) => said.trim()).join('\n\n') };
 }
@@ -117,12 +117,11 @@ const STAGES = [
     name: 'format, lint and types',
     go: () =>
       runAll(
-        ['eslint', '-c', 'tests/eslint.config.js', 'src', 'shared', 'vite.config.ts'],
-        ['eslint', '-c', 'tests/eslint.config.js', 'tests'],
-        ['biome', 'check', '.'],
-        ['knip', '-c', 'tests/knip.mjs', '--no-config-hints'],
-        ['tsc', '-p', 'tsconfig.json'],
-        ['tsc', '-p', 'src/core/tsconfig.json'],
+        [process.execPath, 'tests/lint-and-types.mjs', 'src', 'shared', 'vite.config.ts'],
+        [process.execPath, 'tests/lint-and-types.mjs', 'tests'],
+        [bin('tsc'), '-p', 'src/core/tsconfig.json'],
+        [bin('knip'), '-c', 'tests/knip.mjs', '--no-config-hints'],
+        [bin('biome'), 'check', '.'],
       ),
   },
   { name: 'unit tests', go: unitTests },
