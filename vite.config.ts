@@ -114,7 +114,23 @@ export default defineConfig(({ mode }) => ({
         test: {
           name: 'screens',
           environment: 'jsdom',
+          // The whole app is drawn, over and over, on the slowest machine that runs the gate.
+          testTimeout: 60_000,
+          // A page of its own and all modules read anew would be half of what a file takes; the setup clears away what a file leaves.
+          isolate: false,
           include: ['tests/**/*.test.tsx'],
+          exclude: ['tests/**/*.alone.test.tsx'],
+          setupFiles: ['tests/setup/console-is-failure.ts', 'tests/setup/dom.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          // What puts another module in the place of one of ours, or counts what a module remembers, needs modules that nobody has read yet.
+          name: 'alone',
+          environment: 'jsdom',
+          testTimeout: 60_000,
+          include: ['tests/**/*.alone.test.tsx'],
           setupFiles: ['tests/setup/console-is-failure.ts', 'tests/setup/dom.ts'],
         },
       },

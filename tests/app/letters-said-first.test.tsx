@@ -95,9 +95,7 @@ test('pressed in the search list, each document says it for itself, also where a
   Object.assign(printer, { template: made('template'), benchCard: made('step card') });
   const user = userEvent.setup();
   fireEvent.click(await screen.findByRole('button', { name: /^Search/, hidden: true }));
-  const field = (await screen.findAllByRole('combobox', { hidden: true })).find(
-    (each) => each.tagName === 'INPUT',
-  )!;
+  const field = await screen.findByRole('combobox', { name: /^Find a page/, hidden: true });
   const take = async (words: string) => {
     await user.clear(field);
     await user.type(field, `${words}{Enter}`);

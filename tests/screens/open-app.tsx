@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { configure, render } from '@testing-library/react';
 import { MemoryRouter, useNavigate } from 'react-router';
-import { vi } from 'vitest';
 import { readWorkbook } from '../../shared/read-workbook';
 import { App } from '../../src/app/app';
 import { planEvent } from '../../src/core/plan';
@@ -30,7 +29,6 @@ import '../../src/screens/shopping/shopping-screen';
 import '../../src/screens/stock/stock-screen';
 
 configure({ asyncUtilTimeout: 10_000 });
-vi.setConfig({ testTimeout: 60_000 });
 
 /** A printer that only remembers what it was asked for. */
 export class PaperTray implements Printer {
