@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { type BenchOp, panelLabels, readCard } from '../../src/core/bench';
+import { type BenchOp, panelLabels } from '../../src/core/bench';
 import { spellAct } from '../../src/core/bench/equal/canonical-form';
 import { tabEndOf } from '../../src/core/net/tab-end';
 import { STYLES } from '../../src/core/styles';
 import { handoutPage } from '../../src/print';
+import { readCard } from '../core/bench/card-reader/read-card';
 import { expectMakes } from '../core/bench/expect-makes';
 import { inputOf } from './handout-input';
 import { inch, metric, openTop } from './printed-boxes';

@@ -23,4 +23,3 @@ export type * from './types';
 export { cardSteps } from './words/card-steps';
 export { CAUTIONS } from './words/cautions';
 export { panelLabels } from './words/panel-labels';
-export { readCard } from './words/read-card';

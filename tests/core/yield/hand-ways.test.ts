@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { inches } from '../../../src/core/units/ticks';
 import { planSheets, waysByHand } from '../../../src/core/yield';
-import { checkHandWays } from '../../../src/core/yield/proof/check-hand-ways';
 import { freshOrders } from '../../bench/fresh-orders';
+import { checkHandWays } from './check-hand-ways';
 import { BLANK, LETTER, toolOf } from './sheets-at-hand';
 
 describe('several ways to cut the same sheets', () => {

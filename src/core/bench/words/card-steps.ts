@@ -9,7 +9,7 @@ import { tipsFor } from './tips';
 
 /**
  * A program as the maker's card, step by step, in their tool's unit and on its marks. `box` is the box the piece belongs to.
- * Headlines, details and template rows read back into the program (`readCard`); tips and cautions are for people alone.
+ * Headlines, details and template rows read back into the program (`tests/core/bench/card-reader`); tips and cautions are for people alone.
  */
 export function cardSteps(
   program: BenchProgram,

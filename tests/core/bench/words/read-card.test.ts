@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type BenchTool, cardSteps, deriveProgram, panelLabels, readCard } from '../../../../src/core/bench';
+import { type BenchTool, cardSteps, deriveProgram, panelLabels } from '../../../../src/core/bench';
 import { type BoxNet, layNet, type PieceNet } from '../../../../src/core/net';
 import { tabEndOf } from '../../../../src/core/net/tab-end';
 import { type BoxStyle, STYLES } from '../../../../src/core/styles';
 import type { Ticks } from '../../../../src/core/units';
 import { SEED } from '../../../seed';
 import { board, metricTrimmer, trimmer } from '../bench-tools';
+import { readCard } from '../card-reader/read-card';
 import { expectMakes } from '../expect-makes';
 import { notched, pierced, slanted } from '../hand-laid-nets';
 import { randomBox } from '../random-boxes';

@@ -1,8 +1,8 @@
-import type { LengthUnit } from '../../units';
-import type { BenchOp, BenchPoint, HoleKind } from '../types';
+import type { BenchOp, BenchPoint, HoleKind } from '../../../../src/core/bench/types';
+import type { Op } from '../../../../src/core/bench/words/say-act';
+import type { LengthUnit } from '../../../../src/core/units';
 import type { HeardSoFar } from './heard';
 import { every, readSaid, readSaidPoint } from './read-length-words';
-import type { Op } from './say-act';
 
 /** Lines laid out by template: their points were read before. */
 const TEMPLATE_LINES = [

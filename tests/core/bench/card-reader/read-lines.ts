@@ -1,6 +1,6 @@
-import { type LengthUnit, type Ticks, ticks } from '../../units';
-import { sizeAsItLies } from '../equal/card-lie';
-import type { BenchOp, BenchPoint } from '../types';
+import { sizeAsItLies } from '../../../../src/core/bench/equal/card-lie';
+import type { BenchOp, BenchPoint } from '../../../../src/core/bench/types';
+import { type LengthUnit, type Ticks, ticks } from '../../../../src/core/units';
 import type { HeardSoFar } from './heard';
 import { every, readSaid, readSaidList, readSaidPoint, splitList } from './read-length-words';
 

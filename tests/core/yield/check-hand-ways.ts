@@ -1,5 +1,12 @@
-import type { CutTree, CuttingTool, Layout, SheetPaper, SheetPart, SheetPlan } from '../types';
-import { checkPlan } from './check-plan';
+import { checkPlan } from '../../../src/core/yield/proof/check-plan';
+import type {
+  CutTree,
+  CuttingTool,
+  Layout,
+  SheetPaper,
+  SheetPart,
+  SheetPlan,
+} from '../../../src/core/yield/types';
 
 /** A way as it is shown: its plan and the figures beside it. */
 interface ShownWay {

@@ -1,4 +1,4 @@
-import type { BenchOp, CloseWay } from '../types';
+import type { BenchOp, CloseWay } from '../../../../src/core/bench/types';
 import type { HeardSoFar, Reader } from './heard';
 import { every, readSaid } from './read-length-words';
 import { readPanels } from './read-panels';

@@ -1,6 +1,6 @@
-import { asSeen, flipped, quartersOf } from '../equal/card-lie';
-import { firstLie } from '../first-lie';
-import type { BenchOp } from '../types';
+import { asSeen, flipped, quartersOf } from '../../../../src/core/bench/equal/card-lie';
+import { firstLie } from '../../../../src/core/bench/first-lie';
+import type { BenchOp } from '../../../../src/core/bench/types';
 import type { CardKey, HeardSoFar, Reader } from './heard';
 import { readSaid } from './read-length-words';
 import {

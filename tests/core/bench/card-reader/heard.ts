@@ -1,8 +1,8 @@
-import type { BlankSide } from '../../net/tab-end';
-import type { Blank } from '../../net/types';
-import type { LengthUnit } from '../../units';
-import type { Lie } from '../equal/card-lie';
-import type { BenchOp, BenchPoint, CardFace } from '../types';
+import type { Lie } from '../../../../src/core/bench/equal/card-lie';
+import type { BenchOp, BenchPoint, CardFace } from '../../../../src/core/bench/types';
+import type { BlankSide } from '../../../../src/core/net/tab-end';
+import type { Blank } from '../../../../src/core/net/types';
+import type { LengthUnit } from '../../../../src/core/units';
 
 /** What a reader of the card knows besides its words. */
 export interface CardKey {

@@ -1,6 +1,6 @@
-import type { CardStep } from '../card-step';
-import { flipped, turned } from '../equal/card-lie';
-import type { BenchOp } from '../types';
+import type { CardStep } from '../../../../src/core/bench/card-step';
+import { flipped, turned } from '../../../../src/core/bench/equal/card-lie';
+import type { BenchOp } from '../../../../src/core/bench/types';
 import type { CardKey, HeardSoFar } from './heard';
 import { readSentence } from './read-sentence';
 import { readTemplate } from './read-template';

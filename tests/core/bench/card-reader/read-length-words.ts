@@ -1,5 +1,5 @@
-import { type LengthUnit, readLength, type Ticks } from '../../units';
-import type { BenchPoint } from '../types';
+import type { BenchPoint } from '../../../../src/core/bench/types';
+import { type LengthUnit, readLength, type Ticks } from '../../../../src/core/units';
 
 /** A length as a card says it; what stands in brackets is the whole truth. Null if it is none. */
 export function readSaid(words: string, unit: LengthUnit): Ticks | null {
