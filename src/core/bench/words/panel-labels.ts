@@ -8,6 +8,7 @@ const NOUNS: Partial<Readonly<Record<Role, string>>> = {
   dustFlap: 'dust flap',
   bottomFlap: 'bottom flap',
   roof: 'roof',
+  lid: 'lid',
 };
 
 /** Nouns that need no other behind them. */

@@ -76,4 +76,9 @@ const COUNTS: Readonly<Record<number, string>> = {
   10: 'ten',
 };
 
-const plural = (words: string): string => (/(s|x|ch)$/.test(words) ? `${words}es` : `${words}s`);
+const plural = (words: string): string =>
+  /\bfoot$/.test(words)
+    ? words.replace(/foot$/, 'feet')
+    : /(s|x|ch)$/.test(words)
+      ? `${words}es`
+      : `${words}s`;

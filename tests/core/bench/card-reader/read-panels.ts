@@ -52,4 +52,4 @@ function readListed(
   return null;
 }
 
-const singular = (noun: string): string => noun.replace(/(?<=s|x|ch)es$|s$/, '');
+const singular = (noun: string): string => (noun === 'feet' ? 'foot' : noun.replace(/(?<=s|x|ch)es$|s$/, ''));
