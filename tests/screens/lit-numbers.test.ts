@@ -3,7 +3,7 @@ import { type BenchOp, type BenchTool, boxCards } from '../../src/core/bench';
 import { layNet, type PieceNet } from '../../src/core/net';
 import { oneSetting } from '../../src/core/plan';
 import { STYLES } from '../../src/core/styles';
-import { numberOf } from '../../src/screens/bench/bench-net';
+import { litNumbers } from '../../src/screens/bench/lit-numbers';
 import { trimmer } from '../core/bench/bench-tools';
 
 /**
@@ -50,32 +50,53 @@ const HANDS = { right: trimmer, left: { ...trimmer, fence: 'right' as const } };
 
 describe.each(['right', 'left'] as const)('numbers lit for a %s-handed maker', (hand) => {
   const tool = HANDS[hand];
-  it.each(STYLES.map((style) => [style.id, style] as const))('%s: the line that is scored', (_, style) => {
-    const net = layNet(style, { sizes: {}, caliperUm: 300 });
-    for (const faceUp of ['inside', 'outside'] as const)
-      for (const card of boxCards(net, tool, { faceUp })) {
-        const { blank } = card.piece;
-        for (const step of card.steps.filter(({ kind }) => kind === 'score')) {
-          const lies = backToNet(card.program.ops.slice(0, step.ops.to), tool, blank);
-          for (const mark of step.marks.filter(({ reads }) => reads === 'from the fence')) {
-            const x = hand === 'left' ? lies.wide - mark.at : mark.at;
-            const [a, b] = ([[x, 0], [x, lies.high]] as const).map(lies.toNet) as [Spot, Spot]; // biome-ignore format: one row
-            const { left, top } = placeDrawn(card.piece, faceUp, a);
-            const wanted = a[0] === b[0] ? `left ${left}` : `top ${top}`;
-            expect([step.headline, numberOf(mark, step.lie, card.piece, faceUp)]).toEqual([
+  it.each(STYLES.map((style) => [style.id, style] as const))(
+    '%s: those of this step, all and only',
+    (_, style) => {
+      const net = layNet(style, { sizes: {}, caliperUm: 300 });
+      for (const faceUp of ['inside', 'outside'] as const)
+        for (const card of boxCards(net, tool, { faceUp })) {
+          if (card.joins) continue;
+          const { blank } = card.piece;
+          for (const step of card.steps) {
+            const lies = backToNet(card.program.ops.slice(0, step.ops.to), tool, blank);
+            const seen = ([x, y]: Spot): Spot => [hand === 'left' ? lies.wide - x : x, y];
+            /** How a line between two measured places is told in the drawing. */
+            const told = (one: Spot, other: Spot): string => {
+              const [a, b] = [one, other].map((spot) => lies.toNet(seen(spot))) as [Spot, Spot];
+              const { left, top } = placeDrawn(card.piece, faceUp, a);
+              return a[0] === b[0] ? `left ${left}` : `top ${top}`;
+            };
+            const upright = (x: number) => told([x, 0], [x, lies.high]);
+            const level = (y: number) => (y > 0 && y < lies.high ? [told([0, y], [lies.wide, y])] : []);
+            const wanted = card.program.ops.slice(step.ops.from, step.ops.to).flatMap((op): string[] => {
+              if (op.op === 'blank') return [`left ${op.across}`, `top ${op.up}`];
+              if (op.op === 'slit') return [upright(op.at), ...level(op.from), ...level(op.to)];
+              if (op.op === 'score')
+                return [upright(op.at), ...(op.span ? [...level(op.span.from), ...level(op.span.to)] : [])];
+              if (op.op !== 'corner') return [];
+              const x = op.corner.endsWith('left') ? op.across : lies.wide - op.across;
+              const y = op.corner.startsWith('near') ? op.up : lies.high - op.up;
+              return [upright(x), ...level(y)];
+            });
+            expect([step.headline, litNumbers(card, step, faceUp).toSorted()]).toEqual([
               step.headline,
-              [wanted],
+              [...new Set(wanted)].toSorted(),
             ]);
             // In a batch the same distance may be set twice, the card turned between: its picture shows this setting alone.
-            const alone = oneSetting(card, mark.at, step.lie);
-            const scores = alone?.card.program.ops.slice(alone.step.ops.from, alone.step.ops.to);
-            expect(scores?.length).toBeGreaterThan(0);
-            expect(scores?.every((op) => op.op === 'score' && op.at === mark.at)).toBe(true);
-            expect(alone?.step.marks.every(({ at }) => at === mark.at)).toBe(true);
-            const moved = alone?.card.program.ops.slice(0, alone.step.ops.from) ?? [];
-            expect(backToNet(moved, tool, blank).toNet([x, 0])).toEqual(a);
+            if (step.kind === 'score')
+              for (const mark of step.marks.filter(({ reads }) => reads === 'from the fence')) {
+                const alone = oneSetting(card, mark.at, step.lie);
+                const scores = alone?.card.program.ops.slice(alone.step.ops.from, alone.step.ops.to);
+                expect(scores?.length).toBeGreaterThan(0);
+                expect(scores?.every((op) => op.op === 'score' && op.at === mark.at)).toBe(true);
+                expect(alone?.step.marks.every(({ at }) => at === mark.at)).toBe(true);
+                const moved = alone?.card.program.ops.slice(0, alone.step.ops.from) ?? [];
+                const x = hand === 'left' ? lies.wide - mark.at : mark.at;
+                expect(backToNet(moved, tool, blank).toNet([x, 0])).toEqual(lies.toNet([x, 0]));
+              }
           }
         }
-      }
-  });
+    },
+  );
 });

@@ -44,39 +44,42 @@ describe.each(['right', 'left'] as const)('pictures for a %s-handed maker', (han
     (_, style) => {
       const net = layNet(style, { sizes: {}, caliperUm: 300 });
       let seen = 0;
-      for (const faceUp of ['inside', 'outside'] as const)
-        for (const card of boxCards(net, HANDS[hand], { faceUp }))
-          for (const step of card.steps.filter(({ kind }) => FLAT.has(kind))) {
-            const picture = pictureOfStep(card, step, SPACE, { textMm: 3 });
-            if (!picture) throw new Error(`${step.id} has no picture`);
-            const ops = card.program.ops.slice(step.ops.from, step.ops.to);
-            const atFence = ops.flatMap((op) => (op.op === 'score' || op.op === 'slit' ? [op] : []));
-            const paper = paperOf(picture);
-            const fences = textsOf(picture).filter(({ text }) => text === 'fence');
-            expect(fences.length, step.headline).toBe(atFence.length > 0 ? 1 : 0);
-            for (const { at } of fences)
-              if (hand === 'right') expect(at[0]).toBeLessThan(paper.least);
-              else expect(at[0]).toBeGreaterThan(paper.most);
+      // The pictures of page and run sheet, and the plain ones of the card.
+      for (const plain of [false, true])
+        for (const faceUp of ['inside', 'outside'] as const)
+          for (const card of boxCards(net, HANDS[hand], { faceUp }))
+            for (const step of card.steps.filter(({ kind }) => FLAT.has(kind))) {
+              const picture = pictureOfStep(card, step, SPACE, { textMm: 3, plain });
+              if (!picture) throw new Error(`${step.id} has no picture`);
+              const ops = card.program.ops.slice(step.ops.from, step.ops.to);
+              const atFence = ops.flatMap((op) => (op.op === 'score' || op.op === 'slit' ? [op] : []));
+              const paper = paperOf(picture);
+              const fences = textsOf(picture).filter(({ text }) => text === 'fence');
+              expect(fences.length, step.headline).toBe(atFence.length > 0 ? 1 : 0);
+              for (const { at } of fences)
+                if (hand === 'right') expect(at[0]).toBeLessThan(paper.least);
+                else expect(at[0]).toBeGreaterThan(paper.most);
 
-            const turns = picture.marks.flatMap((mark) =>
-              mark.kind === 'arc' && mark.ink === 'move' ? [mark.sweepDeg] : [],
-            );
-            expect(turns, step.headline).toEqual(ops.flatMap((op) => degreesOf(op, hand)));
+              const turns = picture.marks.flatMap((mark) =>
+                mark.kind === 'arc' && mark.ink === 'move' ? [mark.sweepDeg] : [],
+              );
+              // The words of the card have the turns.
+              expect(turns, step.headline).toEqual(plain ? [] : ops.flatMap((op) => degreesOf(op, hand)));
 
-            const wide = sizeAsItLies(card.piece.blank, step.lie).across;
-            const drawn = uprights(picture.marks, ['score-mountain', 'score-valley', 'slit']).map((x) =>
-              Math.round(
-                (1000 * (hand === 'right' ? x - paper.least : paper.most - x)) / (paper.most - paper.least),
-              ),
-            );
-            for (const { at } of atFence) {
-              expect(
-                drawn.some((place) => Math.abs(place - (1000 * at) / wide) <= 1),
-                `${step.headline} at ${at}`,
-              ).toBe(true);
-              seen++;
+              const wide = sizeAsItLies(card.piece.blank, step.lie).across;
+              const drawn = uprights(picture.marks, ['score-mountain', 'score-valley', 'slit']).map((x) =>
+                Math.round(
+                  (1000 * (hand === 'right' ? x - paper.least : paper.most - x)) / (paper.most - paper.least),
+                ),
+              );
+              for (const { at } of atFence) {
+                expect(
+                  drawn.some((place) => Math.abs(place - (1000 * at) / wide) <= 1),
+                  `${step.headline} at ${at}`,
+                ).toBe(true);
+                seen++;
+              }
             }
-          }
       if (style.id === 'open-top') expect(seen).toBeGreaterThan(10);
     },
   );
