@@ -10,7 +10,7 @@ import {
   SunMoon,
   Undo2,
 } from 'lucide-react';
-import { lazy, type ReactNode, Suspense, useLayoutEffect, useMemo } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import { Link, NavigationType, Outlet, useLocation, useNavigationType } from 'react-router';
 import { useWorkbook } from '../state/use-workbook';
 import { Button, IconButton } from '../ui/fields/button';
@@ -46,7 +46,8 @@ export function Frame() {
   const named = workbookAt(pathname);
   const openExample = useOpenExample();
   const doors = useMemo((): ShelfDoors => ({ openExample }), [openExample]);
-  const { asked, ask, close, leaveFor } = useAsked();
+  const step = useAsked();
+  const { asked, ask, close, leaveFor } = step;
   useTheme();
   usePageTitle();
   return (
@@ -78,7 +79,7 @@ export function Frame() {
         >
           <span>{words.print}</span>
         </Button>
-        <Preferences onFind={() => ask('commands')} />
+        <Preferences step={step} />
       </header>
       <PhaseGate>
         <Boundary resetBy={pathname} instead={({ message }) => <PageBroken detail={message} />}>
@@ -145,7 +146,18 @@ function UndoRedo() {
   );
 }
 
-function Preferences({ onFind }: { onFind: () => void }) {
+/** Whether the browser is at that step still: a press on a link beside the settings closes them and leads on, before the new page is drawn. */
+const isAtPreferences = () =>
+  (window.history.state as { usr: { asked?: unknown } | null } | null)?.usr?.asked === 'preferences';
+
+function Preferences({ step }: { step: ReturnType<typeof useAsked> }) {
+  const popover = useRef<HTMLDivElement>(null);
+  const shown = useRef(false);
+  // Back takes the step away, and the settings go with it; a step one comes back to without them is passed over.
+  useEffect(() => {
+    if (step.preferences && !shown.current) step.close();
+    if (!step.preferences && shown.current) popover.current?.hidePopover();
+  });
   const words = useWords().frame;
   const { unit, theme } = useWorkbook((state) => state.settings);
   const change = useWorkbook((state) => state.changeSettings);
@@ -158,7 +170,17 @@ function Preferences({ onFind }: { onFind: () => void }) {
         icon={<SlidersHorizontal />}
         popoverTarget="preferences"
       />
-      <div id="preferences" popover="auto" className="frame-group frame-preferences">
+      <div
+        ref={popover}
+        id="preferences"
+        popover="auto"
+        className="frame-group frame-preferences"
+        onToggle={({ newState }) => {
+          shown.current = newState === 'open';
+          if (shown.current) step.ask('preferences');
+          else if (step.preferences && isAtPreferences()) step.close();
+        }}
+      >
         <ChoiceStrip
           label={words.unit}
           value={unit}
@@ -173,8 +195,14 @@ function Preferences({ onFind }: { onFind: () => void }) {
           icon={<ThemeIcon />}
           onClick={() => change({ theme: NEXT_THEME[theme] })}
         />
-        <IconButton label={words.find} icon={<Search />} onClick={onFind} />
-        <Link to={HELP} className="button button-icon" aria-label={words.help} title={words.help}>
+        <IconButton label={words.find} icon={<Search />} onClick={() => step.ask('commands')} />
+        <Link
+          to={HELP}
+          replace={step.preferences}
+          className="button button-icon"
+          aria-label={words.help}
+          title={words.help}
+        >
           <CircleHelp aria-hidden="true" />
         </Link>
       </div>

@@ -44,3 +44,54 @@ test('Print lists every document on every page, one press makes one, and Back cl
   await open();
   await expect(list).toContainText('Open a box or an event first');
 });
+
+test.describe('on a phone', () => {
+  test.use({ viewport: { width: 390, height: 844 } });
+
+  test('Back closes the settings first, and whatever closes them leaves no step behind', async ({ page }) => {
+    await shelf(page).lookAtDemo();
+    await workbook(page).turnTo('bench');
+    const address = page.url();
+    const settings = page.locator('#preferences');
+    const steps = () => page.evaluate(() => history.length);
+    const open = async () => {
+      await page.getByRole('button', { name: 'Settings' }).click();
+      await expect(settings).toBeVisible();
+      await page.waitForFunction(() => history.state?.usr?.asked === 'preferences');
+    };
+    const closed = async () => {
+      await expect(settings).toBeHidden();
+      await page.waitForFunction(() => history.state?.usr?.asked !== 'preferences');
+      expect(page.url()).toBe(address);
+    };
+    await open();
+    const length = await steps();
+    await page.goBack();
+    await closed();
+    for (const close of [
+      () => page.keyboard.press('Escape'),
+      () => page.getByRole('button', { name: 'Settings' }).click(),
+      () => page.mouse.click(20, 600),
+    ]) {
+      await open();
+      await close();
+      await closed();
+      expect(await steps()).toBe(length);
+    }
+    // A press on what lies beside them leads on, and Back from there leads to the page alone.
+    await open();
+    await page
+      .getByRole('navigation', { name: 'Places' })
+      .getByRole('link', { name: /^Count/ })
+      .click();
+    await expect(page).toHaveURL(/\/event\?/);
+    await page.goBack();
+    await closed();
+    await open();
+    await page.getByRole('button', { name: 'Search' }).click();
+    await expect(page.getByRole('dialog', { name: 'Search' })).toBeVisible();
+    await page.goBack();
+    await expect(page.locator('dialog')).toHaveCount(0);
+    await closed();
+  });
+});

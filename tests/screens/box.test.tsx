@@ -36,6 +36,21 @@ test('three sizes pasted into one field fill all three, as one step of undo', as
   expect(sizes()).toEqual(before);
 });
 
+test('undo takes back what is said of a paste, also in a field whose own length stays', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  const height = await field('Height');
+  await user.clear(height);
+  // The box is 3 in high already.
+  await user.paste('2 x 2 1/2 x 3 in');
+  expect(height).toHaveAccessibleDescription(/We filled in/);
+  await user.tab();
+  await user.keyboard('{Control>}z{/Control}');
+  expect(workbook.getState().rows.recipes.get('seed-box')?.sizesMm['width']).toBe(88.9);
+  expect(height).toHaveValue('3');
+  expect(height).not.toHaveAccessibleDescription(/We filled in/);
+});
+
 test('two sizes pasted where a box has three are not taken, and it says what to write', async () => {
   const { workbook } = await openApp(BOX);
   const user = userEvent.setup();

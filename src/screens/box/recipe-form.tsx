@@ -39,7 +39,7 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
   const words = usePageWords().box;
   const say = useSay();
   const asked = useMemo(() => symbolsFor(style, recipe.options), [style, recipe.options]);
-  const together = useSizesTogether(asked, edits);
+  const together = useSizesTogether(asked, values, edits);
   const fields = (belongs: (symbol: SymbolSpec) => boolean) =>
     asked
       .filter(([, symbol]) => belongs(symbol))
@@ -114,13 +114,18 @@ export function RecipeForm({ recipe, rested, style, values, edits, litSize }: Re
 }
 
 /** The main sizes of a style, in the order shown, that one paste may fill. */
-function useSizesTogether(asked: ReturnType<typeof symbolsFor>, edits: RecipeEdits): SizesTogether {
+function useSizesTogether(
+  asked: ReturnType<typeof symbolsFor>,
+  values: RecipeFormProps['values'],
+  edits: RecipeEdits,
+): SizesTogether {
   const say = useSay();
   return useMemo(() => {
     const sizes = asked.filter(([, symbol]) => isMainSize(symbol));
     return {
-      fields: sizes.map(([, { label, min, max }]) => ({
+      fields: sizes.map(([name, { label, min, max }]) => ({
         label: say(label),
+        value: values[name] ?? limit(min),
         least: limit(min),
         most: limit(max),
       })),
@@ -129,7 +134,7 @@ function useSizesTogether(asked: ReturnType<typeof symbolsFor>, edits: RecipeEdi
           Object.fromEntries(sizes.flatMap(([name], i) => (lengths[i] ? [[name, lengths[i]]] : []))),
         ),
     };
-  }, [asked, say, edits]);
+  }, [asked, values, say, edits]);
 }
 
 interface SizeFieldProps {
@@ -141,7 +146,7 @@ interface SizeFieldProps {
   readonly together: SizesTogether | undefined;
 }
 
-/** One size; drawn again when it changes itself, not when another one is typed. */
+/** One size; drawn again when it changes itself, or another it is pasted with. */
 const SizeField = memo(function SizeField({ name, symbol, value, lit, edits, together }: SizeFieldProps) {
   const say = useSay();
   const label = say(symbol.label);

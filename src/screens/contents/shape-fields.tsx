@@ -18,17 +18,23 @@ interface ShapeFieldsProps {
 /** The shape of a thing and the lengths that shape has. */
 export function ShapeFields({ size, onChange }: ShapeFieldsProps) {
   const words = usePageWords().contents;
-  const together = (names: readonly string[], to: (mm: readonly number[]) => ItemShape) => ({
-    fields: names.map((label) => ({ label, least: LEAST })),
+  const together = (names: Readonly<Record<string, number>>, to: (mm: readonly number[]) => ItemShape) => ({
+    fields: Object.entries(names).map(([label, mm]) => ({ label, value: ticksOfMm(mm), least: LEAST })),
     onAll: (lengths: readonly Ticks[]) => onChange(to(lengths.map(mmOfTicks)), words.shape),
   });
   const sides = together(
-    [words.width, words.depth, words.height],
+    'widthMm' in size
+      ? { [words.width]: size.widthMm, [words.depth]: size.depthMm, [words.height]: size.heightMm }
+      : {},
     ([widthMm = 1, depthMm = 1, heightMm = 1]) =>
       'widthMm' in size ? { ...size, widthMm, depthMm, heightMm } : size,
   );
-  const round = together([words.diameter, words.long], ([diameterMm = 1, heightMm = 1]) =>
-    'diameterMm' in size && 'heightMm' in size ? { ...size, diameterMm, heightMm } : size,
+  const round = together(
+    'diameterMm' in size && 'heightMm' in size
+      ? { [words.diameter]: size.diameterMm, [words.long]: size.heightMm }
+      : {},
+    ([diameterMm = 1, heightMm = 1]) =>
+      'diameterMm' in size && 'heightMm' in size ? { ...size, diameterMm, heightMm } : size,
   );
   const field = (label: string, mm: number, to: (mm: number) => ItemShape) => (
     <LengthField

@@ -55,8 +55,10 @@ export function AdhesiveOf({ net, sized, event }: AdhesiveOfProps) {
                     {row.onto === null ? panel : words.onto(panel, say(panelWords(row.onto)))}
                   </th>
                   <td>{words[row.by]}</td>
-                  <td>{words.strip(row.strips, lengthWords(row.length, ruler))}</td>
-                  <td>{row.widest === null ? '' : lengthWords(row.widest, ruler)}</td>
+                  <td data-head={words.length}>{words.strip(row.strips, lengthWords(row.length, ruler))}</td>
+                  <td {...(row.widest !== null && { 'data-head': words.widest })}>
+                    {row.widest === null ? '' : lengthWords(row.widest, ruler)}
+                  </td>
                   <td className="soft">{row.why.map((why) => sayReason(why, wording)).join(' ')}</td>
                 </tr>
               );

@@ -28,7 +28,12 @@ export function SheetsAtSize({ facts }: { facts: KnownFacts }) {
             least={LEAST}
             most={MOST}
             together={{
-              fields: SIDES.map((each) => ({ label: words[each], least: LEAST, most: MOST })),
+              fields: SIDES.map((each) => ({
+                label: words[each],
+                value: sizes?.[each] ?? FIRST_SIZES[each],
+                least: LEAST,
+                most: MOST,
+              })),
               onAll: ([width, depth, height]) =>
                 setSizes({ ...FIRST_SIZES, ...(width && depth && height && { width, depth, height }) }),
             }}

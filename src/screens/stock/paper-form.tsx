@@ -30,7 +30,10 @@ export function PaperForm({ paper }: { paper: Paper }) {
     void edit('papers', paper.id, label, (old) => ({ ...old, ...change }));
   const uncoated = FINISHES[0]!;
   const together = {
-    fields: [words.across, words.up].map((label) => ({ label, least: LEAST })),
+    fields: [
+      { label: words.across, value: ticksOfMm(paper.acrossMm), least: LEAST },
+      { label: words.up, value: ticksOfMm(paper.upMm), least: LEAST },
+    ],
     onAll: ([across, up]: readonly Ticks[]) =>
       across && up && set(words.across, { acrossMm: mmOfTicks(across), upMm: mmOfTicks(up) }),
   };

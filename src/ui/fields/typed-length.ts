@@ -24,9 +24,9 @@ interface Bounds {
   readonly most?: Ticks;
 }
 
-/** The fields that one stands among, in the order shown: a size of several lengths, pasted into any of them, fills them all. */
+/** The fields that one stands among, in the order shown, with what each holds now: a size of several lengths, pasted into any of them, fills them all. */
 export interface SizesTogether {
-  readonly fields: readonly (Bounds & { readonly label: string })[];
+  readonly fields: readonly (Bounds & { readonly label: string; readonly value: Ticks })[];
   readonly onAll: (lengths: readonly Ticks[]) => void;
 }
 
@@ -85,7 +85,7 @@ export function useTypedLength({ value, onChange, onCommit, together, ...bounds 
     note:
       live?.left === true && read !== null
         ? noteOf(live.text, read, ruler, words)
-        : live === null && together && filled?.includes(value)
+        : live === null && filled !== null && together?.fields.every((each, i) => each.value === filled[i])
           ? filledNote(filled, together, ruler, words)
           : null,
 
