@@ -11,6 +11,8 @@ export interface HeardPaper {
     readonly caliper: boolean;
     readonly price: boolean;
   };
+  /** What has a figure in it and was not understood. */
+  readonly unread: readonly string[];
 }
 
 /** Bulk of uncoated cardstock, cm³/g. source: common practice, no source */
@@ -47,88 +49,124 @@ const COLOURS: Readonly<Record<string, string>> = {
 };
 const PLAIN = '#f4efe4';
 
+/** A whole number, a decimal, or an inch with its fraction, and a unit. */
+const ONE_SIDE = String.raw`(?:\d+(?:[ -]\d+/\d+|\.\d+|,\d+(?!\d*\s?(?:lb|#|g|pt|mil))|\s?[¼½¾⅛⅜⅝⅞])?|[.,]\d+|\d+/\d+)\s?(?:inch(?:es)?|in\b|["”″]|mm\b|cm\b)?`;
+const SHEET = new RegExp(String.raw`${ONE_SIDE}\s*(?:[x×*✕]|by)\s*${ONE_SIDE}`, 'iu');
+const SQUARE = /(\d+(?:[.,]\d+)?)\s?-?(inch(?:es)?|in\b|["”″]|mm\b|cm\b)\s?-?square/i;
+const NAMED_SHEET =
+  /(?<![\w-])(half-letter|letter|legal|tabloid|ledger|a[0-6]|b[0-6]|sra[0-4]|ra[0-4])(?![\w-])/i;
+const POUNDS =
+  /(?:(\d{2,3}(?:[.,]\d+)?)\s?-?(?:lbs?\b\.?|#|pounds?\b)|#\s?(\d{2,3}))[\s,]*((?:cover|card\s?stock|text|book|offset|index|bristol|tag|newsprint|bond|writing)\b)?/i;
+const GRAMS = /(\d{2,4}(?:[.,]\d+)?)\s?(?:g\/m²|g\/m2|gsm|grams?|g)(?![\w²])/i;
+const CALIPER = /(\d*[.,]?\d+)\s?-?(pts?\b\.?|points?\b|mils?\b|thou\b|[µμu]m\b|mm\b|in\b|inch\b|["”″])/i;
+const BARE_INCH = /(?<![\d.,$€£])(0?[.,]0\d{1,3})(?!\d)/;
+/** What it is paid in, before or after; how many it buys may stand before it: `25 for $12.99`. */
+const MONEY =
+  /(?:(\d{1,4})\s?(?:sheets? )?for\s?)?(?:[$€£]\s?(\d{1,3}(?:,\d{3})+(?:\.\d{2})?|\d{1,5}(?:[.,]\d{1,2})?|[.,]\d{1,2})(?!\d)|(\d{1,5}(?:[.,]\d{1,2})?|[.,]\d{2})\s?(?:[$€£]|dollars?\b|usd\b)|(\d{1,3})\s?(?:¢|cents?\b))/i;
+/** An amount alone, told by what it buys: `12.99 for 25`, `12.99 a pack`. */
+const BARE_MONEY =
+  /()()(\d{1,5}[.,]\d{2}|\d{1,5}(?=\s?for))(?=\s?(?:for|per|a|\/)\s?(?:a |the )?(?:pack|pkg|pk|box|sheet|\d))/i;
+const SO_MANY_FOR = /(\d{1,4})\s?(?:sheets? )?for\s?()(\d{1,5}[.,]\d{2})(?!\d)/i;
+const FOR_SO_MANY =
+  /^\s?(?:for|per|a|\/)\s?(?:an? )?(?:(?:pack|pkg|pk|box) (?:of )?)?(\d{1,4})(?!\d|[.,]\d|\s?(?:lb|#|gsm|pt|x|×))(?:\s?-?(?:sheets?|ct|pack|pk|pcs?)\b)?/i;
+const PACK_OF =
+  /(?:pack|pkg|pk|package|box|ream)s?\s?(?:of|\/|:)?\s?(\d{1,4})\b(?!\s?(?:lb|#|gsm|pt|in\b|["”]))/i;
+const SO_MANY =
+  /(\d{1,4})\s?-?(?:sheets?|shts?|ct|count|pk|packs?|pcs?|pieces?|pkg|(?:sheets? )?(?:per|in|to) (?:a |each )?(?:pack|pkg|package|box))\b\.?(?:\s?(?:per|\/|in a|a) ?(?:pack|pkg|pk|box))?(?:\s?for\b)?/i;
+const EACH = /\b(?:each|ea|apiece)\b\.?|(?:\bper|\ba|\/)\s?(?:sheet|pack|pkg|pk|box)\b/i;
+
 /**
- * A paper typed in one go, in any order, commas between: `12x12, 65 lb, white, $12.99 for 25`. Pounds without a grade are cover, since boxes
- * are made of it. Null where no sheet size is named.
+ * A paper typed in one go, in any order, with or without commas: `12x12, 65 lb, white, $12.99 for 25`, `25 sheets 65# cover 12x12 $12.99`.
+ * Pounds without a grade are cover, since boxes are made of it; a price without a count is that of one sheet. Null where no sheet size is named.
  */
 export function readPaper(text: string, unit: LengthUnit): HeardPaper | null {
-  const parts = text
-    .split(/[,;]\s+|[,;](?=\D)|\n/)
-    .map((part) => part.trim())
-    .filter(Boolean);
-  let size: readonly [number, number] | null = null;
-  let gsm: number | null = null;
-  let caliperUm: number | null = null;
-  let price: { readonly minor: number; readonly sheets: number | null } | null = null;
-  let sheets: number | null = null;
-  const words: string[] = [];
-  for (const part of parts) {
-    const sized: readonly [number, number] | null = size === null ? readSheet(part, unit) : null;
-    if (sized) {
-      size = sized;
-      continue;
-    }
-    const paid = readPrice(part);
-    if (paid) {
-      price = paid;
-      continue;
-    }
-    const pack = /^(?:pack of )?(\d{1,4}) ?(?:sheets|pk|ct|pack|pcs)?$/i.exec(part);
-    if (pack && /pack|sheets|pk|ct|pcs/i.test(part)) {
-      sheets = Number(pack[1]);
-      continue;
-    }
-    const weight = readGrammage(/(lbs?\.?|#)$/i.test(part) ? `${part} cover` : part);
-    if (weight !== null && /[a-z#]/i.test(part)) {
-      gsm = weight;
-      continue;
-    }
-    const thick = readCaliperUm(part, unit);
-    if (thick !== null && thick >= 50 && thick <= 2000) {
-      caliperUm = thick;
-      continue;
-    }
-    words.push(part);
+  /** What nothing has read yet, and what names the paper: all but its price. Both as long as the text, so that places agree. */
+  let rest = text;
+  let named = text;
+  const blank = (from: string, at: number, length: number) =>
+    from.slice(0, at) + ' '.repeat(length) + from.slice(at + length);
+  function take<Read>(pattern: RegExp, read: (found: RegExpExecArray) => Read | null, sells = false) {
+    const found = pattern.exec(rest);
+    const heard = found && read(found);
+    if (!found || heard === null) return null;
+    rest = blank(rest, found.index, found[0].length);
+    if (sells) named = blank(named, found.index, found[0].length);
+    return heard;
   }
+
+  const size =
+    take(SHEET, ([pair]) => sheetOf(readSizes(pair, unit))) ??
+    take(SQUARE, ([, side = '', small = '']) => sheetOf(readSizes(`${side} x ${side} ${small}`, unit))) ??
+    take(NAMED_SHEET, ([name]) => {
+      const sheet = SHEETS.find(({ id }) => id === name.toLowerCase());
+      return sheet ? ([mmOfTicks(sheet.across), mmOfTicks(sheet.up)] as const) : null;
+    });
   if (size === null) return null;
+
+  let paidAt = 0;
+  let bought = 0;
+  const pay = (found: RegExpExecArray) => {
+    paidAt = found.index + found[0].length;
+    const [, many, before, after, cents] = found;
+    bought = Number(many ?? 0);
+    const amount = before || after;
+    return amount === undefined
+      ? Number(cents)
+      : Math.round(Number(amount.replace(/,(?=\d{3})/g, '').replace(',', '.')) * 100);
+  };
+  const priceMinor = take(MONEY, pay, true) ?? take(SO_MANY_FOR, pay, true) ?? take(BARE_MONEY, pay, true);
+  const many = priceMinor === null ? null : FOR_SO_MANY.exec(rest.slice(paidAt));
+  if (many) {
+    rest = blank(rest, paidAt, many[0].length);
+    named = blank(named, paidAt, many[0].length);
+  }
+  const inPack =
+    take(PACK_OF, ([, of]) => Number(of), true) ?? take(SO_MANY, ([, sold]) => Number(sold), true);
+  const sheets = Number(many?.[1]) || inPack || bought;
+  take(EACH, () => true, true);
+
+  const pounds = take(POUNDS, ([, before, after, word = '']) => {
+    const grade = /^card/i.test(word) ? 'cover' : word;
+    const weight = `${before ?? after} lb`;
+    return readGrammage(`${weight} ${grade}`) ?? readGrammage(`${weight} cover`);
+  });
+  const grams = take(GRAMS, ([, amount = '']) => readGrammage(amount));
+  const gsm = pounds ?? grams;
+  const thickness = (written: string) => {
+    const um = readCaliperUm(written, unit);
+    return um !== null && um >= 50 && um <= 2000 ? um : null;
+  };
+  const caliperUm =
+    take(CALIPER, ([, amount = '', small = '']) => thickness(`${amount} ${small.replace('thou', 'mil')}`)) ??
+    take(BARE_INCH, ([, amount = '']) => thickness(`${amount} in`));
+
   const weighed = Math.min(1000, Math.max(30, gsm ?? USUAL_GSM));
-  const colour = words
-    .flatMap((word) => word.toLowerCase().split(/\s+/))
-    .map((word) => COLOURS[word])
-    .find(Boolean);
-  const pieces = price?.sheets ?? sheets ?? ALONE;
+  const words = rest.toLowerCase().split(/[^a-z]+/);
   return {
     paper: {
-      name: text.trim().slice(0, 200),
-      colour: colour ?? PLAIN,
+      name: tidy(named),
+      colour: words.map((word) => COLOURS[word]).find(Boolean) ?? PLAIN,
       acrossMm: size[0],
       upMm: size[1],
       gsm: weighed,
       caliperUm: caliperUm ?? estimateCaliperUm(weighed, BULK),
-      packs: price ? [{ sheets: pieces, priceMinor: price.minor }] : [],
+      packs: priceMinor === null ? [] : [{ sheets: sheets || ALONE, priceMinor }],
     },
-    heard: { weight: gsm !== null, caliper: caliperUm !== null, price: price !== null },
+    heard: { weight: gsm !== null, caliper: caliperUm !== null, price: priceMinor !== null },
+    unread: rest.match(/\S*\d\S*/g)?.map((part) => part.replace(/^[,;]+|[,;]+$/g, '')) ?? [],
   };
 }
 
-function readSheet(part: string, unit: LengthUnit): readonly [number, number] | null {
-  const named = SHEETS.find(({ id }) => id === part.toLowerCase());
-  if (named) return [mmOfTicks(named.across), mmOfTicks(named.up)];
-  const sizes = readSizes(part, unit);
+const sheetOf = (sizes: ReturnType<typeof readSizes>): readonly [number, number] | null => {
   const [across, up] = sizes ?? [];
-  return sizes?.length === 2 && across !== undefined && up !== undefined
-    ? [mmOfTicks(across), mmOfTicks(up)]
-    : null;
-}
+  return across !== undefined && up !== undefined ? [mmOfTicks(across), mmOfTicks(up)] : null;
+};
 
-/** `$12.99`, `12.99 for 25`, `$12.99/25`; whole cents. */
-function readPrice(part: string): { readonly minor: number; readonly sheets: number | null } | null {
-  const found =
-    /^([$€£]?)\s?(\d{1,5}(?:[.,]\d{1,2})?)\s?([$€£]?)(?:\s?(?:for|\/|per)\s?(?:a )?(?:pack of )?(\d{1,4})?.*)?$/i.exec(
-      part,
-    );
-  if (!found) return null;
-  const [, before, amount = '', after, count] = found;
-  if (!before && !after && count === undefined) return null;
-  return { minor: Math.round(Number(amount.replace(',', '.')) * 100), sheets: count ? Number(count) : null };
-}
+/** The label without what was taken out of it. */
+const tidy = (text: string): string =>
+  text
+    .replace(/\s+/g, ' ')
+    .replace(/(?: ?[,;])+(?= ?[,;]| ?$)/g, '')
+    .replace(/ ([,;])/g, '$1')
+    .replace(/^[\s,;/@-]+|[\s,;/@-]+$|\s(?:for|at|@)$/g, '')
+    .slice(0, 200);

@@ -7,8 +7,9 @@ import { ownOf } from '../state/shelf';
 import { useWorkbook } from '../state/use-workbook';
 import { Button } from '../ui/fields/button';
 import { useRuler } from '../ui/fields/measure';
-import { SelectField, TextField } from '../ui/fields/text-field';
-import { useWords } from '../ui/words';
+import { PaperLabelField } from '../ui/fields/paper-label-field';
+import { SelectField } from '../ui/fields/text-field';
+import { usePageWords } from '../ui/words';
 import './choose-paper.css';
 
 const NONE = '';
@@ -19,7 +20,7 @@ export const lacksPaper = (plan: EventPlan | null): boolean =>
 
 /** Where a box has no paper: choose one of the maker’s, or type a new one in place. Sheets and cost follow. */
 export function ChoosePaper({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
-  const words = useWords().frame;
+  const { frame, choosePaper: words } = usePageWords();
   const { unit } = useRuler();
   const papers = useWorkbook((state) => state.rows.papers);
   const createTogether = useWorkbook((state) => state.createTogether);
@@ -30,7 +31,7 @@ export function ChoosePaper({ event, plan }: { event: FavorEvent; plan: EventPla
   const [unread, setUnread] = useState(false);
   const lacking = plan.lines.filter(({ paperId }) => !own.some(({ id }) => id === paperId));
   const cutFrom = (paperId: string) =>
-    edit('events', event.id, words.choosePaper, (before) => ({
+    edit('events', event.id, frame.choosePaper, (before) => ({
       ...before,
       lines: before.lines.map((line) =>
         lacking.some(({ lineId }) => lineId === line.id) ? { ...line, paperId } : line,
@@ -46,35 +47,33 @@ export function ChoosePaper({ event, plan }: { event: FavorEvent; plan: EventPla
       squaringMm: { left: 0, right: 0, near: 0, far: 0 },
       onHandSheets: 0,
     };
-    const made = createTogether(words.newPaper, [{ table: 'papers', content: () => content }]);
+    const made = createTogether(words.other, [{ table: 'papers', content: () => content }]);
     if (made.ok && made.ids[0] !== undefined) cutFrom(made.ids[0]);
   };
   return (
-    <section className="choose-paper screen-only" aria-label={words.choosePaper}>
+    <section className="choose-paper screen-only" aria-label={frame.choosePaper}>
       <p>
-        <strong>{words.choosePaper}.</strong> {words.choosePaperWhy}
+        <strong>{frame.choosePaper}.</strong> {words.why}
       </p>
       {own.length > 0 && (
         <SelectField
-          label={words.yourPaper}
+          label={words.yours}
           value={NONE}
           choices={[
-            { id: NONE, label: words.choosePaper },
+            { id: NONE, label: frame.choosePaper },
             ...own.map(({ id, name }: Paper) => ({ id, label: name })),
           ]}
           onChange={(id) => id !== NONE && cutFrom(id)}
         />
       )}
       <form onSubmit={add}>
-        <TextField
-          label={words.newPaper}
-          help={
-            <p className={unread ? 'field-refused' : undefined}>
-              {unread ? words.paperUnread : words.newPaperHelp}
-            </p>
-          }
-          value={text}
-          onChange={(typed) => {
+        <PaperLabelField
+          label={words.other}
+          words={words}
+          currency={event.currency}
+          text={text}
+          refuses={unread}
+          onText={(typed) => {
             setText(typed);
             setUnread(false);
           }}

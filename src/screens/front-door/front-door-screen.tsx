@@ -1,17 +1,15 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import { Link, useSearchParams } from 'react-router';
-import { weightWays } from '../../../shared/catalogue';
 import type { Paper, Tool } from '../../../shared/workbook';
 import { RANKS, type Rank, rankAnswers } from '../../core/answers';
 import type { StyleMerit } from '../../core/plan/event/style-facts';
-import { ticksOfMm } from '../../core/rows/lengths';
 import { type AnswersAsk, useAnswers } from '../../state/results/fit-result';
 import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
-import { sizeWords, useRuler } from '../../ui/fields/measure';
+import { useRuler } from '../../ui/fields/measure';
 import { NEW_RECIPE } from '../../ui/frame/addresses';
 import { useFrontDoorWords } from '../../ui/words/front-door-words';
 import { AnswerTiles } from './answer-tiles';
@@ -27,27 +25,24 @@ const STAMP = { id: 'not-kept', rev: 0, createdAt: '', changedAt: '' };
 /** What goes in, how many, which paper, which tool: and the boxes for it, best first. */
 export function FrontDoorScreen() {
   const words = useFrontDoorWords();
-  const ruler = useRuler();
   const paperRows = useWorkbook((state) => state.rows.papers);
   const toolRows = useWorkbook((state) => state.rows.tools);
   const { draft, put } = useDoorDraft();
   const [rank, setRank] = useState<Rank>('easiest');
   const [must, setMust] = useState<readonly StyleMerit[]>([]);
   const [search] = useSearchParams();
+  const currency = useWorkbook((state) => state.settings.currency);
   const make = useMakeAnswer();
   const papers = useMemo(() => ownOf(paperRows), [paperRows]);
   const tools = useMemo(() => ownOf(toolRows), [toolRows]);
 
-  const { contents, paper, tool, asked } = useAsking(draft, papers, tools);
+  const { contents, paper, tool, asked } = useAsking(draft, papers, tools, currency);
   const question = useSteady(useDeferredValue(asked));
   const { found, stale, done, of, stop } = useAnswers(question);
   const ranked = useMemo(
     () => rankAnswers(found, rank).filter(({ merits }) => must.every((merit) => merits.includes(merit))),
     [found, rank, must],
   );
-  const heard =
-    paper &&
-    words.heard(sizeWords([ticksOfMm(paper.acrossMm), ticksOfMm(paper.upMm)], ruler), weightWays(paper));
   const event = search.get('event');
 
   return (
@@ -62,7 +57,7 @@ export function FrontDoorScreen() {
           {words.knowShape}
         </Link>
       </header>
-      <QuestionsForm draft={draft} put={put} papers={papers} tools={tools} heard={heard} />
+      <QuestionsForm draft={draft} put={put} papers={papers} tools={tools} currency={currency} />
       <section className="door-answers" aria-labelledby="door-answers">
         <h2 id="door-answers">{words.answers}</h2>
         <ChoiceStrip
@@ -105,10 +100,9 @@ export function FrontDoorScreen() {
 }
 
 /** What the answers so far come to, and the question they make once there is something to go in and a sheet. */
-function useAsking(draft: DoorDraft, papers: readonly Paper[], tools: readonly Tool[]) {
+function useAsking(draft: DoorDraft, papers: readonly Paper[], tools: readonly Tool[], currency: string) {
   const words = useFrontDoorWords();
   const { unit } = useRuler();
-  const currency = useWorkbook((state) => state.settings.currency);
   const { texts } = useStylesAtHand();
   const contents = contentsOf(draft, unit, words.plainGoods);
   const paper = paperOf(draft, papers, unit, ({ sheet, gsm }) => words.sold(sheet.name, gsm));

@@ -1,9 +1,9 @@
 import { ITEMS } from '../../../shared/catalogue/items';
-import { readPaper } from '../../../shared/read-paper';
 import type { Paper, Tool } from '../../../shared/workbook';
 import { readSizes } from '../../core/units';
 import { useRuler } from '../../ui/fields/measure';
 import { NumberField } from '../../ui/fields/number-field';
+import { PaperLabelField } from '../../ui/fields/paper-label-field';
 import { SelectField, TextField } from '../../ui/fields/text-field';
 import { useSay } from '../../ui/words';
 import { useFrontDoorWords } from '../../ui/words/front-door-words';
@@ -14,12 +14,11 @@ interface QuestionsFormProps {
   readonly put: (change: Partial<DoorDraft>) => void;
   readonly papers: readonly Paper[];
   readonly tools: readonly Tool[];
-  /** What was made of a typed paper. */
-  readonly heard: string | null;
+  readonly currency: string;
 }
 
 /** The four questions. */
-export function QuestionsForm({ draft, put, papers, tools, heard }: QuestionsFormProps) {
+export function QuestionsForm({ draft, put, papers, tools, currency }: QuestionsFormProps) {
   const words = useFrontDoorWords();
   const say = useSay();
   const { unit } = useRuler();
@@ -70,7 +69,7 @@ export function QuestionsForm({ draft, put, papers, tools, heard }: QuestionsFor
           onChange={(favors) => put({ favors })}
         />
       </div>
-      <PaperQuestion draft={draft} put={put} papers={papers} heard={heard} />
+      <PaperQuestion draft={draft} put={put} papers={papers} currency={currency} />
       <div className="door-question">
         <SelectField
           label={words.tool}
@@ -89,11 +88,10 @@ export function QuestionsForm({ draft, put, papers, tools, heard }: QuestionsFor
 }
 
 /** The sheet: on the shelf, typed, or as sold. */
-function PaperQuestion({ draft, put, papers, heard }: Omit<QuestionsFormProps, 'tools'>) {
+function PaperQuestion({ draft, put, papers, currency }: Omit<QuestionsFormProps, 'tools'>) {
   const words = useFrontDoorWords();
   const { unit } = useRuler();
   const paperId = draft.paper ?? papers[0]?.id ?? TYPED;
-  const paperUnread = draft.paperText.trim() !== '' && readPaper(draft.paperText, unit) === null;
   return (
     <div className="door-question">
       <SelectField
@@ -111,15 +109,12 @@ function PaperQuestion({ draft, put, papers, heard }: Omit<QuestionsFormProps, '
         onChange={(paper) => put({ paper })}
       />
       {paperId === TYPED && (
-        <TextField
+        <PaperLabelField
           label={words.typedPaper}
-          help={
-            <p className={paperUnread ? 'field-refused' : undefined}>
-              {paperUnread ? words.typedUnread : (heard ?? words.typedHelp)}
-            </p>
-          }
-          value={draft.paperText}
-          onChange={(paperText) => put({ paperText })}
+          words={words.label}
+          currency={currency}
+          text={draft.paperText}
+          onText={(paperText) => put({ paperText })}
         />
       )}
     </div>

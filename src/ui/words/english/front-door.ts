@@ -1,6 +1,5 @@
-import type { weightWays } from '../../../../shared/catalogue';
+import { paperLabelMessages } from './paper-label';
 import { plural } from './plural';
-import { weightText } from './weight-text';
 
 export const frontDoorMessages = {
   title: 'What goes in?',
@@ -20,8 +19,7 @@ export const frontDoorMessages = {
   paperHelp: 'A paper you have or could buy.',
   typed: 'Another paper',
   typedPaper: 'Your paper',
-  typedHelp: 'Copy the label, such as 12x12, 65 lb, white, $12.99 for 25.',
-  typedUnread: 'This has no sheet size. Start with one: 12x12 or 8 1/2 x 11 in.',
+  label: paperLabelMessages,
   tool: 'What do you cut and score with?',
   toolHelp: 'Every measurement falls on this tool’s marks.',
   noTool: 'Ruler and knife',
@@ -85,5 +83,4 @@ export const frontDoorMessages = {
       ? `${plural(boxes, 'box', 'boxes')} so far. Checked ${done} of ${of} styles.`
       : `${plural(boxes, 'box', 'boxes')}. Checked all ${of} styles.`,
   sold: (sheet: string, gsm: number) => `${sheet}, ${gsm === 216 ? '80 lb cover' : `${gsm} g/m²`}`,
-  heard: (sheet: string, ways: ReturnType<typeof weightWays>) => `Sheet ${sheet}, ${weightText(ways)}`,
 };

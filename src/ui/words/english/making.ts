@@ -11,6 +11,7 @@ import { glossaryNames } from './glossary-names';
 import { guestMessages } from './guests';
 import { handoutMessages } from './handout';
 import { marksMessages } from './marks';
+import { paperLabelMessages } from './paper-label';
 import { hoursMessages, runMessages } from './run';
 import { seasonMessages } from './season';
 import { sheetsMessages } from './sheets';
@@ -28,6 +29,13 @@ export const makingMessages = {
   guests: guestMessages,
   season: seasonMessages,
   carrying: carryingMessages,
+  choosePaper: {
+    ...paperLabelMessages,
+    why: 'Then sheets and cost can be worked out.',
+    yours: 'Your paper',
+    other: 'New paper',
+    useIt: 'Use it',
+  },
   sheets: sheetsMessages,
   shopping: shoppingMessages,
   bench: benchMessages,
