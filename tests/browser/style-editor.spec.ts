@@ -1,4 +1,5 @@
 import { emptyBase } from '../../src/core/draft/first-draft';
+import { changeSize } from '../../src/core/draft/sizes';
 import { writeStyle } from '../../src/core/style-file/write-style';
 import { type BoxStyle, styleById } from '../../src/core/styles';
 import { drawn, HINGED_LID, OPEN_TOP } from '../core/draft/drawn-styles';
@@ -81,6 +82,117 @@ test('a tray with a hinged lid is drawn from a floor, saved as it grows, and und
   await expect(alert).toContainText(/We found \d+ problems?\./);
   await expect(alert).toContainText(/At Width 4 in, Depth 3 in, Height 2 in/);
   await expect(alert.locator('svg').first()).toBeVisible();
+});
+
+test('an edge is pulled with the mouse and by keys: the length is on a mark, shown while it is pulled, and one step to undo', async ({
+  page,
+}) => {
+  await shelf(page).lookAtDemo();
+  const editor = new StyleEditor(page);
+  await editor.start('floor');
+  await editor.tap('base', 'left');
+  await editor.add('Wall');
+  await editor.tap('base');
+  const net = page.getByRole('img', { name: /^Net of / });
+  await expect(net).toContainText('a piece 6 × 3 in');
+
+  // The floor is 4 in wide. A third of an inch more lands on the nearest sixteenth, 5/16.
+  const right = editor.grip('Right edge of base');
+  await editor.drag(right, { across: 1 / 3 }, async () => {
+    await expect(page.locator('.style-ghost-length')).toHaveText('4⁵⁄₁₆ in');
+    await expect(page.getByText('Width becomes 4⁵⁄₁₆ in, in every panel that uses it.')).toBeVisible();
+    await expect(net).toContainText('a piece 6 × 3 in');
+  });
+  await expect(net).toContainText('a piece 6⁵⁄₁₆ × 3 in');
+  await expect(page.locator('.style-ghost-length')).toHaveCount(0);
+  await page.getByRole('button', { name: 'Undo: Change Width' }).click();
+  await expect(net).toContainText('a piece 6 × 3 in');
+
+  // The wall alone: its height is a sum after the pull, and the page says so.
+  await editor.tap('left');
+  await page.getByRole('radio', { name: 'Pull this panel only' }).click();
+  const rim = editor.grip('Left edge of left');
+  await editor.drag(rim, { across: -1 / 8 }, async () => {
+    await expect(page.getByText('2⅛ in long: height + 1/8 in. No other panel changes.')).toBeVisible();
+  });
+  await expect(page.getByRole('textbox', { name: 'Across' })).toHaveValue('height + 1/8 in');
+
+  // Keys do the same, an arrow a mark; typing stays beside them.
+  await rim.focus();
+  await page.keyboard.press('ArrowLeft');
+  await expect(page.getByRole('textbox', { name: 'Across' })).toHaveValue('height + 3/16 in');
+  await page.keyboard.press('Shift+ArrowDown');
+  await expect(page.getByRole('textbox', { name: 'Across' })).toHaveValue('height - 5/16 in');
+  await expect(rim).toHaveAttribute('aria-valuetext', '1¹¹⁄₁₆ in');
+  await page.getByRole('textbox', { name: 'Across' }).fill('height');
+  await page.keyboard.press('Enter');
+  await expect(net).toContainText('a piece 6 × 3 in');
+
+  // Escape lets an edge go where it was.
+  await editor.drag(rim, { across: -1 }, () => page.keyboard.press('Escape'));
+  await expect(page.getByRole('textbox', { name: 'Across' })).toHaveValue('height');
+});
+
+test('a tray with a hinged lid is made with taps and pulls alone, in at most 50 inputs, and folds well at 50 sizes', async ({
+  page,
+}) => {
+  await shelf(page).lookAtDemo();
+  const editor = new StyleEditor(page);
+  await editor.start('floor');
+  for (const edge of ['left', 'right', 'down', 'up']) {
+    await editor.tap('base', edge);
+    await editor.add('Wall');
+  }
+  for (const wall of ['front', 'back'])
+    for (const edge of ['left', 'right']) {
+      await editor.tap(wall, edge);
+      await editor.add('Glue tab');
+    }
+  await editor.tap('back', 'up');
+  await editor.add('Lid');
+  for (const edge of ['left', 'right']) {
+    await editor.tap('lid', edge);
+    await editor.add('Dust flap');
+  }
+  await editor.tap('lid', 'up');
+  await editor.add('Tuck');
+
+  // The tuck is 3/4 in long, the floor 4 in wide.
+  await editor.drag(editor.grip('Upper edge of tuck'), { up: 1 / 4 });
+  await editor.tap('base');
+  await editor.drag(editor.grip('Right edge of base'), { across: 1 });
+
+  // A joint is taken out by its number, and made again: tab, then wall. Its step comes last and is moved before the lid.
+  await editor.tapDoes('Glues panels');
+  await editor.press('4: back right tab is glued to right');
+  await editor.press('Remove back right tab is glued to right');
+  await expect(page.getByText('The back right tab isn’t glued to anything')).toBeVisible();
+  await editor.tap('backRightTab');
+  await expect(page.getByText('Now tap the panel that back right tab is glued to.')).toBeVisible();
+  await editor.tap('right');
+  await expect(page.getByText('The back right tab isn’t glued to anything')).toHaveCount(0);
+  await page.getByText('Folding order').click();
+  editor.inputs++;
+  await editor.press('Earlier: Glue back right tab to right');
+  await editor.press('Earlier: Glue back right tab to right');
+
+  // The same with two edges that meet, one on each side of a slit.
+  await editor.tapDoes('Joins edges');
+  await editor.press(/^4: Upper edge of right meets Right edge of back$/i);
+  await editor.press(/^Remove Upper edge of right meets/);
+  await editor.tapInside('right', 'up');
+  await editor.tapInside('back', 'right');
+  await expect(page.getByRole('button', { name: /^4: Upper edge of right meets/ })).toBeVisible();
+
+  expect(editor.inputs).toBeLessThanOrEqual(50);
+  const wanted = drawn(emptyBase('floor', 'My style'), [
+    ...HINGED_LID,
+    changeSize('width', { default: '5 in' }),
+    changeSize('tuck', { default: '1 in' }),
+  ]);
+  expect(JSON.parse((await editor.keptText()) ?? '')).toEqual(JSON.parse(wanted));
+  await page.getByRole('button', { name: 'Try 50 sizes' }).click();
+  await expect(page.getByText('It folds well at all 50 sizes we tried.')).toBeVisible();
 });
 
 test('by keyboard alone: an edge is chosen, a wall added, its size written and refused', async ({ page }) => {

@@ -110,6 +110,17 @@ test('a scan lies under the net at true size by two points, stays on this device
   expect(rows).toContain('ownStyle');
   expect(rows).not.toMatch(/image\/(?:webp|png)|mmPerPx/);
 
+  // What was done to the picture is taken back beside it, and the page says why not above.
+  await tools.getByRole('button', { name: 'Move up' }).click();
+  await expect(under).not.toHaveAttribute('transform', laid ?? '');
+  await expect(tools).toContainText('The Undo button at the top is for the box');
+  await tools.getByRole('button', { name: 'Undo the last picture change' }).click();
+  await expect(under).toHaveAttribute('transform', laid ?? '');
+  await tools.getByRole('button', { name: 'Remove the picture' }).click();
+  await expect(under).toHaveCount(0);
+  await tools.getByRole('button', { name: 'Undo the last picture change' }).click();
+  await expect(under).toHaveAttribute('transform', laid ?? '');
+
   await tools.getByRole('button', { name: 'Remove the picture' }).click();
   await expect(under).toHaveCount(0);
   await page.reload();

@@ -1,6 +1,6 @@
 import { ArrowDown, ArrowUp } from 'lucide-react';
 import { useState } from 'react';
-import type { Draft, StepDraft } from '../../core/draft/draft';
+import type { Draft } from '../../core/draft/draft';
 import { proposeClosing } from '../../core/draft/edit-style';
 import { addStep, moveStep, removeStep } from '../../core/draft/steps';
 import { Button, IconButton } from '../../ui/fields/button';
@@ -11,6 +11,7 @@ import { among } from './among';
 import { keyed } from './keyed';
 import { ListRow } from './list-row';
 import { usePanelNames } from './panel-names';
+import { useStepWords } from './step-words';
 import type { DraftEdits } from './use-draft';
 
 interface ClosingListProps {
@@ -22,6 +23,7 @@ interface ClosingListProps {
 export function ClosingList({ draft, edits }: ClosingListProps) {
   const words = useDraftingWords();
   const names = usePanelNames();
+  const said = useStepWords();
   const { place, make, remake } = edits;
   const id = place.piece;
   const piece = draft.pieces?.[id];
@@ -31,12 +33,6 @@ export function ClosingList({ draft, edits }: ClosingListProps) {
   const [panel, setPanel] = useState('');
   const [kind, setKind] = useState<'fold' | 'tuck'>('fold');
   if (piece === undefined) return null;
-  const said = (step: StepDraft): string => {
-    if (step.do === 'glue') return words.steps.glue(names.panel(step.panel), names.panel(step.onto));
-    const panels = names.list(step.panels);
-    if (step.do === 'tuck') return words.steps.tuck(panels);
-    return typeof step.to === 'number' ? words.steps.foldTo(panels, step.to) : words.steps.fold(panels);
-  };
   const chosen = among(panel, folding);
   return (
     <Opening head={words.order}>

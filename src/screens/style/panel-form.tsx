@@ -11,6 +11,7 @@ import { FoldField } from './fold-field';
 import { FormField } from './form-field';
 import { OpeningList } from './opening-list';
 import { usePanelNames } from './panel-names';
+import { StepOfPanel } from './step-of-panel';
 import type { EditorProps } from './style-editor';
 
 /** One panel: its name and kind, its two sizes, how it folds, its openings. */
@@ -65,6 +66,7 @@ export function PanelForm({ box, open, edits }: EditorProps) {
         />
         <FoldField place={place} draft={open.draft} edits={edits} />
       </div>
+      <StepOfPanel place={place} draft={open.draft} edits={edits} />
       {spec.on !== undefined && 'size' in spec && (
         <Opening head={words.shape}>
           <div className="style-form">

@@ -1,6 +1,6 @@
 import { type KeyboardEvent, type MouseEvent, useCallback, useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
-import type { Draft } from '../../core/draft/draft';
+import type { Draft, Place } from '../../core/draft/draft';
 import { drawNetToFit } from '../../core/draw/net/net-drawing';
 import type { PieceNet } from '../../core/net/types';
 import type { At } from '../../core/plane';
@@ -11,12 +11,13 @@ import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
 import { useRuler } from '../../ui/fields/measure';
 import { keyIn } from '../../ui/frame/keys';
 import { useTracing } from '../../ui/trace/use-tracing';
-import { useDraftingWords } from '../../ui/words/drafting-words';
 import { NetTouch } from './net-touch';
 import { nextPlace } from './next-place';
 import { usePanelNames } from './panel-names';
 import { sidesOf } from './sides-of';
 import type { DraftEdits } from './use-draft';
+import { usePulling } from './use-pulling';
+import { useTapping } from './use-tapping';
 
 /** Biggest numbers of a net on screen, in millimeters at arm's length. */
 const NUMBER_MM = 4;
@@ -33,7 +34,6 @@ interface StyleNetProps {
 
 /** The net, large and to scale, inside face up; a tap takes a panel or an edge in hand, and so do the arrow keys. */
 export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
-  const words = useDraftingWords();
   const names = usePanelNames();
   const ruler = useRuler();
   const { place, select } = edits;
@@ -42,6 +42,10 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
     highMm: toMm(piece.blank.up),
   });
   const sides = useMemo(() => sidesOf(box, draft, piece.id), [box, draft, piece.id]);
+  const pulling = usePulling({ draft, values: box.net.values, sides, edits });
+  const tapping = useTapping({ draft, piece, sides, edits });
+  const selects = tapping.tap === 'select';
+  const take = (tapped: Place) => (selects ? select(tapped) : tapping.onTap(tapped));
   const draw = useCallback(
     (space: Space) =>
       drawNetToFit(piece, space, {
@@ -54,20 +58,28 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
     [piece, ruler],
   );
   const panels = Object.values(draft.pieces?.[piece.id]?.panels ?? {});
-  const free = !panels.some(({ on }) => on === `${place.panel}.${place.edge}`);
+  const free = selects && !panels.some(({ on }) => on === `${place.panel}.${place.edge}`);
   const over = useCallback(
     (at: (card: At) => At) => <NetTouch piece={piece} sides={sides} place={place} at={at} free={free} />,
     [piece, sides, place, free],
   );
   const onClick = ({ clientX, clientY }: MouseEvent) => {
-    const hit = document
+    const under = document
       .elementsFromPoint(clientX, clientY)
-      .find((each): each is SVGElement => each instanceof SVGElement && each.dataset['panel'] !== undefined);
-    const { panel, edge } = hit?.dataset ?? {};
-    if (panel !== undefined) select({ piece: piece.id, panel, ...(edge === undefined ? {} : { edge }) });
+      .flatMap((each) =>
+        each instanceof SVGElement && each.dataset['panel'] !== undefined ? [each.dataset] : [],
+      );
+    const face = under.find((each) => each['edge'] === undefined);
+    const edges = under.filter((each) => each['edge'] !== undefined);
+    // along a slit two edges lie on one line: the one of the panel that was tapped is meant
+    const near = edges.find((each) => each['panel'] === face?.['panel']) ?? edges[0];
+    const { panel, edge } = (tapping.tap === 'glue' ? face : (near ?? face)) ?? {};
+    if (panel !== undefined) take({ piece: piece.id, panel, ...(edge === undefined ? {} : { edge }) });
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    if (!(event.target instanceof SVGElement)) return;
+    // grips and numbers on the drawing hear their own keys
+    if (!(event.target instanceof SVGSVGElement)) return;
+    if (!selects && keyIn('text', event)?.[0] === 'take') tapping.onTap(place);
     const [act, nth] = keyIn('drawing', event) ?? [];
     if (act !== 'move' || nth === undefined) return;
     event.preventDefault();
@@ -92,8 +104,10 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
               {tracing.over(at)}
             </>
           )}
+          hands={selects ? pulling.hands : tapping.hands}
         />
-        <p className="caption soft">{words.netHelp}</p>
+        {tapping.tools}
+        {selects && pulling.tools}
         <p role="status" className="said-only">
           {selected}
         </p>

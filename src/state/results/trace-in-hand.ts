@@ -4,6 +4,8 @@ import { useWorkbook } from '../use-workbook';
 
 /** A press of a slider is kept once the hand rests, not at every step. source: our own, milliseconds */
 const RESTS = 400;
+/** Changes of a picture that can be taken back; each holds its pixels once. source: our own */
+const MOST_STEPS = 20;
 
 export interface TraceInHand {
   /** Null: none was added, or it is not read yet. */
@@ -11,6 +13,8 @@ export interface TraceInHand {
   readonly add: (picture: TracePicture) => void;
   readonly lay: (place: TracePlace) => void;
   readonly remove: () => void;
+  /** Takes back what was last done to it on this page; null where nothing was. */
+  readonly takeBack: (() => void) | null;
   /** It could not be kept, and is gone with this page. */
   readonly unkept: boolean;
 }
@@ -20,6 +24,7 @@ export function useTrace(id: string): TraceInHand {
   const traces = useWorkbook((state) => state.traces);
   const [picture, setPicture] = useState<TracePicture | null>(null);
   const [unkept, setUnkept] = useState(false);
+  const [earlier, setEarlier] = useState<readonly (TracePicture | null)[]>([]);
   const waiting = useRef<{ readonly timer: number; readonly keep: () => void } | null>(null);
 
   useEffect(() => {
@@ -55,16 +60,33 @@ export function useTrace(id: string): TraceInHand {
     if (waiting.current) clearTimeout(waiting.current.timer);
     waiting.current = null;
   };
+  const remember = () => setEarlier((steps) => [...steps, picture].slice(-MOST_STEPS));
+  const drop = () =>
+    void traces()
+      .then((shelf) => shelf.drop(id))
+      .catch(() => undefined);
+  const takeBack = () => {
+    const before = earlier.at(-1) ?? null;
+    forget();
+    setEarlier(earlier.slice(0, -1));
+    setPicture(before);
+    if (before) keep(before);
+    else drop();
+  };
   return {
     picture,
     unkept,
+    takeBack: earlier.length > 0 ? takeBack : null,
     add: (next) => {
+      remember();
       forget();
       setPicture(next);
       keep(next);
     },
     lay: (place) => {
       if (!picture) return;
+      // a drag is one change, until the hand rests
+      if (waiting.current === null) remember();
       const next = { ...picture, place };
       setPicture(next);
       forget();
@@ -75,12 +97,11 @@ export function useTrace(id: string): TraceInHand {
       waiting.current = { timer: window.setTimeout(now, RESTS), keep: () => keep(next) };
     },
     remove: () => {
+      remember();
       forget();
       setPicture(null);
       setUnkept(false);
-      void traces()
-        .then((shelf) => shelf.drop(id))
-        .catch(() => undefined);
+      drop();
     },
   };
 }

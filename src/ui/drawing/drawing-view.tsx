@@ -40,6 +40,8 @@ interface DrawingViewProps {
   readonly under?: (place: (card: At) => At) => ReactNode;
   /** Laid over the drawing; told where a point of the card, in millimeters, comes to be in it. */
   readonly over?: (place: (card: At) => At) => ReactNode;
+  /** Controls on the drawing, each with a name and a key of its own; told the same. */
+  readonly hands?: (place: (card: At) => At) => ReactNode;
 }
 
 const NONE: readonly string[] = [];
@@ -58,6 +60,7 @@ export function DrawingView({
   still = false,
   over,
   under,
+  hands,
 }: DrawingViewProps) {
   const words = useWords().drawing;
   const ruler = useRuler();
@@ -88,6 +91,8 @@ export function DrawingView({
     height,
   };
 
+  const viewBox = `${window.left} ${window.top} ${width} ${height}`;
+
   return (
     <figure
       className={classNames('drawing', still ? 'drawing-still' : 'drawing-page', stale && 'drawing-stale')}
@@ -98,7 +103,7 @@ export function DrawingView({
         aria-labelledby={`${name}-title ${name}-desc`}
         tabIndex={still ? undefined : 0}
         className={classNames('drawing-svg', view.zoomed && 'drawing-near')}
-        viewBox={`${window.left} ${window.top} ${width} ${height}`}
+        viewBox={viewBox}
         {...(still ? {} : view.handlers)}
       >
         <title id={`${name}-title`}>{drawing.title}</title>
@@ -111,6 +116,12 @@ export function DrawingView({
         <DrawnWords marks={marks} flip={flip} lit={lit} onLight={onLight} />
         {over?.(placeOfCard)}
       </svg>
+      {hands && (
+        // biome-ignore lint/a11y/useSemanticElements: what lies over a drawing is a drawing too
+        <svg className="drawing-hands" role="group" aria-labelledby={`${name}-title`} viewBox={viewBox}>
+          {hands(placeOfCard)}
+        </svg>
+      )}
       {!still && (
         <figcaption className="drawing-foot">
           <span className="drawing-square">{words.square(ruler.unit)}</span>

@@ -68,7 +68,19 @@ export function TraceTools({ trace, net, hand, onHand }: TraceToolsProps) {
               {words.remove}
             </Button>
           )}
+          {trace.takeBack && (
+            <Button
+              tone="quiet"
+              onClick={() => {
+                onHand(IDLE);
+                trace.takeBack?.();
+              }}
+            >
+              {words.takeBack}
+            </Button>
+          )}
         </div>
+        {trace.takeBack && <p className="soft">{words.takeBackWhy}</p>}
         {!picture && <p className="soft">{words.addHelp}</p>}
         <p role="status">{busy ? words.adding : ''}</p>
         {refused && <p role="alert">{words.refused[refused]}</p>}

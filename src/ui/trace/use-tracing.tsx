@@ -12,6 +12,7 @@ export interface Trace {
   readonly add: (picture: TracePicture) => void;
   readonly lay: (place: TracePlace) => void;
   readonly remove: () => void;
+  readonly takeBack: (() => void) | null;
 }
 
 /** The flat card that it lies under, millimeters. */

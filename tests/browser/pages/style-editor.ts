@@ -1,4 +1,4 @@
-import { expect, type Page } from '@playwright/test';
+import { expect, type Locator, type Page } from '@playwright/test';
 
 /** The page where a style is drawn; every press and every field filled in is counted. */
 export class StyleEditor {
@@ -28,8 +28,60 @@ export class StyleEditor {
     this.inputs++;
   }
 
+  /** Taps just inside an edge, where another panel’s edge may lie on the same line. */
+  async tapInside(panel: string, edge: string): Promise<void> {
+    const [band, face] = await Promise.all(
+      [`[data-edge=${edge}]`, ':not([data-edge])'].map((place) =>
+        this.#page.locator(`[data-panel=${panel}]${place}`).first().boundingBox(),
+      ),
+    );
+    if (!band || !face) throw new Error(`no ${panel}.${edge}`);
+    const [x, y] = [band.x + band.width / 2, band.y + band.height / 2];
+    const way = [Math.sign(face.x + face.width / 2 - x), Math.sign(face.y + face.height / 2 - y)];
+    const across = edge === 'left' || edge === 'right';
+    await this.#page.mouse.click(x + (across ? 8 * (way[0] ?? 0) : 0), y + (across ? 0 : 8 * (way[1] ?? 0)));
+    this.inputs++;
+  }
+
+  /** Says what a tap on the net does from now on. */
+  async tapDoes(does: 'Selects' | 'Glues panels' | 'Joins edges'): Promise<void> {
+    await this.#page.getByRole('radio', { name: does }).click();
+    this.inputs++;
+  }
+
   /** Adds a part on the edge that is selected. */
   add = (part: string): Promise<void> => this.press(new RegExp(`^${part}`));
+
+  /** The handle on an edge of what is selected. */
+  grip = (edge: string): Locator => this.#page.getByRole('slider', { name: `Pull: ${edge}` });
+
+  /** Drags a handle so many inches of the card, and looks before it is let go. */
+  async drag(
+    grip: Locator,
+    { across = 0, up = 0 }: { readonly across?: number; readonly up?: number },
+    look: () => Promise<unknown> = () => Promise.resolve(),
+  ): Promise<void> {
+    await grip.scrollIntoViewIfNeeded();
+    const box = await grip.boundingBox();
+    // one square of the mat is one inch
+    const inch = await this.#page.locator('.style-net .drawing-svg').evaluate((svg) => {
+      const steps =
+        svg
+          .querySelector('.mat-line')
+          ?.getAttribute('d')
+          ?.match(/M[\d.-]+/g) ?? [];
+      const [first = 0, second = 0] = steps.map((step) => Number(step.slice(1)));
+      return (second - first) * ((svg as SVGSVGElement).getScreenCTM()?.a ?? 1);
+    });
+    if (box === null) throw new Error('no such grip');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await this.#page.mouse.move(x, y);
+    await this.#page.mouse.down();
+    await this.#page.mouse.move(x + across * inch, y - up * inch, { steps: 4 });
+    await look();
+    await this.#page.mouse.up();
+    this.inputs++;
+  }
 
   /** The style text of the newest box, as it is kept on the device. */
   async keptText(): Promise<string | undefined> {

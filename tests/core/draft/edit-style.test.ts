@@ -28,7 +28,7 @@ import {
   renameSize,
   setInside,
 } from '../../../src/core/draft/sizes';
-import { addStep, moveStep, removeStep, setStepPanel } from '../../../src/core/draft/steps';
+import { addStep, foldWith, moveStep, removeStep } from '../../../src/core/draft/steps';
 import { layNet } from '../../../src/core/net';
 import { legalBoxes, notABox, proveStyle } from '../../../src/core/proof';
 import { readStyle } from '../../../src/core/style-file/read-style';
@@ -204,6 +204,28 @@ describe('closing', () => {
     expect(boxOf(back)?.joints).toHaveLength(4);
     expect(boxOf(back)?.seams).toHaveLength(4);
   });
+});
+
+test('a panel folds together with those of another step, or in a step of its own', () => {
+  const tray = drawn(floor, TRAY);
+  const steps = (text: string) =>
+    boxOf(text)?.closing.flatMap((step) => (step.do === 'glue' ? [] : [step.panels.join(' ')]));
+  // As proposed: the tabbed walls with their tabs first, then the two between.
+  expect(steps(tray)).toEqual([
+    'front back frontLeftTab frontRightTab backLeftTab backRightTab',
+    'left right',
+  ]);
+  const alone = drawn(tray, [foldWith('box', 'right', null)]);
+  expect(steps(alone)?.slice(1)).toEqual(['left', 'right']);
+  const joined = drawn(alone, [foldWith('box', 'left', 2)]);
+  expect(steps(joined)?.slice(1)).toEqual(['right left']);
+  expect(boxOf(joined)?.joints).toEqual(boxOf(tray)?.joints);
+  expect(said(joined, foldWith('box', 'left', 2))).toContain('That step folds nothing');
+  expect(said(joined, foldWith('box', 'base', 0))).toContain('no longer there');
+  // A row that is laid flat first keeps that step; only the last step of a panel is changed.
+  const tube = drawn(emptyBase('wall', 'Mine'), OPEN_TOP);
+  const own = drawn(tube, [foldWith('box', 'right', null)]);
+  expect(steps(own)?.slice(0, 4)).toEqual(['left', 'right', 'back left tab', 'right']);
 });
 
 test('a style with a lid is found by who looks for one, until the lid goes', () => {
@@ -386,7 +408,8 @@ const anyEdit = fc.tuple(fc.nat(18), fc.nat(50), fc.nat(50), fc.nat(50)).map(([k
       addSeam(piece, `${panel}.${edge}`, `${other}.up`),
       addStep(piece, c % 2 === 0 ? 'fold' : 'tuck', [panel]),
       moveStep(piece, a % 8, b % 2 === 0 ? 1 : -1),
-      (of) => (b % 2 === 0 ? removeStep(piece, a % 8) : setStepPanel(piece, a % 8, other, c % 2 === 0))(of),
+      (of) =>
+        (b % 2 === 0 ? removeStep(piece, a % 8) : foldWith(piece, other, c % 2 === 0 ? a % 8 : null))(of),
       addSize(pick(['Rim', 'in', 'Width', '', 't'], b) ?? '', { default: form, min: '0 in', max: '9 in' }),
       changeSize(size, b % 2 === 0 ? { default: form } : { max: form }),
       (of) =>

@@ -37,4 +37,7 @@ export const tracingMessages = {
   down: 'Move down',
   fit: 'Fit to the net',
   remove: 'Remove the picture',
+  takeBack: 'Undo the last picture change',
+  takeBackWhy:
+    'This undoes the picture alone. The Undo button at the top is for the box: the picture stays on this device and isn’t part of it.',
 };

@@ -1,0 +1,177 @@
+import { type ReactNode, useId, useState } from 'react';
+import type { Draft } from '../../core/draft/draft';
+import {
+  lengthOfPull,
+  limitAt,
+  type Pull,
+  pullAt,
+  pullEdge,
+  pulledForm,
+  pullsOf,
+  snapPull,
+} from '../../core/draft/pull';
+import type { NamedSide } from '../../core/net/lay-piece';
+import type { At } from '../../core/plane';
+import { millimetres, type Ticks, ticks, toMm } from '../../core/units';
+import { PX_PER_MM } from '../../ui/drawing/ink-on-screen';
+import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { lengthWords, useRuler } from '../../ui/fields/measure';
+import { useSay } from '../../ui/words';
+import { useDraftingWords } from '../../ui/words/drafting-words';
+import { Grip, type Move } from './grip';
+import { usePanelNames } from './panel-names';
+import type { DraftEdits } from './use-draft';
+
+/** Shorter edges have their grip beside them, so that the edge can still be tapped. source: our own, CSS pixels */
+const SHORT_PX = 80;
+const BESIDE_PX = 26;
+
+const OUT: Readonly<Record<string, At>> = { left: [-1, 0], right: [1, 0], up: [0, 1], down: [0, -1] };
+
+interface Pulled {
+  readonly pull: Pull;
+  readonly by: Ticks;
+}
+
+interface PullingOf {
+  readonly draft: Draft;
+  readonly values: Readonly<Record<string, Ticks>>;
+  readonly sides: readonly NamedSide[];
+  readonly edits: DraftEdits;
+}
+
+/** Grips on the edges of what is selected, the length while one is pulled, and what a pull changes. */
+export function usePulling({ draft, values, sides, edits }: PullingOf) {
+  const words = useDraftingWords();
+  const names = usePanelNames();
+  const say = useSay();
+  const ruler = useRuler();
+  const id = useId();
+  const [alone, setAlone] = useState(false);
+  const [pulled, setPulled] = useState<Pulled | null>(null);
+  const { place, make } = edits;
+  const one = place.edge === undefined ? null : pullAt(draft, place);
+  const pulls = place.edge === undefined ? pullsOf(draft, place) : one ? [one] : [];
+  const labelOf = (size: string) => say(draft.symbols[size]?.label ?? size);
+
+  const byOf = (pull: Pull, [across, up]: Move): Ticks => {
+    const [x, y] = OUT[pull.side] ?? [0, 0];
+    return snapPull(draft, values, pull, {
+      by: millimetres(across * x + up * y),
+      finest: ruler.finest,
+      alone,
+    });
+  };
+  const take = (pull: Pull, by: Ticks) => {
+    if (by === 0) return;
+    const size = alone ? null : pull.size;
+    const label =
+      size === null ? words.changes.change(names.panel(pull.place.panel)) : words.changes.size(labelOf(size));
+    make(label, pullEdge(pull, values, by, alone), size === null ? {} : { usual: size });
+  };
+  /** An arrow along the pull moves the edge its way; across it, up and right make it longer. */
+  const step = (pull: Pull, [across, up]: Move) => {
+    const [x, y] = OUT[pull.side] ?? [0, 0];
+    const marks = across * x + up * y || across + up;
+    take(pull, snapPull(draft, values, pull, { by: marks * ruler.finest, finest: ruler.finest, alone }));
+  };
+  const lengthAfter = ({ pull, by }: Pulled) => lengthWords(ticks(lengthOfPull(pull, values) + by), ruler);
+
+  const hands = (at: (card: At) => At): ReactNode =>
+    pulls.map((pull) => {
+      const side = sides.find(({ panel, edge }) => panel === pull.place.panel && edge === pull.side);
+      if (side === undefined) return null;
+      const now = pulled?.pull.side === pull.side ? pulled.by : ticks(0);
+      const ends = [side.a, side.b].map(({ x, y }): At => at([toMm(x), toMm(y)]));
+      const [a = [0, 0], b = [0, 0]] = ends;
+      const scale = at([1, 0])[0] - at([0, 0])[0];
+      const [nx, ny] = OUT[pull.side] ?? [0, 0];
+      const far = toMm(now) * scale;
+      const out: At = [nx * far, -ny * far];
+      const moved = ends.map(([x, y]): At => [x + out[0], y + out[1]]);
+      const isPulled = pulled?.pull.side === pull.side;
+      return (
+        <g key={pull.side}>
+          {isPulled && (
+            <Ghost from={ends} to={moved} says={lengthAfter({ pull, by: now })} inward={[-nx, ny]} />
+          )}
+          <Grip
+            at={gripAt(a, b, [nx, -ny], out)}
+            along={pull.axis === 0 ? 'across' : 'up'}
+            label={words.pull(names.edge(pull.place.panel, pull.side))}
+            says={lengthAfter({ pull, by: now })}
+            mm={toMm(lengthOfPull(pull, values))}
+            describedBy={id}
+            scale={scale}
+            onPull={(way) => setPulled(way === null ? null : { pull, by: byOf(pull, way) })}
+            onDrop={(way) => take(pull, byOf(pull, way))}
+            onStep={(marks) => step(pull, marks)}
+          />
+        </g>
+      );
+    });
+
+  const said = (): string => {
+    if (pulled === null) return pulls.length > 0 ? words.pullHelp : '';
+    const { pull, by } = pulled;
+    const long = lengthAfter(pulled);
+    if (alone || pull.size === null)
+      return words.pulledPanel(long, pulledForm(draft, values, pull, by, true) ?? pull.form);
+    const becomes = ticks((values[pull.size] ?? 0) + by);
+    const limit = limitAt(draft, pull.size, becomes);
+    const size = labelOf(pull.size);
+    const text = words.pulledSize(long, size, lengthWords(becomes, ruler));
+    return limit === null ? text : `${text} ${words.pulledLimit[limit](size)}`;
+  };
+  const tools = (
+    <div className="style-pulling">
+      <p id={id} className={pulled === null ? 'caption soft' : undefined}>
+        {said()}
+      </p>
+      {pulls.some(({ size }) => size !== null) && (
+        <ChoiceStrip
+          label={words.pullChanges}
+          value={alone ? 'alone' : 'size'}
+          choices={(['size', 'alone'] as const).map((each) => ({ id: each, label: words.pullWays[each] }))}
+          onChange={(each) => setAlone(each === 'alone')}
+        />
+      )}
+    </div>
+  );
+  return { hands, tools };
+}
+
+/** A quarter along the edge; of a short edge, beside it. */
+function gripAt([ax, ay]: At, [bx, by]: At, [nx, ny]: At, [ox, oy]: At): At {
+  const isShort = Math.hypot(bx - ax, by - ay) * PX_PER_MM < SHORT_PX;
+  const [share, off] = isShort ? [1 / 2, BESIDE_PX / PX_PER_MM] : [1 / 4, 0];
+  return [ax + (bx - ax) * share + nx * off + ox, ay + (by - ay) * share + ny * off + oy];
+}
+
+interface GhostProps {
+  readonly from: readonly At[];
+  readonly to: readonly At[];
+  readonly says: string;
+  readonly inward: At;
+}
+
+/** Where the edge goes, and how long the panel is then. */
+function Ghost({ from, to, says, inward }: GhostProps) {
+  const line = (points: readonly At[]) => `M${points.map((point) => point.join(' ')).join('L')}`;
+  const [a = [0, 0], b = [0, 0]] = to;
+  const wide = says.length * 3 + 4;
+  const [x, y] = [(a[0] + b[0]) / 2 + inward[0] * (wide / 2 + 2), (a[1] + b[1]) / 2 + inward[1] * 6];
+  return (
+    <g className="style-ghost">
+      {from.map((point, end) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: an edge has two ends
+        <path key={end} d={line([point, to[end] ?? point])} className="style-ghost-way" />
+      ))}
+      <path d={line(to)} className="style-ghost-edge" />
+      <rect x={x - wide / 2} y={y - 4} width={wide} height={8} rx={1.5} className="style-ghost-plate" />
+      <text x={x} y={y} dominantBaseline="central" textAnchor="middle" className="style-ghost-length">
+        {says}
+      </text>
+    </g>
+  );
+}
