@@ -1,4 +1,4 @@
-import { proveStyle } from '../core/proof';
+import { looseEnds, proveStyle } from '../core/proof';
 import { bringOwnStyle } from '../core/style-file/own-style';
 import { HERE } from './hear-worker';
 import type { ProofAnswer, ProofQuestion } from './proof-messages';
@@ -11,6 +11,7 @@ addEventListener('message', ({ data }: MessageEvent<ProofQuestion>) => {
   if (!style) throw new Error('a style that is not one is proven by nobody');
   answer({
     proof: proveStyle(style, { boxes: data.boxes, onBox: (done, of) => answer({ done, of }) }),
+    loose: looseEnds(style),
   });
 });
 

@@ -83,6 +83,32 @@ test('a style that does not close shows its problem with the size, and one that 
   await expect(page.getByRole('button', { name: 'Make a box in this style' })).toHaveCount(0);
 });
 
+test('a style that folds well though no tab holds one of its corners names that corner before it is used', async ({
+  page,
+}) => {
+  const file = JSON.parse(text);
+  const tray = file.style.pieces.tray;
+  const [name, tab] = Object.entries<{ role: string; on: string }>(tray.panels).find(
+    ([, { role }]) => role === 'glueTab',
+  ) ?? ['', { on: '' }];
+  delete tray.panels[name];
+  tray.joints = tray.joints.filter(({ panel }: { panel: string }) => panel !== name);
+  tray.closing = tray.closing.flatMap((step: { panel?: string; panels?: string[] }) => {
+    if (step.panel === name) return [];
+    return [step.panels ? { ...step, panels: step.panels.filter((each) => each !== name) } : step];
+  });
+  const buffer = Buffer.from(JSON.stringify(file));
+  await (await styleFiles(page)).setInputFiles({ name: 'loose.json', mimeType: 'application/json', buffer });
+  await expect(
+    page.getByText(/^Deep tray folds well at all \d+ sizes we tried\. Still check this before you cut/),
+  ).toBeVisible();
+  const loose = page.getByRole('list', { name: 'Not finished' });
+  await expect(loose.getByRole('listitem')).toHaveCount(1);
+  await expect(loose).toContainText('No tab holds the');
+  await expect(loose).toContainText(tab.on.split('.')[0] ?? '');
+  await expect(loose).toContainText('Add a glue tab on one of these edges');
+});
+
 test('a style of hers stands among ours: front door, filters, comparisons; and its file makes the same box again', async ({
   page,
 }) => {

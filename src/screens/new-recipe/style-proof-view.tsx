@@ -2,6 +2,7 @@ import type { BoxStyle } from '../../core/styles';
 import { useStyleProof } from '../../state/results/style-proof';
 import { Button } from '../../ui/fields/button';
 import { ProofFaults } from '../../ui/folded/proof-faults';
+import { Reasons } from '../../ui/frame/reasons';
 import { usePickingWords } from '../../ui/words/picking-words';
 
 /** The published proof of a style on its way: how far it is, then what it found, each with the size that shows it, folded. */
@@ -22,8 +23,17 @@ export function StyleProofView({ style, text }: { readonly style: BoxStyle; read
         </Button>
       </div>
     );
+  const { loose } = proof;
   const { faults, tried } = proof.proof;
-  if (faults.length === 0) return <p role="status">{words.sound(style.name, tried)}</p>;
+  if (faults.length === 0)
+    return (
+      <>
+        <p role="status">
+          {loose.length > 0 ? words.soundBut(style.name, tried) : words.sound(style.name, tried)}
+        </p>
+        <Reasons of={loose} severity="warn" title={words.loose} />
+      </>
+    );
   return (
     <div role="alert" className="own-net-refused">
       <strong>{words.faulty(style.name, faults.length)}</strong>

@@ -54,7 +54,7 @@ export function StyleEditor(props: EditorProps) {
       </section>
       <section className="style-findings" aria-labelledby="style-findings-head">
         <h3 id="style-findings-head">{words.findings}</h3>
-        <StyleFindings recipe={recipe} box={rested} text={open.text} draft={open.draft} />
+        <StyleFindings recipe={recipe} box={rested} text={open.text} />
       </section>
       <section className="style-lists">
         <SizeList draft={open.draft} edits={edits} values={box.net.values} />

@@ -1,11 +1,10 @@
 import { useState } from 'react';
 import { openDraft } from '../../core/draft/edit-style';
-import { looseEnds } from '../../core/draft/loose-ends';
 import { useStyleProof } from '../../state/results/style-proof';
 import { Button } from '../../ui/fields/button';
 import { ProofFaults } from '../../ui/folded/proof-faults';
+import { Reasons } from '../../ui/frame/reasons';
 import { useDraftingWords } from '../../ui/words/drafting-words';
-import { Reasons } from './reasons';
 
 /** The trial of the style at many sizes, begun by its maker. */
 export function StyleTrial({ text }: { readonly text: string }) {
@@ -28,7 +27,6 @@ export function StyleTrial({ text }: { readonly text: string }) {
 function Trial({ text }: { readonly text: string }) {
   const words = useDraftingWords();
   const proof = useStyleProof(text);
-  const open = openDraft(text);
   if (proof.is === 'stopped') return <p role="status">{words.stopped}</p>;
   if (proof.is === 'away') return <p role="status">{words.notHere}</p>;
   if (proof.is === 'busy')
@@ -44,16 +42,17 @@ function Trial({ text }: { readonly text: string }) {
         </Button>
       </div>
     );
+  const { loose } = proof;
   const { faults, tried } = proof.proof;
-  if (faults.length > 0)
+  if (faults.length > 0) {
+    const open = openDraft(text);
     return (
       <div role="alert" className="style-refused">
         <strong>{words.faulty(faults.length)}</strong>
         {open.ok && <ProofFaults style={open.style} faults={faults} at={words.at} />}
       </div>
     );
-  // the trial folds the box and leaves it at that: what no tab holds is told beside it
-  const loose = open.ok ? looseEnds(open.draft) : [];
+  }
   return (
     <>
       <p role="status" className="style-sound">

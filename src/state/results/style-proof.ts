@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'react';
-import type { StyleProof } from '../../core/proof';
 import { hearWorker } from '../../worker/hear-worker';
-import type { ProofAnswer, ProofQuestion } from '../../worker/proof-messages';
+import type { ProofAnswer, ProofQuestion, Proven } from '../../worker/proof-messages';
 import { noteUnanswered } from './unanswered';
 
 /** At how many sizes a style is tried before it is used. source: our own, as the published proof does */
@@ -12,7 +11,7 @@ type ProofInSight =
   | { readonly is: 'stopped' }
   | { readonly is: 'away' }
   | { readonly is: 'busy'; readonly done: number; readonly of: number }
-  | { readonly is: 'done'; readonly proof: StyleProof };
+  | ({ readonly is: 'done' } & Proven);
 
 /** A style's proof, made in a worker of its own as soon as there is a text; `stop` ends it. */
 export function useStyleProof(text: string): ProofInSight & { readonly stop: () => void } {
@@ -26,8 +25,7 @@ export function useStyleProof(text: string): ProofInSight & { readonly stop: () 
     const worker = new Worker(new URL('../../worker/proof-worker.ts', import.meta.url), { type: 'module' });
     const end = hearWorker(
       worker,
-      (said: ProofAnswer) =>
-        tell('proof' in said ? { is: 'done', proof: said.proof } : { is: 'busy', ...said }),
+      (said: ProofAnswer) => tell('proof' in said ? { is: 'done', ...said } : { is: 'busy', ...said }),
       () => {
         noteUnanswered();
         tell({ is: 'away' });

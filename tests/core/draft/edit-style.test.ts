@@ -14,7 +14,6 @@ import { editStyle, openDraft, proposeClosing } from '../../../src/core/draft/ed
 import { draftFromStyle, emptyBase, isEditable, keepOneWay } from '../../../src/core/draft/first-draft';
 import { withTicksMore } from '../../../src/core/draft/forms';
 import { addSeam, removeJoint, removeSeam, setJoint } from '../../../src/core/draft/joints';
-import { looseEnds } from '../../../src/core/draft/loose-ends';
 import { addHole, removeHole, setHole, setNotch } from '../../../src/core/draft/openings';
 import { usualPart } from '../../../src/core/draft/parts/usual-part';
 import { removePanel } from '../../../src/core/draft/remove-panel';
@@ -30,7 +29,7 @@ import {
 } from '../../../src/core/draft/sizes';
 import { addStep, foldWith, moveStep, removeStep } from '../../../src/core/draft/steps';
 import { layNet } from '../../../src/core/net';
-import { legalBoxes, notABox, proveStyle } from '../../../src/core/proof';
+import { legalBoxes, looseEnds, notABox, proveStyle } from '../../../src/core/proof';
 import { readStyle } from '../../../src/core/style-file/read-style';
 import { writeStyle } from '../../../src/core/style-file/write-style';
 import { STYLES, styleById } from '../../../src/core/styles';
@@ -236,7 +235,7 @@ test('a style with a lid is found by who looks for one, until the lid goes', () 
 });
 
 test('a tab that lies on nothing and a panel that no step folds are told by name', () => {
-  const loose = (text: string) => looseEnds(open(text).draft).map(({ code, path }) => `${code} ${path}`);
+  const loose = (text: string) => looseEnds(open(text).style).map(({ code, path }) => `${code} ${path}`);
   expect(loose(drawn(floor, HINGED_LID))).toEqual([]);
   const early = drawn(floor, [TRAY[2] as Edit, addPanel('box', 'front', 'left', 'glueTab')]);
   expect(loose(early)).toEqual(['glued-to-nothing box.frontLeftTab']);

@@ -59,6 +59,9 @@ export const pickingMessages = {
   checking: 'Checking the style',
   checked: (done: number, of: number) => `${done} of ${of} sizes checked`,
   sound: (name: string, boxes: number) => `${name} folds well at all ${plural(boxes, 'size')} we tried.`,
+  soundBut: (name: string, boxes: number) =>
+    `${name} folds well at all ${plural(boxes, 'size')} we tried. Still check this before you cut a batch:`,
+  loose: 'Not finished',
   faulty: (name: string, faults: number) =>
     `${name} has ${plural(faults, 'problem')}. You can use it, but fold a test box first.`,
   at: (sizes: string) => `At ${sizes}`,

@@ -1,7 +1,7 @@
 import { Flag, OctagonX } from 'lucide-react';
 import type { StyleRefusal } from '../../core/style-file/style-refusal';
 import { sayReason } from '../../core/units/reason';
-import { useWording } from '../../ui/frame/wording';
+import { useWording } from './wording';
 
 /** Most shown at once; what follows from the first need not be read. source: our own */
 const MOST_REASONS = 3;
@@ -12,7 +12,7 @@ interface ReasonsProps {
   readonly title: string;
 }
 
-/** What a drawing lacks, as findings are shown. */
+/** What a style lacks, as findings are shown. */
 export function Reasons({ of, severity, title }: ReasonsProps) {
   const wording = useWording();
   const Icon = severity === 'stop' ? OctagonX : Flag;
