@@ -1,6 +1,6 @@
 import type { Recipe } from '../rows/recipe';
 import { cleanNote } from '../rows/text';
-import { type BoxStyle, bringStyle, styleById } from '../styles';
+import { type BoxStyle, bringStyle, dropStyle, styleById } from '../styles';
 import { readStyle, type StyleReading } from './read-style';
 
 /** What a style of the maker's own is called here: made from its text, so that the same text is the same style on every device. */
@@ -27,6 +27,13 @@ export function bringOwnStyle(text: string): BoxStyle | null {
   if (style) bringStyle(style);
   read.set(text, style);
   return style;
+}
+
+/** Forgets the style of this text. Whoever meets the text again reads it again. */
+export function dropOwnStyle(text: string): void {
+  const style = read.get(text);
+  read.delete(text);
+  if (style) dropStyle(style.id);
 }
 
 /** A style from a file somebody hands in, made known, with the text that a box keeps of it: the same file without its blank space. */

@@ -6,6 +6,6 @@ export {
 } from './language/linear-form';
 export { StyleError } from './language/style-error';
 export type * from './language/types';
-export { bringStyle, STYLES, styleById } from './registry';
+export { bringStyle, dropStyle, STYLES, styleById } from './registry';
 export { defaultChoices, everyChoice, piecesOf } from './shapes/choices';
 export { optionsFor, symbolsFor } from './shapes/limits-for';

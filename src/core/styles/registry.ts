@@ -82,5 +82,8 @@ const BROUGHT = new Map<string, BoxStyle>();
 /** Makes a maker's style known by its id, beside ours. */
 export const bringStyle = (style: BoxStyle): void => void BROUGHT.set(style.id, style);
 
+/** Forgets a maker's style: nothing is made in it any more. */
+export const dropStyle = (id: string): void => void BROUGHT.delete(id);
+
 export const styleById = (id: string): BoxStyle | undefined =>
   STYLES.find((style) => style.id === id) ?? BROUGHT.get(id);

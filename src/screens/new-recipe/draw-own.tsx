@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { STYLES, styleById } from '../../core/styles';
+import { styleReader } from '../../state/own-styles';
 import { noteMissingPart } from '../../state/results/unanswered';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
@@ -24,8 +25,7 @@ export function DrawOwn({ onDraw }: DrawOwnProps) {
   const [known, setKnown] = useState<readonly string[]>([]);
   const [styleId, setStyleId] = useState('');
   const chosen = known.includes(styleId) ? styleId : (known[0] ?? '');
-  const drafting = () =>
-    Promise.all([import('../../core/draft/first-draft'), import('../../core/style-file/own-style')]);
+  const drafting = () => Promise.all([import('../../core/draft/first-draft'), styleReader()]);
   const list = async () => {
     const [{ draftFromStyle }] = await drafting();
     setKnown(STYLES.filter((style) => draftFromStyle(style, style.name) !== null).map(({ id }) => id));

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { BoxStyle } from '../../core/styles';
 import { type PickedStyle, readPickedStyle } from '../../state/intents/read-picked-style';
+import { useStyleWhileSeen } from '../../state/results/styles-at-hand';
 import { noteMissingPart } from '../../state/results/unanswered';
 import { Button } from '../../ui/fields/button';
 import { FilePick } from '../../ui/fields/file-pick';
@@ -18,6 +19,7 @@ interface OwnStyleProps {
 export function OwnStyle({ onMake }: OwnStyleProps) {
   const words = usePickingWords();
   const [picked, setPicked] = useState<PickedStyle | null>(null);
+  useStyleWhileSeen(picked?.ok ? picked.text : undefined);
   return (
     <section className="own-net" aria-labelledby="own-style-head">
       <h2 id="own-style-head">{words.ownStyle}</h2>

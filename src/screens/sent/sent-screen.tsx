@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { useLocation, useNavigate } from 'react-router';
 import { readLink } from '../../../shared/share-link';
 import { bringStyles } from '../../state/own-styles';
+import { useStyleWhileSeen } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { RecipePicture } from '../../ui/folded/recipe-picture';
 import { pageAddress, SHELF } from '../../ui/frame/addresses';
@@ -21,6 +22,7 @@ export function SentScreen() {
   const recipe = reading.ok ? reading.file.recipes[0] : undefined;
   // A style of its own is drawn once it is known.
   const [drawn, setDrawn] = useState(0);
+  useStyleWhileSeen(recipe?.ownStyle);
   useEffect(() => {
     if (recipe)
       bringStyles([recipe]).then(

@@ -1,5 +1,6 @@
 import type { StyleRefusal } from '../../core/style-file/style-refusal';
 import type { BoxStyle } from '../../core/styles';
+import { styleReader } from '../own-styles';
 import { pickedText } from './picked-text';
 
 /** A style from a file a maker picked, and the text that a box keeps of it; or why it is no style. */
@@ -13,10 +14,7 @@ const MOST_LETTERS = 200_000;
 /** Reads a style file, once what reads it is fetched, and asks whether it makes a box at all. */
 export async function readPickedStyle(file: Blob): Promise<PickedStyle> {
   const text = await pickedText(file, MOST_LETTERS);
-  const [{ readOwnStyle }, { notABox }] = await Promise.all([
-    import('../../core/style-file/own-style'),
-    import('../../core/proof'),
-  ]);
+  const [{ readOwnStyle }, { notABox }] = await Promise.all([styleReader(), import('../../core/proof')]);
   const reading = readOwnStyle(text);
   if (!reading.ok) return reading;
   const refusals = notABox(reading.style);

@@ -1,6 +1,8 @@
+import { useContext, useEffect } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { type BoxStyle, STYLES, styleById } from '../../core/styles';
-import { useWorkbook } from '../use-workbook';
+import { letStylesGo } from '../own-styles';
+import { useWorkbook, WorkbookContext } from '../use-workbook';
 
 /** Every style a box can be made in: ours, then those that boxes of the shelf bring with them. */
 export interface StylesAtHand {
@@ -43,3 +45,12 @@ export function stylesAtHand(recipes: Iterable<Pick<Recipe, 'styleId' | 'ownStyl
 
 export const useStylesAtHand = (): StylesAtHand =>
   stylesAtHand(useWorkbook((state) => state.rows.recipes).values());
+
+/** Forgets a style that was looked at once it is looked at no more, unless a box has been made of it. */
+export function useStyleWhileSeen(text: string | undefined): void {
+  const store = useContext(WorkbookContext);
+  useEffect(() => {
+    if (text === undefined || store === null) return undefined;
+    return () => letStylesGo([text], store.getState().rows.recipes.values());
+  }, [text, store]);
+}
