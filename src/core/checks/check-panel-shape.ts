@@ -3,7 +3,7 @@ import type { PieceNet, Point } from '../net/types';
 import { roundToTick } from '../units/ticks';
 import { type Finding, wordsOf } from './finding';
 
-/** Panels whose slanted ends draw in so far that they pass one another: such a panel cannot be cut. */
+/** Panels whose slanted ends or cut corners draw in so far that they pass one another: such a panel cannot be cut. */
 export function checkPanelShape(piece: PieceNet): Finding[] {
   return piece.faces.flatMap(({ ring, panel }, face): Finding[] => {
     if (ring.length >= 3 && netArea(ring) > 0 && !crossesItself(ring)) return [];

@@ -1,5 +1,6 @@
 import { panelWords } from '../net/panel-words';
 import type { EdgeName, Role } from '../styles/language/types';
+import { withEdgeUncut } from './cuts';
 import {
   type Edit,
   NO_SUCH_PANEL,
@@ -42,7 +43,10 @@ export const addPanel =
       : [draft, onSlant(panel, edge, hinge, role)];
     const name = freeName(nameFor(role, of, panel, edge), (each) => each in of.panels);
     const joined = withTabsClear(
-      withPiece(made, piece, (each) => ({ ...each, panels: { ...each.panels, [name]: spec } })),
+      withPiece(made, piece, (each) => ({
+        ...each,
+        panels: { ...each.panels, [panel]: withEdgeUncut(each.panels[panel] ?? parent, edge), [name]: spec },
+      })),
       piece,
     );
     const far = isSide(edge) ? edge : 'e2';

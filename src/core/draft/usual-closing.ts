@@ -1,6 +1,7 @@
 import type { Len } from '../styles/language/types';
 import { TUBE_QUANTITIES } from '../styles/shapes/glued-tube';
 import { cornerSeams } from './corner-seams';
+import { isCutEdge } from './cuts';
 import type { Draft, PanelDraft, PieceDraft, StepDraft } from './draft';
 import { formulaOf, namesIn } from './forms';
 import { isOuter } from './parts/bottom-flap';
@@ -30,7 +31,8 @@ export function usualClosing(draft: Draft, piece: PieceDraft, { lying, edges }: 
   const order = panelsFolded(closing);
   const met = new Set(edges.flatMap(([a, b]) => [`${a} ${b}`, `${b} ${a}`]));
   const owed = cornerSeams(piece).filter(([a, b]) => !met.has(`${a} ${b}`));
-  const seams = [...edges, ...owed].map(([one, other]): NonNullable<PieceDraft['seams']>[number] => {
+  const whole = [...edges, ...owed].filter((pair) => !pair.some((where) => isCutEdge(piece, where)));
+  const seams = whole.map(([one, other]): NonNullable<PieceDraft['seams']>[number] => {
     const glued = [one, other].some((where) => {
       const [panel = '', edge = ''] = where.split('.');
       const tab = hungOn(piece, panel, edge);

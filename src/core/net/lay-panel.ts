@@ -1,4 +1,5 @@
 import type { EdgeName, PanelSpec } from '../styles/language/types';
+import { cutShape, offHinge } from './cut-shape';
 import { frameOn } from './hinge-frame';
 import type { Bench, LaidPanel, Side } from './laid-panel';
 import { lengthOf, type NamedValues } from './name-values';
@@ -29,7 +30,11 @@ export function layFlat(
     (point, corner) => !samePoint(point, corners[(corner + 1) % corners.length] ?? point),
   );
   const of = (text: string) => lengthOf(text, values);
-  const whole = { ring, curves: ring.map(() => null) };
+  const cuts = 'cuts' in spec ? (spec.cuts ?? []) : [];
+  const whole =
+    cuts.length === 0 || ring.length < corners.length
+      ? { ring, curves: ring.map(() => null) }
+      : cutShape(bench, corners, names, sides, hinge === null ? cuts : offHinge(cuts, names), of);
   const notched = 'notches' in spec ? cutNotches(bench, whole, sides, spec.notches ?? [], of) : whole;
   const start = spec.at === undefined ? 0 : of(spec.at);
   const place = (along: number, out: number) =>

@@ -1,7 +1,6 @@
 import type { At } from '../plane';
 import type { WindowShape } from '../styles/language/types';
-import { TICKS_PER_MM } from '../units/ticks';
-import { arcRadius, CHORD_TOLERANCE_MM } from './arc';
+import { chordEnds } from './arc';
 import type { Bench, LaidRing } from './laid-panel';
 import { pointAt } from './point';
 import type { Point } from './types';
@@ -115,22 +114,4 @@ export function shapedWindow(
     }
   });
   return { ring, curves };
-}
-
-/** Where chords of the arc from a to b end between the two; it bulges to the left of its way by `rise`. */
-function chordEnds(a: Point, b: Point, rise: number): readonly Point[] {
-  const span = Math.hypot(b.x - a.x, b.y - a.y);
-  const radius = arcRadius(span, rise);
-  const half = 2 * Math.atan2(2 * rise, span);
-  const chord = 2 * Math.acos(Math.max(0, 1 - (CHORD_TOLERANCE_MM * TICKS_PER_MM) / radius));
-  const pieces = 2 * Math.ceil(half / chord); // a corner at the top of the arc
-  const [alongX, alongY] = [(b.x - a.x) / span, (b.y - a.y) / span];
-  return Array.from({ length: pieces - 1 }, (_, at) => {
-    const angle = half * ((2 * (at + 1)) / pieces - 1);
-    const [along, out] = [radius * Math.sin(angle), radius * Math.cos(angle) - (radius - rise)];
-    return pointAt(
-      (a.x + b.x) / 2 + along * alongX - out * alongY,
-      (a.y + b.y) / 2 + along * alongY + out * alongX,
-    );
-  });
 }

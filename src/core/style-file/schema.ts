@@ -3,14 +3,14 @@ import { z } from 'zod';
 import { id } from '../rows/fields';
 import { cleanLine, isSeen } from '../rows/text';
 import { ROLES } from '../styles/language/roles';
-import type { ConstraintSpec } from '../styles/language/types';
+import type { ConstraintSpec, EdgeName } from '../styles/language/types';
 
 /**
  * A box style as a file: its declaration as data, with formulas as text. `schema` grows when a reader of today could not read it: 2 added workings,
- * numbers of options and integrals, and a file without them is written as 1.
+ * numbers of options and integrals, 3 added cuts; a file is written as the first that can say it.
  */
 export const STYLE_FORMAT = 'crease-and-count-style';
-export const STYLE_SCHEMA = 2;
+export const STYLE_SCHEMA = 3;
 
 /** How much one style may hold. source: our own, several times the largest style here */
 const MOST = { named: 40, panels: 60, pieces: 6, ways: 64, list: 40, corners: 24, sides: 24 };
@@ -22,6 +22,7 @@ const NAME = /^[a-z][a-zA-Z0-9]{0,31}$/;
 /** A linear form; figures of at most six places keep its fractions exact. */
 const FORM = /^(?!.*\d{7})[a-zA-Z0-9 ./+-]+$/;
 const EDGE = /^[a-z][a-zA-Z0-9]{0,31}\.(?:left|right|up|down|e\d{1,2})$/;
+const EDGE_NAME = /^(?:left|right|up|down|e\d{1,2})$/;
 const PLACE = /^[a-z][a-zA-Z0-9]{0,31}(?:\.(?:left|right|up|down))?$/;
 
 /** What each spelling looks like, for who wrote another. */
@@ -29,6 +30,7 @@ export const SPELLINGS: ReadonlyMap<string, string> = new Map([
   [String(NAME), 'a name of letters and figures that starts with a small letter'],
   [String(FORM), 'a length such as width + 1/8 in'],
   [String(EDGE), 'an edge such as base.left'],
+  [String(EDGE_NAME), 'an edge such as left or e2'],
   [String(PLACE), 'a panel or an edge, such as front or front.up'],
 ]);
 
@@ -66,6 +68,17 @@ const hole = z.discriminatedUnion('hole', [
   z.strictObject({ hole: z.literal('slot'), size: pair(len), at: pair(len).exactOptional() }),
 ]);
 
+const cuts = z
+  .array(
+    z.strictObject({
+      at: z.string().regex(EDGE_NAME) as unknown as z.ZodType<EdgeName>,
+      cut: z.enum(['round', 'slant', 'arch', 'scoop']),
+      size: len,
+    }),
+  )
+  .max(MOST.corners)
+  .exactOptional();
+
 const hung = {
   role: z.enum(ROLES),
   on: edgeOf.exactOptional(),
@@ -84,6 +97,7 @@ const rectangle = z.strictObject({
     .array(z.strictObject({ edge: z.enum(['left', 'right', 'up', 'down']), radius: len }))
     .max(4)
     .exactOptional(),
+  cuts,
 });
 const outline = z.strictObject({
   ...hung,
@@ -91,6 +105,7 @@ const outline = z.strictObject({
   outline: z.array(pair(len)).min(1).max(MOST.corners),
   asLies: z.literal(true).exactOptional(),
   holes: z.array(roundHole).max(MOST.list).exactOptional(),
+  cuts,
 });
 const regular = z.strictObject({ ...hung, regular: z.int().min(3).max(MOST.sides), side: len });
 const lens = z.strictObject({ ...hung, lens: len });
@@ -279,12 +294,15 @@ const style = z.strictObject({
 });
 
 /** The first schema that can say a style. */
-export const schemaFor = (said: object): 1 | typeof STYLE_SCHEMA =>
-  Object.hasOwn(said, 'workings') || /(?:number|integral)\(/.test(JSON.stringify(said)) ? STYLE_SCHEMA : 1;
+export function schemaFor(said: object): 1 | 2 | typeof STYLE_SCHEMA {
+  const text = JSON.stringify(said);
+  if (text.includes('"cuts":')) return STYLE_SCHEMA;
+  return Object.hasOwn(said, 'workings') || /(?:number|integral)\(/.test(text) ? 2 : 1;
+}
 
 export const styleFile = z.strictObject({
   format: z.literal(STYLE_FORMAT),
-  schema: z.union([z.literal(1), z.literal(STYLE_SCHEMA)]),
+  schema: z.union([z.literal(1), z.literal(2), z.literal(STYLE_SCHEMA)]),
   style,
 });
 

@@ -137,7 +137,7 @@ describe('what is no style is refused, with value, reason and remedy', () => {
     ['not-json', '{"format": '],
     ['not-a-style', '[]'],
     ['not-a-style', '{"format": "another", "schema": 1, "style": {}}'],
-    ['newer-schema', '{"format": "crease-and-count-style", "schema": 3, "style": {}}'],
+    ['newer-schema', '{"format": "crease-and-count-style", "schema": 4, "style": {}}'],
     ['missing-field', '{"format": "crease-and-count-style", "schema": 1}'],
     ['repeated-key', '{"format": "crease-and-count-style", "schema": 1, "schema": 1, "style": {}}'],
     ['too-deep', '['.repeat(40)],

@@ -1,4 +1,5 @@
 import { everyAddOn, everyChoice, piecesOf } from '../shapes/choices';
+import { cutsOf, edgesOf, hingeOf, touchedBy } from './cut-edges';
 import { bothEnds, UNCHECKED, WHOLE } from './define';
 import { formOf } from './linear-form';
 import { StyleError } from './style-error';
@@ -107,7 +108,7 @@ function checkPiece(
   const panel = (name: string): PanelSpec => piece.panels[name] ?? slip(`${id} has no panel ${name}`);
   const edge = (where: string) => {
     const [name = '', side = ''] = where.split('.');
-    if (!edgeNames(panel(name)).includes(side)) slip(`${id} has no edge ${where}`);
+    if (!edgesOf(panel(name)).includes(side)) slip(`${id} has no edge ${where}`);
   };
   const earlier = new Set<string>();
   for (const [name, spec] of Object.entries(piece.panels)) {
@@ -124,12 +125,13 @@ function checkPiece(
       for (const { edge: side } of spec.notches ?? [])
         if (busyEdges(piece).has(`${name}.${side}`))
           slip(`${id}.${name}: a notch in ${side}, which carries a panel`);
+    checkCuts(`${id}.${name}`, name, spec, piece, slip);
     if (
       'size' in spec &&
-      ('holes' in spec || 'notches' in spec) &&
+      ('holes' in spec || 'notches' in spec || 'cuts' in spec) &&
       (spec.bow !== undefined || spec.follows !== undefined)
     )
-      slip(`${id}.${name}: holes in a panel that bends`);
+      slip(`${id}.${name}: holes or cuts in a panel that bends`);
     if ('follows' in spec && !('bow' in panel(spec.follows))) slip(`${id}.${name} follows a flat panel`);
     earlier.add(name);
   }
@@ -157,11 +159,23 @@ function checkPiece(
   }
 }
 
-/** The edges a panel has by name: four sides, or e0, e1, … round an outline. */
-function edgeNames(spec: PanelSpec): readonly string[] {
-  if ('size' in spec || 'lens' in spec) return ['left', 'right', 'up', 'down'];
-  const corners = 'regular' in spec ? spec.regular : spec.outline.length + (spec.on === undefined ? 0 : 2);
-  return Array.from({ length: corners }, (_, at) => `e${at}`);
+/** Cuts lie on free edges, and no two of them meet. */
+function checkCuts(where: string, panel: string, spec: PanelSpec, piece: PieceSpec, slip: Slip): void {
+  const busy = busyEdges(piece);
+  const used = new Set<string>();
+  for (const cut of cutsOf(spec)) {
+    const { edges, corners } = touchedBy(spec, cut);
+    if (edges.length === 0) slip(`${where} has no edge ${cut.at}`);
+    for (const edge of edges)
+      if (busy.has(`${panel}.${edge}`) || edge === hingeOf(spec))
+        slip(`${where}: a cut at ${edge}, which carries a panel or meets another`);
+    for (const corner of corners) {
+      if (used.has(corner)) slip(`${where}: two cuts meet at ${cut.at}`);
+      used.add(corner);
+    }
+    if ('notches' in spec && corners.length > 1 && spec.notches?.some(({ edge }) => edge === cut.at))
+      slip(`${where}: a notch in ${cut.at}, which is curved`);
+  }
 }
 
 /** Edges that something hangs on, or that close as a seam. */
@@ -169,10 +183,12 @@ const busyEdges = (piece: PieceSpec): ReadonlySet<string> =>
   new Set([
     ...Object.values(piece.panels).flatMap(({ on }) => (on === undefined ? [] : [on as string])),
     ...(piece.seams ?? []).flatMap(([a, b]) => [a as string, b as string]),
+    ...(piece.creases ?? []).flatMap(({ between }) => between as readonly string[]),
   ]);
 
 const holeForms = (spec: PanelSpec): readonly Len[] => [
   ...('notches' in spec ? (spec.notches ?? []).map(({ radius }) => radius) : []),
+  ...cutsOf(spec).map(({ size }) => size),
   ...('holes' in spec ? (spec.holes ?? []) : []).flatMap((hole) =>
     hole.hole === 'window'
       ? [hole.margin]

@@ -64,6 +64,18 @@ export interface NotchSpec {
 }
 
 /**
+ * What is cut off a free edge or corner of a flat panel, named by an edge.
+ * - `round`, `slant`: the corner where this edge begins, counter-clockwise. `size` is the radius; or what a straight cut takes off each edge.
+ * - `arch`, `scoop`: the whole edge becomes one true arc, `size` high. An arch keeps its middle where the edge was and draws in its ends;
+ *   a scoop keeps its ends.
+ */
+export interface CutSpec {
+  readonly at: EdgeName;
+  readonly cut: 'round' | 'slant' | 'arch' | 'scoop';
+  readonly size: Len;
+}
+
+/**
  * The four shapes of a panel.
  * - rectangle: `size` is [across, up] as the net lies. `taper` draws in its two free corners along the hinge: one form, or [start, end]
  *   as the parent's edge runs. `bow` curves both its left and right edges inwards by that rise (pillow pack wall): it bends, and its
@@ -83,12 +95,14 @@ export type PanelSpec = PanelBase &
         readonly follows?: string;
         readonly holes?: readonly HoleSpec[];
         readonly notches?: readonly NotchSpec[];
+        readonly cuts?: readonly CutSpec[];
       }
     | {
         readonly hinge?: Len;
         readonly outline: readonly (readonly [along: Len, out: Len])[];
         readonly asLies?: true;
         readonly holes?: readonly Extract<HoleSpec, { readonly at?: unknown }>[];
+        readonly cuts?: readonly CutSpec[];
       }
     | { readonly regular: number; readonly side: Len }
     | { readonly lens: Len }
