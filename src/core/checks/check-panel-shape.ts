@@ -14,8 +14,8 @@ export function checkPanelShape(piece: PieceNet): Finding[] {
         severity: 'stop',
         where: panel,
         facts: { panel: wordsOf(piece, face), wide: roundToTick(ring.length === 0 ? 0 : wide) },
-        says: 'The slanted ends of the {panel} cross; its shortest edge is {wide}.',
-        remedy: 'Make the panel longer along its score, or its taper smaller.',
+        says: 'The slanted or cut ends of the {panel} cross; its shortest edge is {wide}.',
+        remedy: 'Make the panel longer along its score, or its taper, corners or curve smaller.',
       },
     ];
   });

@@ -11,6 +11,7 @@ import { SelectField } from '../../ui/fields/text-field';
 import { Opening } from '../../ui/frame/opening';
 import { useDraftingWords } from '../../ui/words/drafting-words';
 import { distanceOf } from './edge-length';
+import { EdgeShape } from './edge-shape';
 import { FoldField } from './fold-field';
 import { FormField } from './form-field';
 import { usePanelNames } from './panel-names';
@@ -94,6 +95,7 @@ export function EdgeForm({ box, open, edits, edge }: EditorProps & { readonly ed
         />
         <Button onClick={() => add(other)}>{words.addOther}</Button>
       </div>
+      {of && <EdgeShape of={of} place={place} edge={edge} edits={edits} />}
       {isSide(edge) && (
         <Opening head={words.notchHead} open={notch !== undefined}>
           <FormField

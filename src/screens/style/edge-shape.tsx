@@ -1,0 +1,79 @@
+import { type CornerCut, canCut, cornersOfEdge, cutAt, type EdgeCurve, setCut } from '../../core/draft/cuts';
+import type { PieceDraft, Place } from '../../core/draft/draft';
+import type { EdgeName } from '../../core/styles';
+import { SelectField } from '../../ui/fields/text-field';
+import { Opening } from '../../ui/frame/opening';
+import { useDraftingWords } from '../../ui/words/drafting-words';
+import { FormField } from './form-field';
+import { usePanelNames } from './panel-names';
+import type { DraftEdits } from './use-draft';
+
+interface EdgeShapeProps {
+  readonly of: PieceDraft;
+  readonly place: Place;
+  readonly edge: string;
+  readonly edits: DraftEdits;
+}
+
+/** A free edge as it is cut: straight or one curve, and each of its two corners. Only what can be cut there is asked. */
+export function EdgeShape({ of, place, edge, edits }: EdgeShapeProps) {
+  const words = useDraftingWords();
+  const names = usePanelNames();
+  const panel = of.panels[place.panel];
+  if (panel === undefined) return null;
+  const curve = cutAt(panel, edge, 'edge');
+  const curves = (['arch', 'scoop'] as const).filter((cut) => canCut(of, place.panel, edge, cut));
+  const corners = cornersOfEdge(panel, edge).filter(({ at }) => canCut(of, place.panel, at, 'round'));
+  const isCut = curve !== undefined || corners.some(({ at }) => cutAt(panel, at, 'corner') !== undefined);
+  if (curves.length + corners.length === 0) return null;
+  const change = words.changes.change(names.panel(place.panel));
+  return (
+    <Opening head={words.edgeShape} open={isCut}>
+      <div className="style-form">
+        {curves.length > 0 && (
+          <div className="style-pair">
+            <SelectField
+              label={words.curve}
+              value={curve?.cut ?? ''}
+              choices={['', ...curves].map((id) => ({ id, label: words.curves[id] ?? id }))}
+              onChange={(id) =>
+                edits.make(change, setCut(place, edge as EdgeName, (id || null) as EdgeCurve | null, 'edge'))
+              }
+            />
+            {curve && (
+              <FormField
+                steps
+                label={words.curveSize}
+                value={curve.size}
+                onTake={(text) => edits.take(change, setCut(place, curve.at, curve.cut, 'edge', text))}
+              />
+            )}
+          </div>
+        )}
+        {corners.map(({ at, beside }) => {
+          const cut = cutAt(panel, at, 'corner');
+          return (
+            <div key={at} className="style-pair">
+              <SelectField
+                label={words.cornerAt(names.sideOf(beside))}
+                value={cut?.cut ?? ''}
+                choices={['', 'round', 'slant'].map((id) => ({ id, label: words.corners[id] ?? id }))}
+                onChange={(id) =>
+                  edits.make(change, setCut(place, at, (id || null) as CornerCut | null, 'corner'))
+                }
+              />
+              {cut && (
+                <FormField
+                  steps
+                  label={cut.cut === 'round' ? words.radius : words.slantSize}
+                  value={cut.size}
+                  onTake={(text) => edits.take(change, setCut(place, at, cut.cut, 'corner', text))}
+                />
+              )}
+            </div>
+          );
+        })}
+      </div>
+    </Opening>
+  );
+}
