@@ -1,7 +1,6 @@
-import { readBy } from '../rows/refusals';
 import { cleanNote } from '../rows/text';
 import { readStyle } from '../style-file/read-style';
-import { STYLE_FORMAT, type StyleFile, schemaFor, styleFile } from '../style-file/schema';
+import { STYLE_FORMAT, type StyleFile, schemaFor } from '../style-file/schema';
 import type { StyleRefusal } from '../style-file/style-refusal';
 import type { BoxStyle } from '../styles';
 import { type Draft, type Edit, type Place, refused, withPiece } from './draft';
@@ -41,11 +40,7 @@ export function openDraft(text: string): Opened {
 
 function read(text: string): Opened {
   const reading = readStyle(text);
-  if (!reading.ok) return reading;
-  const file = readBy(styleFile, JSON.parse(text.replace(/^\uFEFF/, '')));
-  return file.ok
-    ? { ok: true, text, draft: file.value.style, style: reading.style }
-    : { ok: false, refusals: [] };
+  return reading.ok ? { ok: true, text, draft: reading.data, style: reading.style } : reading;
 }
 
 /** The text of a draft, as a box keeps it. */

@@ -16,11 +16,12 @@ export function marksToTry(
   style: BoxStyle,
   symbol: string,
   mark: Ticks,
+  usualSizes: Readonly<Record<string, Ticks>> = fillSizes(style),
 ): readonly [least: number, most: number] {
   const spec = style.symbols[symbol];
   if (spec === undefined) throw new RangeError(symbol);
   const [least, most] = [spec.min, spec.max].map((text) => evaluateForm(formOf(text), {})) as [Ticks, Ticks];
-  const usual = fillSizes(style)[symbol] ?? least;
+  const usual = usualSizes[symbol] ?? least;
   const [low, high] = [Math.max(least, usual / 2), Math.min(most, usual * 2 + 4 * mark)];
   return [Math.ceil(low / mark), Math.floor(high / mark)];
 }
@@ -55,14 +56,16 @@ export function legalBoxes(style: BoxStyle, count: number, draw: () => number): 
   const between = (least: number, most: number) => least + Math.floor(draw() * (most - least + 1));
   const oneOf = <Value>(values: readonly Value[]): Value | undefined => values[between(0, values.length - 1)];
   const addOns = Object.entries(style.options ?? {}).filter(([, { addOn }]) => addOn);
+  const usualSizes = fillSizes(style);
+  const ways = everyChoice(style);
   const anyBox = (): AskedBox => {
     const mark = oneOf([inches(0, 1, 16), ticks(320)]) ?? ticks(320);
     const sizes = Object.keys(style.symbols).map((symbol) => {
-      const [least, most] = marksToTry(style, symbol, mark);
+      const [least, most] = marksToTry(style, symbol, mark, usualSizes);
       return [symbol, ticks(between(least, Math.max(least, most)) * mark)];
     });
     const added = addOns.map(([option, { choices }]): [string, string] => [option, oneOf(choices)?.id ?? '']);
-    const built = oneOf(everyChoice(style)) ?? {};
+    const built = oneOf(ways) ?? {};
     return {
       sizes: Object.fromEntries(sizes) as AskedBox['sizes'],
       options: draw() < 0.5 ? built : { ...built, ...Object.fromEntries(added) },
@@ -70,7 +73,7 @@ export function legalBoxes(style: BoxStyle, count: number, draw: () => number): 
       mark,
     };
   };
-  const usual = { sizes: fillSizes(style), options: {}, caliperUm: 305, mark: inches(0, 1, 16) };
+  const usual = { sizes: usualSizes, options: {}, caliperUm: 305, mark: inches(0, 1, 16) };
   const boxes = [mendSizes(style, usual)];
   for (let turn = 0; boxes.length < count && turn < 20 * count; turn++) {
     const box = mendSizes(style, anyBox());

@@ -1,5 +1,4 @@
 import { checkFlatOverlap } from '../checks/check-flat-overlap';
-import { checkLimits } from '../checks/check-limits';
 import { checkPanelShape } from '../checks/check-panel-shape';
 import { panelWords } from '../checks/finding';
 import { fillSizes, layNet, nameValues } from '../net';
@@ -73,12 +72,11 @@ const lengthsOf = (panel: PanelSpec): readonly Len[] =>
         ? [panel.side]
         : [];
 
+/** `boxes` keep the limits. */
 function lengthsOfNothing(style: BoxStyle, boxes: readonly AskedBox[]): readonly StyleRefusal[] {
   const found = new Map<string, StyleRefusal>();
   for (const box of boxes) {
     const { lengths } = nameValues(style, box);
-    if (checkLimits(style, lengths, box.mark, box.options).some(({ severity }) => severity === 'stop'))
-      continue;
     for (const [piece, { panels }] of Object.entries(piecesOf(style, box.options)))
       for (const [panel, spec] of Object.entries(panels))
         for (const form of lengthsOf(spec)) {

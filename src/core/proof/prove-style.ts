@@ -66,7 +66,7 @@ const CHECKS: Readonly<
     const reading = readFold(foldTextOf(box, style.name));
     const back = reading.ok ? reading.pieces : [];
     return box.pieces
-      .filter((piece, at) => spelled(piece) !== spelled(back[at]))
+      .filter((piece, at) => !alike(piece, back[at]))
       .map(({ id, label }) => ({
         where: id,
         facts: { piece: label.toLowerCase() },
@@ -150,13 +150,20 @@ const asItMatters = (style: BoxStyle, { sizes, ...box }: AskedBox): AskedBox => 
   ),
 });
 
-/** As text, whatever order its fields were written in. */
-const spelled = (value: unknown): string =>
-  JSON.stringify(value, (_, part: unknown) =>
-    typeof part === 'object' && part !== null && !Array.isArray(part)
-      ? Object.fromEntries(Object.entries(part).sort(([a], [b]) => (a < b ? -1 : 1)))
-      : part,
-  );
+/** Do two plain values say the same, whatever order their fields were written in? What is left out and what is undefined are alike. */
+function alike(one: unknown, other: unknown): boolean {
+  if (Object.is(one, other) || one === other) return true;
+  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
+  if (Array.isArray(one) || Array.isArray(other))
+    return (
+      Array.isArray(one) &&
+      Array.isArray(other) &&
+      one.length === other.length &&
+      one.every((value, at) => alike(value, other[at]))
+    );
+  const keys = new Set([...Object.keys(one), ...Object.keys(other)]);
+  return [...keys].every((key) => alike(Reflect.get(one, key), Reflect.get(other, key)));
+}
 
 /** Limits that let every size pass: tried with their symbol far beyond them, in each way of building that they hold for. */
 function idleLimits(style: BoxStyle, asked: readonly AskedBox[]): readonly StyleFault[] {

@@ -69,7 +69,6 @@ export function called(
   const parts = given.map((each) => number(partOf(each, known), name));
   const [first = CONSTANTS['pi'] as Part] = parts;
   const kind = parts.reduce<Kind>((all, part) => shared({ ...part, kind: all }, part, name), 'any');
-  const values: (...at: Parameters<Part['run']>) => number[] = (...at) => parts.map(({ run }) => run(...at));
   if (name === 'sqrt')
     return {
       kind:
@@ -78,12 +77,29 @@ export function called(
           : kind === 'any'
             ? kind
             : (kind as number) / 2,
-      run: (...at) => Math.sqrt(first.run(...at)),
+      run: (values, chosen, scope) => Math.sqrt(first.run(values, chosen, scope)),
     };
+  const second = parts[1] ?? first;
   if (name === 'atan2')
-    return { kind: 0, run: (...at) => Math.atan2(values(...at)[0] ?? 0, values(...at)[1] ?? 0) / DEGREE };
+    return {
+      kind: 0,
+      run: (values, chosen, scope) =>
+        Math.atan2(first.run(values, chosen, scope), second.run(values, chosen, scope)) / DEGREE,
+    };
   const alike = OF_ALIKE[name];
-  if (alike) return { kind, run: (...at) => alike(...values(...at)) };
+  if (alike && parts.length === 1)
+    return { kind, run: (values, chosen, scope) => alike(first.run(values, chosen, scope)) };
+  if (alike && parts.length === 2)
+    return {
+      kind,
+      run: (values, chosen, scope) =>
+        alike(first.run(values, chosen, scope), second.run(values, chosen, scope)),
+    };
+  if (alike)
+    return {
+      kind,
+      run: (values, chosen, scope) => alike(...parts.map(({ run }) => run(values, chosen, scope))),
+    };
   if (kind !== 0 && kind !== 'any')
     slip(
       'The function {name} is given {given}.',
@@ -91,7 +107,7 @@ export function called(
       'Divide one length by another first.',
     );
   const ofNumber = OF_NUMBER[name] ?? Math.abs;
-  return { kind: 0, run: (...at) => ofNumber(first.run(...at)) };
+  return { kind: 0, run: (values, chosen, scope) => ofNumber(first.run(values, chosen, scope)) };
 }
 
 /** `number(sides)`: the number that a choice of this option stands for. */

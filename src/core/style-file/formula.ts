@@ -144,7 +144,7 @@ function signed({ operator, argument }: jsep.UnaryExpression, known: KnownNames)
   if (operator !== '-' && operator !== '+')
     return slip('The sign {operator} can’t be used.', { operator }, 'Use + or -.');
   const { kind, run } = number(partOf(argument, known), operator);
-  return { kind, run: operator === '-' ? (...at) => -run(...at) : run };
+  return { kind, run: operator === '-' ? (values, chosen, scope) => -run(values, chosen, scope) : run };
 }
 
 const ARITHMETIC: Readonly<Record<string, (a: number, b: number) => number>> = {
@@ -167,11 +167,16 @@ function joined({ operator, left, right }: jsep.BinaryExpression, known: KnownNa
   const compare = Object.hasOwn(COMPARED, operator) ? COMPARED[operator] : undefined;
   if (compare) {
     shared(p, q, operator);
-    return { kind: 'truth', run: (...at) => (compare(p.run(...at), q.run(...at)) ? 1 : 0) };
+    return {
+      kind: 'truth',
+      run: (values, chosen, scope) =>
+        compare(p.run(values, chosen, scope), q.run(values, chosen, scope)) ? 1 : 0,
+    };
   }
   const count = Object.hasOwn(ARITHMETIC, operator) ? ARITHMETIC[operator] : undefined;
   if (!count) return slip('The sign {operator} can’t be used.', { operator }, 'Use + - * / ** < <= > >= ==.');
-  const run: Part['run'] = (...at) => count(p.run(...at), q.run(...at));
+  const run: Part['run'] = (values, chosen, scope) =>
+    count(p.run(values, chosen, scope), q.run(values, chosen, scope));
   if (operator === '+' || operator === '-') return { kind: shared(p, q, operator), run };
   const [one, other] = [number(p, operator).kind, number(q, operator).kind];
   if (one === 'any') return { kind: 'any', run };
@@ -188,7 +193,10 @@ function raised(base: Part, right: jsep.Expression): Part {
       'Write x ** 2, or sqrt(x).',
     );
   const { kind, run } = number(base, '**');
-  return { kind: kind === 'any' ? kind : bounded(kind * times), run: (...at) => run(...at) ** times };
+  return {
+    kind: kind === 'any' ? kind : bounded(kind * times),
+    run: (values, chosen, scope) => run(values, chosen, scope) ** times,
+  };
 }
 
 /** `top == "open"`: is the option chosen in this way? */
@@ -211,5 +219,9 @@ function chosenBy({ test, consequent, alternate }: jsep.ConditionalExpression, k
   if (asked.kind !== 'truth')
     slip('{operator} needs a comparison before it.', { operator: '?' }, 'Write t > 0.4 * mm ? one : other.');
   const kind = shared(yes, no, '?');
-  return { kind, run: (...at) => (asked.run(...at) === 1 ? yes.run(...at) : no.run(...at)) };
+  return {
+    kind,
+    run: (values, chosen, scope) =>
+      (asked.run(values, chosen, scope) === 1 ? yes : no).run(values, chosen, scope),
+  };
 }

@@ -19,7 +19,7 @@ import {
 import type { StyleRefusal } from './style-refusal';
 
 export type StyleReading =
-  | { readonly ok: true; readonly style: BoxStyle }
+  | { readonly ok: true; readonly style: BoxStyle; readonly data: StyleData }
   | { readonly ok: false; readonly refusals: readonly StyleRefusal[] };
 
 /** Gates of a style file before its fields are read. source: our own, several times the largest style here */
@@ -49,7 +49,7 @@ export function readStyle(text: string, id?: string): StyleReading {
   const style = refusals.length > 0 ? null : styleOf(file.value, refusals, id);
   if (style === null || refusals.length > 0) return { ok: false, refusals: refusals.slice(0, MOST_REFUSALS) };
   const slip = declarationSlip(style);
-  return slip === null ? { ok: true, style } : { ok: false, refusals: [slip] };
+  return slip === null ? { ok: true, style, data: file.value.style } : { ok: false, refusals: [slip] };
 }
 
 const refusal = (

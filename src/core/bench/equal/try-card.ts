@@ -14,6 +14,17 @@ export interface CardTrouble extends Reason {
   readonly remedy: string;
 }
 
+const NET_FORMS = new WeakMap<PieceNet, string>();
+
+/** A piece's own form, worked out once: its card is tried for several tools and faces. */
+function netForm(piece: PieceNet): string {
+  const known = NET_FORMS.get(piece);
+  if (known !== undefined) return known;
+  const form = canonicalNet(piece).join('\n');
+  NET_FORMS.set(piece, form);
+  return form;
+}
+
 /**
  * Derives the card of a piece and works it on the virtual bench: null when it makes exactly the piece. A style's nets are proved to; a net
  * from elsewhere may have lines the acts of a bench cannot make.
@@ -40,7 +51,7 @@ export function cardTrouble(
       { act: { count: op + 1 }, why: code.replaceAll('-', ' ') },
     );
   }
-  return canonicalCard(run.card).join('\n') === canonicalNet(piece).join('\n')
+  return canonicalCard(run.card).join('\n') === netForm(piece)
     ? null
     : trouble(
         'No bench card can be written for the {piece}: worked act by act, its lines do not come out as they are drawn.',

@@ -6,13 +6,13 @@ export const limitsFor = (style: BoxStyle, chosen: Chosen): readonly ConstraintS
   style.constraints.filter(({ given }) => isGiven(given, chosen));
 
 /** The lengths that matter with these choices, in the style's order: what a form asks for. */
-export const symbolsFor = (style: BoxStyle, chosen: Chosen): readonly (readonly [string, SymbolSpec])[] =>
-  Object.entries(style.symbols).filter(([, { given }]) =>
-    isGiven(given, { ...defaultChoices(style), ...chosen }),
-  );
+export function symbolsFor(style: BoxStyle, chosen: Chosen): readonly (readonly [string, SymbolSpec])[] {
+  const all = { ...defaultChoices(style), ...chosen };
+  return Object.entries(style.symbols).filter(([, { given }]) => isGiven(given, all));
+}
 
 /** The options that matter with these choices: the shape of a window only where there is one. */
-export const optionsFor = (style: BoxStyle, chosen: Chosen): readonly (readonly [string, OptionSpec])[] =>
-  Object.entries(style.options ?? {}).filter(([, { given }]) =>
-    isGiven(given, { ...defaultChoices(style), ...chosen }),
-  );
+export function optionsFor(style: BoxStyle, chosen: Chosen): readonly (readonly [string, OptionSpec])[] {
+  const all = { ...defaultChoices(style), ...chosen };
+  return Object.entries(style.options ?? {}).filter(([, { given }]) => isGiven(given, all));
+}
