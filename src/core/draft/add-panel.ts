@@ -1,15 +1,7 @@
 import { panelWords } from '../net/panel-words';
 import type { EdgeName, Role } from '../styles/language/types';
 import { withEdgeUncut } from './cuts';
-import {
-  type Edit,
-  NO_SUCH_PANEL,
-  type PanelDraft,
-  type PieceDraft,
-  refused,
-  taken,
-  withPiece,
-} from './draft';
+import { type Edit, onPanel, type PanelDraft, type PieceDraft, refused, taken, withPiece } from './draft';
 import { withLidTrait } from './lid-trait';
 import { withTabsClear } from './parts/glue-tab';
 import { partFor } from './parts/part-for';
@@ -17,12 +9,8 @@ import { freeName } from './rename';
 import { axisOf, hangsOn, hungOn, isSide, lengthOfEdge, OPPOSITE, rowOf, type Side } from './sides';
 
 /** Adds a panel of this role on an edge, named, sized and folded as such a panel usually is. */
-export const addPanel =
-  (piece: string, panel: string, edge: EdgeName, role: Role): Edit =>
-  (draft) => {
-    const of = draft.pieces?.[piece];
-    const parent = of?.panels[panel];
-    if (of === undefined || parent === undefined) return NO_SUCH_PANEL;
+export const addPanel = (piece: string, panel: string, edge: EdgeName, role: Role): Edit =>
+  onPanel({ piece, panel }, (draft, parent, of) => {
     const busy = busyWith(of, panel, edge);
     if (busy !== null)
       return refused(
@@ -51,7 +39,7 @@ export const addPanel =
     );
     const far = isSide(edge) ? edge : 'e2';
     return taken(withLidTrait(joined), { piece, panel: name, edge: far });
-  };
+  });
 
 /** What an edge is joined to: a panel on it, or the one its own panel hangs on. */
 function busyWith(of: PieceDraft, panel: string, edge: EdgeName): string | null {

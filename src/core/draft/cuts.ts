@@ -3,11 +3,10 @@ import type { CutSpec, EdgeName, Len } from '../styles/language/types';
 import { formFault } from './change-panel';
 import {
   type Edit,
-  NO_SUCH_PANEL,
+  onPanel,
   type PanelDraft,
   type PieceDraft,
   type Place,
-  panelOf,
   refused,
   taken,
   withPanel,
@@ -66,12 +65,14 @@ const isFlat = (panel: PanelDraft): boolean =>
   'outline' in panel || ('size' in panel && panel.bow === undefined && panel.follows === undefined);
 
 /** Rounds or slants the corner where an edge begins, or curves the edge: as usual, or by this length; null makes it square and straight again. */
-export const setCut =
-  (place: Place, at: EdgeName, cut: Kind | null, of: 'corner' | 'edge', text?: string): Edit =>
-  (draft) => {
-    const panel = panelOf(draft, place);
-    const piece = draft.pieces?.[place.piece];
-    if (panel === undefined || piece === undefined) return NO_SUCH_PANEL;
+export const setCut = (
+  place: Place,
+  at: EdgeName,
+  cut: Kind | null,
+  of: 'corner' | 'edge',
+  text?: string,
+): Edit =>
+  onPanel(place, (draft, panel, piece) => {
     const now = cutAt(panel, at, of);
     if (cut === null)
       return now ? taken(withPanel(draft, place, (each) => withoutCut(each, now))) : taken(draft);
@@ -92,7 +93,7 @@ export const setCut =
       formFault(draft, size) ??
       taken(withPanel(draft, place, (each) => withCut(now ? withoutCut(each, now) : each, { at, cut, size })))
     );
-  };
+  });
 
 const withCut = (panel: PanelDraft, cut: CutSpec): PanelDraft =>
   ({ ...panel, cuts: [...cutsOf(panel), cut] }) as PanelDraft;

@@ -73,6 +73,15 @@ export const NO_SUCH_PANEL: Edited = refused(
   'Choose another panel in the net.',
 );
 
+/** An edit of a panel that is there. */
+export const onPanel =
+  (place: Place, edit: (draft: Draft, panel: PanelDraft, piece: PieceDraft) => Edited): Edit =>
+  (draft) => {
+    const piece = draft.pieces?.[place.piece];
+    const panel = piece?.panels[place.panel];
+    return piece === undefined || panel === undefined ? NO_SUCH_PANEL : edit(draft, panel, piece);
+  };
+
 /** A record without one of its entries. */
 export function without<Value>(record: Readonly<Record<string, Value>>, name: string): Record<string, Value> {
   return Object.fromEntries(Object.entries(record).filter(([key]) => key !== name));

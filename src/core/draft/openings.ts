@@ -2,6 +2,7 @@ import { formFault } from './change-panel';
 import {
   type Edit,
   NO_SUCH_PANEL,
+  onPanel,
   type PanelDraft,
   type Place,
   panelOf,
@@ -85,12 +86,9 @@ export const removeHole =
     );
 
 /** A half-round cut into the middle of a free edge, for a thumb; an empty length takes it out. */
-export const setNotch =
-  (place: Place, edge: Side, text: string = THUMB): Edit =>
-  (draft) => {
-    const panel = panelOf(draft, place);
-    const piece = draft.pieces?.[place.piece];
-    if (panel === undefined || piece === undefined || !isSide(edge)) return NO_SUCH_PANEL;
+export const setNotch = (place: Place, edge: Side, text: string = THUMB): Edit =>
+  onPanel(place, (draft, panel, piece) => {
+    if (!isSide(edge)) return NO_SUCH_PANEL;
     const hinge = hangsOn(panel);
     const where = `${place.panel}.${edge}`;
     const isBusy =
@@ -111,4 +109,4 @@ export const setNotch =
       formFault(draft, text) ??
       taken(withPanel(draft, place, () => ({ ...rest, notches: [...others, { edge, radius: text.trim() }] })))
     );
-  };
+  });

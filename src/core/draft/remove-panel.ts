@@ -1,7 +1,7 @@
 import {
   type Draft,
   type Edit,
-  NO_SUCH_PANEL,
+  onPanel,
   type PanelDraft,
   type PieceDraft,
   refused,
@@ -19,12 +19,8 @@ export function hangingOn(piece: PieceDraft, panel: string): ReadonlySet<string>
 }
 
 /** Takes a panel out with what hangs on it, and out of every joint, seam, step and promise. */
-export const removePanel =
-  (piece: string, panel: string): Edit =>
-  (draft) => {
-    const of = draft.pieces?.[piece];
-    const spec = of?.panels[panel];
-    if (of === undefined || spec === undefined) return NO_SUCH_PANEL;
+export const removePanel = (piece: string, panel: string): Edit =>
+  onPanel({ piece, panel }, (draft, spec, of) => {
     if (spec.on === undefined)
       return refused(
         'first-panel-stays',
@@ -34,7 +30,7 @@ export const removePanel =
     const gone = hangingOn(of, panel);
     const [parent = '', edge = ''] = spec.on.split('.');
     return taken(withLidTrait(withoutPanels(draft, piece, gone)), { piece, panel: parent, edge });
-  };
+  });
 
 function withoutPanels(draft: Draft, id: string, gone: ReadonlySet<string>): Draft {
   const stays = (where: string) => !gone.has(where.split('.')[0] ?? '');

@@ -3,7 +3,7 @@ import { evaluateForm, formOf } from '../styles/language/linear-form';
 import { formFault } from './change-panel';
 import { type Draft, type Edit, refused, type SymbolDraft, taken, without } from './draft';
 import { namesIn, readable } from './forms';
-import { isTakenLength } from './lengths';
+import { isTakenLength, withLimit } from './lengths';
 import { freeName, nameOfWords, withLengthCalled } from './rename';
 
 const nameless = (label: string) =>
@@ -174,25 +174,10 @@ export const addLimit =
     if (label === undefined) return NO_SUCH_SIZE;
     const fault = formFault(draft, text);
     if (fault) return fault;
-    const code = freeName(`${symbol.toLowerCase()}-limit`, (each) =>
-      draft.constraints.some((other) => other.code === each),
-    );
-    const says =
-      bound === 'atMost' ? '{label} {size} is too large here.' : '{label} {size} is too small here.';
-    return taken({
-      ...draft,
-      constraints: [
-        ...draft.constraints,
-        {
-          code,
-          symbol,
-          [bound]: formOf(text).text.trim(),
-          severity: 'stop',
-          says: says.replace('{label}', label.replaceAll(/[{}]/g, '')).replace('{size}', `{${symbol}}`),
-          remedy: bound === 'atMost' ? 'Make it at most {limit}.' : 'Make it at least {limit}.',
-        },
-      ],
-    });
+    const form = formOf(text).text.trim();
+    const [limit, wrong] = bound === 'atMost' ? [{ atMost: form }, 'large'] : [{ atLeast: form }, 'small'];
+    const says = `${label.replaceAll(/[{}]/g, '')} {size} is too ${wrong} here.`;
+    return taken(withLimit(draft, { code: `${symbol.toLowerCase()}-limit`, symbol, ...limit, says }));
   };
 
 export const removeLimit =

@@ -10,4 +10,4 @@ export {
   type TracePlace,
   widthOf,
 } from './place';
-export type { TracePicture } from './types';
+export type { Trace, TracePicture } from './types';

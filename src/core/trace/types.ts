@@ -9,3 +9,16 @@ export interface TracePicture {
   readonly heightPx: number;
   readonly place: TracePlace;
 }
+
+/** The picture under a net, and what can be done with it. */
+export interface Trace {
+  /** Null: none was added, or it is not read yet. */
+  readonly picture: TracePicture | null;
+  /** It could not be kept, and is gone with this page. */
+  readonly unkept: boolean;
+  readonly add: (picture: TracePicture) => void;
+  readonly lay: (place: TracePlace) => void;
+  readonly remove: () => void;
+  /** Takes back what was last done to it on this page; null where nothing was. */
+  readonly takeBack: (() => void) | null;
+}

@@ -9,10 +9,10 @@ import {
 } from '../../core/net';
 import { pickedText } from '../../state/intents/picked-text';
 import { Button } from '../../ui/fields/button';
-import { FilePick } from '../../ui/fields/file-pick';
 import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
 import { usePickingWords } from '../../ui/words/picking-words';
+import { BringFile } from './bring-file';
 import { OpenLines } from './open-lines';
 import { OwnLines } from './own-lines';
 import { RefusedFile } from './refused-file';
@@ -30,14 +30,14 @@ export function OwnNet({ onMake }: { onMake: OnMake }) {
     setPicked({ text: await pickedText(file, MOST_LETTERS), name: file.name.replace(/\.[^.]*$/, '') });
   };
   return (
-    <section className="own-net" aria-labelledby="own-net-head">
-      <h2 id="own-net-head">{words.ownNet}</h2>
-      <p>{words.ownNetWhy}</p>
-      <FilePick
-        label={words.bringIn}
-        accept=".fold,.json,application/json"
-        onPick={([file]) => void pick(file)}
-      />
+    <BringFile
+      id="own-net-head"
+      title={words.ownNet}
+      why={words.ownNetWhy}
+      label={words.bringIn}
+      accept=".fold,.json"
+      onPick={(file) => void pick(file)}
+    >
       {picked && (
         <PickedNet
           key={picked.text}
@@ -46,7 +46,7 @@ export function OwnNet({ onMake }: { onMake: OnMake }) {
           onLeave={() => setPicked(null)}
         />
       )}
-    </section>
+    </BringFile>
   );
 }
 

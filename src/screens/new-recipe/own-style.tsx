@@ -4,10 +4,10 @@ import { type PickedStyle, readPickedStyle } from '../../state/intents/read-pick
 import { useStyleWhileSeen } from '../../state/results/styles-at-hand';
 import { noteMissingPart } from '../../state/results/unanswered';
 import { Button } from '../../ui/fields/button';
-import { FilePick } from '../../ui/fields/file-pick';
 import { StylePicture } from '../../ui/folded/style-picture';
 import { ReasonAndRemedy } from '../../ui/frame/reason-and-remedy';
 import { usePickingWords } from '../../ui/words/picking-words';
+import { BringFile } from './bring-file';
 import { RefusedFile } from './refused-file';
 import { StyleProofView } from './style-proof-view';
 
@@ -21,16 +21,16 @@ export function OwnStyle({ onMake }: OwnStyleProps) {
   const [picked, setPicked] = useState<PickedStyle | null>(null);
   useStyleWhileSeen(picked?.ok ? picked.text : undefined);
   return (
-    <section className="own-net" aria-labelledby="own-style-head">
-      <h2 id="own-style-head">{words.ownStyle}</h2>
-      <p>{words.ownStyleWhy}</p>
-      <FilePick
-        label={words.bringStyle}
-        accept=".json,application/json"
-        onPick={([file]) => void readPickedStyle(file).then(setPicked, noteMissingPart)}
-      />
+    <BringFile
+      id="own-style-head"
+      title={words.ownStyle}
+      why={words.ownStyleWhy}
+      label={words.bringStyle}
+      accept=".json"
+      onPick={(file) => void readPickedStyle(file).then(setPicked, noteMissingPart)}
+    >
       {picked && <Picked picked={picked} onMake={onMake} onLeave={() => setPicked(null)} />}
-    </section>
+    </BringFile>
   );
 }
 

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { TracePicture, TracePlace } from '../../core/trace';
+import type { Trace, TracePicture } from '../../core/trace';
 import { useWorkbook } from '../use-workbook';
 
 /** A press of a slider is kept once the hand rests, not at every step. source: our own, milliseconds */
@@ -7,20 +7,8 @@ const RESTS = 400;
 /** Changes of a picture that can be taken back; each holds its pixels once. source: our own */
 const MOST_STEPS = 20;
 
-export interface TraceInHand {
-  /** Null: none was added, or it is not read yet. */
-  readonly picture: TracePicture | null;
-  readonly add: (picture: TracePicture) => void;
-  readonly lay: (place: TracePlace) => void;
-  readonly remove: () => void;
-  /** Takes back what was last done to it on this page; null where nothing was. */
-  readonly takeBack: (() => void) | null;
-  /** It could not be kept, and is gone with this page. */
-  readonly unkept: boolean;
-}
-
 /** The picture that lies under the net of this box, on this device alone. */
-export function useTrace(id: string): TraceInHand {
+export function useTrace(id: string): Trace {
   const traces = useWorkbook((state) => state.traces);
   const [picture, setPicture] = useState<TracePicture | null>(null);
   const [unkept, setUnkept] = useState(false);

@@ -7,6 +7,7 @@ import {
   moveBy,
   placeByPoints,
   placeByWidth,
+  type Trace,
   type TracePicture,
   widthOf,
 } from '../../core/trace';
@@ -19,7 +20,7 @@ import { NumberField } from '../fields/number-field';
 import { Opening } from '../frame/opening';
 import { usePageWords } from '../words';
 import { type PickedPicture, readPicture } from './read-picture';
-import { type Hand, IDLE, type Trace, type TracedNet } from './use-tracing';
+import { type Hand, IDLE, type TracedNet } from './use-tracing';
 
 interface TraceToolsProps {
   readonly trace: Trace;

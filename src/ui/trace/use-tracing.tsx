@@ -1,19 +1,9 @@
 import { type ReactNode, useState } from 'react';
-import type { Corner, TracePicture, TracePlace } from '../../core/trace';
+import type { Corner, Trace } from '../../core/trace';
 import { TraceHands } from './trace-hands';
 import { TraceTools } from './trace-tools';
 import { TraceUnder } from './trace-under';
 import './trace.css';
-
-/** A picture to draw over, and what can be done with it. */
-export interface Trace {
-  readonly picture: TracePicture | null;
-  readonly unkept: boolean;
-  readonly add: (picture: TracePicture) => void;
-  readonly lay: (place: TracePlace) => void;
-  readonly remove: () => void;
-  readonly takeBack: (() => void) | null;
-}
 
 /** The flat card that it lies under, millimeters. */
 export interface TracedNet {
