@@ -47,7 +47,7 @@ export function canCut(of: PieceDraft, name: string, at: string, cut: Kind): boo
   const { edges, corners } = touchedBy(panel, { at: at as EdgeName, cut });
   const busy = new Set<string>([
     ...Object.values(of.panels).flatMap(({ on }) => on ?? []),
-    ...(of.seams ?? []).flatMap(([a, b]) => [a, b]),
+    ...(of.seams ?? []).flatMap((seam) => seam.slice(0, 2)),
     ...(of.creases ?? []).flatMap(({ between }) => between),
   ]);
   const others = cutsOf(panel).filter((each) => each.at !== at || isCorner(each.cut) !== isCorner(cut));

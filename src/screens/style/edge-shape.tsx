@@ -34,10 +34,13 @@ export function EdgeShape({ of, place, edge, edits }: EdgeShapeProps) {
           <div className="style-pair">
             <SelectField
               label={words.curve}
-              value={curve?.cut ?? ''}
-              choices={['', ...curves].map((id) => ({ id, label: words.curves[id] ?? id }))}
+              value={curve?.cut ?? 'straight'}
+              choices={['straight', ...curves].map((id) => ({ id, label: words.curves[id] ?? id }))}
               onChange={(id) =>
-                edits.make(change, setCut(place, edge as EdgeName, (id || null) as EdgeCurve | null, 'edge'))
+                edits.make(
+                  change,
+                  setCut(place, edge as EdgeName, id === 'straight' ? null : (id as EdgeCurve), 'edge'),
+                )
               }
             />
             {curve && (
@@ -56,10 +59,10 @@ export function EdgeShape({ of, place, edge, edits }: EdgeShapeProps) {
             <div key={at} className="style-pair">
               <SelectField
                 label={words.cornerAt(names.sideOf(beside))}
-                value={cut?.cut ?? ''}
-                choices={['', 'round', 'slant'].map((id) => ({ id, label: words.corners[id] ?? id }))}
+                value={cut?.cut ?? 'square'}
+                choices={['square', 'round', 'slant'].map((id) => ({ id, label: words.corners[id] ?? id }))}
                 onChange={(id) =>
-                  edits.make(change, setCut(place, at, (id || null) as CornerCut | null, 'corner'))
+                  edits.make(change, setCut(place, at, id === 'square' ? null : (id as CornerCut), 'corner'))
                 }
               />
               {cut && (
