@@ -105,12 +105,12 @@ test('what carries rows is fetched when it is asked for, and by nobody before', 
   await shelf(page).openDemo();
   for (const name of ['sheets', 'shopping', 'bench'] as const) await workbook(page).turnTo(name);
   await page.goto('./#/keeping');
-  await expect(page.getByRole('button', { name: 'Look for an exchange' })).toBeVisible();
+  await expect(page.getByRole('button', { name: 'Check for a sharing server' })).toBeVisible();
   // What is fetched late counts as well.
   await page.waitForLoadState('networkidle');
   expect(scripts.length).toBeGreaterThan(3);
   expect(carries()).toBe(0);
-  await page.getByRole('button', { name: 'Look for an exchange' }).click();
-  await expect(page.getByText(/This address has no exchange/)).toBeVisible();
+  await page.getByRole('button', { name: 'Check for a sharing server' }).click();
+  await expect(page.getByText(/This address has no sharing server/)).toBeVisible();
   await expect.poll(carries).toBe(1);
 });

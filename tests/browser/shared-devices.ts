@@ -41,7 +41,7 @@ export async function device(browser: Browser, hand: 'desk' | 'phone' = 'desk'):
 /** Makes a shared shelf of this device's, and gives the link for another one. */
 export async function share(page: Page, origin: string, name: string): Promise<string> {
   await page.goto(`${origin}/#/keeping`);
-  await page.getByRole('button', { name: 'Look for an exchange' }).click();
+  await page.getByRole('button', { name: 'Check for a sharing server' }).click();
   await page.getByLabel('Name of this device').fill(name);
   await page.getByRole('button', { name: 'Share this shelf' }).click();
   return page.getByRole('textbox', { name: 'Link for your other device' }).inputValue();
@@ -61,6 +61,6 @@ export async function linkFor(page: Page, whom: 'helpers' | 'learners'): Promise
   const row = page.getByRole('listitem').filter({ hasText: `, for ${whom}` });
   await expect(row.getByText('shows the newest version.')).toBeVisible();
   await row.getByText('Show the link').click();
-  await expect(row.getByRole('img', { name: 'Square code of the link' })).toBeVisible();
+  await expect(row.getByRole('img', { name: 'QR code of the link' })).toBeVisible();
   return row.getByRole('textbox').inputValue();
 }

@@ -13,6 +13,7 @@ export {
   USUAL_FINEST,
 } from './marks';
 export { type PrintedLength, printLength, spellLength } from './print-length';
+export { readGrams } from './read-grams';
 export {
   LONGEST_LENGTH,
   type ReadLength,

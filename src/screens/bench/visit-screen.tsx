@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import type { FavorEvent, Recipe } from '../../../shared/workbook';
 import { useEventPlan } from '../../state/results/event-plan';
 import { useWorkbook } from '../../state/use-workbook';
@@ -52,7 +52,7 @@ export function VisitScreen({ kind }: { kind: 'bench' | 'class' }) {
         )}
         {!event && !isOver && (
           <BlankState title={words.visit.waits[line === 'off' || line === 'asks' ? 'joining' : line]}>
-            {line === 'off' && <p>{words.visit.otherTab}</p>}
+            {line === 'off' && <OtherTab />}
           </BlankState>
         )}
         {event && !isOver && kind === 'bench' && <Helper event={event} recipes={recipes} />}
@@ -60,6 +60,17 @@ export function VisitScreen({ kind }: { kind: 'bench' | 'class' }) {
       </main>
     </div>
   );
+}
+
+/** A tab asks at its start whether another one has the link; only one that still waits is told so. source of the time: our own */
+function OtherTab() {
+  const words = usePageWords().visit;
+  const [waited, setWaited] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => setWaited(true), 2000);
+    return () => clearTimeout(timer);
+  }, []);
+  return waited && <p>{words.otherTab}</p>;
 }
 
 /** Counted here, sent, received: no more is said than what is known. */

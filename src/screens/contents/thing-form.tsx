@@ -3,7 +3,7 @@ import { ITEMS } from '../../../shared/catalogue/items';
 import { type CareFlag, careFlag, type Item } from '../../core/rows/contents';
 import { allergen } from '../../core/rows/guests';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
-import { ticks } from '../../core/units';
+import { readGrams, ticks } from '../../core/units';
 import { IconButton } from '../../ui/fields/button';
 import { CountStepper } from '../../ui/fields/count-stepper';
 import { LengthField } from '../../ui/fields/length-field';
@@ -125,6 +125,8 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
             value={item.gramsEach ?? 0}
             least={0}
             most={100_000}
+            read={readGrams}
+            refusal={words.gramsRefused}
             onChange={(grams) => set(words.grams, { gramsEach: grams === 0 ? null : grams })}
           />
         </div>

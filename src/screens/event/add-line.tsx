@@ -1,6 +1,7 @@
 import { Plus } from 'lucide-react';
 import { Link } from 'react-router';
 import type { FavorEvent } from '../../../shared/workbook';
+import { ownOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
 import { START } from '../../ui/frame/addresses';
@@ -9,12 +10,13 @@ import type { EventEdits } from './event-edits';
 
 const FIRST_COUNT = 40;
 
-/** Recipes that are not on the event yet, each one press away; and the way to a new one. */
+/** Recipes that are not on the event yet, those of the example only on the example itself, each one press away; and the way to a new one. */
 export function AddLine({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
   const words = usePageWords().event;
   const recipes = useWorkbook((state) => state.rows.recipes);
   const count = event.lines[0]?.count ?? FIRST_COUNT;
-  const free = [...recipes.values()].filter(({ id }) => event.lines.every(({ recipeId }) => recipeId !== id));
+  const known = event.example ? [...recipes.values()] : ownOf(recipes);
+  const free = known.filter(({ id }) => event.lines.every(({ recipeId }) => recipeId !== id));
   return (
     <div className="add-line">
       {free.map((recipe) => (

@@ -48,6 +48,7 @@ export function ShownEvents({ desk, sharing }: ShownEventsProps) {
         </>
       )}
       <p role="status">{said}</p>
+      {sharing.shown.length === 0 && sharing.line !== 'joined' && <p className="soft">{words.away}</p>}
       <ul className="keeping-rows">
         {sharing.shown.map((shown) => (
           <Shown

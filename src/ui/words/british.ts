@@ -92,7 +92,7 @@ export const british: SecondLanguage = {
     intoBin: 'Move to bin',
     emptyBin: 'Empty the bin',
     forgetEarlier: 'Delete the bin and all earlier versions',
-    earlierForgotten: 'The bin and the earlier versions are deleted. Their room is free.',
+    earlierForgotten: 'The bin and the earlier versions are deleted. Their space is free.',
     copiesWhy:
       'One file holds everything: boxes, events, supplies, tools and photos. The bin and earlier versions stay in this browser. Keep the file in a safe place, or send it to yourself.',
     tried: { binned: (name) => `${name} is in the bin, unchanged, for 30 days.` },

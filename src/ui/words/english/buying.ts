@@ -8,7 +8,7 @@ export const buyingMessages = {
   untick: 'Not bought',
   left: 'Leftovers',
   leftOverAll: 'Leftovers in your supplies, worth',
-  goods: 'Goods',
+  goods: 'Subtotal',
   discount: 'Discount',
   shipping: 'Shipping',
   tax: 'Tax',

@@ -29,7 +29,9 @@ export const contentsMessages = {
   allergens: 'Its label names',
   noAllergens: 'none of these (I read it)',
   grams: 'Weight of each',
-  gramsHelp: 'To check the bottom. Leave it empty if you have no scale.',
+  gramsHelp:
+    'To check the bottom. You can also type ounces, such as 2 oz. Leave it empty if you have no scale.',
+  gramsRefused: 'Type grams, or ounces such as 2 oz.',
   remove: 'Remove',
   measureYours: 'Typical size. Yours may differ, so measure it.',
   source: (source: string) => `Source: ${source}.`,

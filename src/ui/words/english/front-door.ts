@@ -57,7 +57,7 @@ export const frontDoorMessages = {
   noPrice: 'no price given',
   watch: 'Good to know',
   newBox: 'New box',
-  plainGoods: 'Contents',
+  plainGoods: 'My item',
   closings: {
     lid: 'closes with a separate lid',
     tuck: 'tucks shut',

@@ -105,9 +105,9 @@ export const keepingMessages = {
   sharing: {
     title: 'Use on another device',
     why: 'See the same shelf on your phone and your laptop. Both work without a network and catch up later.',
-    isThere: 'Look for an exchange',
+    isThere: 'Check for a sharing server',
     looking: 'Looking …',
-    notThere: 'This address has no exchange. Start the app with npm run share, then open it there.',
+    notThere: 'This address has no sharing server. Start the app with npm run share, then open it there.',
     notSecure:
       'This address isn’t secure, so the browser can’t lock your work before it is sent. Open the app at an https address.',
     deviceName: 'Name of this device',
@@ -120,7 +120,7 @@ export const keepingMessages = {
     copy: 'Copy the link',
     copied: 'Copied.',
     notCopied: 'Not copied. Select the link and copy it yourself.',
-    code: 'Square code of the link',
+    code: 'QR code of the link',
     shown: {
       title: 'Links for helpers and learners',
       why: 'A link shows one event and nothing else: no prices, no guests, no other box. Helpers see what to do now and count along. Learners see the steps.',
@@ -133,6 +133,7 @@ export const keepingMessages = {
         bench: (name: string) => `${name}, for helpers`,
         class: (name: string) => `${name}, for learners`,
       },
+      away: 'We can’t list your links while this device is offline. They come back when it connects.',
       newest: 'shows the newest version.',
       asItWas: 'shows the event as it was before you deleted it.',
       notYet: 'waiting for the server.',
@@ -154,7 +155,7 @@ export const keepingMessages = {
     you: 'this one',
     hasAll: 'has everything from here',
     hasNot: 'doesn’t have your latest changes yet',
-    lastHeard: (at: string) => `last heard ${at}`,
+    lastHeard: (at: string) => `last seen ${at}`,
     remove: 'Remove',
     removeOf: (name: string) => `Remove ${name}`,
     removeWhy: (name: string) =>
@@ -188,7 +189,7 @@ export const keepingMessages = {
       'The shelves of both devices go together. Nothing is lost: where two items differ, you get both.',
     joinBackup: 'Your browser saves a backup of this device first.',
     join: 'Join',
-    joinBroken: 'This link is not whole. Copy it once more from the other device.',
+    joinBroken: 'Part of this link is missing. Copy it again from the other device.',
     joinedAlready: 'This device already shares a shelf. Stop sharing first, then open the link again.',
   },
 
@@ -298,7 +299,7 @@ export const keepingMessages = {
   emptyBinSure: (count: number) => `Delete ${plural(count, 'item')} for good`,
   forgetEarlier: 'Delete the trash and all earlier versions',
   forgetEarlierSure: 'Delete all of them for good',
-  earlierForgotten: 'The trash and the earlier versions are deleted. Their room is free.',
+  earlierForgotten: 'The trash and the earlier versions are deleted. Their space is free.',
 
   erase: 'Erase everything',
   eraseWhy:

@@ -80,7 +80,7 @@ export const runMessages = {
 export const hoursMessages = {
   head: 'Time',
   total: 'in all',
-  otherTheory: 'The other theory',
+  otherTheory: 'Another estimate',
   trials: 'Time your own boxes',
   trialsWhy: 'Time three boxes from start to finish. We then use your times instead of the usual ones.',
   trialStart: 'Start a box',
