@@ -23,7 +23,7 @@ test('an open-top box is drawn from one wall in at most 25 inputs, and folds wel
   await editor.add('Wall');
   await editor.add('Wall');
   await editor.add('Glue tab');
-  for (const wall of ['front', 'right', 'back', 'left']) {
+  for (const wall of ['front', 'left', 'back', 'right']) {
     await editor.tap(wall, 'down');
     await editor.add('Bottom flap');
   }

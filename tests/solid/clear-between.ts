@@ -23,17 +23,15 @@ export const BETWEEN: Readonly<Record<string, readonly Between[]>> = {
     { one: /^frontFlap$/, other: /^back$/, way: ['front', 'back'] },
   ],
   'bottom flaps between the walls, side to side': [
-    { one: /^rightFlap$/, other: /^left(Near|Foot|Far)?$/, way: ['right|rightFoot', 'left|leftFoot'] },
+    { one: /^leftFlap$/, other: /^right(Near|Foot|Far)?$/, way: ['left|leftFoot', 'right|rightFoot'] },
   ],
   'gussets beside each other under the ridge': [
-    { one: /^leftFrontFold$|^leftBackFold$/, other: /^right(Front|Back)Fold$/, way: X },
+    { one: /^rightFrontFold$|^rightBackFold$/, other: /^left(Front|Back)Fold$/, way: X },
   ],
-  'glue tab beside the gusset under the front roof': [
-    { one: /^roofTab$/, other: /^rightFrontFold$/, way: X },
-  ],
+  'glue tab beside the gusset under the front roof': [{ one: /^roofTab$/, other: /^leftFrontFold$/, way: X }],
   'ridge flap between the gable tabs': [
-    { one: /^ridgeFlap$/, other: /^rightRoofTab$/, way: X },
-    { one: /^ridgeFlap$/, other: /^leftRoofTab$/, way: LEFT },
+    { one: /^ridgeFlap$/, other: /^leftRoofTab$/, way: X },
+    { one: /^ridgeFlap$/, other: /^rightRoofTab$/, way: LEFT },
   ],
   'lid tabs beside each other at the tip': [
     { one: /^lidEndTab$/, other: /^lidStartTab$/, way: ['left', 'right'] },

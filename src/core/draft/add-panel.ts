@@ -61,7 +61,9 @@ const onSlant = (panel: string, edge: EdgeName, hinge: string, role: Role): Pane
   ],
 });
 
-const ROUND: readonly string[] = ['front', 'right', 'back', 'left'];
+/** As walls lie on a strip, inside up: the left wall is the viewer's left when the front faces him. */
+const ROUND: readonly string[] = ['front', 'left', 'back', 'right'];
+/** Round a floor. */
 const UPRIGHT: Readonly<Record<Side, string>> = { left: 'left', right: 'right', down: 'front', up: 'back' };
 const PLAIN: Partial<Readonly<Record<Role, string>>> = { glueTab: 'tab', hangTab: 'hangTab' };
 

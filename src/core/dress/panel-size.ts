@@ -1,3 +1,4 @@
+import { savedName } from '../net/saved-panel';
 import type { BoxNet, Face, PieceNet, Point } from '../net/types';
 import { type Ticks, ticks } from '../units';
 
@@ -12,7 +13,7 @@ export interface FlatBox extends FlatSize {
   readonly bottom: Ticks;
 }
 
-/** The rectangle a panel fills in the flat net, score to score; null if no piece has a panel of that name. */
+/** The rectangle a saved panel fills in the flat net, score to score; null if no piece has a panel of that name. */
 export const panelSize = (net: BoxNet, panel: string, part?: string): FlatSize | null =>
   sizeOf(panelBox(net, panel, part));
 
@@ -38,11 +39,14 @@ export function windowBox(net: BoxNet, panel: string, part?: string): FlatBox | 
 /** The piece of the box that a panel belongs to: the one named, else the first that has it. */
 export const pieceWith = (net: BoxNet, panel: string, part?: string): PieceNet | undefined =>
   net.pieces.find(
-    ({ id, faces }) => (part === undefined || id === part) && faces.some((face) => face.panel === panel),
+    ({ id, faces }) =>
+      (part === undefined || id === part) && faces.some((face) => face.panel === savedName(net, id, panel)),
   );
 
-const facesOf = (net: BoxNet, panel: string, part?: string): readonly Face[] =>
-  (pieceWith(net, panel, part)?.faces ?? []).filter((face) => face.panel === panel);
+function facesOf(net: BoxNet, panel: string, part?: string): readonly Face[] {
+  const piece = pieceWith(net, panel, part);
+  return piece?.faces.filter((face) => face.panel === savedName(net, piece.id, panel)) ?? [];
+}
 
 const sizeOf = (box: FlatBox | null): FlatSize | null => box && { across: box.across, up: box.up };
 

@@ -1,3 +1,4 @@
+import { savedName } from '../net/saved-panel';
 import type { BoxNet } from '../net/types';
 import type { DressingPiece } from '../rows/dressing';
 import { mmOfTicks, ticksOfMm } from '../rows/lengths';
@@ -25,7 +26,7 @@ export function placePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): P
     return (
       base && {
         piece,
-        panel: fit.panel,
+        panel: base.panel,
         part: base.part,
         behind: false,
         ...size,
@@ -40,7 +41,7 @@ export function placePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): P
     return (
       base && {
         piece,
-        panel: fit.panel,
+        panel: base.panel,
         part: base.part,
         behind: true,
         ...size,
@@ -54,7 +55,7 @@ export function placePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): P
   return (
     base && {
       piece,
-      panel: placed.panel,
+      panel: base.panel,
       part: base.part,
       behind: false,
       shape: piece.shape ?? 'rectangle',
@@ -72,11 +73,16 @@ function outsideBox(
   net: BoxNet,
   { panel, part }: { readonly panel: string; readonly part?: string | undefined },
   boxOf: (net: BoxNet, panel: string, part?: string) => FlatBox | null,
-): (FlatBox & { readonly part: string }) | null {
+): (FlatBox & { readonly panel: string; readonly part: string }) | null {
   const box = boxOf(net, panel, part);
   const piece = pieceWith(net, panel, part);
   if (!box || !piece) return null;
-  return { ...box, part: piece.id, left: ticks(piece.blank.across - box.left - box.across) };
+  return {
+    ...box,
+    panel: savedName(net, piece.id, panel),
+    part: piece.id,
+    left: ticks(piece.blank.across - box.left - box.across),
+  };
 }
 
 /** How far a tag stands over the right and the upper edge of its panel; nothing each way where it lies within. */

@@ -1,5 +1,6 @@
 import { panelWays } from '../fold/panel-way';
 import { asItStands } from '../net/lay-net';
+import { savedName } from '../net/saved-panel';
 import type { BoxNet, Face, PieceNet } from '../net/types';
 import type { DressingPiece } from '../rows/dressing';
 import { pieceWith } from './panel-size';
@@ -39,7 +40,8 @@ export function printWayOn(net: BoxNet, { fit, placed }: DressingPiece): PrintWa
   const on = fit?.rule === 'on-panel' || fit?.rule === 'over-window' ? fit : placed;
   const piece = on && pieceWith(net, on.panel, on.part);
   if (!piece) return 'up';
-  const at = piece.faces.findIndex(({ panel }) => panel === on.panel);
+  const named = savedName(net, piece.id, on.panel);
+  const at = piece.faces.findIndex(({ panel }) => panel === named);
   return wayOf(panelWays(piece)[at]?.up ?? [0, 1]);
 }
 

@@ -18,6 +18,7 @@ export function layNet(style: BoxStyle, sizing: Sizing): BoxNet {
     values: values.lengths,
     options,
     inside: insideOf(style, values),
+    ...(style.sidesRenamed && { sidesRenamed: style.sidesRenamed }),
     ...(style.pocket && { pocket: true }),
     caliperUm: sizing.caliperUm,
     fits: fitsOf(style, values.lengths, options),

@@ -134,6 +134,8 @@ export interface BoxNet {
   /** The choices it was built with, defaults filled in. */
   readonly options: Chosen;
   readonly inside: { readonly width: Ticks; readonly depth: Ticks; readonly height: Ticks };
+  /** Pieces whose left and right a saved dressing calls the other way round. */
+  readonly sidesRenamed?: readonly string[];
   /** It is drawn flat and bulges over what is in it. */
   readonly pocket?: true;
   readonly caliperUm: number;

@@ -10,7 +10,16 @@ export type StyleWriting =
 
 /** Writes a style as a file that `readStyle` reads as the same style, add-ons and options with it. */
 export function writeStyle(style: BoxStyle): StyleWriting {
-  const { version: _, pieces: __, whole, quantities = {}, angles = {}, ...plain } = declarationOf(style);
+  // a file names its panels itself: nothing was saved under other names
+  const {
+    version: _,
+    pieces: __,
+    sidesRenamed: ____,
+    whole,
+    quantities = {},
+    angles = {},
+    ...plain
+  } = declarationOf(style);
   const onlyCode: string[] = [];
   const said = (of: Readonly<Record<string, Quantity>>) =>
     Object.fromEntries(

@@ -2,6 +2,7 @@ import type { Counted, Dressing, DressingPiece, Recipe, Supply, Tie } from '../.
 import { withCells } from '../../core/dress';
 import type { BoxNet } from '../../core/net';
 import { panelWords } from '../../core/net/panel-words';
+import { savedName } from '../../core/net/saved-panel';
 import { mmOfTicks } from '../../core/rows/lengths';
 import { inches, type LengthUnit, markBelow, millimetres, ticks } from '../../core/units';
 import type { NewDressing } from '../../ui/words/english/dressing';
@@ -19,7 +20,7 @@ function freshId(base: string, taken: readonly { readonly id: string }[]): strin
   }
 }
 
-/** A panel of one piece of the box. `key` names both, for a list of choices. */
+/** A panel of one piece of the box, `panel` as it is saved. `key` names both, for a list of choices. */
 export interface VisiblePanel {
   readonly key: string;
   readonly part: string;
@@ -30,16 +31,21 @@ export interface VisiblePanel {
 const HIDDEN = ['glueTab', 'bottomFlap', 'dustFlap', 'lockFlap', 'liner'];
 
 /** Panels that are seen on the closed box, piece by piece, the walls first; the piece is said where there are several. */
-export function visiblePanels({ pieces }: BoxNet, say: Say = String): readonly VisiblePanel[] {
+export function visiblePanels(net: BoxNet, say: Say = String): readonly VisiblePanel[] {
+  const { pieces } = net;
   return pieces.flatMap(({ id, label, faces }) => {
     const seen = faces.filter(({ role }) => !HIDDEN.includes(role));
     const walls = seen.filter(({ role }) => role === 'wall');
-    return [...new Set([...walls, ...seen].map(({ panel }) => panel))].map((panel) => ({
-      key: panelKey({ panel, part: id }),
-      part: id,
-      panel,
-      label: pieces.length > 1 ? `${say(label)}: ${say(panelWords(panel))}` : say(panelWords(panel)),
-    }));
+    return [...new Set([...walls, ...seen].map(({ panel }) => panel))].map((name) => {
+      const panel = savedName(net, id, name);
+      const words = say(panelWords(name));
+      return {
+        key: panelKey({ panel, part: id }),
+        part: id,
+        panel,
+        label: pieces.length > 1 ? `${say(label)}: ${words}` : words,
+      };
+    });
   });
 }
 
@@ -147,7 +153,9 @@ function newPiece(
   const front = panels.find(({ panel }) => panel === 'front') ?? panels[0];
   const panel = front?.panel ?? 'front';
   const windowed = net.pieces.flatMap(({ id, faces }) =>
-    faces.filter(({ holes }) => holes.length > 0).map((face) => ({ panel: face.panel, part: id })),
+    faces
+      .filter(({ holes }) => holes.length > 0)
+      .map((face) => ({ panel: savedName(net, id, face.panel), part: id })),
   )[0];
   const size = { widthMm: usual(unit, 16, 25), heightMm: usual(unit, 40, 65) };
   const plain = { id, kind, name, ...size, perBox: 1, grain: 'free', paperId: null } as const;

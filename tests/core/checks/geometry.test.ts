@@ -24,7 +24,7 @@ describe('a box that closes', () => {
 
 describe('a box whose panels do not add up', () => {
   it('has its tab 1/16 in off the front when the last side is drawn 1/16 too wide', () => {
-    const detuned = withPanel(openTop, 'box', 'left', { size: ['depth + 1/16 in', 'height'] });
+    const detuned = withPanel(openTop, 'box', 'right', { size: ['depth + 1/16 in', 'height'] });
     expect(first(detuned, 'tab-off-its-wall')).toMatchObject({
       where: 'tab',
       facts: { off: inches(0, 1, 16) },
@@ -79,7 +79,7 @@ describe('a box whose panels do not add up', () => {
 
 describe('panels in one place', () => {
   it('One piece can’t have both', () => {
-    const wide = withPanel(openTop, 'box', 'rightFlap', { size: ['depth + 1/8 in', 'flap'] });
+    const wide = withPanel(openTop, 'box', 'leftFlap', { size: ['depth + 1/8 in', 'flap'] });
     expect(first(wide, 'panels-overlap-flat')).toMatchObject({ facts: { deep: inches(0, 1, 8) } });
   });
 
@@ -123,7 +123,7 @@ describe('panels in one place', () => {
     const together = withPiece(openTop, 'box', ({ closing }) => ({
       closing: [
         ...closing.slice(0, 4),
-        { do: 'fold', panels: ['rightFlap', 'leftFlap', 'frontFlap', 'backFlap'] },
+        { do: 'fold', panels: ['leftFlap', 'rightFlap', 'frontFlap', 'backFlap'] },
       ],
     }));
     expect(checkClosingPath(boxOf(openTop))).toEqual([]);

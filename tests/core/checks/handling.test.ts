@@ -16,7 +16,7 @@ const piece = (sizes: Readonly<Record<string, string>>) => {
 describe('what hands and tools can do', () => {
   it('a side 3/16 in between two scores is too narrow to fold; 1/4 in is not (common practice, no source)', () => {
     expect(checkNarrowPanels(piece({ depth: '3/16 in' }))[0]).toMatchObject({
-      where: 'right',
+      where: 'left',
       facts: { wide: inches(0, 3, 16), least: inches(0, 1, 4) },
     });
     expect(checkNarrowPanels(piece({ depth: '1/4 in' }))).toEqual([]);

@@ -27,8 +27,8 @@ describe('the order of layers and the order of closing', () => {
   });
 
   it('a dust flap folded in after the lid would lie on top of it', () => {
-    const [first] = told(swapped(pieceOf(straightTuck), 'topRightDust', 'topLid'));
-    expect(first).toMatch(/top right dust should be inside the top lid/);
+    const [first] = told(swapped(pieceOf(straightTuck), 'topLeftDust', 'topLid'));
+    expect(first).toMatch(/top left dust should be inside the top lid/);
   });
 
   it('a tab folded over after the pocket it hangs on would lie outside the cover', () => {

@@ -29,7 +29,7 @@ describe('the path of a tuck', () => {
 
   it('meets the wall where the lid is 1/2 in wider than the box', () => {
     const wide = withPanel(straightTuck, 'box', 'topLid', { size: ['width + 1/2 in', 'lidDepth'] });
-    expect(hits(wide).join()).toMatch(/the right and the top lid hit each other/);
+    expect(hits(wide).join()).toMatch(/the left and the top lid hit each other/);
   });
 });
 
@@ -111,8 +111,8 @@ describe('the path of what bends', () => {
     for (const sizes of [{}, { width: '10 in', height: '14 in', rise: '2 in' }]) {
       expect(hits(pillowPack, sizes)).toEqual([]);
       expect(closingNotFollowed(boxOf(pillowPack, sizes))).toEqual([
-        ['backLeft', 'backRight'],
-        ['frontLeft', 'frontRight'],
+        ['backRight', 'backLeft'],
+        ['frontRight', 'frontLeft'],
       ]);
     }
   });
@@ -121,7 +121,7 @@ describe('the path of what bends', () => {
     const early = closedBy((acts) => [...acts.slice(0, 3), ...acts.slice(4), ...acts.slice(3, 4)]);
     expect(checkGeometry(early, boxOf(early))).toEqual([]);
     expect(hits(early).join()).toMatch(
-      /When the front, back, and tab fold, the front and the back left hit each other/,
+      /When the front, back, and tab fold, the front and the back right hit each other/,
     );
   });
 

@@ -13,13 +13,13 @@ export const drawn = (text: string, edits: readonly Edit[]): string =>
 /** An open-top box on one wall: three more in a row, the tab that closes it, four bottom flaps. */
 export const OPEN_TOP: readonly Edit[] = [
   addPanel('box', 'front', 'right', 'wall'),
-  addPanel('box', 'right', 'right', 'wall'),
+  addPanel('box', 'left', 'right', 'wall'),
   addPanel('box', 'back', 'right', 'wall'),
-  addPanel('box', 'left', 'right', 'glueTab'),
+  addPanel('box', 'right', 'right', 'glueTab'),
   addPanel('box', 'front', 'down', 'bottomFlap'),
-  addPanel('box', 'right', 'down', 'bottomFlap'),
-  addPanel('box', 'back', 'down', 'bottomFlap'),
   addPanel('box', 'left', 'down', 'bottomFlap'),
+  addPanel('box', 'back', 'down', 'bottomFlap'),
+  addPanel('box', 'right', 'down', 'bottomFlap'),
 ];
 
 /** A tray on a floor: four walls, four corner tabs. */

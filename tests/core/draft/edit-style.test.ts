@@ -73,9 +73,9 @@ describe('a panel', () => {
     const row = panelsOf(drawn(emptyBase('wall', 'Mine'), OPEN_TOP.slice(0, 3)));
     expect(Object.entries(row).map(([name, panel]) => [name, 'size' in panel && panel.size[0]])).toEqual([
       ['front', 'width'],
-      ['right', 'depth'],
-      ['back', 'width'],
       ['left', 'depth'],
+      ['back', 'width'],
+      ['right', 'depth'],
     ]);
   });
 
@@ -138,7 +138,7 @@ test('what is usual at an edge leads through an open-top box and a tray with a l
   const wall = emptyBase('wall', 'Mine');
   expect(usual(wall, 'front', 'right')).toBe('wall');
   const row = drawn(wall, OPEN_TOP.slice(0, 3));
-  expect([usual(row, 'left', 'right'), usual(row, 'left', 'down'), usual(row, 'left', 'up')]).toEqual([
+  expect([usual(row, 'right', 'right'), usual(row, 'right', 'down'), usual(row, 'right', 'up')]).toEqual([
     'glueTab',
     'bottomFlap',
     'lid',
@@ -353,7 +353,7 @@ describe('drawing starts', () => {
     const text = writing.ok ? writing.text : '';
     expect(isEditable(open(text).draft)).toBe(false);
     const mine = drawn(text, [keepOneWay({ order: 'side', tab: 'left' })]);
-    expect(Object.keys(panelsOf(mine)).slice(0, 2)).toEqual(['left', 'front']);
+    expect(Object.keys(panelsOf(mine)).slice(0, 2)).toEqual(['right', 'front']);
   });
 });
 

@@ -38,8 +38,8 @@ describe('the trade box, folded', () => {
     expect(insideOf(faces[at(box, 'front')]?.pose ?? ([] as never))).toEqual([0, 0, 1]);
   });
 
-  it('stands the right side up at 3 1/2, the back 1 1/2 above the front, the tab back on the front', () => {
-    expect(corners(faces[at(box, 'right')]?.ring ?? [])).toEqual([
+  it('stands the left side up at 3 1/2, the back 1 1/2 above the front, the tab back on the front', () => {
+    expect(corners(faces[at(box, 'left')]?.ring ?? [])).toEqual([
       '3.5 1.5 0',
       '3.5 1.5 1.5',
       '3.5 4.5 0',
@@ -60,7 +60,7 @@ describe('the trade box, folded', () => {
   });
 
   it('turns all four bottom flaps into the plane of the bottom score', () => {
-    for (const flap of ['frontFlap', 'rightFlap', 'backFlap', 'leftFlap'])
+    for (const flap of ['frontFlap', 'leftFlap', 'backFlap', 'rightFlap'])
       for (const [, y] of faces[at(box, flap)]?.ring ?? []) expect(y).toBeCloseTo(1.5 * IN, 9);
   });
 
@@ -80,11 +80,11 @@ describe('the trade box, folded', () => {
     const states = closingStates(box);
     const opening = box.closing.findIndex((act) => act.do === 'fold' && act.panels.includes('back'));
     for (const part of [0, 0.2, 0.5, 0.9, 1]) {
-      const [left, front] = ['left', 'front'].map(
+      const [last, front] = ['right', 'front'].map(
         (name) => foldPiece(box, anglesDuring(states, opening, part))[at(box, name)]?.ring ?? [],
       );
       const gap = Math.min(
-        ...(left ?? []).map((p) => Math.hypot(...p.map((value, axis) => value - (front?.[0]?.[axis] ?? 0)))),
+        ...(last ?? []).map((p) => Math.hypot(...p.map((value, axis) => value - (front?.[0]?.[axis] ?? 0)))),
       );
       expect(gap).toBeLessThan(1e-9);
     }

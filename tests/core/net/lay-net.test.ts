@@ -22,15 +22,15 @@ describe('the trade box, flat', () => {
     expect([piece.blank.across, piece.blank.up].map(toInches)).toEqual([11, 4.5]);
   });
 
-  it('has its panels front, right, back, left and tab from left to right', () => {
+  it('has its panels front, left, back, right and tab from left to right, inside up', () => {
     const feet = piece.faces
       .slice(0, 5)
       .map(({ name, ring }) => [name, toInches(Math.min(...ring.map(({ x }) => x)))]);
     expect(feet).toEqual([
       ['front', 0],
-      ['right', 3.5],
+      ['left', 3.5],
       ['back', 5],
-      ['left', 8.5],
+      ['right', 8.5],
       ['tab', 10],
     ]);
   });

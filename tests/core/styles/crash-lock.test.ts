@@ -18,8 +18,8 @@ describe('a crash-lock bottom as the box opens', () => {
     (corner, part) => {
       const faces = during(part);
       for (const [glued, onto] of [
-        ['leftCorner', 'backFlap'],
-        ['rightCorner', 'frontFlap'],
+        ['rightCorner', 'backFlap'],
+        ['leftCorner', 'frontFlap'],
         ['tab', 'back'],
       ] as const) {
         const target = faces[face(onto)];
@@ -29,9 +29,9 @@ describe('a crash-lock bottom as the box opens', () => {
         expect(Math.max(...(off ?? [1])), `${glued} off ${onto}, mm`).toBeLessThan(0.01);
       }
       // the hook's start and the corner's are one point of the box
-      const [hook, flap] = [faces[face('backFlap')], faces[face('leftFlap')]];
+      const [hook, flap] = [faces[face('backFlap')], faces[face('rightFlap')]];
       expect(distance(hook?.ring[0] ?? [0, 0, 0], flap?.ring[1] ?? [9, 9, 9])).toBeLessThan(0.01);
-      const [front, right] = [faces[face('back')], faces[face('left')]];
+      const [front, right] = [faces[face('back')], faces[face('right')]];
       if (front === undefined || right === undefined) throw new Error('no walls');
       const cosine = insideOf(front.pose).reduce(
         (sum, value, axis) => sum + value * (insideOf(right.pose)[axis] ?? 0),
@@ -45,7 +45,7 @@ describe('a crash-lock bottom as the box opens', () => {
     const even = foldPiece(box, anglesDuring(states, opening, 0.5));
     const target = even[face('backFlap')];
     if (target === undefined) throw new Error('no flap');
-    const off = (even[face('leftCorner')]?.ring ?? []).map((point) =>
+    const off = (even[face('rightCorner')]?.ring ?? []).map((point) =>
       Math.abs(seenFrom(target.pose, point)[2]),
     );
     expect(Math.max(...off)).toBeGreaterThan(1);

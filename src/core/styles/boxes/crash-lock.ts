@@ -53,8 +53,8 @@ const sideFlap = (wall: 'left' | 'right', across: Len): Readonly<Record<string, 
 /** How far the tab's foot is kept clear of the front flap, which swings past it as the box opens. source: our choice, tried by the closing-path check */
 const TAB_CLEAR = '2 tabClear';
 
-const FLAPS = ['backFlap', 'frontFlap', 'leftFlap', 'rightFlap'] as const;
-const CORNERS = ['leftCorner', 'rightCorner'] as const;
+const FLAPS = ['backFlap', 'frontFlap', 'rightFlap', 'leftFlap'] as const;
+const CORNERS = ['rightCorner', 'leftCorner'] as const;
 /** Stops on the way from flat to open. source: our choice, one a frame of the closing-path check */
 const STOPS = 6;
 
@@ -68,9 +68,9 @@ function opening(corner: number): Readonly<Record<string, number>> {
   const flap = 90 + toDegrees(Math.asin(Math.min(1, Math.sin(rise) / Math.SQRT1_2)));
   const mitre = 2 * toDegrees(Math.acos(Math.min(1, Math.tan(rise)))) - 180;
   return {
-    left: 180 - corner,
-    front: corner,
     right: 180 - corner,
+    front: corner,
+    left: 180 - corner,
     tab: corner,
     ...Object.fromEntries(FLAPS.map((name) => [name, flap])),
     ...Object.fromEntries(CORNERS.map((name) => [name, mitre])),
@@ -92,17 +92,17 @@ const closing: readonly ClosingStep[] = [
   },
   {
     do: 'fold',
-    panels: ['right'],
+    panels: ['left'],
     to: 180,
     tip: 'No glue past the slanted fold, or the box won’t open.',
   },
-  { do: 'glue', panel: 'rightCorner', onto: 'frontFlap' },
-  { do: 'fold', panels: ['left'], to: 180 },
-  { do: 'glue', panel: 'leftCorner', onto: 'backFlap' },
+  { do: 'glue', panel: 'leftCorner', onto: 'frontFlap' },
+  { do: 'fold', panels: ['right'], to: 180 },
+  { do: 'glue', panel: 'rightCorner', onto: 'backFlap' },
   { do: 'glue', panel: 'tab', onto: 'back', tip: 'The box lies flat now: let the glue set under a book.' },
   {
     do: 'fold',
-    panels: ['left', 'front', 'right', 'tab', ...FLAPS, ...CORNERS],
+    panels: ['right', 'front', 'left', 'tab', ...FLAPS, ...CORNERS],
     through: Array.from({ length: STOPS - 1 }, (_, at) => opening((90 * (at + 1)) / STOPS)),
     tip: 'Push the two folded edges toward each other. The bottom drops into place, and the hooks hold it.',
   },
@@ -143,6 +143,7 @@ export const crashLock = defineStyle({
   quantities: { ...TUBE_QUANTITIES, ...TOP_QUANTITIES },
   addOns: { window: inPanels('box', 'front', 'back') },
   options: TOP_OPTION,
+  sidesRenamed: ['box'],
   pieces: (chosen) => {
     const top = topOf(chosen);
     const tube = gluedTube({ order: 'back', tab: 'right' }, TAB_CLEAR, top.clear);
@@ -153,20 +154,20 @@ export const crashLock = defineStyle({
         panels: {
           ...tube.panels,
           backFlap: hook('back.down', across.back),
-          ...sideFlap('left', across.left),
-          frontFlap: hook('front.down', across.front),
           ...sideFlap('right', across.right),
+          frontFlap: hook('front.down', across.front),
+          ...sideFlap('left', across.left),
           ...top.panels(tube),
         },
         joints: [
           tube.joint,
-          { panel: 'leftCorner', onto: 'backFlap', lap: 'outside', carries: true, glueOnly: true },
-          { panel: 'rightCorner', onto: 'frontFlap', lap: 'outside', carries: true, glueOnly: true },
+          { panel: 'rightCorner', onto: 'backFlap', lap: 'outside', carries: true, glueOnly: true },
+          { panel: 'leftCorner', onto: 'frontFlap', lap: 'outside', carries: true, glueOnly: true },
         ],
         seams: [tube.seam],
-        overlaps: [['backFlap', 'frontFlap', 'leftFlap', 'rightFlap'], ...top.overlaps],
+        overlaps: [['backFlap', 'frontFlap', 'rightFlap', 'leftFlap'], ...top.overlaps],
         closing: [...closing, ...top.closing],
-        shell: ['back', 'left', 'front', 'right'],
+        shell: ['back', 'right', 'front', 'left'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
         roomFormula: 'width * depth * height',
       },

@@ -38,19 +38,19 @@ const FINS: Readonly<Record<string, PanelSpec>> = {
   frontFin: fin('handle', 'width', 'frontRoof.up', 'backToUpright'),
   backFin: fin('handle', 'width', 'backRoof.up', 'backToUpright'),
   tabFin: fin('glueTab', 'tab', 'roofTab.up', 'backToUpright'),
-  rightFrontFin: fin('gusset', 'farHalf', 'rightFrontFold.e2', 'eave'),
-  rightBackFin: fin('gusset', 'nearHalf', 'rightBackFold.e1', 'eave'),
-  leftBackFin: fin('gusset', 'farHalf', 'leftBackFold.e2', 'eave'),
-  leftFrontFin: fin('gusset', 'nearHalf', 'leftFrontFold.e1', 'eave'),
+  leftFrontFin: fin('gusset', 'farHalf', 'leftFrontFold.e2', 'eave'),
+  leftBackFin: fin('gusset', 'nearHalf', 'leftBackFold.e1', 'eave'),
+  rightBackFin: fin('gusset', 'farHalf', 'rightBackFold.e2', 'eave'),
+  rightFrontFin: fin('gusset', 'nearHalf', 'rightFrontFold.e1', 'eave'),
 };
 
 const FIN_CREASES: readonly CreaseSpec[] = [
-  { between: ['frontFin.right', 'rightFrontFin.left'], fold: 180 },
-  { between: ['rightFrontFin.right', 'rightBackFin.left'], fold: -180 },
-  { between: ['rightBackFin.right', 'backFin.left'], fold: 180 },
-  { between: ['backFin.right', 'leftBackFin.left'], fold: 180 },
-  { between: ['leftBackFin.right', 'leftFrontFin.left'], fold: -180 },
-  { between: ['leftFrontFin.right', 'tabFin.left'], fold: 180 },
+  { between: ['frontFin.right', 'leftFrontFin.left'], fold: 180 },
+  { between: ['leftFrontFin.right', 'leftBackFin.left'], fold: -180 },
+  { between: ['leftBackFin.right', 'backFin.left'], fold: 180 },
+  { between: ['backFin.right', 'rightBackFin.left'], fold: 180 },
+  { between: ['rightBackFin.right', 'rightFrontFin.left'], fold: -180 },
+  { between: ['rightFrontFin.right', 'tabFin.left'], fold: 180 },
 ];
 
 /** A gable with a fin along the ridge, all from one uncut strip. Gusset rule derived; construction: common practice, no source. */
@@ -85,6 +85,7 @@ export const finTop = defineStyle({
   quantities: TAB_QUANTITIES,
   angles: GABLE_ANGLES,
   addOns: { window: inPanels('box', 'front', 'back') },
+  sidesRenamed: ['box'],
   pieces: () => {
     const tube = gluedTube({ order: 'front', tab: 'right' }, 'tabClear', '0', 'foot');
     return {
@@ -106,8 +107,8 @@ export const finTop = defineStyle({
         ],
         overlaps: [
           BOTTOM_OVERLAP,
-          ['leftFrontFold', 'roofTab', 'frontRoof'],
-          ['rightFrontFin', 'rightBackFin', 'leftBackFin', 'leftFrontFin', 'tabFin', 'backFin', 'frontFin'],
+          ['rightFrontFold', 'roofTab', 'frontRoof'],
+          ['leftFrontFin', 'leftBackFin', 'rightBackFin', 'rightFrontFin', 'tabFin', 'backFin', 'frontFin'],
         ],
         closing: [
           ...gluedWith(
@@ -123,7 +124,7 @@ export const finTop = defineStyle({
             tip: 'Push both sides in while the roofs come together, and peg the fin.',
           },
         ],
-        shell: ['front', 'right', 'back', 'left', ...GABLE_SHELL],
+        shell: ['front', 'left', 'back', 'right', ...GABLE_SHELL],
         roomMm3: gableRoom,
         roomFormula: GABLE_ROOM,
       },

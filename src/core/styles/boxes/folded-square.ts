@@ -1,6 +1,7 @@
 import { toDegrees, toRadians } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { Angle, ClosingStep, CreaseSpec, Len, PanelSpec, PieceSpec } from '../language/types';
+import { wornUpsideDown } from '../shapes/sides';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 /** Steps on a grid whose unit is a wall's height, turned by 45 degrees on the paper. */
@@ -258,9 +259,10 @@ export const foldedSquare = defineStyle({
       formula: '2 * sqrt(2) * (lidEighth - eighth)',
     },
   },
+  sidesRenamed: ['lid'],
   pieces: {
     box: foldedFrom('Box', 'eighth'),
-    lid: { ...foldedFrom('Lid', 'lidEighth'), lid: true },
+    lid: wornUpsideDown(foldedFrom('Lid', 'lidEighth')),
   },
   constraints: [
     {

@@ -50,6 +50,7 @@ export const gableTop = defineStyle({
     window: inPanels('box', 'front', 'back'),
     slot: [{ id: 'handle', label: 'In the handle strip', piece: 'box', at: ['frontHandle', 'backHandle'] }],
   },
+  sidesRenamed: ['box'],
   pieces: () => {
     const tube = gluedTube({ order: 'front', tab: 'right' }, 'tabClear', '0', 'foot');
     return {
@@ -75,7 +76,7 @@ export const gableTop = defineStyle({
           { panel: 'backHandle', onto: 'frontHandle', lap: 'inside' },
         ],
         seams: [tube.seam, ['roofTab.left', 'frontRoof.left'], ['frontRoof.up', 'backRoof.up']],
-        overlaps: [BOTTOM_OVERLAP, ['leftFrontFold', 'roofTab', 'frontRoof']],
+        overlaps: [BOTTOM_OVERLAP, ['rightFrontFold', 'roofTab', 'frontRoof']],
         closing: [
           ...gluedWith(tube.closing, { panel: 'roofTab', onto: 'frontRoof' }),
           ...BOTTOM_CLOSING,
@@ -87,7 +88,7 @@ export const gableTop = defineStyle({
           },
           { do: 'glue', panel: 'backHandle', onto: 'frontHandle' },
         ],
-        shell: ['front', 'right', 'back', 'left', ...GABLE_SHELL],
+        shell: ['front', 'left', 'back', 'right', ...GABLE_SHELL],
         roomMm3: gableRoom,
         roomFormula: GABLE_ROOM,
       },

@@ -16,7 +16,7 @@ import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 const hole = (along: Len, out: Len) => ({ hole: 'round', across: 'punch', at: [along, out] }) as const;
 
 /** A side in three: a triangle that stands on the bottom score, and two halves that fold in between front and back. */
-const side = (name: 'right' | 'left', on: `${'front' | 'back'}.right`): Record<string, PanelSpec> => ({
+const side = (name: 'left' | 'right', on: `${'front' | 'back'}.right`): Record<string, PanelSpec> => ({
   [`${name}Near`]: {
     role: 'wall',
     outline: [
@@ -46,8 +46,8 @@ const side = (name: 'right' | 'left', on: `${'front' | 'back'}.right`): Record<s
 });
 
 const CREASES: readonly CreaseSpec[] = [
-  { between: ['rightFoot.e2', 'rightFar.e1'], fold: 0 },
   { between: ['leftFoot.e2', 'leftFar.e1'], fold: 0 },
+  { between: ['rightFoot.e2', 'rightFar.e1'], fold: 0 },
 ];
 
 /** A bag that stands, its sides creased to fold in. Construction: common practice, no source. */
@@ -92,6 +92,7 @@ export const giftBag = defineStyle({
   },
   quantities: TAB_QUANTITIES,
   addOns: { window: inPanels('bag', 'front', 'back') },
+  sidesRenamed: ['bag'],
   pieces: {
     bag: {
       label: 'Bag',
@@ -101,19 +102,19 @@ export const giftBag = defineStyle({
           size: ['width', 'height'],
           holes: [hole('firstHole', 'height - holeBelow'), hole('lastHole', 'height - holeBelow')],
         },
-        ...side('right', 'front.right'),
+        ...side('left', 'front.right'),
         back: {
           role: 'wall',
           size: ['width', 'height'],
-          on: 'rightFar.e2',
+          on: 'leftFar.e2',
           fold: 90,
           holes: [hole('height - holeBelow', 'firstHole'), hole('height - holeBelow', 'lastHole')],
         },
-        ...side('left', 'back.right'),
+        ...side('right', 'back.right'),
         tab: {
           role: 'glueTab',
           size: ['tab', 'height - tabClear'],
-          on: 'leftFar.e2',
+          on: 'rightFar.e2',
           at: 'tabClear',
           taper: ['tabBevel', '0'],
           fold: 90,
@@ -123,20 +124,20 @@ export const giftBag = defineStyle({
       },
       creases: CREASES,
       joints: [{ panel: 'tab', onto: 'front', lap: 'inside' }, ...BOTTOM_JOINTS],
-      seams: [['leftFar.e2', 'front.left']],
+      seams: [['rightFar.e2', 'front.left']],
       overlaps: [BOTTOM_OVERLAP],
       closing: [
-        { do: 'fold', panels: ['rightNear'], to: 180 },
         { do: 'fold', panels: ['leftNear'], to: 180 },
+        { do: 'fold', panels: ['rightNear'], to: 180 },
         { do: 'glue', panel: 'tab', onto: 'front' },
         {
           do: 'fold',
-          panels: ['rightNear', 'back', 'leftNear', 'tab'],
+          panels: ['leftNear', 'back', 'rightNear', 'tab'],
           tip: 'First crease both sides inward along their middles, then open the bag again.',
         },
         ...BOTTOM_CLOSING,
       ],
-      shell: ['front', 'rightNear', 'rightFoot', 'rightFar', 'back', 'leftNear', 'leftFoot', 'leftFar'],
+      shell: ['front', 'leftNear', 'leftFoot', 'leftFar', 'back', 'rightNear', 'rightFoot', 'rightFar'],
       roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
       roomFormula: 'width * depth * height',
     },

@@ -20,7 +20,7 @@ const BESIDE_ROOF_MM = 1.5875;
 
 /** A side that runs up into a gable, with a tab under the back roof. */
 const gable = (
-  name: 'right' | 'left',
+  name: 'left' | 'right',
   on: `${'front' | 'back'}.right`,
 ): Readonly<Record<string, PanelSpec>> => ({
   [name]: {
@@ -33,11 +33,11 @@ const gable = (
     on,
     fold: 90,
   },
-  // the strip goes round: the back roof is beyond the right gable, before the left one
+  // the strip goes round: the back roof is beyond the left gable, before the right one
   [`${name}RoofTab`]: {
     role: 'glueTab',
     outline:
-      name === 'right'
+      name === 'left'
         ? [
             ['eaveDraw', 'roofTab'],
             ['slant - ridgeDraw', 'roofTab'],
@@ -46,35 +46,35 @@ const gable = (
             ['ridgeDraw', 'roofTab'],
             ['slant - eaveDraw', 'roofTab'],
           ],
-    on: name === 'right' ? 'right.e3' : 'left.e4',
+    on: name === 'left' ? 'left.e3' : 'right.e4',
     fold: 90,
   },
 });
 
 const ROOF_JOINTS = [
-  { panel: 'rightRoofTab', onto: 'backRoof' },
   { panel: 'leftRoofTab', onto: 'backRoof' },
+  { panel: 'rightRoofTab', onto: 'backRoof' },
 ] as const;
 
 const PIECE: PieceSpec = {
   label: 'House',
   panels: {
     front: { role: 'wall', size: ['width', 'height'] },
-    ...gable('right', 'front.right'),
-    back: { role: 'wall', size: ['width', 'height'], on: 'right.e2', fold: 90 },
-    ...gable('left', 'back.right'),
+    ...gable('left', 'front.right'),
+    back: { role: 'wall', size: ['width', 'height'], on: 'left.e2', fold: 90 },
+    ...gable('right', 'back.right'),
     tab: {
       role: 'glueTab',
       size: ['tab', 'height - 2 tabClear'],
-      on: 'left.e2',
+      on: 'right.e2',
       at: 'tabClear',
       taper: 'tabBevel',
       fold: 90,
     },
     frontFlap: { role: 'bottomFlap', size: ['width', 'flap'], on: 'front.down', fold: 90 },
-    rightFlap: { role: 'bottomFlap', size: ['depth', 'flap'], on: 'right.e1', fold: 90 },
-    backFlap: { role: 'bottomFlap', size: ['width', 'flap'], on: 'back.down', fold: 90 },
     leftFlap: { role: 'bottomFlap', size: ['depth', 'flap'], on: 'left.e1', fold: 90 },
+    backFlap: { role: 'bottomFlap', size: ['width', 'flap'], on: 'back.down', fold: 90 },
+    rightFlap: { role: 'bottomFlap', size: ['depth', 'flap'], on: 'right.e1', fold: 90 },
     backRoof: { role: 'roof', size: ['width', 'slant'], on: 'back.up', fold: 'eave' },
     frontRoof: { role: 'roof', size: ['width', 'slant'], on: 'front.up', fold: 'eave' },
     // between the gable tabs, under the other roof
@@ -93,26 +93,26 @@ const PIECE: PieceSpec = {
     ...ROOF_JOINTS.map((joint) => ({ ...joint, lap: 'inside' }) as const),
   ],
   seams: [
-    ['left.e2', 'front.left'],
+    ['right.e2', 'front.left'],
     ['frontRoof.up', 'backRoof.up'],
-    ['right.e3', 'backRoof.left'],
-    ['right.e4', 'frontRoof.right'],
-    ['left.e3', 'frontRoof.left'],
-    ['left.e4', 'backRoof.right'],
+    ['left.e3', 'backRoof.left'],
+    ['left.e4', 'frontRoof.right'],
+    ['right.e3', 'frontRoof.left'],
+    ['right.e4', 'backRoof.right'],
   ],
   overlaps: [BOTTOM_OVERLAP, ['ridgeFlap', 'backRoof']],
   closing: [
-    { do: 'fold', panels: ['right'], to: 180 },
     { do: 'fold', panels: ['left'], to: 180 },
+    { do: 'fold', panels: ['right'], to: 180 },
     { do: 'glue', panel: 'tab', onto: 'front' },
-    { do: 'fold', panels: ['right', 'back', 'left', 'tab'] },
+    { do: 'fold', panels: ['left', 'back', 'right', 'tab'] },
     ...BOTTOM_CLOSING,
-    { do: 'fold', panels: ['rightRoofTab', 'leftRoofTab'] },
+    { do: 'fold', panels: ['leftRoofTab', 'rightRoofTab'] },
     { do: 'fold', panels: ['backRoof'] },
     ...ROOF_JOINTS.map((joint) => ({ do: 'glue', ...joint }) as const),
     { do: 'tuck', panels: ['frontRoof', 'ridgeFlap'], bends: true },
   ],
-  shell: ['front', 'right', 'back', 'left', 'frontRoof', 'backRoof'],
+  shell: ['front', 'left', 'back', 'right', 'frontRoof', 'backRoof'],
   roomMm3: ({ width = 0, depth = 0, height = 0, apex = 0 }) => width * depth * (height + apex / 2),
   roomFormula: 'width * depth * (height + apex / 2)',
 };
@@ -200,6 +200,7 @@ export const house = defineStyle({
     },
   },
   addOns: { window: inPanels('house', 'front', 'back') },
+  sidesRenamed: ['house'],
   pieces: { house: PIECE },
   constraints: [
     ...BOTTOM_LIMITS,

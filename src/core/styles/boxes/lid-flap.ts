@@ -11,6 +11,7 @@ import {
   bottomFlaps,
 } from '../shapes/glued-bottom';
 import { gluedTube, LIDDED_OPTIONS, TUBE_LIMITS, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { underSavedIds } from '../shapes/sides';
 import {
   HUNG_LIMITS,
   TUCK_ALLOWANCES,
@@ -40,11 +41,12 @@ export const lidFlap = defineStyle({
   quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
   options: { ...LIDDED_OPTIONS, ...TUCK_OPTIONS },
   addOns: {
-    window: [...inPanels('box', 'front', 'back', 'left', 'right'), ...inLids('box', 'topLid')],
+    window: [...underSavedIds(inPanels('box', 'front', 'back', 'right', 'left')), ...inLids('box', 'topLid')],
     notch: inEdges('box', 'front.up'),
     hangTab: inEdges('box', 'front.up'),
     dustFlaps: true,
   },
+  sidesRenamed: ['box'],
   pieces: (chosen) => {
     const tube = gluedTube(chosen, 'tabClear', 'tabClear');
     return {
@@ -55,7 +57,7 @@ export const lidFlap = defineStyle({
         seams: [tube.seam],
         overlaps: [BOTTOM_OVERLAP, tuckOverlap('top')],
         closing: [...tube.closing, ...BOTTOM_CLOSING, ...tuckClosing('top')],
-        shell: ['front', 'right', 'back', 'left'],
+        shell: ['front', 'left', 'back', 'right'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
         roomFormula: 'width * depth * height',
       },

@@ -11,6 +11,7 @@ import {
   bottomFlaps,
 } from '../shapes/glued-bottom';
 import { gluedTube, TUBE_LIMITS, TUBE_OPTIONS, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
+import { underSavedIds } from '../shapes/sides';
 
 /** FEFCO family 02 (slotted, one piece) made with a glued four-flap bottom; construction: common practice, no source. */
 export const openTop = defineStyle({
@@ -26,11 +27,12 @@ export const openTop = defineStyle({
   quantities: TUBE_QUANTITIES,
   options: TUBE_OPTIONS,
   addOns: {
-    window: inPanels('box', 'front', 'back', 'left', 'right'),
-    notch: inEdges('box', 'front.up', 'back.up', 'left.up', 'right.up'),
-    slot: [{ id: 'sides', label: 'Through both sides', piece: 'box', at: ['left', 'right'] }],
+    window: underSavedIds(inPanels('box', 'front', 'back', 'right', 'left')),
+    notch: underSavedIds(inEdges('box', 'front.up', 'back.up', 'right.up', 'left.up')),
+    slot: [{ id: 'sides', label: 'Through both sides', piece: 'box', at: ['right', 'left'] }],
     hangTab: inEdges('box', 'back.up', 'front.up'),
   },
+  sidesRenamed: ['box'],
   pieces: (chosen) => {
     const tube = gluedTube(chosen, 'tabClear', '0');
     return {
@@ -41,7 +43,7 @@ export const openTop = defineStyle({
         seams: [tube.seam],
         overlaps: [BOTTOM_OVERLAP],
         closing: [...tube.closing, ...BOTTOM_CLOSING],
-        shell: ['front', 'right', 'back', 'left'],
+        shell: ['front', 'left', 'back', 'right'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
         roomFormula: 'width * depth * height',
       },

@@ -1,5 +1,6 @@
 import { defineStyle } from '../language/define';
 import type { PieceSpec } from '../language/types';
+import { wornUpsideDown } from '../shapes/sides';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 import { trayPiece } from '../shapes/tray-piece';
 
@@ -74,12 +75,12 @@ export const openingOut = defineStyle({
     ribbon: [{ id: 'lid', label: 'In the top of the lid', piece: 'lid', at: ['base'] }],
     window: [{ id: 'lid', label: 'In the lid', piece: 'lid', at: ['base'] }],
   },
+  sidesRenamed: ['lid'],
   pieces: {
     box: cross,
-    lid: {
-      ...trayPiece('Lid', { width: 'lidWidth', depth: 'lidDepth', height: 'lip', tab: 'lidTab' }),
-      lid: true,
-    },
+    lid: wornUpsideDown(
+      trayPiece('Lid', { width: 'lidWidth', depth: 'lidDepth', height: 'lip', tab: 'lidTab' }),
+    ),
   },
   constraints: [
     {

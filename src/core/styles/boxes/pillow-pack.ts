@@ -100,6 +100,7 @@ export const pillowPack = defineStyle({
       },
     },
   },
+  sidesRenamed: ['pack'],
   pieces: {
     pack: {
       label: 'Pack',
@@ -114,16 +115,16 @@ export const pillowPack = defineStyle({
           on: 'back.up',
           fold: 180,
         },
-        frontLeft: { role: 'endFlap', lens: 'rise', on: 'front.left' },
-        frontRight: { role: 'endFlap', lens: 'rise', on: 'front.right' },
-        backLeft: { role: 'endFlap', lens: 'rise', on: 'back.left' },
-        backRight: { role: 'endFlap', lens: 'rise', on: 'back.right' },
+        frontRight: { role: 'endFlap', lens: 'rise', on: 'front.left' },
+        frontLeft: { role: 'endFlap', lens: 'rise', on: 'front.right' },
+        backRight: { role: 'endFlap', lens: 'rise', on: 'back.left' },
+        backLeft: { role: 'endFlap', lens: 'rise', on: 'back.right' },
       },
       joints: [{ panel: 'tab', onto: 'front', lap: 'inside' }],
       seams: [['back.up', 'front.down']],
       overlaps: [
-        ['backLeft', 'frontLeft'],
         ['backRight', 'frontRight'],
+        ['backLeft', 'frontLeft'],
       ],
       closing: [
         { do: 'fold', panels: ['tab'], to: 180 },
@@ -135,11 +136,11 @@ export const pillowPack = defineStyle({
           bends: true,
           tip: 'Squeeze the two sides together so that both faces bulge.',
         },
-        { do: 'fold', panels: ['backLeft', 'backRight'], bends: true },
-        { do: 'fold', panels: ['frontLeft', 'frontRight'], bends: true },
+        { do: 'fold', panels: ['backRight', 'backLeft'], bends: true },
+        { do: 'fold', panels: ['frontRight', 'frontLeft'], bends: true },
       ],
       // a full lens reaches from one face to the other, so one flap an end bounds the room
-      shell: ['front', 'back', 'frontLeft', 'frontRight'],
+      shell: ['front', 'back', 'frontRight', 'frontLeft'],
       // source: arXiv 2509.02049; both walls stand `depth` off the middle, and the ends are set in by `depth` each
       roomFormula: acrossText(
         'half',

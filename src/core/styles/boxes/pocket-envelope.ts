@@ -3,11 +3,12 @@ import { defineStyle } from '../language/define';
 import type { PanelSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
-const sideTab = (side: 'left' | 'right'): PanelSpec => ({
+/** `edge`: of the front as it lies, inside up. */
+const sideTab = (edge: 'left' | 'right'): PanelSpec => ({
   role: 'glueTab',
   size: ['tab', 'height - mouth - 2 tabClear'],
-  on: `front.${side}`,
-  at: side === 'left' ? 'mouth + tabClear' : 'tabClear',
+  on: `front.${edge}`,
+  at: edge === 'left' ? 'mouth + tabClear' : 'tabClear',
   taper: 'tabSlope',
   fold: 180,
 });
@@ -52,13 +53,14 @@ export const pocketEnvelope = defineStyle({
     },
   },
   addOns: { window: inPanels('envelope', 'front'), notch: inEdges('envelope', 'back.down') },
+  sidesRenamed: ['envelope'],
   pieces: {
     envelope: {
       label: 'Envelope',
       panels: {
         front: { role: 'base', size: ['width', 'height'] },
-        leftTab: sideTab('left'),
-        rightTab: sideTab('right'),
+        rightTab: sideTab('left'),
+        leftTab: sideTab('right'),
         back: {
           role: 'cover',
           size: ['width', 'height - mouth'],
@@ -75,15 +77,15 @@ export const pocketEnvelope = defineStyle({
         },
       },
       joints: [
-        { panel: 'leftTab', onto: 'back', lap: 'inside' },
         { panel: 'rightTab', onto: 'back', lap: 'inside' },
+        { panel: 'leftTab', onto: 'back', lap: 'inside' },
       ],
-      overlaps: [['front', 'leftTab', 'rightTab', 'back', 'flap']],
+      overlaps: [['front', 'rightTab', 'leftTab', 'back', 'flap']],
       closing: [
-        { do: 'fold', panels: ['leftTab', 'rightTab'] },
+        { do: 'fold', panels: ['rightTab', 'leftTab'] },
         { do: 'fold', panels: ['back'] },
-        { do: 'glue', panel: 'leftTab', onto: 'back' },
         { do: 'glue', panel: 'rightTab', onto: 'back' },
+        { do: 'glue', panel: 'leftTab', onto: 'back' },
         { do: 'fold', panels: ['flap'], tip: 'Fill it, fold the flap down and close it with a seal.' },
       ],
       shell: [],

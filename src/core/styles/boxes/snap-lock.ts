@@ -31,17 +31,17 @@ const snapFlaps = ({ across }: Tube): Readonly<Record<string, PanelSpec>> => ({
     on: 'back.down',
     fold: 90,
   },
-  rightFlap: {
-    role: 'bottomFlap',
-    size: [across.right, 'sideFlap'],
-    on: 'right.down',
-    taper: ['sideFlap', '0'],
-    fold: 90,
-  },
   leftFlap: {
     role: 'bottomFlap',
     size: [across.left, 'sideFlap'],
     on: 'left.down',
+    taper: ['sideFlap', '0'],
+    fold: 90,
+  },
+  rightFlap: {
+    role: 'bottomFlap',
+    size: [across.right, 'sideFlap'],
+    on: 'right.down',
     taper: ['0', 'sideFlap'],
     fold: 90,
   },
@@ -103,6 +103,7 @@ export const snapLock = defineStyle({
   },
   addOns: { window: inPanels('box', 'front', 'back') },
   options: { ...LIDDED_OPTIONS, ...TOP_OPTION },
+  sidesRenamed: ['box'],
   pieces: (chosen) => {
     const top = topOf(chosen);
     const tube = gluedTube(chosen, 'tabClear', top.clear);
@@ -112,11 +113,11 @@ export const snapLock = defineStyle({
         panels: { ...tube.panels, ...snapFlaps(tube), ...top.panels(tube) },
         joints: [tube.joint],
         seams: [tube.seam],
-        overlaps: [['tongue', 'backFlap', 'rightFlap', 'leftFlap', 'frontFlap'], ...top.overlaps],
+        overlaps: [['tongue', 'backFlap', 'leftFlap', 'rightFlap', 'frontFlap'], ...top.overlaps],
         closing: [
           ...tube.closing,
           { do: 'fold', panels: ['backFlap'], tip: 'One: turn the box upside down.' },
-          { do: 'fold', panels: ['rightFlap', 'leftFlap'], tip: 'Two: both sides, onto the first flap.' },
+          { do: 'fold', panels: ['leftFlap', 'rightFlap'], tip: 'Two: both sides, onto the first flap.' },
           {
             do: 'tuck',
             panels: ['frontFlap'],
@@ -125,7 +126,7 @@ export const snapLock = defineStyle({
           },
           ...top.closing,
         ],
-        shell: ['front', 'right', 'back', 'left'],
+        shell: ['front', 'left', 'back', 'right'],
         roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
         roomFormula: 'width * depth * height',
       },
@@ -163,7 +164,7 @@ export const snapLock = defineStyle({
     {
       claim: 'covers',
       piece: 'box',
-      panels: ['frontFlap', 'backFlap', 'tongue', 'rightFlap', 'leftFlap'],
+      panels: ['frontFlap', 'backFlap', 'tongue', 'leftFlap', 'rightFlap'],
       area: ['width', 'depth'],
     },
   ],

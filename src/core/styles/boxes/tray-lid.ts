@@ -1,4 +1,5 @@
 import { defineStyle } from '../language/define';
+import { wornUpsideDown } from '../shapes/sides';
 import { type TrayNames, trayPiece } from '../shapes/tray-piece';
 
 const tray: TrayNames = { width: 'width', depth: 'depth', height: 'height', tab: 'trayTab' };
@@ -76,7 +77,7 @@ export const trayLid = defineStyle({
         id: 'lid-ends',
         label: 'In both ends of the lid',
         piece: 'lid',
-        at: ['left.left', 'right.right'],
+        at: ['right.left', 'left.right'],
         forNew: true,
       },
       { id: 'lid-front', label: 'In the front of the lid', piece: 'lid', at: ['front.down'] },
@@ -95,7 +96,8 @@ export const trayLid = defineStyle({
       formula: 'min(lip, lidDepth / 2) - relief',
     },
   },
-  pieces: { tray: trayPiece('Tray', tray), lid: { ...trayPiece('Lid', lid), lid: true } },
+  sidesRenamed: ['lid'],
+  pieces: { tray: trayPiece('Tray', tray), lid: wornUpsideDown(trayPiece('Lid', lid)) },
   constraints: [
     {
       code: 'lid-deeper-than-tray',

@@ -15,14 +15,14 @@ import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 const tube = gluedTube({ order: 'front', tab: 'right' }, 'tabClear', '0');
 const flaps = bottomFlaps(tube);
 const wall = (
-  name: 'front' | 'right' | 'back' | 'left',
-  on?: 'front.right' | 'right.right' | 'back.right',
+  name: 'front' | 'left' | 'back' | 'right',
+  on?: 'front.right' | 'left.right' | 'back.right',
 ): PanelSpec => ({
   role: 'wall',
   size: [tube.across[name], 'height'],
   ...(on === undefined ? {} : { on, fold: 90 }),
 });
-const tab = (on: 'right.right' | 'left.right'): PanelSpec => ({
+const tab = (on: 'left.right' | 'right.right'): PanelSpec => ({
   role: 'glueTab',
   size: ['tab', 'height - tabClear'],
   on,
@@ -61,25 +61,25 @@ const whole: PieceSpec = {
   label: 'Whole box',
   panels: {
     front: wall('front'),
-    right: wall('right', 'front.right'),
-    back: wall('back', 'right.right'),
-    left: wall('left', 'back.right'),
-    backTab: tab('left.right'),
-    frontTab: tab('right.right'),
+    left: wall('left', 'front.right'),
+    back: wall('back', 'left.right'),
+    right: wall('right', 'back.right'),
+    backTab: tab('right.right'),
+    frontTab: tab('left.right'),
     ...flaps,
   },
   joints: [...TABS, ...BOTTOM_JOINTS],
-  seams: [tube.seam, ['right.right', 'back.left']],
+  seams: [tube.seam, ['left.right', 'back.left']],
   overlaps: [BOTTOM_OVERLAP],
   closing: [
     { do: 'glue', panel: 'frontTab', onto: 'back' },
-    { do: 'fold', panels: ['left'], to: 180 },
     { do: 'fold', panels: ['right'], to: 180 },
+    { do: 'fold', panels: ['left'], to: 180 },
     { do: 'glue', panel: 'backTab', onto: 'front' },
-    { do: 'fold', panels: ['right', 'back', 'left', 'backTab', 'frontTab'] },
+    { do: 'fold', panels: ['left', 'back', 'right', 'backTab', 'frontTab'] },
     ...BOTTOM_CLOSING,
   ],
-  shell: ['front', 'right', 'back', 'left'],
+  shell: ['front', 'left', 'back', 'right'],
   roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
   roomFormula: 'width * depth * height',
 };
@@ -107,20 +107,21 @@ export const twoPartBox = defineStyle({
   inside: ['width - t', 'depth - t', 'height - 7/2 t'],
   lets: { ...BOTTOM_LETS, seamRelief: '0' },
   quantities: TAB_QUANTITIES,
+  sidesRenamed: ['frontHalf', 'backHalf'],
   pieces: {
     frontHalf: half(
       'Front half',
       {
         front: wall('front'),
-        right: wall('right', 'front.right'),
-        frontTab: tab('right.right'),
-        ...pick('frontFlap', 'rightFlap'),
+        left: wall('left', 'front.right'),
+        frontTab: tab('left.right'),
+        ...pick('frontFlap', 'leftFlap'),
       },
-      ['rightFlap', 'frontFlap'],
+      ['leftFlap', 'frontFlap'],
       [
         {
           do: 'fold',
-          panels: ['right', 'frontTab'],
+          panels: ['left', 'frontTab'],
           tip: 'Lay it flat again.',
         },
       ],
@@ -129,15 +130,15 @@ export const twoPartBox = defineStyle({
       'Back half',
       {
         back: wall('back'),
-        left: wall('left', 'back.right'),
-        backTab: tab('left.right'),
-        ...pick('backFlap', 'leftFlap'),
+        right: wall('right', 'back.right'),
+        backTab: tab('right.right'),
+        ...pick('backFlap', 'rightFlap'),
       },
-      ['leftFlap', 'backFlap'],
+      ['rightFlap', 'backFlap'],
       [
         {
           do: 'fold',
-          panels: ['left', 'backTab'],
+          panels: ['right', 'backTab'],
           tip: 'Lay it flat again.',
         },
       ],

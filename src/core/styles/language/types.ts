@@ -169,6 +169,11 @@ export interface BoxStyle {
   readonly addOns?: AddOns;
   readonly pieces: Pieces | ((chosen: Chosen) => Pieces);
   /**
+   * Pieces whose left and right were once called as seen from inside. Saved boxes call them so for ever: what is saved of a dressing names
+   * the panel on the other side. Only for pieces declared before; a style file never has it.
+   */
+  readonly sidesRenamed?: readonly string[];
+  /**
    * What pieces make that are glued to one another: laid as one net for the checks and pictures, never cut as one. Panels keep their names and
    * shapes from the pieces; what would lie doubled on the blank (a tab beside the panel it is glued to) comes after what it lies under.
    */

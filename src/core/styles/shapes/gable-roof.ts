@@ -38,19 +38,19 @@ export const GABLE_PANELS: Readonly<Record<string, PanelSpec>> = {
   frontRoof: { role: 'roof', size: ['width', 'roof'], on: 'front.up', fold: 'eave' },
   backRoof: { role: 'roof', size: ['width', 'roof'], on: 'back.up', fold: 'eave' },
   roofTab: { role: 'glueTab', size: ['tab', 'roof'], on: 'tab.up', fold: 'eave' },
-  rightGusset: { role: 'gusset', outline: [['nearHalf', 'roof']], on: 'right.up', fold: 'eave' },
   leftGusset: { role: 'gusset', outline: [['nearHalf', 'roof']], on: 'left.up', fold: 'eave' },
-  rightFrontFold: { role: 'gusset', outline: [['roof', 'farHalf']], on: 'frontRoof.right', fold: 180 },
-  rightBackFold: { role: 'gusset', outline: [['0', 'nearHalf']], on: 'backRoof.left', fold: 180 },
-  leftBackFold: { role: 'gusset', outline: [['roof', 'farHalf']], on: 'backRoof.right', fold: 180 },
-  leftFrontFold: { role: 'gusset', outline: [['0', 'nearHalf']], on: 'roofTab.left', fold: 180 },
+  rightGusset: { role: 'gusset', outline: [['nearHalf', 'roof']], on: 'right.up', fold: 'eave' },
+  leftFrontFold: { role: 'gusset', outline: [['roof', 'farHalf']], on: 'frontRoof.right', fold: 180 },
+  leftBackFold: { role: 'gusset', outline: [['0', 'nearHalf']], on: 'backRoof.left', fold: 180 },
+  rightBackFold: { role: 'gusset', outline: [['roof', 'farHalf']], on: 'backRoof.right', fold: 180 },
+  rightFrontFold: { role: 'gusset', outline: [['0', 'nearHalf']], on: 'roofTab.left', fold: 180 },
 };
 
 export const GABLE_CREASES: readonly CreaseSpec[] = [
-  { between: ['rightGusset.e2', 'rightFrontFold.e1'], fold: 'gussetFold' },
-  { between: ['rightGusset.e1', 'rightBackFold.e2'], fold: 'gussetFold' },
-  { between: ['leftGusset.e2', 'leftBackFold.e1'], fold: 'gussetFold' },
-  { between: ['leftGusset.e1', 'leftFrontFold.e2'], fold: 'gussetFold' },
+  { between: ['leftGusset.e2', 'leftFrontFold.e1'], fold: 'gussetFold' },
+  { between: ['leftGusset.e1', 'leftBackFold.e2'], fold: 'gussetFold' },
+  { between: ['rightGusset.e2', 'rightBackFold.e1'], fold: 'gussetFold' },
+  { between: ['rightGusset.e1', 'rightFrontFold.e2'], fold: 'gussetFold' },
 ];
 
 /** Faces under the ridge that bound the room with the walls; what folds shut counts once each way and bounds nothing. */

@@ -17,31 +17,31 @@ export const BOTTOM_LETS = { hole: 'depth - 2 flap', lap: '2 flap - depth' } as 
 /** Four flaps that lap and are glued: the side flaps innermost, then the front, the back outermost. */
 export const bottomFlaps = ({ across }: Tube): Readonly<Record<string, PanelSpec>> => ({
   frontFlap: { role: 'bottomFlap', size: [across.front, 'flap'], on: 'front.down', fold: 90 },
-  rightFlap: { role: 'bottomFlap', size: [across.right, 'flap'], on: 'right.down', fold: 90 },
-  backFlap: { role: 'bottomFlap', size: [across.back, 'flap'], on: 'back.down', fold: 90 },
   leftFlap: { role: 'bottomFlap', size: [across.left, 'flap'], on: 'left.down', fold: 90 },
+  backFlap: { role: 'bottomFlap', size: [across.back, 'flap'], on: 'back.down', fold: 90 },
+  rightFlap: { role: 'bottomFlap', size: [across.right, 'flap'], on: 'right.down', fold: 90 },
 });
 
 export const BOTTOM_JOINTS: readonly JointSpec[] = [
-  { panel: 'frontFlap', onto: 'rightFlap', lap: 'outside', carries: true },
   { panel: 'frontFlap', onto: 'leftFlap', lap: 'outside', carries: true },
+  { panel: 'frontFlap', onto: 'rightFlap', lap: 'outside', carries: true },
   { panel: 'backFlap', onto: 'frontFlap', lap: 'outside', carries: true, when: 'lap' },
-  { panel: 'backFlap', onto: 'rightFlap', lap: 'outside', carries: true, unless: 'lap' },
   { panel: 'backFlap', onto: 'leftFlap', lap: 'outside', carries: true, unless: 'lap' },
+  { panel: 'backFlap', onto: 'rightFlap', lap: 'outside', carries: true, unless: 'lap' },
 ];
 
-export const BOTTOM_OVERLAP = ['rightFlap', 'leftFlap', 'frontFlap', 'backFlap'] as const;
+export const BOTTOM_OVERLAP = ['leftFlap', 'rightFlap', 'frontFlap', 'backFlap'] as const;
 
 export const BOTTOM_CLOSING: readonly ClosingStep[] = [
-  { do: 'fold', panels: ['rightFlap'] },
   { do: 'fold', panels: ['leftFlap'] },
+  { do: 'fold', panels: ['rightFlap'] },
   { do: 'fold', panels: ['frontFlap'] },
-  { do: 'glue', panel: 'frontFlap', onto: 'rightFlap' },
   { do: 'glue', panel: 'frontFlap', onto: 'leftFlap' },
+  { do: 'glue', panel: 'frontFlap', onto: 'rightFlap' },
   { do: 'fold', panels: ['backFlap'] },
   { do: 'glue', panel: 'backFlap', onto: 'frontFlap' },
-  { do: 'glue', panel: 'backFlap', onto: 'rightFlap' },
   { do: 'glue', panel: 'backFlap', onto: 'leftFlap' },
+  { do: 'glue', panel: 'backFlap', onto: 'rightFlap' },
 ];
 
 export const BOTTOM_LIMITS: readonly ConstraintSpec[] = [

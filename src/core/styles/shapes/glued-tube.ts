@@ -11,9 +11,12 @@ import type {
 } from '../language/types';
 import { allowanceOf, sizeOf } from './size-symbols';
 
-/** The walls of a glued tube in the order they go round, seen from inside. */
-export type Wall = 'front' | 'right' | 'back' | 'left';
-const ROUND: readonly Wall[] = ['front', 'right', 'back', 'left'];
+/**
+ * The walls of a glued tube in the order they lie on the strip, inside up. Left and right are those of whoever looks at the front from
+ * outside, so the left wall lies to the right of the front.
+ */
+export type Wall = 'front' | 'left' | 'back' | 'right';
+const ROUND: readonly Wall[] = ['front', 'left', 'back', 'right'];
 
 /** The sizes every glued tube has; `width`, `depth`, `height` and `tab` are the names its panels use. */
 export const TUBE_SYMBOLS = {
@@ -109,7 +112,7 @@ const STARTS: Readonly<Record<string, number>> = { front: 0, back: 2, side: 3 };
 export function gluedTube(chosen: Chosen, foot: Len, head: Len, ends: 'both' | 'foot' = 'both'): Tube {
   const start = STARTS[chosen['order'] ?? 'front'] ?? 0;
   const walls = [0, 1, 2, 3].map((step) => ROUND[(start + step) % 4] ?? 'front');
-  const [first = 'front', second = 'right', third = 'back', last = 'left'] = walls;
+  const [first = 'front', second = 'left', third = 'back', last = 'right'] = walls;
   const width = (wall: Wall): Len => (wall === 'front' || wall === 'back' ? 'width' : 'depth');
   const tabLeft = chosen['tab'] === 'left';
   const [hung, onto] = tabLeft ? [first, last] : [last, first];

@@ -1,6 +1,7 @@
 import { inEdges, inLids, inPanels } from '../add-ons/places';
 import type { BoxStyle, Chosen, Pieces } from '../language/types';
 import { gluedTube, LIDDED_OPTIONS, TUBE_LIMITS, TUBE_QUANTITIES, TUBE_SYMBOLS } from './glued-tube';
+import { underSavedIds } from './sides';
 import {
   HUNG_LIMITS,
   TUCK_ALLOWANCES,
@@ -31,11 +32,15 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
     quantities: { ...TUBE_QUANTITIES, ...TUCK_QUANTITIES },
     options: { ...LIDDED_OPTIONS, ...TUCK_OPTIONS },
     addOns: {
-      window: [...inPanels('box', 'front', 'back', 'left', 'right'), ...inLids('box', 'topLid')],
+      window: [
+        ...underSavedIds(inPanels('box', 'front', 'back', 'right', 'left')),
+        ...inLids('box', 'topLid'),
+      ],
       notch: inEdges('box', 'front.up'),
       hangTab: inEdges('box', 'front.up'),
       dustFlaps: true,
     },
+    sidesRenamed: ['box'],
     pieces: (chosen: Chosen): Pieces => {
       const tube = gluedTube(chosen, 'tabClear', 'tabClear');
       return {
@@ -50,7 +55,7 @@ export const tuckEnd = (bottomLidOn: 'front' | 'back') =>
           seams: [tube.seam],
           overlaps: [tuckOverlap('bottom'), tuckOverlap('top')],
           closing: [...tube.closing, ...tuckClosing('bottom'), ...tuckClosing('top')],
-          shell: ['front', 'right', 'back', 'left'],
+          shell: ['front', 'left', 'back', 'right'],
           roomMm3: ({ width = 0, depth = 0, height = 0 }) => width * depth * height,
           roomFormula: 'width * depth * height',
         },

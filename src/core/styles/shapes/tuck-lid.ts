@@ -111,7 +111,7 @@ export function tuckLid(
 ): Readonly<Record<string, PanelSpec>> {
   const dust = (wall: Extract<Wall, 'left' | 'right'>): PanelSpec => {
     // the tuck passes beside the wall across from the lid; hinge frames start at the right when they look up, at the left when down
-    const tuckAtLeft = (wall === 'right') === (lidOn === 'back');
+    const tuckAtLeft = (wall === 'left') === (lidOn === 'back');
     const tuckAtStart = tuckAtLeft === (end === 'down');
     const across: Len = `${tube.across[wall]} - dustCut`;
     return {
@@ -124,8 +124,8 @@ export function tuckLid(
     };
   };
   return {
-    [`${name}RightDust`]: dust('right'),
     [`${name}LeftDust`]: dust('left'),
+    [`${name}RightDust`]: dust('right'),
     [`${name}Lid`]: {
       role: 'lid',
       size: ['lidWidth', 'lidDepth'],
@@ -139,15 +139,15 @@ export function tuckLid(
 
 /** Panels that lie on one another under a closed lid, innermost first. */
 export const tuckOverlap = (name: string): readonly string[] => [
-  `${name}RightDust`,
   `${name}LeftDust`,
+  `${name}RightDust`,
   `${name}Lid`,
 ];
 
 /** Dust flaps in, then lid and tuck together; the tuck bends as it slips in. */
 export const tuckClosing = (name: string) =>
   [
-    { do: 'fold', panels: [`${name}RightDust`, `${name}LeftDust`] },
+    { do: 'fold', panels: [`${name}LeftDust`, `${name}RightDust`] },
     { do: 'tuck', panels: [`${name}Lid`, `${name}Tuck`], bends: true },
   ] as const;
 

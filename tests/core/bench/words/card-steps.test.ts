@@ -38,11 +38,11 @@ describe('the trade’s own card (common practice, no source)', () => {
     const [steps = []] = cardOf('open-top');
     expect(said(steps).slice(5)).toEqual([
       'Fold every score right over, towards its scored side; rub down, open.',
-      'Fold the left wall over.',
+      'Fold the right wall over.',
       'Tape the outside of the tab, 2 15/16 in. Fold the front wall over onto it.',
       'Open and square it.',
-      'Fold the right flap in, then the left flap.',
-      'Tape the inside of the front flap, 4 strips of 1 1/2 in. Fold it in onto the right and left flaps.',
+      'Fold the left flap in, then the right flap.',
+      'Tape the inside of the front flap, 4 strips of 1 1/2 in. Fold it in onto the left and right flaps.',
       'Tape the inside of the back flap, 2 strips of 3 1/2 in. Fold it in onto the front flap.',
     ]);
     expect(tips(steps)).toEqual([

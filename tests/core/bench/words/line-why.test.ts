@@ -20,26 +20,26 @@ function linesOf(style: BoxStyle, faceUp: 'inside' | 'outside' = 'inside') {
   );
 }
 
-/** Front 3 1/2, right 1 1/2, back 3 1/2, left 1 1/2, tab 1: 3 1/2 + 1 1/2 + 3 1/2 = 8 1/2 in to the third score. */
+/** Front 3 1/2, left 1 1/2, back 3 1/2, right 1 1/2, tab 1: 3 1/2 + 1 1/2 + 3 1/2 = 8 1/2 in to the third score. */
 test('the place of a score is the panels before it, each from the sizes given', () => {
   const third = linesOf(openTop).filter(({ row }) => row.ink === 'score-valley' && row.way === 'upright')[2]!;
   expect(say(third.why)).toEqual([
-    'Between the back wall and the left wall.',
-    'From the left: the front wall 3½ in + the right wall 1½ in + the back wall 3½ in = 8½ in.',
+    'Between the back wall and the right wall.',
+    'From the left: the front wall 3½ in + the left wall 1½ in + the back wall 3½ in = 8½ in.',
     'The front wall: width 3½ in.',
-    'The right wall: depth 1½ in.',
+    'The left wall: depth 1½ in.',
     'The back wall: width 3½ in.',
   ]);
 });
 
-/** The other face up, the strip still ends with its tab: 3 1/2 + 1 1/2 in to the score between right and back. */
+/** The other face up, the strip still ends with its tab: 3 1/2 + 1 1/2 in to the score between left and back. */
 test('with the outside up it is measured from the same end', () => {
   const second = linesOf(openTop, 'outside').filter(
     ({ row }) => row.ink.startsWith('score') && row.way === 'upright',
   )[1]!;
   expect(say(second.why).slice(0, 2)).toEqual([
-    'Between the right wall and the back wall.',
-    'From the left: the front wall 3½ in + the right wall 1½ in = 5 in.',
+    'Between the left wall and the back wall.',
+    'From the left: the front wall 3½ in + the left wall 1½ in = 5 in.',
   ]);
 });
 
