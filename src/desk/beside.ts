@@ -1,4 +1,4 @@
-import { type Room, sizesForRoom } from '../core/fit';
+import { newSizesForRoom, type Room, sizesForRoom } from '../core/fit';
 import { type BoxBeside, boxBeside, cuttingToolOf } from '../core/plan';
 import { ticks, toMm } from '../core/units';
 import { describeFinding } from './describe-finding';
@@ -73,9 +73,10 @@ const roomOf = (asked: AskedBox): Room => {
 
 /** The same style at the least marks that give a room; what was set for it stays. */
 function forRoom(asked: AskedBox, need: Room): AskedBox {
-  const { style, caliperUm, chosen: options, sizes: held, tool, unit } = asked;
+  const { style, caliperUm, chosen: options, set: held, tool, unit, recipe } = asked;
   const { ruler } = benchFor(tool, unit);
-  const sizes = sizesForRoom({ style, caliperUm, need, slack: ticks(0), ruler, held, options });
+  const sizesOf = recipe ? sizesForRoom : newSizesForRoom;
+  const sizes = sizesOf({ style, caliperUm, need, slack: ticks(0), ruler, held, options });
   return { ...asked, sizes: { ...sizes, ...held } };
 }
 

@@ -1,6 +1,7 @@
 import { cautionsOf } from '../../shared/catalogue';
 import { type ContentsFile, readContents } from '../../shared/contents-file';
 import { clearanceOf, type FitRow, fitContents, gramsOf, type NeededRoom, neededRooms } from '../core/fit';
+import { begunNew } from '../core/net';
 import { ticksOfMm } from '../core/rows/lengths';
 import type { BoxStyle } from '../core/styles/language/types';
 import { STYLES } from '../core/styles/registry';
@@ -57,7 +58,7 @@ function describeFit(file: ContentsFile, styles: readonly BoxStyle[]) {
   const rows = fitContents(
     {
       contents,
-      styles,
+      styles: styles.map(begunNew),
       caliperUm: file.caliperUm,
       slack: ticksOfMm(file.slackMm),
       ruler: { unit: tool.unit, finest: ticksOfMm(tool.finestMarkMm) },

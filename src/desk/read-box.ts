@@ -19,6 +19,8 @@ import type { Desk, DeskRefusal, Given } from './verb';
 export interface AskedBox {
   readonly style: BoxStyle;
   readonly sizes: Readonly<Record<string, Ticks>>;
+  /** Those of them that somebody set; the others are what a new box begins with. */
+  readonly set: Readonly<Record<string, Ticks>>;
   readonly chosen: Chosen;
   readonly caliperUm: number;
   readonly unit: LengthUnit;
@@ -70,6 +72,7 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
     keepSize(sizes, symbol, millimetres(mm), style, refused);
   for (const setting of settings) readSetting(setting, unit, sizes, style, refused);
   // a box out of no workbook is a new one
+  const set = { ...sizes };
   const fresh = recipe ? undefined : newWay(style, sizes, USUAL_CALIPER_UM);
   if (fresh) Object.assign(sizes, newSizes(style, sizes));
   const chosen = { ...defaultChoices(style), ...(recipe?.options ?? fresh) };
@@ -78,7 +81,9 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   const caliperUm =
     caliper === undefined ? (recipe?.caliperUm ?? USUAL_CALIPER_UM) : readCaliper(caliper, unit, refused);
   const photos = workbook?.photos.filter(({ recipeId }) => recipeId === recipe?.id) ?? [];
-  return refused.length > 0 ? refused : { style, sizes, chosen, caliperUm, unit, recipe, photos, tool, own };
+  return refused.length > 0
+    ? refused
+    : { style, sizes, set, chosen, caliperUm, unit, recipe, photos, tool, own };
 }
 
 /** The style of `--style-file`; null if none is given, or if it was refused. */

@@ -12,7 +12,7 @@ import {
   protrusionsOf,
   type YieldMemo,
 } from '../fit';
-import { asItStands, type BoxNet, newOptions } from '../net';
+import { asItStands, type BoxNet, begunNew, newOptions } from '../net';
 import { CHORD_TOLERANCE_MM } from '../net/arc';
 import { benchToolOf, cuttingToolOf, sheetOfPaper } from '../plan';
 import type { Contents, Tool } from '../rows';
@@ -62,12 +62,13 @@ const attemptsFor = (style: BoxStyle, unit: Ruler['unit']) => [
  * "Easiest" and "least paper" are exact among the rows of `findEasyMarks`.
  */
 export function boxesThatHold(
-  style: BoxStyle,
+  saved: BoxStyle,
   rooms: readonly NeededRoom[],
   question: AnswersQuestion,
   memo: YieldMemo,
 ): { readonly boxes: readonly TriedBox[]; readonly none: NoAnswer | null } {
   const ruler = rulerOfQuestion(question);
+  const style = begunNew(saved);
   let none: NoAnswer = 'size';
   for (const attempt of attemptsFor(style, ruler.unit)) {
     const asked = {

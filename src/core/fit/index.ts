@@ -30,7 +30,7 @@ export {
   estimateBottom,
   TYPICAL_MODULUS_GPA,
 } from './strength';
-export { sizesForRoom } from './symbol-tries';
+export { newSizesForRoom, sizesForRoom } from './symbol-tries';
 export { type ChosenRow, isTrade, type RowMerit, threeRows } from './three-rows';
 export type * from './types';
 export { type WayOut, whatWouldFit } from './what-would-fit';

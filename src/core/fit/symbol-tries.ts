@@ -1,4 +1,4 @@
-import { fillSizes, nameValues } from '../net/name-values';
+import { begunNew, fillSizes, nameValues, newSizes } from '../net/name-values';
 import { evaluateForm, expandForm, formOf } from '../styles/language/linear-form';
 import type { BoxStyle, Chosen, Len } from '../styles/language/types';
 import { MARK_STEPS, markAbove, nearestMark, type Ruler, type Ticks, ticks } from '../units';
@@ -52,6 +52,16 @@ export function sizesForRoom(bounds: SearchBounds): Readonly<Record<string, Tick
     Object.entries(bounds.style.symbols).flatMap(([name, { role }], i) =>
       role === 'size' ? [[name, usual[i] ?? ticks(0)]] : [],
     ),
+  );
+}
+
+/** The same for a box that is not there yet, with what new boxes begin with, all of it on the tool's marks. */
+export function newSizesForRoom(bounds: SearchBounds): Readonly<Record<string, Ticks>> {
+  const { style, held, ruler } = bounds;
+  const least = sizesForRoom({ ...bounds, style: begunNew(style) });
+  const sizes = newSizes(style, { ...least, ...held });
+  return Object.fromEntries(
+    Object.entries(sizes).map(([name, size]) => [name, held[name] ?? nearestMark(size, ruler.finest)]),
   );
 }
 

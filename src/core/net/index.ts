@@ -6,6 +6,7 @@ export { sayFoldRefusal } from './fold-words';
 export { asItStands, layNet } from './lay-net';
 export { linesOf } from './lines';
 export {
+  begunNew,
   fillSizes,
   metricSizes,
   nameValues,

@@ -26,6 +26,27 @@ export function newSizes(
   return sizes;
 }
 
+const BEGUN_NEW = new WeakMap<BoxStyle, BoxStyle>();
+
+/** A style with what new boxes begin with for its usual sizes: what a search for a box that is not there yet asks. */
+export function begunNew(style: BoxStyle): BoxStyle {
+  const { symbols } = style;
+  if (!Object.values(symbols).some(({ forNew }) => forNew !== undefined)) return style;
+  const known = BEGUN_NEW.get(style);
+  if (known) return known;
+  const begun = {
+    ...style,
+    symbols: Object.fromEntries(
+      Object.entries(symbols).map(([name, symbol]) => [
+        name,
+        { ...symbol, default: symbol.forNew ?? symbol.default },
+      ]),
+    ),
+  };
+  BEGUN_NEW.set(style, begun);
+  return begun;
+}
+
 /** What of its options a new box keeps from the start. */
 export const newOptions = ({ options = {} }: BoxStyle): Chosen =>
   Object.fromEntries(

@@ -2,10 +2,11 @@ import { Check, Flag } from 'lucide-react';
 import type { ReactNode } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { type NeededRoom, openingOf, passesOpening, protrusionsOf, sizesForRoom } from '../../core/fit';
+import { begunNew } from '../../core/net';
 import type { Contents } from '../../core/rows/contents';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
 import { OWN_NET } from '../../core/styles';
-import { toMm } from '../../core/units';
+import { nearestMark, type Ticks, toMm } from '../../core/units';
 import { boxOfRecipe } from '../../state/results/box-result';
 import { useToolInHand } from '../../state/results/tool-in-hand';
 import { Button } from '../../ui/fields/button';
@@ -42,21 +43,28 @@ export function InThisBox({ recipe, contents, room, edits }: InThisBoxProps) {
   const passes = passesOpening(room.arrangement, opening);
   const clear = sizeWords(opening.clear, ruler);
   const grow = () => {
+    const held = Object.fromEntries(
+      (recipe.held ?? []).flatMap((name) => {
+        const mm = recipe.sizesMm[name];
+        return mm ? [[name, ticksOfMm(mm)]] : [];
+      }),
+    );
+    // a box that was begun new keeps what new boxes begin with, such as a lid half as deep
+    const isNew = Object.entries(style.symbols).some(
+      ([name, { forNew }]) => forNew !== undefined && recipe.sizesMm[name] !== undefined,
+    );
     const sizes = sizesForRoom({
-      style,
+      style: isNew ? begunNew(style) : style,
       caliperUm: recipe.caliperUm,
       need: room.inside,
       slack: ticksOfMm(0),
       ruler,
-      held: Object.fromEntries(
-        (recipe.held ?? []).flatMap((name) => {
-          const mm = recipe.sizesMm[name];
-          return mm ? [[name, ticksOfMm(mm)]] : [];
-        }),
-      ),
+      held,
       options: recipe.options,
     });
-    edits.setSizes(Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, mmOfTicks(size)])));
+    const onMarks = ([name, size]: [string, Ticks]) =>
+      [name, mmOfTicks(held[name] ?? nearestMark(size, ruler.finest))] as const;
+    edits.setSizes(Object.fromEntries(Object.entries(sizes).map(onMarks)));
   };
   return (
     <section className="in-this-box" aria-labelledby="in-this-box-head">

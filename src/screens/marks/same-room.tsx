@@ -1,7 +1,7 @@
 import { useNavigate } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { newWay } from '../../core/checks/new-way';
-import { sizesForRoom } from '../../core/fit';
+import { newSizesForRoom } from '../../core/fit';
 import { type BoxNet, newOptions } from '../../core/net';
 import type { BoxStyle } from '../../core/styles';
 import { type Ruler, ticks } from '../../core/units';
@@ -27,7 +27,7 @@ export function inStyle(
 ): Recipe {
   const { ownNet: _, ownStyle: __, ...same } = recipe;
   const sizesWith = (options: Recipe['options']) =>
-    sizesForRoom({
+    newSizesForRoom({
       style,
       caliperUm: recipe.caliperUm,
       need: [width, depth, height],

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compareKeys, findAnswers, type Part, RANKS, rankAnswers } from '../../../src/core/answers';
+import { newSizes } from '../../../src/core/net';
 import { ownStyleId } from '../../../src/core/style-file/own-style';
 import { writeStyle } from '../../../src/core/style-file/write-style';
 import { STYLES, styleById } from '../../../src/core/styles';
@@ -8,6 +9,15 @@ import { inches } from '../../../src/core/units';
 import { searchAnswers } from '../../../src/worker/search-answers';
 import { ask, THINGS } from './asked-boxes';
 import { judgeAnswers } from './judge-answers';
+
+/** A candle 2 × 2 × 3 in that stands, on 12 × 12. */
+function askForCandle() {
+  const [item] = THINGS[0]?.items ?? [];
+  if (!item) throw new Error('no thing');
+  const size = { shape: 'cuboid' as const, widthMm: 50.8, depthMm: 50.8, heightMm: 76.2 };
+  const candle = { ...item, care: [], gramsEach: null, size, thisWayUp: true };
+  return ask({ clearanceMm: null, items: [candle] }, 0, 0);
+}
 
 describe('answers to four questions', () => {
   // Three things here, each on another paper and tool; all 30 × 3 × 3 in `npm run bench`.
@@ -22,21 +32,7 @@ describe('answers to four questions', () => {
   );
 
   it('a candle 2 × 2 × 3 in on 12 × 12: one open box is laid out by hand', () => {
-    const candle = THINGS[0];
-    if (!candle?.items[0]) throw new Error('no thing');
-    const contents = {
-      clearanceMm: null,
-      items: [
-        {
-          ...candle.items[0],
-          care: [],
-          gramsEach: null,
-          size: { shape: 'cuboid' as const, widthMm: 50.8, depthMm: 50.8, heightMm: 76.2 },
-          thisWayUp: true,
-        },
-      ],
-    };
-    const question = ask(contents, 0, 0);
+    const question = askForCandle();
     const open = styleById('open-top');
     if (!open) throw new Error('no open-top');
     const [only] = [...findAnswers(question, undefined, [open])];
@@ -48,6 +44,19 @@ describe('answers to four questions', () => {
     expect(best?.sheets.proven).toBe(true);
     // 27 sheets at $12.99 for 25: 27 × 1299 / 25 = 1402.92, rounded up.
     expect(best?.costMinor).toBe(1403);
+  });
+
+  it('a lid is as deep as that of a box begun new, half as deep as its tray, within what is tried round it', () => {
+    const style = styleById('tray-lid');
+    if (!style) throw new Error('no tray with lid');
+    const [found] = [...findAnswers(askForCandle(), undefined, [style])];
+    expect(found?.answers.length).toBeGreaterThan(0);
+    for (const { sizes } of found?.answers ?? []) {
+      const half = newSizes(style, { height: sizes['height'] ?? inches(0) })['lip'] ?? inches(0);
+      // nine tries an eighth apart, half of them shallower and half deeper; the tray may grow by 1/4 in meanwhile
+      expect(Math.abs((sizes['lip'] ?? 0) - half)).toBeLessThanOrEqual(inches(0, 3, 4));
+      expect(sizes['lip']).toBeLessThan(sizes['height'] ?? 0);
+    }
   });
 
   it('compares number by number, and an earlier one decides', () => {
