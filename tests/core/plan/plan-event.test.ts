@@ -247,14 +247,15 @@ describe('spares counted from how true the maker marks', () => {
     };
 
   // The star’s floor has 1/16 in clear over four marks. At 1/32 in it binds where four even errors come to more than two of their largest:
-  // the corner of a cube of four sides, 1 in 4! = 24. So 95.8 of 100 close, said as 95, and 40 ÷ .95 = 42.1. A plain loop tries it besides.
-  it('40 stars at 1/32 in take 43, whatever the percentage is', () => {
+  // the corner of a cube of four sides, 1 in 4! = 24. So 95.8 of 100 close, said as 95. Of 44 at least 40 close in 93.2 of 100
+  // batches, of 45 in 97.6 (SciPy 1.17.1, binom.sf). A plain loop tries it besides.
+  it('40 stars at 1/32 in take 45, whatever the percentage is', () => {
     const made = plan(star, offBy(0.79375));
     const sway = swayFrom(SEED);
     const sum = () => sway() + sway() + sway() + sway();
     const closed = Array.from({ length: 20_000 }, sum).filter((off) => off <= 3).length;
     expect(Math.abs(closed / 200 - 100 * (1 - 1 / 24))).toBeLessThan(0.5);
-    expect(made.lines).toMatchObject([{ ordered: 40, spares: 3, making: 43, closes: 95 }]);
+    expect(made.lines).toMatchObject([{ ordered: 40, spares: 5, making: 45, closes: 95 }]);
   });
 
   // Half as far off, all four the wrong way come to 1/16 in: what is clear.

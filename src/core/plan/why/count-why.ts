@@ -2,6 +2,7 @@ import { type Reason, reason } from '../../units/reason';
 import { nameAccuracy } from '../event/accuracy';
 import {
   addSpoilage,
+  BATCHES,
   beginFor,
   canMakeUp,
   ceilDiv,
@@ -36,14 +37,14 @@ export function whyCount(line: CountedLine, rule: SparesRule): readonly Reason[]
 
 const OF_BOXES = {
   closing:
-    'Spares: with every mark off by up to {offBy}, {closes} of 100 close. {of} × 100 ÷ {closes}, rounded up, is {begun}, so {share} more.',
+    'Spares: with every mark off by up to {offBy}, {closes} of 100 close. Of {begun}, at least {of} close in {batches} of 100 batches, so {share} more.',
   percent: 'Spares: {percent}% of {of}, rounded up, are {share}.',
   byAct: 'Spares: mistakes expected at all steps together are {share}.',
   atLeast: 'Spares: at least {atLeast}.',
 };
 const OF_KITS = {
   closing:
-    'Spares: with every mark off by up to {offBy}, {closes} of 100 boxes close. {of} kits × 100 ÷ {closes}, rounded up, is {begun}, so {share} more.',
+    'Spares: with every mark off by up to {offBy}, {closes} of 100 boxes close. Of {begun} boxes, at least {of} close in {batches} of 100 batches, so {share} kits more.',
   percent: 'Spares: {percent}% of {of} kits, rounded up, are {share}.',
   byAct: 'Spares: mistakes expected at all steps together are {share} kits.',
   atLeast: 'Spares: at least {atLeast} kits.',
@@ -63,7 +64,8 @@ function whySpares(
 ): Reason[] {
   const { percent, atLeast, byAct = [], offByMm } = rule;
   const offBy = { text: offByMm === undefined ? '' : nameAccuracy(offByMm) };
-  const begun = closes !== null && canMakeUp(closes) ? beginFor(of, closes) : null;
+  const boxes = of * (perKit ?? 1);
+  const begun = closes !== null && canMakeUp(closes) ? beginFor(boxes, closes) : null;
   const says = perKit === null ? OF_BOXES : OF_KITS;
   const byPercent = ceilDiv(of * percent, 100);
   const spoiled =
@@ -73,7 +75,16 @@ function whySpares(
     ) - of;
   const rules = [
     ...(begun !== null && closes !== null
-      ? [reason(says.closing, { offBy, closes, of, begun, share: begun - of })]
+      ? [
+          reason(says.closing, {
+            offBy,
+            closes,
+            of: boxes,
+            begun,
+            batches: BATCHES,
+            share: ceilDiv(begun - boxes, perKit ?? 1),
+          }),
+        ]
       : []),
     ...(begun === null && percent > 0
       ? [

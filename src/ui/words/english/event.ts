@@ -16,7 +16,7 @@ export const eventMessages = {
   fromPercent: 'a percentage',
   fromAccuracy: (offBy: string) => `my accuracy, ±${offBy}`,
   sparesFromHelp:
-    'How far off your marks may be. We count how many boxes still close, and add enough that on average you get all you need. One batch may need more, so set a minimum too.',
+    'How far off your marks may be. We count how many boxes still close, and add enough for 95 of 100 batches. Only your marks are in this, so set a minimum for other mistakes.',
   atLeast: 'Minimum spares',
   tape: 'Tape',
   noTape: 'none chosen',
