@@ -32,13 +32,55 @@ export function joinExchange(
   onMany: OnMany = 'ask',
   asks: (deletions: number) => void = () => undefined,
 ): Joined {
+  const { tell, layIn, apart } = rowsBetween(shop, exchange, onMany === 'keep');
+  let open = true;
+  const isOpen = (): boolean => open;
+
+  const leave = () => {
+    open = false;
+    stopHearing();
+    shop.afterKept.delete(tellKept);
+    shop.afterOthersKept.delete(tellKept);
+  };
+  const tellKept = (keys: readonly RowKey[]) => {
+    for (const key of keys) tell(key);
+    for (const key of keys) {
+      const held = apart.get(keyText(key));
+      if (held) layIn(exchange.now(held) ?? held);
+    }
+  };
+  const hear = (rows: readonly ComingRow[]) => {
+    if (!open) return;
+    const taken = rows.filter((row) => row.row === null && rowAt(shop.state.rows, row)).length;
+    const all = Object.values(shop.state.rows).reduce((sum, { size }) => sum + size, 0);
+    if (onMany === 'ask' && taken > 1 && taken > all * MOST_TAKEN_AWAY) {
+      leave();
+      shop.notify('exchangeStopped', `${taken}`);
+      asks(taken);
+      return;
+    }
+    for (const row of rows) layIn(row);
+  };
+
+  const stopHearing = exchange.watch(hear);
+  shop.afterKept.add(tellKept);
+  shop.afterOthersKept.add(tellKept);
+  const there = exchange.all();
+  const named = new Set(there.map(keyText));
+  const gone = exchange.agreed().filter((row) => !named.has(keyText(row)));
+  hear([...there, ...gone.map(({ table, id }) => ({ table, id, row: null }))]);
+  const known = exchange.agreed().filter((row) => named.has(keyText(row)));
+  if (isOpen())
+    for (const key of [...keysOf(shop.state.rows), ...known]) if (!apart.has(keyText(key))) tell(key);
+  return { leave, isSettled: () => open && apart.size === 0 && shop.state.save.state === 'saved' };
+}
+
+/** What is told and what is laid in, row by row, between the shelf and an exchange. `keepsOurs`: a row that others took off stays here. */
+function rowsBetween(shop: Workshop, exchange: Exchange, keepsOurs: boolean) {
   /** Each row as both sides last knew it. */
   const agreed = new Map<string, AnyRow>();
   /** What came and could not be laid in. */
   const apart = new Map<string, ComingRow>();
-  let open = true;
-  const isOpen = (): boolean => open;
-
   function tell({ table, id }: RowKey): void {
     const key = keyText({ table, id });
     const is = rowAt(shop.state.rows, { table, id });
@@ -57,7 +99,7 @@ export function joinExchange(
     apart.delete(key);
     if (!here) return;
     // Typed on here, and not told yet: it stays, and is told again.
-    const stays = !was || !contentIsSame(was, here) || onMany === 'keep';
+    const stays = !was || !contentIsSame(was, here) || keepsOurs;
     if (stays) tell(coming);
     else shop.place([{ table: coming.table, id: coming.id, do: 'remove', row: here }]);
   }
@@ -88,47 +130,11 @@ export function joinExchange(
     }
   }
 
-  const leave = () => {
-    open = false;
-    stopHearing();
-    shop.afterKept.delete(tellKept);
-    shop.afterOthersKept.delete(tellKept);
-  };
-  const tellKept = (keys: readonly RowKey[]) => {
-    for (const key of keys) tell(key);
-    for (const key of keys) {
-      const held = apart.get(keyText(key));
-      if (held) layIn(exchange.now(held) ?? held);
-    }
-  };
-  const hear = (rows: readonly ComingRow[]) => {
-    if (!open) return;
-    const taken = rows.filter((row) => row.row === null && rowAt(shop.state.rows, row)).length;
-    const all = Object.values(shop.state.rows).reduce((sum, { size }) => sum + size, 0);
-    if (onMany === 'ask' && taken > 1 && taken > all * MOST_TAKEN_AWAY) {
-      leave();
-      shop.notify('exchangeStopped', `${taken}`);
-      asks(taken);
-      return;
-    }
-    for (const row of rows) layIn(row);
-  };
-
   for (const { table, id, row } of exchange.agreed()) {
     const reading = readRow(table, row);
     if (reading.ok) agreed.set(keyText({ table, id }), reading.row);
   }
-  const stopHearing = exchange.watch(hear);
-  shop.afterKept.add(tellKept);
-  shop.afterOthersKept.add(tellKept);
-  const there = exchange.all();
-  const named = new Set(there.map(keyText));
-  const gone = exchange.agreed().filter((row) => !named.has(keyText(row)));
-  hear([...there, ...gone.map(({ table, id }) => ({ table, id, row: null }))]);
-  const known = exchange.agreed().filter((row) => named.has(keyText(row)));
-  if (isOpen())
-    for (const key of [...keysOf(shop.state.rows), ...known]) if (!apart.has(keyText(key))) tell(key);
-  return { leave, isSettled: () => open && apart.size === 0 && shop.state.save.state === 'saved' };
+  return { tell, layIn, apart: apart as ReadonlyMap<string, ComingRow> };
 }
 
 const keysOf = (shelf: Shelf): RowKey[] =>

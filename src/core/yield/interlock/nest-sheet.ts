@@ -3,8 +3,9 @@ import { inches, type Ticks, ticks } from '../../units/ticks';
 import { swayFrom } from '../stock/sway';
 import type { Layout, SheetPaper, SheetPart } from '../types';
 import { checkNest, type LaidOutline } from './check-nest';
+import { NestGrid, type Place } from './nest-grid';
 import { type Lie, liesOf, type Quarter, quartersOf, tidyRing, turnRing } from './outline';
-import { NestGrid, type Place, separate } from './separate';
+import { separate } from './separate';
 
 /** A part by its real outline; `grain` as of the outline lying unturned. */
 export interface OutlinePart {

@@ -1,8 +1,9 @@
 import { type At, areaOf, type Ring } from '../../plane';
 import { swayFrom } from '../stock/sway';
 import { checkNest } from './check-nest';
+import { NestGrid, type Place } from './nest-grid';
 import { type Lie, liesOf, type Quarter } from './outline';
-import { NestGrid, type Place, separate } from './separate';
+import { separate } from './separate';
 
 /** An outline wanted `count` times on a strip; whole units of any length. */
 export interface StripPart {
