@@ -1,4 +1,4 @@
-import { type ClosedPiece, collisions, layersOf, platesOf } from '../fold';
+import { type ClosedPiece, collisions, liftsInward, platesOf } from '../fold';
 import { asTicks, type Finding, wordsOf } from './finding';
 
 /**
@@ -6,7 +6,7 @@ import { asTicks, type Finding, wordsOf } from './finding';
  * without that a flap that is too long slides in the plane of the floor under the far wall and only touches it.
  */
 export function checkCollisions({ piece, faces, toleranceMm }: ClosedPiece, caliperMm: number): Finding[] {
-  const layers = layersOf(piece);
+  const layers = liftsInward(piece);
   const plates = platesOf(piece, faces, (face) => (layers[face] ?? 0) * caliperMm);
   return collisions(piece, plates, toleranceMm, true).map(({ one, other, depth, level }) => ({
     code: level ? 'panels-overlap-closed' : 'panels-collide',

@@ -3,7 +3,7 @@ export { type ActHits, followClosing } from './closing/closing-path';
 export { anglesDuring, closingStates } from './closing/closing-states';
 export { collisions, platesOf } from './collisions';
 export { type FoldedFace, foldPiece, middleOf, posesOf, restAngles } from './fold-piece';
-export { layersOf, liesOutside } from './layers';
+export { liesOutside, liftsInward } from './layers';
 export { standOf } from './panel-way';
 export { FLAT, insideOf, type Pose, placeOf } from './pose';
 export { roomInside } from './room';

@@ -1,9 +1,9 @@
 import type { PieceNet, Point } from '../net/types';
 import type { At } from '../plane';
-import type { Role } from '../styles/language/types';
 import { toMm } from '../units/ticks';
 import { anglesDuring, closingStates } from './closing/closing-states';
 import { foldPiece, posesOf } from './fold-piece';
+import { layersInside } from './layers';
 import { panelWays, standOf } from './panel-way';
 import { insideOf, type Pose } from './pose';
 import type { Vector } from './vector';
@@ -41,14 +41,12 @@ export interface Extent {
   readonly high: Vector;
 }
 
-const TUCKED: ReadonlySet<Role> = new Set(['tuck', 'dustFlap', 'lockFlap']);
-
 /** Everything a picture in space needs of a piece. `caliperUm`: the card. */
 export function solidFigure(piece: PieceNet, caliperUm: number): SolidFigure {
   const states = closingStates(piece);
   const closed = posesOf(piece, states.at(-1) ?? []);
   const ways = panelWays(piece);
-  const layers = layersOf(piece);
+  const layers = layersInside(piece);
   const caliperMm = caliperUm / 1000;
   const flat = (ring: readonly Point[]) => ring.map(({ x, y }): At => [toMm(x), toMm(y)]);
   const acts = piece.closing.length;
@@ -69,17 +67,6 @@ export function solidFigure(piece: PieceNet, caliperUm: number): SolidFigure {
       return acts === 0 ? closed : posesOf(piece, anglesDuring(states, act, done - act, piece.closing));
     },
   };
-}
-
-/** How many layers lie inside each face; what is tucked in lies inside the walls. */
-export function layersOf(piece: PieceNet): Map<number, number> {
-  const layers = new Map<number, number>();
-  for (const [at, { role }] of piece.faces.entries()) if (TUCKED.has(role)) layers.set(at, -1);
-  for (const group of piece.overlaps) for (const [at, face] of group.entries()) layers.set(face, at);
-  for (const { tab, target, lap } of piece.joints)
-    if (!piece.overlaps.some((group) => group.includes(tab)))
-      layers.set(tab, (layers.get(target) ?? 0) + (lap === 'inside' ? -1 : 1));
-  return layers;
 }
 
 function standingOf(piece: PieceNet, closed: readonly Pose[]): Standing {

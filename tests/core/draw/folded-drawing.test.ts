@@ -10,7 +10,7 @@ import {
   times,
   type Vector,
 } from '../../../src/core/fold';
-import { layersOf } from '../../../src/core/fold/layers';
+import { liftsInward } from '../../../src/core/fold/layers';
 import { aroundFigures, lightOn, putOnPaper, seeBox } from '../../../src/core/fold/seen/figure';
 import { benchView, see, standingView, type View } from '../../../src/core/fold/seen/view';
 import { layNet } from '../../../src/core/net';
@@ -31,7 +31,7 @@ interface Mesh {
 
 /** Every face as a flat mesh, flush layers of the closed box lifted apart by a hair: nothing here knows how the picture is made. */
 function meshOf(piece: PieceNet, angles: readonly number[], view: View, closed: boolean): Mesh[] {
-  const layers = closed ? layersOf(piece) : piece.faces.map(() => 0);
+  const layers = closed ? liftsInward(piece) : piece.faces.map(() => 0);
   return foldPiece(piece, angles).map(({ pose, ring }, face) => {
     const lift = times(insideOf(pose), LIFT_MM * layers[face]!);
     const seen = ring.map((corner: Vector) => see(view, plus(corner, lift)));

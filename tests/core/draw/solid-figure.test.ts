@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { outsideOf } from '../../../src/core/draw/step/outside-at-most';
 import { foldPiece, insideOf, placeOf } from '../../../src/core/fold';
-import { layersOf, outsideExtent, roomExtent, solidFigure } from '../../../src/core/fold/solid-figure';
+import { layersInside } from '../../../src/core/fold/layers';
+import { outsideExtent, roomExtent, solidFigure } from '../../../src/core/fold/solid-figure';
 import { asItStands, layNet } from '../../../src/core/net';
 import { STYLES } from '../../../src/core/styles';
 import { openTop } from '../../../src/core/styles/boxes/open-top';
@@ -64,7 +65,7 @@ describe('a piece to be turned in the hand', () => {
 
   it('puts the front flap of the trade box outside the side flaps, and the back flap outside that', () => {
     const piece = pieceOf(openTop);
-    const layers = layersOf(piece);
+    const layers = layersInside(piece);
     const layer = (panel: string) => layers.get(piece.faces.findIndex((face) => face.panel === panel)) ?? 0;
     expect(layer('rightFlap')).toBeLessThan(layer('frontFlap'));
     expect(layer('frontFlap')).toBeLessThan(layer('backFlap'));

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { layerSense } from '../../../src/core/fold/seen/layer-sense';
+import { layerSense } from '../../../src/core/fold/layers';
 import { layNet } from '../../../src/core/net';
 import { foldedSquare } from '../../../src/core/styles/boxes/folded-square';
 

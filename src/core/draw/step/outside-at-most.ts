@@ -1,4 +1,5 @@
-import { type Extent, layersOf, outsideExtent, solidFigure } from '../../fold/solid-figure';
+import { layersInside } from '../../fold/layers';
+import { type Extent, outsideExtent, solidFigure } from '../../fold/solid-figure';
 import type { BoxNet } from '../../net/types';
 import { roundToTick, TICKS_PER_MM, type Ticks, ticks } from '../../units';
 
@@ -12,7 +13,7 @@ export function outsideAtMost(net: BoxNet, caliperUm: number): [Ticks, Ticks, Ti
   const caliperMm = caliperUm / 1000;
   const sizes = pieces.map((piece) => {
     const { low, high } = outsideExtent(piece, solidFigure(piece, caliperUm));
-    const layers = Math.max(0, ...[...layersOf(piece).values()].map(Math.abs));
+    const layers = Math.max(0, ...[...layersInside(piece).values()].map(Math.abs));
     return [0, 1, 2].map((axis) => (high[axis] ?? 0) - (low[axis] ?? 0) + 2 * layers * caliperMm);
   });
   const round = pieces.length > 1 ? 2 * caliperMm : 0;

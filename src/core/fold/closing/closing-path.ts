@@ -3,7 +3,7 @@ import { toMm } from '../../units/ticks';
 import { closingTolerance } from '../closed-piece';
 import { type Collision, collisions, type LookAt, platesOf } from '../collisions';
 import { foldPiece } from '../fold-piece';
-import { layersOf } from '../layers';
+import { liftsInward } from '../layers';
 import { bentPath } from './bent-path';
 import { anglesDuring, closingStates } from './closing-states';
 import { loopPath } from './loop-path';
@@ -76,7 +76,7 @@ function followBent(
 
 function lookAt(piece: PieceNet, caliperMm: number): LookAt {
   const slack = Math.max(closingTolerance(piece), toMm(32));
-  const layers = layersOf(piece);
+  const layers = liftsInward(piece);
   const hingeOf = new Map(piece.hinges.map(({ child }, hinge) => [child, hinge]));
   return (angles, among) => {
     const liftOf = (face: number) => {

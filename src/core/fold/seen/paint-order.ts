@@ -9,9 +9,9 @@ import {
   type Triangle,
   trianglesOf,
 } from '../../plane';
+import type { LayerSense } from '../layers';
 import { insideOf, type Pose, placeOf } from '../pose';
 import { dot } from '../vector';
-import type { LayerSense } from './layer-sense';
 import type { Seen, View } from './view';
 
 /** A folded face as it is seen: its ring in the picture with each corner's nearness, and how it stands in space. */
