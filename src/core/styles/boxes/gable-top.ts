@@ -48,10 +48,32 @@ export const gableTop = defineStyle({
   angles: GABLE_ANGLES,
   addOns: {
     window: inPanels('box', 'front', 'back'),
+    ribbon: [
+      {
+        id: 'handle',
+        label: 'In the handle strip',
+        piece: 'box',
+        at: ['frontHandle', 'backHandle'],
+        forNew: true,
+      },
+    ],
     slot: [{ id: 'handle', label: 'In the handle strip', piece: 'box', at: ['frontHandle', 'backHandle'] }],
   },
   sidesRenamed: ['box'],
-  pieces: () => {
+  options: {
+    ridge: {
+      label: 'Handle strips',
+      help: 'Left open, they are tied or pegged together, and the box opens again. Glued, it can only be torn open.',
+      choices: [
+        { id: 'glued', label: 'Glued together' },
+        { id: 'open', label: 'Left open, to tie or peg' },
+      ],
+      // glued, it can only be torn open
+      forNew: 'open',
+    },
+  },
+  pieces: (chosen) => {
+    const opens = chosen['ridge'] === 'open';
     const tube = gluedTube({ order: 'front', tab: 'right' }, 'tabClear', '0', 'foot');
     return {
       box: {
@@ -73,10 +95,14 @@ export const gableTop = defineStyle({
           tube.joint,
           { panel: 'roofTab', onto: 'frontRoof', lap: 'inside' },
           ...BOTTOM_JOINTS,
-          { panel: 'backHandle', onto: 'frontHandle', lap: 'inside' },
+          ...(opens ? [] : [{ panel: 'backHandle', onto: 'frontHandle', lap: 'inside' } as const]),
         ],
         seams: [tube.seam, ['roofTab.left', 'frontRoof.left'], ['frontRoof.up', 'backRoof.up']],
-        overlaps: [BOTTOM_OVERLAP, ['rightFrontFold', 'roofTab', 'frontRoof']],
+        overlaps: [
+          BOTTOM_OVERLAP,
+          ['rightFrontFold', 'roofTab', 'frontRoof'],
+          ...(opens ? [['backHandle', 'frontHandle']] : []),
+        ],
         closing: [
           ...gluedWith(tube.closing, { panel: 'roofTab', onto: 'frontRoof' }),
           ...BOTTOM_CLOSING,
@@ -84,9 +110,11 @@ export const gableTop = defineStyle({
             do: 'fold',
             panels: [...Object.keys(GABLE_PANELS), 'frontHandle', 'backHandle'],
             bends: true,
-            tip: 'Push both sides in while the roofs come together.',
+            tip: opens
+              ? 'Fill it first. Push both sides in while the roofs come together, then tie or peg the strips.'
+              : 'Push both sides in while the roofs come together.',
           },
-          { do: 'glue', panel: 'backHandle', onto: 'frontHandle' },
+          ...(opens ? [] : [{ do: 'glue', panel: 'backHandle', onto: 'frontHandle' } as const]),
         ],
         shell: ['front', 'left', 'back', 'right', ...GABLE_SHELL],
         roomMm3: gableRoom,
