@@ -224,7 +224,7 @@ test('a panel folds together with those of another step, or in a step of its own
   // A row that is laid flat first keeps that step; only the last step of a panel is changed.
   const tube = drawn(emptyBase('wall', 'Mine'), OPEN_TOP);
   const own = drawn(tube, [foldWith('box', 'right', null)]);
-  expect(steps(own)?.slice(0, 4)).toEqual(['left', 'right', 'back left tab', 'right']);
+  expect(steps(own)?.slice(0, 4)).toEqual(['right', 'left', 'left back tab', 'right']);
 });
 
 test('a style with a lid is found by who looks for one, until the lid goes', () => {
