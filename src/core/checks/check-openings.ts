@@ -19,8 +19,13 @@ const ROUND_HOLE = inches(0, 1, 4);
 /** Windows, holes and slots of a closed piece: inside their panel, clear of its scores and edges, and nothing glued across them. */
 export function checkOpenings(closed: ClosedPiece): Finding[] {
   const { piece } = closed;
-  if (piece.faces.every(({ holes }) => holes.length === 0)) return [];
+  const slits = piece.edges.filter(({ kind, left, right }) => kind === 'slit' && left === right);
+  if (slits.length === 0 && piece.faces.every(({ holes }) => holes.length === 0)) return [];
   return [
+    ...slits.flatMap(({ left, a, b }) => {
+      const face = piece.faces[left];
+      return face === undefined ? [] : checkPlace(closed, left, face, [a, b]);
+    }),
     ...piece.faces.flatMap((face, at) => face.holes.flatMap((hole) => checkPlace(closed, at, face, hole))),
     ...piece.joints.flatMap((joint) => [
       ...checkGlue(closed, joint, joint.target, joint.tab),

@@ -1,3 +1,4 @@
+import type { Len } from '../styles/language/types';
 import { formFault } from './change-panel';
 import {
   type Edit,
@@ -12,6 +13,7 @@ import {
   withPanel,
 } from './draft';
 import { hangsOn, hungOn, isRectangle, isSide, OPPOSITE, type Side } from './sides';
+import { middleForms } from './slits';
 
 type Hole = NonNullable<RectangleDraft['holes']>[number];
 export type HoleKind = Hole['hole'];
@@ -21,11 +23,12 @@ const USUAL: Readonly<Record<HoleKind, Hole>> = {
   window: { hole: 'window', margin: '3/4 in' },
   round: { hole: 'round', across: '1/4 in' },
   slot: { hole: 'slot', size: ['2 in', '1/2 in'] },
+  slit: { hole: 'slit', long: '1 in', runs: 'across' },
 };
 /** source: common practice, no source */
 const THUMB: string = '3/8 in';
 
-const holesOf = (panel: PanelDraft): readonly Hole[] => ('holes' in panel ? (panel.holes ?? []) : []);
+const holesOf = (panel: PanelDraft): readonly Hole[] => (isRectangle(panel) ? (panel.holes ?? []) : []);
 
 const withHoles = (panel: PanelDraft, holes: readonly Hole[]): PanelDraft => {
   const { holes: _, ...rest } = panel as RectangleDraft;
@@ -47,9 +50,11 @@ export const addHole =
     return taken(withPanel(draft, place, (each) => withHoles(each, [...holesOf(each), USUAL[kind]])));
   };
 
-/** Sets one length of an opening: its margin, its width, or its size across and up. */
+/** A length of an opening that can be set: margin, width or length, size up, and where its middle lies along the fold and out from it. */
+export type HoleLength = 'margin' | 'across' | 'up' | 'along' | 'out';
+
 export const setHole =
-  (place: Place, at: number, length: 'margin' | 'across' | 'up', text: string): Edit =>
+  (place: Place, at: number, length: HoleLength, text: string): Edit =>
   (draft) => {
     const panel = panelOf(draft, place);
     const hole = panel && holesOf(panel)[at];
@@ -57,12 +62,7 @@ export const setHole =
     const fault = formFault(draft, text);
     if (fault) return fault;
     const form = text.trim();
-    const changed: Hole =
-      hole.hole === 'window'
-        ? { ...hole, margin: form }
-        : hole.hole === 'round'
-          ? { ...hole, across: form }
-          : { ...hole, size: length === 'up' ? [hole.size[0], form] : [form, hole.size[1]] };
+    const changed = withLength(panel as RectangleDraft, hole, length, form);
     return taken(
       withPanel(draft, place, (each) =>
         withHoles(
@@ -72,6 +72,32 @@ export const setHole =
       ),
     );
   };
+
+function withLength(panel: RectangleDraft, hole: Hole, length: HoleLength, form: Len): Hole {
+  if (hole.hole === 'window') return { ...hole, margin: form };
+  if (length === 'along' || length === 'out') {
+    const [along, out] = middleForms(panel, hole);
+    return { ...hole, at: length === 'along' ? [form, out] : [along, form] };
+  }
+  if (hole.hole === 'round') return { ...hole, across: form };
+  if (hole.hole === 'slit') return { ...hole, long: form };
+  return { ...hole, size: length === 'up' ? [hole.size[0], form] : [form, hole.size[1]] };
+}
+
+/** Turns a slit to run across or up as the net lies. */
+export const turnSlit =
+  (place: Place, at: number, runs: 'across' | 'up'): Edit =>
+  (draft) =>
+    taken(
+      withPanel(draft, place, (each) =>
+        withHoles(
+          each,
+          holesOf(each).map((other, nth) =>
+            nth === at && other.hole === 'slit' ? { ...other, runs } : other,
+          ),
+        ),
+      ),
+    );
 
 export const removeHole =
   (place: Place, at: number): Edit =>

@@ -111,7 +111,7 @@ function assignmentOf({ kind, foldDeg }: NetEdge): 'B' | 'C' | 'J' | 'V' | 'M' |
 
 /** A face's ring with the corners its neighbors have along it: FOLD faces list every vertex they pass. */
 export function ringWithCorners(piece: PieceNet, face: number): Point[] {
-  const own = piece.edges.filter(({ left, right }) => left === face || right === face);
+  const own = piece.edges.filter(({ left, right }) => left !== right && (left === face || right === face));
   const next = new Map(own.map(({ a, b, left }) => (left === face ? [keyOf(a), b] : [keyOf(b), a])));
   const start = piece.faces[face]?.ring[0];
   const ring: Point[] = [];

@@ -35,6 +35,8 @@ export interface LaidFace {
   readonly curves: readonly (number | null)[];
   /** Each clockwise, with the curves its edges are chords of. */
   readonly holes: readonly LaidRing[];
+  /** Cuts with card on either side, each there and back. */
+  readonly slits?: readonly LaidRing[];
 }
 
 /** A ring of corners and, for each edge that leaves one, its curve or null. */

@@ -3,7 +3,7 @@ import { cutShape, offHinge } from './cut-shape';
 import { frameOn } from './hinge-frame';
 import type { Bench, LaidPanel, Side } from './laid-panel';
 import { lengthOf, type NamedValues } from './name-values';
-import { cutHoles, cutNotches } from './openings';
+import { cutHoles, cutNotches, cutSlits } from './openings';
 import { cornersOf } from './panel-corners';
 import { pointAt, samePoint } from './point';
 import { addCorners } from './slanted-edge';
@@ -39,8 +39,10 @@ export function layFlat(
   const start = spec.at === undefined ? 0 : of(spec.at);
   const place = (along: number, out: number) =>
     on === null ? pointAt(along, out) : frameOn(on.a, on.b).place(start + along, out);
-  const holes = 'holes' in spec ? cutHoles(bench, ring, spec.holes ?? [], of, place) : [];
-  bench.faces.push({ panel: name, role: spec.role, ...notched, holes });
+  const cut = 'holes' in spec ? (spec.holes ?? []) : [];
+  const holes = cutHoles(bench, ring, cut, of, place);
+  const slits = cutSlits(ring, cut, of, place);
+  bench.faces.push({ panel: name, role: spec.role, ...notched, holes, slits });
   if (on !== null && hinge !== null) {
     addCorners(bench, on, hinge);
     bench.hinges.push({

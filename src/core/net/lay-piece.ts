@@ -31,12 +31,13 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     moved.set(p, there);
     return there;
   };
-  const laid = bench.faces.map(({ panel, role, ring, curves, holes }) => ({
+  const laid = bench.faces.map(({ panel, role, ring, curves, holes, slits = [] }) => ({
     panel,
     role,
     ring: ring.map(move),
     curves,
     holes: holes.map((hole) => ({ ring: hole.ring.map(move), curves: hole.curves })),
+    slits: slits.map((slit) => ({ ring: slit.ring.map(move), curves: slit.curves })),
   }));
   const blank: Blank = { across: ticks(right - left), up: ticks(high - low) };
   const hinges = bench.hinges.map(
@@ -222,7 +223,8 @@ function nameEdge(
       : { a: b, b: a, left: right, right: left, kind, foldDeg, hinge, curve };
   }
   const crease = creases.get(key);
-  const within = faces[left]?.panel === faces[right]?.panel;
+  // a panel that has itself on both sides is slit there
+  const within = left !== right && faces[left]?.panel === faces[right]?.panel;
   const kind = within ? 'join' : crease !== undefined ? 'score' : 'slit';
   return { a, b, left, right, kind, foldDeg: crease ?? 0, hinge: null, curve };
 }

@@ -1,5 +1,5 @@
 import type { At } from '../plane';
-import type { EdgeName, HoleSpec, NotchSpec } from '../styles/language/types';
+import type { EdgeName, HoleSpec, Len, NotchSpec } from '../styles/language/types';
 import { TICKS_PER_MM } from '../units/ticks';
 import { CHORD_TOLERANCE_MM } from './arc';
 import type { Bench, LaidRing, Side } from './laid-panel';
@@ -17,15 +17,9 @@ export function cutHoles(
   place: (along: number, out: number) => Point,
 ): readonly LaidRing[] {
   if (ring.length === 0) return [];
-  const [left, right] = [Math.min(...ring.map(({ x }) => x)), Math.max(...ring.map(({ x }) => x))];
-  const [low, high] = [Math.min(...ring.map(({ y }) => y)), Math.max(...ring.map(({ y }) => y))];
-  const middle: At = [(left + right) / 2, (low + high) / 2];
-  const middleOf = (hole: HoleSpec): At | null => {
-    if (hole.hole === 'window' || hole.at === undefined) return null;
-    const { x, y } = place(of(hole.at[0]), of(hole.at[1]));
-    return [x, y];
-  };
+  const { left, right, low, high } = reachOf(ring);
   return holes.flatMap((hole): LaidRing[] => {
+    if (hole.hole === 'slit') return [];
     if (hole.hole === 'window') {
       const margin = of(hole.margin);
       const [x1, x2, y1, y2] = [left + margin, right - margin, low + margin, high - margin];
@@ -38,8 +32,48 @@ export function cutHoles(
     const [across, up] = hole.hole === 'round' ? [of(hole.across), of(hole.across)] : hole.size.map(of);
     return across === undefined || up === undefined || !fits(across, right - left) || !fits(up, high - low)
       ? []
-      : [roundEnded(bench, middleOf(hole) ?? middle, across, up)];
+      : [roundEnded(bench, middleOf(ring, hole.at, of, place), across, up)];
   });
+}
+
+/** The slits in a panel whose ring is given, `place` its hinge frame; one that is longer than its panel is left out. */
+export function cutSlits(
+  ring: readonly Point[],
+  holes: readonly HoleSpec[],
+  of: Measure,
+  place: (along: number, out: number) => Point,
+): readonly LaidRing[] {
+  if (ring.length === 0) return [];
+  const { left, right, low, high } = reachOf(ring);
+  return holes.flatMap((hole): LaidRing[] => {
+    if (hole.hole !== 'slit') return [];
+    const long = of(hole.long);
+    const level = hole.runs === 'across';
+    if (!fits(long, level ? right - left : high - low)) return [];
+    const [x, y] = middleOf(ring, hole.at, of, place);
+    const [from, to] = level
+      ? [pointAt(x - long / 2, y), pointAt(x + long / 2, y)]
+      : [pointAt(x, y - long / 2), pointAt(x, y + long / 2)];
+    return [{ ring: [from, to], curves: [null, null] }];
+  });
+}
+
+function reachOf(ring: readonly Point[]) {
+  const [xs, ys] = [ring.map(({ x }) => x), ring.map(({ y }) => y)];
+  return { left: Math.min(...xs), right: Math.max(...xs), low: Math.min(...ys), high: Math.max(...ys) };
+}
+
+/** Where the middle of an opening is: where it says, or in the middle of its panel. */
+function middleOf(
+  ring: readonly Point[],
+  at: readonly [along: Len, out: Len] | undefined,
+  of: Measure,
+  place: (along: number, out: number) => Point,
+): At {
+  const { left, right, low, high } = reachOf(ring);
+  if (at === undefined) return [(left + right) / 2, (low + high) / 2];
+  const { x, y } = place(of(at[0]), of(at[1]));
+  return [x, y];
 }
 
 /** An opening that reaches its panel's edges cannot be cut: the style's limits say so, the net goes without. */

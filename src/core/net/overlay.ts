@@ -22,11 +22,13 @@ interface Run {
 }
 
 /** Lays the edges of all faces over one another: collinear edges are cut where either ends, and paired up. Exact. */
-export function overlayEdges(faces: readonly (LaidRing & Partial<Pick<LaidFace, 'holes'>>)[]): Stretch[] {
+export function overlayEdges(
+  faces: readonly (LaidRing & Partial<Pick<LaidFace, 'holes' | 'slits'>>)[],
+): Stretch[] {
   const lines = new Map<string, Run[]>();
   faces.forEach((one, face) => {
     layRing(lines, one, face);
-    for (const hole of one.holes ?? []) layRing(lines, hole, face);
+    for (const within of [...(one.holes ?? []), ...(one.slits ?? [])]) layRing(lines, within, face);
   });
   const stretches: Stretch[] = [];
   for (const runs of lines.values()) pairUp(runs, stretches);

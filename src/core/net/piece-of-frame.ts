@@ -1,3 +1,4 @@
+import { type At, distanceOutside } from '../plane';
 import type { FoldFrame } from '../rows/fold-file';
 import { cleanLine } from '../rows/text';
 import { ROLES } from '../styles/language/roles';
@@ -22,7 +23,7 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
   const holes = rings.map((_, face) =>
     (frame['faces_cc:holes'][face] ?? []).map((hole) => ringOf(hole, points, -1)),
   );
-  const plain = plainEdges(frame, points, sidesOf(rings, holes), blank);
+  const plain = plainEdges(frame, points, { rings, sides: sidesOf(rings, holes) }, blank);
   if (plain.length < frame.edges_vertices.length) return null;
   const panels = rings.map((_, face) => frame['faces_cc:panel']?.[face] ?? `panel${face + 1}`);
   const hinges = hingesOf(frame, plain, panels);
@@ -85,17 +86,36 @@ function ringOf(vertices: readonly number[], points: readonly Point[], turn: 1 |
   return netArea(corners) * turn < 0 ? corners.reverse() : corners;
 }
 
-/** Each edge of the frame between the faces it parts, before it is known which of them are hinges. An edge of no face is left out. */
+interface FacesOfFrame {
+  readonly rings: readonly (readonly Point[])[];
+  /** The face on the left of each directed edge. */
+  readonly sides: ReadonlyMap<string, number>;
+}
+
+/** Each edge of the frame between the faces it parts, before it is known which of them are hinges; a cut within a face has that face on both sides. Any other edge of no face is left out. */
 function plainEdges(
   frame: WholeFrame,
   points: readonly Point[],
-  sides: ReadonlyMap<string, number>,
+  { rings, sides }: FacesOfFrame,
   blank: Blank,
 ): NetEdge[] {
   return frame.edges_vertices.flatMap(([p, q], edge): NetEdge[] => {
     const [a, b] = [points[p] ?? pointAt(0, 0), points[q] ?? pointAt(0, 0)];
     const [ahead, back] = [sides.get(keyOf(a, b)), sides.get(keyOf(b, a))];
-    if (ahead === undefined && back === undefined) return [];
+    if (ahead === undefined && back === undefined) {
+      const within = frame.edges_assignment[edge] === 'C' ? faceRound(rings, a, b) : -1;
+      const slit = {
+        a,
+        b,
+        left: within,
+        right: within,
+        kind: 'slit',
+        foldDeg: 0,
+        hinge: null,
+        curve: null,
+      } as const;
+      return within < 0 ? [] : [slit];
+    }
     const [left, right] = ahead === undefined ? [back ?? 0, null] : [ahead, back ?? null];
     return [
       {
@@ -110,6 +130,16 @@ function plainEdges(
     ];
   });
 }
+
+/** The face that a line lies in, by its middle; -1 where it lies in none. */
+const faceRound = (rings: readonly (readonly Point[])[], a: Point, b: Point): number =>
+  rings.findIndex(
+    (ring) =>
+      distanceOutside(
+        [(a.x + b.x) / 2, (a.y + b.y) / 2],
+        ring.map(({ x, y }): At => [x, y]),
+      ) <= 0,
+  );
 
 /** The same edges with the hinge that each belongs to, run so that the parent is on their left. */
 function onHinges(plain: readonly NetEdge[], hinges: readonly Hinge[]): NetEdge[] {

@@ -7,7 +7,7 @@ import type { ConstraintSpec, EdgeName } from '../styles/language/types';
 
 /**
  * A box style as a file: its declaration as data, with formulas as text. `schema` grows when a reader of today could not read it: 2 added workings,
- * numbers of options and integrals, 3 added cuts; a file is written as the first that can say it.
+ * numbers of options and integrals, 3 added cuts at edges and corners, and slits within a panel. A file is written as the first that can say it.
  */
 export const STYLE_FORMAT = 'crease-and-count-style';
 export const STYLE_SCHEMA = 3;
@@ -66,6 +66,12 @@ const hole = z.discriminatedUnion('hole', [
   }),
   roundHole,
   z.strictObject({ hole: z.literal('slot'), size: pair(len), at: pair(len).exactOptional() }),
+  z.strictObject({
+    hole: z.literal('slit'),
+    long: len,
+    runs: z.enum(['across', 'up']),
+    at: pair(len).exactOptional(),
+  }),
 ]);
 
 const cuts = z
@@ -296,7 +302,7 @@ const style = z.strictObject({
 /** The first schema that can say a style. */
 export function schemaFor(said: object): 1 | 2 | typeof STYLE_SCHEMA {
   const text = JSON.stringify(said);
-  if (text.includes('"cuts":')) return STYLE_SCHEMA;
+  if (text.includes('"cuts":') || text.includes('"hole":"slit"')) return STYLE_SCHEMA;
   return Object.hasOwn(said, 'workings') || /(?:number|integral)\(/.test(text) ? 2 : 1;
 }
 

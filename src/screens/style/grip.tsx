@@ -26,7 +26,7 @@ interface GripProps {
   readonly label: string;
   readonly says: string;
   readonly mm: number;
-  readonly describedBy: string;
+  readonly describedBy?: string;
   /** Units of the drawing for a millimeter of card. */
   readonly scale: number;
   /** Told at every move, with the way from where it was taken; null when the hand lets it go where it was. */

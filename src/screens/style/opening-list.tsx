@@ -1,13 +1,15 @@
 import type { Place, RectangleDraft } from '../../core/draft/draft';
-import { addHole, removeHole, setHole } from '../../core/draft/openings';
+import { addHole, removeHole, setHole, turnSlit } from '../../core/draft/openings';
+import { middleForms } from '../../core/draft/slits';
 import { Button } from '../../ui/fields/button';
+import { SelectField } from '../../ui/fields/text-field';
 import { Opening } from '../../ui/frame/opening';
 import { useDraftingWords } from '../../ui/words/drafting-words';
 import { FormField } from './form-field';
 import { keyed } from './keyed';
 import type { DraftEdits } from './use-draft';
 
-const KINDS = ['window', 'round', 'slot'] as const;
+const KINDS = ['window', 'round', 'slot', 'slit'] as const;
 
 interface OpeningListProps {
   readonly place: Place;
@@ -37,8 +39,8 @@ export function OpeningList({ place, panel, edits: { make, take }, label }: Open
             {hole.hole !== 'window' && (
               <FormField
                 steps
-                label={words.holeFields.across}
-                value={hole.hole === 'round' ? hole.across : hole.size[0]}
+                label={hole.hole === 'slit' ? words.holeFields.long : words.holeFields.across}
+                value={hole.hole === 'round' ? hole.across : hole.hole === 'slit' ? hole.long : hole.size[0]}
                 onTake={(text) => take(label, setHole(place, at, 'across', text))}
               />
             )}
@@ -50,6 +52,24 @@ export function OpeningList({ place, panel, edits: { make, take }, label }: Open
                 onTake={(text) => take(label, setHole(place, at, 'up', text))}
               />
             )}
+            {hole.hole === 'slit' && (
+              <SelectField
+                label={words.slitRuns}
+                value={hole.runs}
+                choices={(['across', 'up'] as const).map((id) => ({ id, label: words.slitWays[id] }))}
+                onChange={(id) => make(label, turnSlit(place, at, id === 'up' ? id : 'across'))}
+              />
+            )}
+            {hole.hole !== 'window' &&
+              (['along', 'out'] as const).map((way, nth) => (
+                <FormField
+                  key={way}
+                  steps
+                  label={(panel.on === undefined ? words.middleOfFirst : words.middle)[way]}
+                  value={middleForms(panel, hole)[nth] ?? ''}
+                  onTake={(text) => take(label, setHole(place, at, way, text))}
+                />
+              ))}
             <Button tone="quiet" onClick={() => make(label, removeHole(place, at))}>
               {words.takeOut(words.holes[hole.hole])}
             </Button>

@@ -17,6 +17,7 @@ import { usePanelNames } from './panel-names';
 import { sidesOf } from './sides-of';
 import type { DraftEdits } from './use-draft';
 import { usePulling } from './use-pulling';
+import { useSlits } from './use-slits';
 import { useTapping } from './use-tapping';
 
 /** Biggest numbers of a net on screen, in millimeters at arm's length. */
@@ -43,6 +44,7 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
   });
   const sides = useMemo(() => sidesOf(box, draft, piece.id), [box, draft, piece.id]);
   const pulling = usePulling({ draft, values: box.net.values, sides, edits });
+  const slits = useSlits({ draft, piece, values: box.net.values, edits });
   const tapping = useTapping({ draft, piece, sides, edits });
   const selects = tapping.tap === 'select';
   const take = (tapped: Place) => (selects ? select(tapped) : tapping.onTap(tapped));
@@ -104,7 +106,16 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
               {tracing.over(at)}
             </>
           )}
-          hands={selects ? pulling.hands : tapping.hands}
+          hands={(at) =>
+            selects ? (
+              <>
+                {pulling.hands(at)}
+                {slits.hands(at)}
+              </>
+            ) : (
+              tapping.hands(at)
+            )
+          }
         />
         {tapping.tools}
         {selects && pulling.tools}

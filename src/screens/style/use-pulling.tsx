@@ -19,6 +19,7 @@ import { lengthWords, useRuler } from '../../ui/fields/measure';
 import { useSay } from '../../ui/words';
 import { useDraftingWords } from '../../ui/words/drafting-words';
 import { Grip, type Move } from './grip';
+import { LengthPlate, plateWidth } from './length-plate';
 import { usePanelNames } from './panel-names';
 import type { DraftEdits } from './use-draft';
 
@@ -159,7 +160,7 @@ interface GhostProps {
 function Ghost({ from, to, says, inward }: GhostProps) {
   const line = (points: readonly At[]) => `M${points.map((point) => point.join(' ')).join('L')}`;
   const [a = [0, 0], b = [0, 0]] = to;
-  const wide = says.length * 3 + 4;
+  const wide = plateWidth(says);
   const [x, y] = [(a[0] + b[0]) / 2 + inward[0] * (wide / 2 + 2), (a[1] + b[1]) / 2 + inward[1] * 6];
   return (
     <g className="style-ghost">
@@ -168,10 +169,7 @@ function Ghost({ from, to, says, inward }: GhostProps) {
         <path key={end} d={line([point, to[end] ?? point])} className="style-ghost-way" />
       ))}
       <path d={line(to)} className="style-ghost-edge" />
-      <rect x={x - wide / 2} y={y - 4} width={wide} height={8} rx={1.5} className="style-ghost-plate" />
-      <text x={x} y={y} dominantBaseline="central" textAnchor="middle" className="style-ghost-length">
-        {says}
-      </text>
+      <LengthPlate at={[x, y]} says={says} />
     </g>
   );
 }

@@ -14,7 +14,7 @@ import { editStyle, openDraft, proposeClosing } from '../../../src/core/draft/ed
 import { draftFromStyle, emptyBase, isEditable, keepOneWay } from '../../../src/core/draft/first-draft';
 import { withTicksMore } from '../../../src/core/draft/forms';
 import { addSeam, removeJoint, removeSeam, setJoint } from '../../../src/core/draft/joints';
-import { addHole, removeHole, setHole, setNotch } from '../../../src/core/draft/openings';
+import { addHole, removeHole, setHole, setNotch, turnSlit } from '../../../src/core/draft/openings';
 import { usualPart } from '../../../src/core/draft/parts/usual-part';
 import { removePanel } from '../../../src/core/draft/remove-panel';
 import { renamePanel } from '../../../src/core/draft/rename';
@@ -27,6 +27,7 @@ import {
   renameSize,
   setInside,
 } from '../../../src/core/draft/sizes';
+import { moveSlit } from '../../../src/core/draft/slits';
 import { addStep, foldWith, moveStep, removeStep } from '../../../src/core/draft/steps';
 import { layNet } from '../../../src/core/net';
 import { legalBoxes, looseEnds, notABox, proveStyle } from '../../../src/core/proof';
@@ -358,7 +359,7 @@ describe('drawing starts', () => {
 });
 
 /** Any edit, for whatever the draft holds: panels, edges, sizes and steps by number, lengths that are and are not. */
-const anyEdit = fc.tuple(fc.nat(18), fc.nat(50), fc.nat(50), fc.nat(50)).map(([kind, a, b, c]): Edit => {
+const anyEdit = fc.tuple(fc.nat(19), fc.nat(50), fc.nat(50), fc.nat(50)).map(([kind, a, b, c]): Edit => {
   const pick = <Value>(of: readonly Value[], at: number): Value | undefined =>
     of[at % Math.max(1, of.length)];
   const EDGES = ['left', 'right', 'up', 'down', 'e0', 'e2'] as const;
@@ -415,9 +416,15 @@ const anyEdit = fc.tuple(fc.nat(18), fc.nat(50), fc.nat(50), fc.nat(50)).map(([k
         (b % 2 === 0 ? removeSize(size) : renameSize(size, pick(['Reach', 'depth', 'pi'], c) ?? ''))(of),
       (of) =>
         (b % 2 === 0
-          ? addHole(place, pick(['window', 'round', 'slot'], c) ?? 'round')
+          ? addHole(place, pick(['window', 'round', 'slot', 'slit'], c) ?? 'round')
           : setNotch(place, 'up', form))(of),
       (of) => (b % 2 === 0 ? addLimit(size, 'atMost', form) : setInside((a % 3) as 0 | 1 | 2, form))(of),
+      (of) =>
+        (c % 3 === 0
+          ? setHole(place, b % 2, 'along', form)
+          : c % 3 === 1
+            ? turnSlit(place, 0, 'up')
+            : moveSlit(place, 0, [inches(0, b % 9, 16), inches(0, -1, 8)], inches(0, 1, 8)))(of),
       setAbout('name', pick(['', 'Nice', '\u202E'], c) ?? ''),
     ];
     return edits[kind]?.(draft) ?? { ok: true, draft };

@@ -192,7 +192,10 @@ const holeForms = (spec: PanelSpec): readonly Len[] => [
   ...('holes' in spec ? (spec.holes ?? []) : []).flatMap((hole) =>
     hole.hole === 'window'
       ? [hole.margin]
-      : [...(hole.hole === 'round' ? [hole.across] : hole.size), ...(hole.at ?? [])],
+      : [
+          ...(hole.hole === 'round' ? [hole.across] : hole.hole === 'slit' ? [hole.long] : hole.size),
+          ...(hole.at ?? []),
+        ],
   ),
 ];
 

@@ -55,6 +55,13 @@ export type HoleSpec =
       readonly hole: 'slot';
       readonly size: readonly [across: Len, up: Len];
       readonly at?: readonly [along: Len, out: Len];
+    }
+  /** Cut through from end to end, and nothing falls out: for a tab or a ribbon. It runs as the net lies. */
+  | {
+      readonly hole: 'slit';
+      readonly long: Len;
+      readonly runs: 'across' | 'up';
+      readonly at?: readonly [along: Len, out: Len];
     };
 
 /** A half-round out of the middle of a rectangle's free edge. */
