@@ -1,4 +1,13 @@
-import { type CornerCut, canCut, cornersOfEdge, cutAt, type EdgeCurve, setCut } from '../../core/draft/cuts';
+import { useState } from 'react';
+import {
+  type CornerCut,
+  canCut,
+  cornersOfEdge,
+  cutAt,
+  type EdgeCurve,
+  isCutEdge,
+  setCut,
+} from '../../core/draft/cuts';
 import type { PieceDraft, Place } from '../../core/draft/draft';
 import type { EdgeName } from '../../core/styles';
 import { SelectField } from '../../ui/fields/text-field';
@@ -15,20 +24,20 @@ interface EdgeShapeProps {
   readonly edits: DraftEdits;
 }
 
-/** A free edge as it is cut: straight or one curve, and each of its two corners. Only what can be cut there is asked. */
+/** A free edge as it is cut: straight or one curve, and each of its two corners. Only what can be cut there is asked. It stays open under the hand. */
 export function EdgeShape({ of, place, edge, edits }: EdgeShapeProps) {
   const words = useDraftingWords();
   const names = usePanelNames();
   const panel = of.panels[place.panel];
+  const [wasCut] = useState(panel !== undefined && isCutEdge(of, `${place.panel}.${edge}`));
   if (panel === undefined) return null;
   const curve = cutAt(panel, edge, 'edge');
   const curves = (['arch', 'scoop'] as const).filter((cut) => canCut(of, place.panel, edge, cut));
   const corners = cornersOfEdge(panel, edge).filter(({ at }) => canCut(of, place.panel, at, 'round'));
-  const isCut = curve !== undefined || corners.some(({ at }) => cutAt(panel, at, 'corner') !== undefined);
   if (curves.length + corners.length === 0) return null;
   const change = words.changes.change(names.panel(place.panel));
   return (
-    <Opening head={words.edgeShape} open={isCut}>
+    <Opening head={words.edgeShape} open={wasCut}>
       <div className="style-form">
         {curves.length > 0 && (
           <div className="style-pair">
