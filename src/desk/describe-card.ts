@@ -1,4 +1,11 @@
-import { type BenchOp, type BoxCard, CAUTIONS, type CardStep, JOINING } from '../core/bench';
+import {
+  type BenchOp,
+  type BenchProgram,
+  type BoxCard,
+  CAUTIONS,
+  type CardStep,
+  JOINING,
+} from '../core/bench';
 import { sizeWords } from '../core/draw/strokes/length-text';
 import { type Ruler, toMm } from '../core/units';
 
@@ -44,9 +51,7 @@ export function cardText(title: string, pieces: readonly BoxCard[], ruler: Ruler
     const cautions = [...new Set(steps.flatMap((step) => step.cautions))].map((code) => CAUTIONS[code]);
     return [
       `${title}: ${piece.label}`,
-      joins
-        ? JOINING
-        : `Cut size ${sizeWords(piece.blank.across, piece.blank.up, ruler)}; score with the ${program.faceUp === 'outside' ? 'good side' : 'inside'} up.`,
+      joins ? JOINING : `Cut size ${sizeWords(piece.blank.across, piece.blank.up, ruler)}${scored(program)}.`,
       ...cautions,
       '',
       ...steps.flatMap(({ headline, details, tips }, i) => [
@@ -57,3 +62,9 @@ export function cardText(title: string, pieces: readonly BoxCard[], ruler: Ruler
   });
   return `${parts.join('\n\n')}\n`;
 }
+
+/** Which face lies up for the scores, where there are any. */
+const scored = ({ ops, faceUp }: BenchProgram): string =>
+  ops.some(({ op }) => op === 'crease')
+    ? `; score with the ${faceUp === 'outside' ? 'good side' : 'inside'} up`
+    : '';

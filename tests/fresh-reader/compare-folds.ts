@@ -1,5 +1,5 @@
 import { type DesignedNet, layOf } from './compare';
-import { pairOf, type Deed, type FlatCard, type Folded } from './fold-by-words';
+import { type Deed, type FlatCard, type Folded, pairOf } from './fold-by-words';
 import type { At } from './lengths';
 import { workOf } from './line-work';
 import type { ReadBack } from './read-card';

@@ -152,6 +152,14 @@ class Hands {
         this.#it = panels;
       },
     ],
+    [
+      /^Roll up (.+)\.$/,
+      ([what = '']) => {
+        this.#it = this.#panels(what);
+        if (this.#it.length !== this.#names.length) throw new Unreadable('only a whole card is rolled');
+        this.#turn('fold', [], () => 'in');
+      },
+    ],
     [/^Open and square it\.$/, () => this.#open('fold')],
     [/^Open and tuck it in\.$/, () => this.#open('tuck')],
     [

@@ -239,7 +239,7 @@ class Reader {
       },
     ],
     [
-      /^(?:Fold|Tuck|Press|Bring|Dab liquid glue on) .+\.$|^Open and (?:square|tuck) it(?: in)?\.$/,
+      /^(?:Fold|Roll up|Tuck|Press|Bring|Dab liquid glue on) .+\.$|^Open and (?:square|tuck) it(?: in)?\.$/,
       () => undefined,
     ],
   ];

@@ -177,12 +177,15 @@ function cornersOf(built: Built, one: number, other: number, solids: Solids): Ma
 
 /** At the tip of a cone or pyramid, where opposite walls come nearer than a card, the point gives. */
 function pointedTip(
-  { piece: { faces }, stands, caliperMm }: Built,
+  { piece: { faces, hinges }, stands, caliperMm }: Built,
   one: number,
   other: number,
   tip: Vector3,
 ): number {
-  const isWall = (face: number) => faces[face]?.role === 'wall';
+  // the overlap of a rolled cone runs into its tip as well
+  const isWall = (face: number) =>
+    faces[face]?.role === 'wall' ||
+    hinges.some(({ child, kind }) => child === face && kind === 'join' && faces[face]?.role === 'glueTab');
   if (!isWall(one) || !isWall(other)) return 0;
   const there = stands.filter(
     (stand, face) =>

@@ -103,12 +103,18 @@ function liesOf(
         const innerStays = held < 0 || at >= held;
         const holder = parentIn(piece, group.slice(0, at), inner);
         const inward = innerStays && at + 1 + after !== held ? outer : inner;
+        const bent = [inner, outer].find((face) => isBent(piece, face));
         found.push({
           inner,
           outer,
           by: group.at(-1) ?? outer,
           gives:
-            parentIn(piece, [inner], outer) === inner ? outer : inward === inner ? (holder ?? inner) : inward,
+            bent ??
+            (parentIn(piece, [inner], outer) === inner
+              ? outer
+              : inward === inner
+                ? (holder ?? inner)
+                : inward),
           off: caliperMm,
           glued: false,
         });
@@ -121,6 +127,14 @@ function liesOf(
 /** The panel among these that a face hangs on, if it does: folded over with it, the face goes where that goes. */
 const parentIn = ({ hinges }: PieceNet, among: readonly number[], face: number): number | undefined =>
   among.find((parent) => hinges.some((hinge) => hinge.parent === parent && hinge.child === face));
+
+/** A part of a leaf that bends away from its middle. */
+const isBent = ({ faces, hinges }: PieceNet, face: number): boolean =>
+  faces[face]?.role === 'lid' &&
+  hinges.some(
+    ({ parent, child, kind }) =>
+      kind === 'join' && child === face && faces[parent]?.panel === faces[face]?.panel,
+  );
 
 /** Do two faces lie in one plane, or a few cards off it? */
 function flush(

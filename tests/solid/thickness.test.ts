@@ -11,7 +11,7 @@ import { inches, ticks } from '../../src/core/units/ticks';
 import { SEED } from '../seed';
 import { recordStyle } from '../setup/style-record';
 import { legalBoxes } from '../styles/legal-sizes';
-import { type Built, build, clashesIn } from './clashes';
+import { type Body, type Built, build, clashesIn } from './clashes';
 import { solids } from './kit';
 import { NESTS, tightIn } from './nest';
 import { isLeftOut, NOT_MODELLED } from './not-modelled';
@@ -31,7 +31,10 @@ function tooTight(style: BoxStyle, box: BoxNet): readonly string[] {
     const stands = build(piece, caliperMm, solids, leftOut);
     built.set(piece.id, stands);
     const { bodies } = stands;
-    const asked = NOT_MODELLED[style.id]?.folds ? bodies.filter(({ faces }) => faces.length === 1) : bodies;
+    const folds = NOT_MODELLED[style.id]?.folds;
+    const isFold = ({ faces }: Body) =>
+      faces.length > 1 && faces.every((face) => folds?.test(piece.faces[face]?.panel ?? ''));
+    const asked = bodies.filter((body) => !isFold(body));
     return clashesIn({ ...stands, bodies: asked }, solids, leftOut).map(
       ({ one, other, deepMm }) => `${piece.id}: ${one} into ${other}, ${deepMm.toFixed(2)} mm`,
     );

@@ -13,7 +13,7 @@ import { LEAST_MM, sliversIn, sliversOf } from './slivers';
  * The end of a pillow is one curve that touches the trimmed edge in its middle, and a cone's mouth has corners that touch it: there the cut runs
  * off the card at a slope of nought to ten degrees. What a hand misses there is a hair of a free edge.
  */
-const RUNS_OFF = new Set(['pillow-pack', 'cornet']);
+const RUNS_OFF = new Set(['pillow-pack', 'cornet', 'rolled-cone']);
 
 const someBoxes = (style: (typeof STYLES)[number]) => [
   { sizes: {}, caliperUm: 300, mark: inches(0, 1, 16) },

@@ -1,5 +1,6 @@
 import { bottomPlate, costOfRow, estimateBottom, gramsOf, type NeededRoom } from '../fit';
 import { asItStands, type BoxNet, layNet } from '../net';
+import { groupLayers } from '../net/group-layers';
 import { benchToolOf, planEvent, type SheetPlanner } from '../plan';
 import { meritsOf } from '../plan/event/style-facts';
 import type { FavorEvent, Recipe } from '../rows';
@@ -140,8 +141,10 @@ function sturdinessOf(net: BoxNet, { contents }: AnswersQuestion): readonly numb
   const card = { caliperUm: net.caliperUm, modulusGpa: null };
   const { sag } = estimateBottom(bottomPlate(net), card, gramsOf(contents) || 1);
   const doubled = asItStands(net).reduce(
-    (sum, { joints, overlaps }) =>
-      sum + joints.length + overlaps.reduce((more, group) => more + group.length - 1, 0),
+    (sum, piece) =>
+      sum +
+      piece.joints.length +
+      piece.overlaps.reduce((more, group) => more + groupLayers(piece, group).length - 1, 0),
     0,
   );
   return [sag === null ? 1 : 0, sag?.mm ?? 0, -doubled];

@@ -89,9 +89,9 @@ export type CardFace = 'inside' | 'outside';
 
 /**
  * Where panels go: flat over onto the inside, flat back onto the outside, up from a base, in, out, open again from flat to square, or
- * several ways at once.
+ * several ways at once; or rolled up, where nothing is scored.
  */
-export type CloseWay = 'flat' | 'back' | 'up' | 'in' | 'out' | 'open' | 'together';
+export type CloseWay = 'flat' | 'back' | 'up' | 'in' | 'out' | 'open' | 'together' | 'round';
 
 /** What the maker's tool can do. */
 export interface BenchTool {

@@ -14,7 +14,8 @@ export function checkRoom({ piece, faces, toleranceMm }: ClosedPiece): Finding[]
   );
   const room = roomInside(faces, piece.shell, toleranceMm + gap);
   const walls = piece.shell.reduce((sum, face) => sum + areaOf(flatRing(piece, face)), 0);
-  const chords = piece.curves.some(({ kind }) => kind === 'score') ? CHORD_TOLERANCE_MM : 0;
+  const bent = new Set(piece.shell.map((face) => piece.faces[face]?.panel)).size < piece.shell.length;
+  const chords = bent ? CHORD_TOLERANCE_MM : 0;
   const off = Math.abs(room - piece.roomMm3) / walls;
   if (off <= toleranceMm + gap + chords) return [];
   return [

@@ -1,3 +1,4 @@
+import { groupLayers } from '../net/group-layers';
 import type { PieceNet } from '../net/types';
 import type { Role } from '../styles/language/types';
 import { anglesDuring, closingStates } from './closing/closing-states';
@@ -44,7 +45,9 @@ const TUCKED: ReadonlySet<Role> = new Set(['tuck', 'dustFlap', 'lockFlap']);
 export function layersInside(piece: PieceNet): Map<number, number> {
   const layers = new Map<number, number>();
   for (const [at, { role }] of piece.faces.entries()) if (TUCKED.has(role)) layers.set(at, -1);
-  for (const group of piece.overlaps) for (const [at, face] of group.entries()) layers.set(face, at);
+  for (const group of piece.overlaps)
+    for (const [at, layer] of groupLayers(piece, group).entries())
+      for (const face of layer) layers.set(face, at);
   for (const { tab, target, lap } of piece.joints)
     if (!piece.overlaps.some((group) => group.includes(tab)))
       layers.set(tab, (layers.get(target) ?? 0) + (lap === 'inside' ? -1 : 1));

@@ -18,6 +18,8 @@ export interface LaidPanel {
   readonly sides: ReadonlyMap<EdgeName, readonly Side[]>;
   /** Of a bowed panel: the heights of its chords' ends above its lower edge, and the lean of each strip. */
   readonly bend: Bend | null;
+  /** Of a rolled sector. */
+  readonly roll?: Roll;
 }
 
 export interface Bend {
@@ -25,6 +27,13 @@ export interface Bend {
   /** Set-back of the curved edge at each station. */
   readonly setBacks: readonly number[];
   readonly leansDeg: readonly number[];
+}
+
+/** How a rolled sector bends: so many equal facets about its tip, each turned against the one before. */
+export interface Roll {
+  readonly facetDeg: number;
+  readonly bendDeg: number;
+  readonly facets: number;
 }
 
 export interface LaidFace {

@@ -8,7 +8,10 @@ import { cornersOf } from './panel-corners';
 import { pointAt, samePoint } from './point';
 import { addCorners } from './slanted-edge';
 
-type FlatSpec = Exclude<PanelSpec, { readonly lens: string }>;
+type FlatSpec = Exclude<
+  PanelSpec,
+  { readonly lens: string } | { readonly leaf: string } | { readonly sector: string }
+>;
 
 /** Lays a flat panel beside the parent edge `on` (or as the root) and hinges it there. `restDeg` is its fold when closed. */
 export function layFlat(

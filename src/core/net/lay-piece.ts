@@ -4,12 +4,16 @@ import { arcRadius, finely } from './arc';
 import { closingActs } from './closing-acts';
 import type { Bench, LaidCurve, LaidPanel, Side } from './laid-panel';
 import { layBent, layLens } from './lay-curved';
+import { laidRing, layLeaf } from './lay-leaf';
 import { layFlat } from './lay-panel';
 import { edgesByFace, laySeam } from './lay-seam';
+import { laySector } from './lay-sector';
 import { lengthOf, type NamedValues } from './name-values';
 import { onSameEdge, ringsOf, wasteOf } from './outline';
 import { overlayEdges, type Stretch } from './overlay';
 import { pointAt } from './point';
+import { turnRings } from './ring-way';
+import { rollUp } from './roll-way';
 import { matchCorners } from './slanted-edge';
 import type { Blank, Curve, Face, Hinge, Joint, NetEdge, PieceNet, Point } from './types';
 
@@ -64,6 +68,8 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     }),
   );
   const joints = spec.joints.flatMap((joint) => layJoint(joint, bench, values));
+  const rings = (spec.rings ?? []).map((panels) => laidRing(bench, panels));
+  const acts = closingActs(spec, faces, hinges, joints, (angle) => angleOf(angle, values));
   const byFace = edgesByFace(edges, faces.length);
   const seams = (spec.seams ?? []).flatMap(([first, second, gap]) => {
     const sides = [first, second].map((where) =>
@@ -87,8 +93,11 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     joints,
     seams,
     edges,
-    overlaps: (spec.overlaps ?? []).map((group) => group.flatMap((panel) => facesOf(bench, panel))),
-    closing: closingActs(spec, faces, hinges, joints, (angle) => angleOf(angle, values)),
+    overlaps: [
+      ...(spec.overlaps ?? []).map((group) => group.flatMap((panel) => facesOf(bench, panel))),
+      ...rings.map(({ layers }) => layers.flat()),
+    ],
+    closing: rollUp(turnRings(acts, rings, hinges), overlapsOf(spec), hinges),
     // after the seams, which may have split an edge
     waste: wasteOf(blank, ringsOf(edges.filter(({ right }) => right === null))),
     shell: spec.shell.flatMap((panel) => facesOf(bench, panel)),
@@ -151,6 +160,12 @@ function extentOf({ faces }: Bench) {
   return left <= right ? { left, right, low, high } : { left: 0, right: 0, low: 0, high: 0 };
 }
 
+/** Sectors that carry another on beyond its last edge. */
+const overlapsOf = ({ panels }: PieceSpec): ReadonlySet<string> =>
+  new Set(
+    Object.entries(panels).flatMap(([name, panel]) => ('sector' in panel && panel.follows ? [name] : [])),
+  );
+
 const angleOf = (angle: Angle, values: NamedValues): number =>
   typeof angle === 'number' ? angle : (values.anglesDeg[angle] ?? 0);
 
@@ -178,7 +193,10 @@ function layPanels(spec: PieceSpec, values: NamedValues): Bench {
       panel.on === undefined ? { panel: undefined, sides: [] } : sidesAt(bench, panel.on);
     if (panel.on !== undefined && sides.length === 0) continue;
     const on = sides[0] ?? null;
-    if ('lens' in panel) {
+    if ('leaf' in panel) {
+      if (on !== null) layLeaf(bench, name, panel, on, foldDeg, values);
+    } else if ('sector' in panel) laySector(bench, name, panel, on, angleOf(panel.turn, values), values);
+    else if ('lens' in panel) {
       if (parent !== undefined) layLens(bench, name, panel, sides, parent, values);
     } else if ('size' in panel && (panel.bow !== undefined || panel.follows !== undefined))
       layBent(bench, name, panel, on, foldDeg, values);

@@ -5,7 +5,10 @@ import type { Side } from './laid-panel';
 import { pointAt } from './point';
 import type { Point } from './types';
 
-type FlatSpec = Exclude<PanelSpec, { readonly lens: string }>;
+type FlatSpec = Exclude<
+  PanelSpec,
+  { readonly lens: string } | { readonly leaf: string } | { readonly sector: string }
+>;
 type Measure = (text: Len) => number;
 
 /** A flat panel's corners counter-clockwise, the name of the edge that leaves each, and its hinge as the parent's edge runs. */

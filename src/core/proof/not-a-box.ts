@@ -70,7 +70,11 @@ const lengthsOf = (panel: PanelSpec): readonly Len[] =>
         : [panel.hinge]
       : 'regular' in panel
         ? [panel.side]
-        : [];
+        : 'leaf' in panel
+          ? [panel.leaf]
+          : 'sector' in panel
+            ? [panel.sector]
+            : [];
 
 /** `boxes` keep the limits. */
 function lengthsOfNothing(style: BoxStyle, boxes: readonly AskedBox[]): readonly StyleRefusal[] {

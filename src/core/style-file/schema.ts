@@ -7,7 +7,8 @@ import type { ConstraintSpec, EdgeName } from '../styles/language/types';
 
 /**
  * A box style as a file: its declaration as data, with formulas as text. `schema` grows when a reader of today could not read it: 2 added workings,
- * numbers of options and integrals, 3 added cuts at edges and corners, and slits within a panel. A file is written as the first that can say it.
+ * numbers of options and integrals, 3 added cuts at edges and corners, slits within a panel, leaves and sectors. A file is written as the first
+ * that can say it.
  */
 export const STYLE_FORMAT = 'crease-and-count-style';
 export const STYLE_SCHEMA = 3;
@@ -115,10 +116,13 @@ const outline = z.strictObject({
 });
 const regular = z.strictObject({ ...hung, regular: z.int().min(3).max(MOST.sides), side: len });
 const lens = z.strictObject({ ...hung, lens: len });
-/** Which of the four shapes it is, told by the field that only this shape has: a fault is then told of that shape alone. */
+const leaf = z.strictObject({ ...hung, leaf: len });
+const sector = z.strictObject({ ...hung, sector: len, turn: angle, follows: name.exactOptional() });
+/** Which of the six shapes it is, told by the field that only this shape has: a fault is then told of that shape alone. */
+const SHAPES = { outline, regular, lens, leaf, sector };
 const panel = z.unknown().transform((data, context) => {
   const has = (key: string) => typeof data === 'object' && data !== null && Object.hasOwn(data, key);
-  const shape = has('outline') ? outline : has('regular') ? regular : has('lens') ? lens : rectangle;
+  const shape = Object.entries(SHAPES).find(([key]) => has(key))?.[1] ?? rectangle;
   const reading = shape.safeParse(data);
   if (reading.success) return reading.data;
   context.issues.push(...reading.error.issues.map((issue) => ({ ...issue, input: data }) as never));
@@ -173,6 +177,7 @@ const piece = z.strictObject({
     .exactOptional(),
   closing: z.array(step).max(MOST.list),
   overlaps: z.array(z.array(name).max(MOST.panels)).max(MOST.list).exactOptional(),
+  rings: z.array(z.array(name).max(MOST.sides)).max(MOST.list).exactOptional(),
   shell: z.array(name).max(MOST.panels),
   roomFormula: formula,
 });
@@ -302,7 +307,7 @@ const style = z.strictObject({
 /** The first schema that can say a style. */
 export function schemaFor(said: object): 1 | 2 | typeof STYLE_SCHEMA {
   const text = JSON.stringify(said);
-  if (text.includes('"cuts":') || text.includes('"hole":"slit"')) return STYLE_SCHEMA;
+  if (/"(?:cuts|leaf|rings|sector)":|"hole":"slit"/.test(text)) return STYLE_SCHEMA;
   return Object.hasOwn(said, 'workings') || /(?:number|integral)\(/.test(text) ? 2 : 1;
 }
 

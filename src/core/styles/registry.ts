@@ -17,10 +17,12 @@ import { lidFlap } from './boxes/lid-flap';
 import { liddedStar } from './boxes/lidded-star';
 import { openTop } from './boxes/open-top';
 import { openingOut } from './boxes/opening-out';
+import { petalTop } from './boxes/petal-top';
 import { pillowPack } from './boxes/pillow-pack';
 import { pocketEnvelope } from './boxes/pocket-envelope';
 import { prismLid } from './boxes/prism-lid';
 import { reverseTuck } from './boxes/reverse-tuck';
+import { rolledCone } from './boxes/rolled-cone';
 import { sleeveDrawer } from './boxes/sleeve-drawer';
 import { snapLock } from './boxes/snap-lock';
 import { squarePyramid } from './boxes/square-pyramid';
@@ -47,6 +49,7 @@ export const STYLES: readonly BoxStyle[] = [
   reverseTuck,
   gableTop,
   finTop,
+  petalTop,
   house,
   giftBag,
   hingedLid,
@@ -64,6 +67,7 @@ export const STYLES: readonly BoxStyle[] = [
   squarePyramid,
   twistPouch,
   cornet,
+  rolledCone,
   flaredBowl,
   webPail,
   wedge,

@@ -9,8 +9,11 @@ export function creaseScores(card: BenchCard, { over }: Extract<BenchOp, { op: '
   return card.scores.length > 0 ? { ...card, creased: over } : 'no-score-to-fold';
 }
 
-/** Put adhesive on, press panels together, or turn them: only on creased card. */
+/** Put adhesive on, press panels together, or turn them: only on creased card, unless it has nothing to crease and is rolled. */
 export const foldUp = (
   card: BenchCard,
   act: Extract<BenchOp, { op: 'stick' | 'glue' | 'close' }>,
-): Outcome => (card.creased ? { ...card, acts: [...card.acts, spellAct(act)] } : 'card-is-flat');
+): Outcome =>
+  card.creased || card.scores.length === 0
+    ? { ...card, acts: [...card.acts, spellAct(act)] }
+    : 'card-is-flat';

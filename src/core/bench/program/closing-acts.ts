@@ -89,7 +89,8 @@ function closeAct(piece: PieceNet, act: Turning, folded: Map<number, number>): O
     ways.add(wayOf(piece, hinge, folded.get(hinge) ?? 0, act.toDeg[i] ?? 0));
   }
   for (const [i, hinge] of act.hinges.entries()) folded.set(hinge, act.toDeg[i] ?? 0);
-  const way = oneWay(ways);
+  const rolls = act.hinges.length > 0 && act.hinges.every((at) => piece.hinges[at]?.kind === 'join');
+  const way = rolls ? 'round' : oneWay(ways);
   const panels = [...new Set(act.panels)];
   return {
     op: 'close',

@@ -26,10 +26,16 @@ export function outlineActs(piece: PieceNet, lie: Lie): readonly BenchOp[] {
 /** Square corners go first, then what is left beside them is snipped off straight; anything else is one cut along its path. */
 function edgeActs(chain: CutChain, blank: Blank, lie: Lie): readonly BenchOp[] {
   const [first, middle, last] = chain.points;
-  if (chain.points.length === 2 && first && middle) return [snip(first, middle, blank, lie)];
+  const isStraight = chain.shape !== 'curved';
+  if (isStraight && chain.points.length === 2 && first && middle) return [snip(first, middle, blank, lie)];
   const keeps = keepsPart(chain.points, blank);
   const corner =
-    chain.points.length === 3 && first && middle && last && squareCorner(first, middle, last, blank);
+    isStraight &&
+    chain.points.length === 3 &&
+    first &&
+    middle &&
+    last &&
+    squareCorner(first, middle, last, blank);
   if (!corner)
     return [
       {

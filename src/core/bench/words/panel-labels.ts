@@ -12,7 +12,7 @@ const NOUNS: Partial<Readonly<Record<Role, string>>> = {
 };
 
 /** Nouns that need no other behind them. */
-const ARE_NOUNS = ['wall', 'side', 'spine', 'roof', 'flap', 'tab', 'pocket'];
+const ARE_NOUNS = ['wall', 'side', 'spine', 'roof', 'flap', 'tab', 'pocket', 'cone', 'petal'];
 
 /** Places named in the plane of the net, as hands see them on the table. */
 const PLACES: Readonly<Record<string, string>> = { up: 'top', down: 'bottom' };

@@ -270,6 +270,8 @@ export function sayClose({ panels, by, way }: Op<'close'>, { labels }: Speech): 
       return `Fold ${those} out.`;
     case 'together':
       return `Bring ${those} together.`;
+    case 'round':
+      return `Roll up ${those}.`;
   }
 }
 

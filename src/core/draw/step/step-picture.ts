@@ -1,4 +1,5 @@
 import type { BoxCard, CardStep } from '../../bench';
+import type { PieceNet } from '../../net/types';
 import { drawFolded, type PictureSpace } from '../folded-drawing';
 import type { Drawing } from '../strokes/types';
 import { drawStepToFit, type StepDrawingOptions } from './step-drawing';
@@ -21,5 +22,14 @@ export function pictureOfStep(
   if (!isClosing && !joins) return drawStepToFit({ piece, program, tool }, step, space, options);
   const before = program.ops.slice(0, isClosing ? fold : step.ops.from);
   const acts = before.filter(({ op }) => op === 'close' || op === 'glue').length;
-  return drawFolded(piece, { acts, part: isClosing ? UNDER_WAY : 0, from: 'bench', space });
+  const from = closesTop(piece, acts) ? 'standing' : 'bench';
+  return drawFolded(piece, { acts, part: isClosing ? UNDER_WAY : 0, from, space });
 }
+
+/** Leaves that close the top last are out of sight from the bench: the box stands by then. */
+const closesTop = ({ closing, faces }: PieceNet, act: number): boolean => {
+  const last = closing[act];
+  if (last === undefined || last.do !== 'fold' || act < closing.length - 1 || last.through === undefined)
+    return false;
+  return last.panels.every((panel) => faces.find((face) => face.panel === panel)?.role === 'lid');
+};

@@ -129,7 +129,8 @@ export interface FigureOnPaper {
 }
 
 /** Puts a figure on paper, hidden lines taken out. `onPaper`: from the picture's millimeters of card. */
-export function putOnPaper({ piece, view, faces, order }: Figure, onPaper: (point: At) => At): FigureOnPaper {
+export function putOnPaper(figure: Figure, onPaper: (point: At) => At): FigureOnPaper {
+  const { piece, view, faces, order } = figure;
   const place = (face: number, { x, y }: NetEdge['a']) =>
     onPaper(placeOfSeen(see(view, placeOf(faces[face]!.pose, toMm(x), toMm(y)))));
   const covers = faces.map(
@@ -146,7 +147,7 @@ export function putOnPaper({ piece, view, faces, order }: Figure, onPaper: (poin
   const showing = (from: At, to: At, on: readonly number[]) => visiblePieces(from, to, on.map(side));
   const lines = () =>
     piece.edges.flatMap((edge) =>
-      sheetsAt(edge).flatMap((on) =>
+      sheetsAt(figure, edge).flatMap((on) =>
         showing(place(on[0]!, edge.a), place(on[0]!, edge.b), on).map(
           (ends): SeenLine => ({ edge, on, ends }),
         ),
@@ -155,9 +156,13 @@ export function putOnPaper({ piece, view, faces, order }: Figure, onPaper: (poin
   return { covers, showing, lines };
 }
 
-/** The faces that carry an edge together: both sides of a score as one line, those of a slit each for itself. */
-function sheetsAt({ kind, left, right }: NetEdge): number[][] {
-  if (kind === 'join') return [];
+/**
+ * The faces that carry an edge together: both sides of a score as one line, those of a slit each for itself. A bend shows only where the card
+ * turns away from the eye: the outline of a cone.
+ */
+function sheetsAt(figure: Figure, { kind, left, right }: NetEdge): number[][] {
+  if (kind === 'join')
+    return right !== null && showsInside(figure, left) !== showsInside(figure, right) ? [[left, right]] : [];
   if (right === null) return [[left]];
   return kind === 'score' ? [[left, right]] : [[left], [right]];
 }

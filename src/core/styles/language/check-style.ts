@@ -132,7 +132,14 @@ function checkPiece(
       (spec.bow !== undefined || spec.follows !== undefined)
     )
       slip(`${id}.${name}: holes or cuts in a panel that bends`);
-    if ('follows' in spec && !('bow' in panel(spec.follows))) slip(`${id}.${name} follows a flat panel`);
+    if (
+      'follows' in spec &&
+      spec.follows !== undefined &&
+      !(('size' in spec ? 'bow' : 'sector') in panel(spec.follows))
+    )
+      slip(`${id}.${name} follows a flat panel`);
+    if ('sector' in spec && typeof spec.turn === 'string' && !(spec.turn in (style.angles ?? {})))
+      slip(`${id}.${name}: no angle is called ${spec.turn}`);
     earlier.add(name);
   }
   for (const joint of piece.joints) {
@@ -152,6 +159,10 @@ function checkPiece(
       slip(`${id}: no angle is called ${crease.fold}`);
   }
   for (const name of [...(piece.overlaps ?? []).flat(), ...piece.shell]) panel(name);
+  for (const ring of piece.rings ?? []) {
+    if (ring.length < 3) slip(`${id}: a ring of ${ring.length} leaves`);
+    for (const name of ring) if (!('leaf' in panel(name))) slip(`${id}: ${name} in a ring is no leaf`);
+  }
   for (const step of piece.closing) {
     if (step.do !== 'glue') for (const name of step.panels) panel(name);
     else if (!piece.joints.some((joint) => joint.panel === step.panel && joint.onto === step.onto))
@@ -207,6 +218,8 @@ function panelForms(spec: PanelSpec): Len[] {
     ...own,
     ...outline,
     ...('lens' in spec ? [spec.lens] : []),
+    ...('leaf' in spec ? [spec.leaf] : []),
+    ...('sector' in spec ? [spec.sector] : []),
     ...('regular' in spec ? [spec.side] : []),
     ...(spec.at ? [spec.at] : []),
   ];

@@ -4,6 +4,8 @@ const OPPOSITE: Readonly<Record<string, string>> = { left: 'right', right: 'left
 
 /** The edges a panel has by name, counter-clockwise: four sides, or e0, e1, … round an outline. */
 export function edgesOf(spec: PanelSpec): readonly string[] {
+  if ('leaf' in spec) return ['e0'];
+  if ('sector' in spec) return ['e0', 'e1', 'e2'];
   if ('size' in spec || 'lens' in spec) return ['down', 'right', 'up', 'left'];
   const corners = 'regular' in spec ? spec.regular : spec.outline.length + (spec.on === undefined ? 0 : 2);
   return Array.from({ length: corners }, (_, at) => `e${at}`);

@@ -83,7 +83,7 @@ export interface CutSpec {
 }
 
 /**
- * The four shapes of a panel.
+ * The six shapes of a panel.
  * - rectangle: `size` is [across, up] as the net lies. `taper` draws in its two free corners along the hinge: one form, or [start, end]
  *   as the parent's edge runs. `bow` curves both its left and right edges inwards by that rise (pillow pack wall): it bends, and its
  *   `fold` is then measured between chord planes. `follows` names a bowed panel it is glued to and bends with.
@@ -92,6 +92,10 @@ export interface CutSpec {
  *   `asLies`: so does this one, from where its hinge starts (on a slanted hinge the corners stay on the maker's marks).
  * - regular: so many equal sides, edge e0 at the hinge (or level at the bottom, for a root) and the others counter-clockwise.
  * - lens: an end flap on a bowed edge; the form is the rise of its free edge beyond the chord (0 is straight, the bow's rise a full lens).
+ * - leaf: one of a ring that closes a square mouth. From each end of its hinge an arc runs to the tip, half the hinge out; the form is how
+ *   far that arc rises off its chord. It bends along both chords: a middle and two sides, one of which goes under its neighbor.
+ * - sector: part of a circle about its tip, that is rolled to a cone. The form is its radius, `turn` its angle, under half a turn; edges e0
+ *   from the tip, e1 the arc, e2 back. One that `follows` another carries it on beyond e2 and ends up inside its beginning.
  */
 export type PanelSpec = PanelBase &
   (
@@ -113,6 +117,8 @@ export type PanelSpec = PanelBase &
       }
     | { readonly regular: number; readonly side: Len }
     | { readonly lens: Len }
+    | { readonly leaf: Len }
+    | { readonly sector: Len; readonly turn: Angle; readonly follows?: string }
   );
 
 /** A score that is not a hinge of the tree (gusset, pleat): the two edges already meet in the flat, and must meet closed as well. */
@@ -169,6 +175,11 @@ export interface PieceSpec {
   readonly closing: readonly ClosingStep[];
   /** Groups of panels that lie on one another when closed, innermost first; a joint is such a pair already. */
   readonly overlaps?: readonly (readonly string[])[];
+  /**
+   * Leaves that lock in a ring, in the order the strip runs to the right: each lies over the one before, and the first over the last. They
+   * turn together while the lower side of each bends under its neighbor.
+   */
+  readonly rings?: readonly (readonly string[])[];
   /** Panels that bound the room, and the room's closed formula in mm³ from score-to-score values (thin paper). */
   readonly shell: readonly string[];
   readonly roomMm3: (values: Values) => number;

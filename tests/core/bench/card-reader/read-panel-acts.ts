@@ -142,6 +142,7 @@ export function readsOfClose(): readonly (readonly [RegExp, Reader])[] {
     [/^Fold (.+?) in(, then .+)?\.$/, 'in'],
     [/^Fold (.+?) out(, then .+)?\.$/, 'out'],
     [/^Bring (.+) together\.$/, 'together'],
+    [/^Roll up (.+)\.$/, 'round'],
   ];
   return [
     [/^Open and square it\.$/, () => turn('fold', 'open', [])],

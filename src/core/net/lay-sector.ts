@@ -1,0 +1,88 @@
+import type { EdgeName, PanelSpec } from '../styles/language/types';
+import { toDegrees, toRadians } from '../units/angles';
+import { TICKS_PER_MM, ticks } from '../units/ticks';
+import { CHORD_TOLERANCE_MM } from './arc';
+import type { Bench, LaidFace, LaidPanel, Roll, Side } from './laid-panel';
+import { lengthOf, type NamedValues } from './name-values';
+import { pointAt } from './point';
+import type { Point } from './types';
+
+type SectorSpec = Extract<PanelSpec, { readonly sector: string }>;
+
+/**
+ * The roll of a sector that closes on itself: as many facets as keep within the chord tolerance of the cone’s mouth, whose radius is
+ * slant × angle / 360. Its facets are the sides of a regular pyramid, so they meet as that pyramid’s sides do.
+ */
+function rollOf(slantMm: number, angleDeg: number): Roll {
+  const mouth = (slantMm * angleDeg) / 360;
+  const facets = Math.max(12, Math.ceil(Math.PI / Math.acos(1 - Math.min(1, CHORD_TOLERANCE_MM / mouth))));
+  const turn = Math.PI / facets;
+  const lean = Math.tan(toRadians(angleDeg / facets / 2)) / Math.tan(turn);
+  const bendDeg = toDegrees(Math.acos((1 - lean ** 2) * Math.cos(2 * turn) + lean ** 2));
+  return { facetDeg: angleDeg / facets, bendDeg, facets };
+}
+
+/** A facet is no narrower than this at the mouth: what closes to a twentieth of a millimeter takes it along. source: our choice, ticks */
+const NARROWEST = 16;
+
+/** Where the facets of a sector end, degrees from its first edge: equal ones, and what is left over last. */
+function facetEnds(roll: Roll, angleDeg: number, slant: number, whole: boolean): readonly number[] {
+  if (whole) return Array.from({ length: roll.facets }, (_, at) => roll.facetDeg * (at + 1));
+  const ends = [];
+  for (let end = roll.facetDeg; end < angleDeg - toDegrees(NARROWEST / slant); end += roll.facetDeg)
+    ends.push(end);
+  return [...ends, angleDeg];
+}
+
+/**
+ * Lays a sector that is rolled to a cone, as facets joined along its rulings through the tip: the first panel of a piece with its tip in the
+ * lower left and its first edge level, or the strip that carries it on beyond its last edge and ends up inside its beginning.
+ */
+export function laySector(
+  bench: Bench,
+  name: string,
+  spec: SectorSpec,
+  on: Side | null,
+  angleDeg: number,
+  values: NamedValues,
+): LaidPanel {
+  const slant = lengthOf(spec.sector, values);
+  const known = spec.follows === undefined ? undefined : bench.panels.get(spec.follows)?.roll;
+  const roll = known ?? rollOf(slant / TICKS_PER_MM, angleDeg);
+  const tip = on === null ? pointAt(0, 0) : on.b;
+  const first = on === null ? pointAt(slant, 0) : on.a;
+  const start = Math.atan2(first.y - tip.y, first.x - tip.x);
+  const rim = [
+    first,
+    ...facetEnds(roll, angleDeg, slant, known === undefined).map((deg): Point => {
+      const way = start + toRadians(deg);
+      // what is left over ends on the chord of the facet it comes to lie on
+      const off = toRadians((deg % roll.facetDeg) - roll.facetDeg / 2);
+      const isLeft = known !== undefined && deg === angleDeg;
+      const long = isLeft ? (slant * Math.cos(toRadians(roll.facetDeg / 2))) / Math.cos(off) : slant;
+      return pointAt(tip.x + long * Math.cos(way), tip.y + long * Math.sin(way));
+    }),
+  ];
+  const last = rim.at(-1) ?? first;
+  const rise = ticks(Math.round(slant * (1 - Math.cos(toRadians(angleDeg / 2)))));
+  const curve = bench.curves.push({ a: first, b: last, rise, bulge: 'right', kind: 'cut' }) - 1;
+  const faces = rim.slice(1).map((to, at) => {
+    const from = rim[at] ?? first;
+    const ring = [tip, from, to];
+    const face: LaidFace = { panel: name, role: spec.role, ring, curves: [null, curve, null], holes: [] };
+    const child = bench.faces.push(face) - 1;
+    const parent = at === 0 ? on?.face : child - 1;
+    if (parent !== undefined)
+      bench.hinges.push({ parent, child, a: from, b: tip, restDeg: roll.bendDeg, kind: 'join', panel: name });
+    return child;
+  });
+  const side = (at: number, a: Point, b: Point): Side => ({ face: faces.at(at) ?? 0, a, b, leanDeg: 0 });
+  const sides = new Map<EdgeName, readonly Side[]>([
+    ['e0', [side(0, tip, first)]],
+    ['e1', rim.slice(1).map((to, at) => side(at, rim[at] ?? first, to))],
+    ['e2', [side(-1, last, tip)]],
+  ]);
+  const laid: LaidPanel = { name, role: spec.role, faces, sides, bend: null, roll };
+  bench.panels.set(name, laid);
+  return laid;
+}
