@@ -15,7 +15,7 @@ export const TUCK_SYMBOLS = {
   tuck: allowanceOf('Tuck', 'The edge of the lid that goes inside the box.', '1/2 in', '3/8 in', '1 1/2 in'),
   relief: allowanceOf(
     'Side relief',
-    'How much narrower the lid is than the box, at each side.',
+    'How much narrower the lid is than the box, at each side. It is taken up to the next mark of your tool.',
     '1/32 in',
     '1/64 in',
     '1/4 in',
