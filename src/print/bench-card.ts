@@ -23,6 +23,7 @@ import { cardHead } from './card-head';
 import { linkBlock } from './code-block';
 import { compactColumns } from './compact-card';
 import { type DressingsOfBox, dressingBlocks } from './dressing-block';
+import { insideBlocks } from './look-steps';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import {
   LEAST_NET_SHARE,
@@ -104,7 +105,12 @@ function cardBlocks(card: BoxCard, input: BenchCardInput): Block[] {
     space(4),
     ...rowsOfSteps(card, input),
     ...(input.dressed && card === input.cards.at(-1)
-      ? [ruleBlock(widthMm), space(4), ...dressingBlocks(input.dressed, ruler, widthMm)]
+      ? [
+          ruleBlock(widthMm),
+          space(4),
+          ...dressingBlocks(input.dressed, ruler, widthMm),
+          ...insideBlocks(input.dressed, ruler, widthMm),
+        ]
       : []),
     ...(card === input.cards.at(-1) ? careBlocks(input.cautions ?? [], widthMm) : []),
     ...(input.link !== undefined && card === input.cards.at(-1)

@@ -12,6 +12,7 @@ import { type Block, besideBlocks, drawingBlock, ruleBlock, space, stackBlocks, 
 import { cardHead } from './card-head';
 import { linkBlock } from './code-block';
 import { dressingBlocks } from './dressing-block';
+import { insideBlocks } from './look-steps';
 import { columnOf, type PageColumn } from './page-flow';
 
 /** Everything on a compact card is at least 9 pt; the number of a step is a little larger. */
@@ -54,7 +55,9 @@ function columnsWith(input: BenchCardInput, netShare: number): PageColumn[] {
     pages.acrossWith(headOf(card, input, netShare), Math.min(LEAST_STEPS_MM, heightOf(steps) / 2));
     pages.inColumns(steps);
   }
-  const dressing = input.dressed ? dressingBlocks(input.dressed, input.ruler, pages.widthMm) : [];
+  const dressing = input.dressed
+    ? [dressingBlocks, insideBlocks].flatMap((blocks) => blocks(input.dressed!, input.ruler, pages.widthMm))
+    : [];
   for (const block of dressing) pages.acrossWith(block, block.keepsNext ? LEAST_ROW_MM : 0);
   if (input.link !== undefined) pages.ifRoom(stackBlocks([space(3), linkBlock(input.link, pages.widthMm)]));
   return pages.pages();

@@ -63,7 +63,7 @@ export const dressingLists = (
     }))
     .filter(({ rows }) => rows.length > 0);
 
-/** A picture of everything that has slots, scores or holes, with the numbers they are cut by. */
+/** A picture of everything that has slots, scores or holes, with the numbers they are cut by; and of what lies inside, on its panel. */
 const picturesOf = (
   net: BoxNet,
   dressing: Dressing,

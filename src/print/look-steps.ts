@@ -1,4 +1,5 @@
 import { drawFoldedBox } from '../core/draw/folded-drawing';
+import { drawInsidePiece } from '../core/draw/net/inside-drawing';
 import { lengthWords } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import type { Drawing } from '../core/draw/strokes/types';
@@ -15,11 +16,12 @@ import {
   stackBlocks,
   textBlock,
 } from './block';
+import type { DressingsOfBox } from './dressing-block';
 import type { HandoutInput } from './handout-content';
 import { TYPE_MM } from './print-document';
 import { BETWEEN_MM } from './step-rows';
 
-/** One thing put on the box: what to do, and the closed box after it; no picture where nothing of it shows. */
+/** One thing put on the box: what to do, and the closed box after it, or the flat piece for what lies inside. */
 interface LookStep {
   readonly says: string;
   readonly picture: Drawing | null;
@@ -47,14 +49,39 @@ export const looksOf = (input: LookInput): readonly PrintedLook[] =>
     .map((dressing) => ({ head: `Decorate: ${dressing.name}`, steps: lookSteps(input, dressing) }))
     .filter(({ steps }) => steps.length > 0);
 
-function lookSteps({ net, ruler, say = String }: LookInput, dressing: Dressing): readonly LookStep[] {
+function lookSteps(
+  { net, ruler, say = String }: Omit<LookInput, 'recipe'>,
+  dressing: Dressing,
+): readonly LookStep[] {
   const steps = dressSteps(net, dressing, ruler.finest);
   return steps.map((step, at) => ({
     says: sayReason(step, { say, length: (length) => lengthWords(length, ruler), money: String }),
-    picture:
-      step.worn.length > (steps[at - 1]?.worn.length ?? 0) ? drawFoldedBox(net, PICTURE_MM, step.worn) : null,
+    picture: step.inside
+      ? drawInsidePiece(
+          net,
+          step.inside,
+          dressing.pieces.find(({ id }) => id === step.id)?.name ?? '',
+          PICTURE_MM,
+        )
+      : step.worn.length > (steps[at - 1]?.worn.length ?? 0)
+        ? drawFoldedBox(net, PICTURE_MM, step.worn)
+        : null,
   }));
 }
+
+/** What goes inside a box, for its card: the steps that have their place on a panel, two beside each other. */
+export const insideBlocks = (
+  { net, dressings, mark }: DressingsOfBox,
+  ruler: HandoutInput['ruler'],
+  widthMm: number,
+): Block[] =>
+  dressings.flatMap((dressing) => {
+    const inside = dressSteps(net, dressing, mark).map((step) => step.inside !== undefined);
+    return lookBlocks(
+      lookSteps({ net, ruler }, dressing).filter((_, at) => inside[at]),
+      widthMm,
+    );
+  });
 
 /** The steps of a look on paper, two beside each other. */
 export function lookBlocks(steps: readonly LookStep[], widthMm: number): Block[] {

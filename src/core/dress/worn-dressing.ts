@@ -6,12 +6,15 @@ import type { Dressing, Tie } from '../rows/dressing';
 import { type Ticks, toMm } from '../units';
 import type { Reason } from '../units/reason';
 import { type SizedPiece, sizePieces } from './dress-box';
+import { type InsidePiece, insidePiece } from './inside-piece';
 import { placePiece } from './place-piece';
 
 /** One thing put on a box: what the hands do, and what the closed box then wears. */
 interface DressStep extends Reason {
   readonly id: string;
   readonly worn: readonly Worn[];
+  /** Where it lies on the inside, for what the closed box does not show. */
+  readonly inside?: InsidePiece;
 }
 
 /** A ribbon whose width nobody knows. source: common practice, no source: 3/8 in */
@@ -26,8 +29,8 @@ const ROUND: Readonly<Record<Tie['wrap'], readonly RoundWay[]>> = {
 };
 
 /**
- * A look as steps, in the order things are put on: what is stuck on, then bands, then ribbon. Pieces that do not fit are left out; so is what
- * does not show on the closed box, a liner or film, which has a step and no picture of its own. `ribbonMm`: how wide a supply is.
+ * A look as steps, in the order things are put on: what is stuck on, then bands, then ribbon. Pieces that do not fit are left
+ * out. A liner or film, which the closed box does not show, has its place on the inside. `ribbonMm`: how wide a supply is.
  */
 export function dressSteps(
   net: BoxNet,
@@ -65,14 +68,16 @@ function stepOfPiece(net: BoxNet, { piece, size }: SizedPiece): DressStep {
     const strip: Worn = { kind: 'strip', id, of: 'card', way, widthMm: fit.heightMm };
     return { id, says, facts, worn: [strip] };
   }
+  const lies = size && insidePiece(net, piece, size);
+  const inside = lies ? { inside: lies } : {};
   const placed = size && placePiece(net, piece, size);
   if (!placed) {
     const says = kind === 'liner' ? 'Slide {name} in behind the contents.' : 'Add {name}.';
-    return { id, says, facts, worn: [] };
+    return { id, says, facts, worn: [], ...inside };
   }
   const on = { ...facts, panel: { text: panelWords(placed.panel) } };
   if (placed.behind)
-    return { id, says: 'Tape {name} behind the opening in the {panel}.', facts: on, worn: [] };
+    return { id, says: 'Tape {name} behind the opening in the {panel}.', facts: on, worn: [], ...inside };
   const across = net.pieces.find((each) => each.id === placed.part)?.blank.across ?? 0;
   const box = {
     left: toMm(across - placed.left - placed.across),

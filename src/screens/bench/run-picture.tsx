@@ -1,6 +1,7 @@
-import { useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import { Link } from 'react-router';
 import type { Recipe, Tool } from '../../../shared/workbook';
+import { drawInsidePiece } from '../../core/draw/net/inside-drawing';
 import { setFractions } from '../../core/draw/strokes/set-fractions';
 import { dressSteps } from '../../core/dress';
 import { type EventPlan, netOfRecipe, oneSetting, type PlannedPaper, type RunStep } from '../../core/plan';
@@ -9,6 +10,7 @@ import { letterParts } from '../../print';
 import { benchOfRecipe } from '../../state/results/bench-result';
 import { useLookColours } from '../../state/results/look-colours';
 import { useWorkbook } from '../../state/use-workbook';
+import { DrawingView, type FittedDrawing, type Space } from '../../ui/drawing/drawing-view';
 import { SheetView } from '../../ui/drawing/sheet-view';
 import { useRuler } from '../../ui/fields/measure';
 import { FoldedPicture } from '../../ui/folded/folded-picture';
@@ -63,7 +65,9 @@ export function RunPicture({ step, plan, recipes, tool, visiting }: RunPicturePr
   );
 }
 
-/** The closed box with everything on it up to this step; nothing for what does not show. */
+const NOTHING_DRAWN = { widthMm: 1, heightMm: 1, title: '', description: '', marks: [] };
+
+/** The closed box with everything on it up to this step; the flat piece for what lies inside. */
 function PutOnPicture({ step, plan, recipe }: { step: RunStep; plan: EventPlan; recipe: Recipe }) {
   const line = plan.lines.find(({ lineId }) => lineId === step.lineId);
   const dressing = recipe.dressings.find(({ id }) => id === line?.dressingId);
@@ -76,6 +80,16 @@ function PutOnPicture({ step, plan, recipe }: { step: RunStep; plan: EventPlan; 
   const colour = useWorkbook((state) => state.rows.papers.get(line?.paperId ?? '')?.colour);
   const at = steps.findIndex(({ id }) => id === step.id.split('/').at(-1));
   const worn = steps[at]?.worn ?? [];
+  const inside = steps[at]?.inside;
+  const name = dressing?.pieces.find(({ id }) => id === steps[at]?.id)?.name ?? '';
+  const drawInside = useCallback(
+    (space: Space): FittedDrawing => {
+      const drawn = net && inside && drawInsidePiece(net, inside, name, space);
+      return { ...(drawn ?? NOTHING_DRAWN), scale: 1, origin: [0, 0] };
+    },
+    [net, inside, name],
+  );
+  if (net && inside) return <DrawingView draw={drawInside} still />;
   if (!net || worn.length === (steps[at - 1]?.worn ?? []).length) return null;
   return (
     <span className="style-picture">
