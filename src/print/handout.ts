@@ -15,7 +15,7 @@ import { linkBlock } from './code-block';
 import { dressingBlocks } from './dressing-block';
 import { type HandoutInput, handoutContent, KEPT_HEAD } from './handout-content';
 import { drawFinished, lookBlocks, looksOf } from './look-steps';
-import { columnOf, flowColumns, pagesOf } from './page-flow';
+import { columnOf, evenColumns, pagesOf } from './page-flow';
 import { photoBlock, photoRows } from './photo-blocks';
 import { LEAST_NET_SHARE, type PaperName, type PrintDocument, TYPE_MM } from './print-document';
 import { rowsOfSteps } from './step-rows';
@@ -23,7 +23,8 @@ import { tableBlocks } from './table-block';
 import { placeTips } from './tip-places';
 
 const PICTURE_MM = { widthMm: 80, heightMm: 62 }; // the finished box at the head: the maker's photo, or else drawn
-const NET_SHARE = 0.3; // of the column's height
+/** Of the column's height: the larger are tried first. source: our own */
+const NET_SHARES = [0.34, 0.3, 0.27, 0.24, 0.21] as const;
 
 /** A tutorial to hand out: what it is, what it needs, what is cut, every step with its picture, what goes on and in, care, and the way back to the recipe. */
 export function printHandout(input: HandoutInput & { readonly paper: PaperName }): PrintDocument {
@@ -32,12 +33,13 @@ export function printHandout(input: HandoutInput & { readonly paper: PaperName }
   return {
     name: `${fileStem(recipe.name, 'box')}-handout`,
     title,
-    pages: pagesOf(flowColumns(blocksOf(input), paper), paper, { title, code: stamp.code }),
+    pages: pagesOf(evenColumns(waysToSet(input), paper), paper, { title, code: stamp.code }),
     stamp,
   };
 }
 
-function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] {
+/** The same blocks with larger and smaller nets. */
+function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[][] {
   const { recipe, net, cards, ruler, paper, link, photos } = input;
   const [first, ...others] = photos;
   const { widthMm, heightMm } = columnOf(paper);
@@ -71,17 +73,20 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     ],
     content.cuts.map(({ what, size, otherSize }) => [what, size, otherSize]),
   );
-  return [
+  const steps = cards.map((card) =>
+    rowsOfSteps(card, { ruler, paper, tipsOf: (step) => tips.at(card, step).map(({ says }) => says) }),
+  );
+  const setWith = (netShare: number): Block[] => [
     besideBlocks([0, head], [widthMm - PICTURE_MM.widthMm, picture]),
     ...section('You need', content.tools),
     heading('Cut'),
     ...cutting,
     ...section('Before you begin', content.tips),
-    ...cards.flatMap((card) => {
+    ...cards.flatMap((card, at) => {
       const flat = () => {
         const drawn = drawNetToFit(
           card.piece,
-          { widthMm, heightMm: heightMm * NET_SHARE },
+          { widthMm, heightMm: heightMm * netShare },
           { ruler, textMm: TYPE_MM.number, faceUp: recipe.faceUp, least: LEAST_NET_SHARE },
         );
         return [
@@ -94,7 +99,7 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
       return [
         heading(cards.length > 1 ? `Steps: ${card.piece.label}` : 'Steps'),
         ...(card.joins ? [] : flat()),
-        ...rowsOfSteps(card, { ruler, paper, tipsOf: (step) => tips.at(card, step).map(({ says }) => says) }),
+        ...(steps[at] ?? []),
       ];
     }),
     ...(recipe.dressings.length > 0
@@ -116,4 +121,5 @@ function blocksOf(input: HandoutInput & { readonly paper: PaperName }): Block[] 
     ...(link === undefined ? [] : [space(6), linkBlock(link, widthMm)]),
     ...(others.length > 0 ? [space(6), ...photoRows(others, widthMm)] : []),
   ];
+  return NET_SHARES.map(setWith);
 }

@@ -44,6 +44,59 @@ export function flowColumns(
   return columns.map((stack) => stackBlocks(stack));
 }
 
+/**
+ * Of several ways to set the same blocks, the one on the fewest pages whose emptiest page, the last apart, is fullest: each is broken so that
+ * its emptiest page is as full as that many pages allow.
+ */
+export function evenColumns(ways: readonly (readonly Block[])[], paper: PaperName): PageColumn[] {
+  const { heightMm } = columnOf(paper);
+  const [best] = ways
+    .map((blocks) => evenBreaks(groupsOf(blocks), heightMm))
+    .sort((a, b) => a.columns.length - b.columns.length || b.leastMm - a.leastMm);
+  return best?.columns.map((groups) => stackBlocks(groups.flat())) ?? [];
+}
+
+/** How groups are shared out: their pages in order, and how far down the emptiest but the last is filled. */
+interface Breaks {
+  readonly columns: readonly (readonly Block[])[][];
+  readonly leastMm: number;
+}
+
+function evenBreaks(groups: readonly (readonly Block[])[], heightMm: number): Breaks {
+  /** The best ways for what follows a group, one for each number of pages. */
+  const after = new Map<number, readonly Breaks[]>([[groups.length, [{ columns: [], leastMm: heightMm }]]]);
+  for (let from = groups.length - 1; from >= 0; from--) {
+    const byPages = new Map<number, Breaks>();
+    const [first = [], ...others] = groups.slice(from);
+    // A page does not begin with empty room.
+    const page: (readonly Block[])[] = [
+      first.slice(
+        Math.max(
+          0,
+          first.findIndex(({ marks }) => marks.length > 0),
+        ),
+      ),
+    ];
+    let filled = heightOf(page.flat());
+    for (let to = from + 1; to <= groups.length; to++) {
+      for (const rest of after.get(to) ?? []) {
+        const isLast = rest.columns.length === 0;
+        const leastMm = isLast ? heightMm : Math.min(filled, rest.leastMm);
+        const pages = rest.columns.length + 1;
+        if (leastMm > (byPages.get(pages)?.leastMm ?? -1))
+          byPages.set(pages, { columns: [[...page], ...rest.columns], leastMm });
+      }
+      const next = others[to - from - 1];
+      if (!next || filled + heightOf(next) > heightMm) break;
+      page.push(next);
+      filled += heightOf(next);
+    }
+    after.set(from, [...byPages.values()]);
+  }
+  const [best] = [...(after.get(0) ?? [])].sort((a, b) => a.columns.length - b.columns.length);
+  return best ?? { columns: [], leastMm: 0 };
+}
+
 const heightOf = (blocks: readonly Block[]) => blocks.reduce((sum, { heightMm }) => sum + heightMm, 0);
 
 /** Blocks that stay together. */

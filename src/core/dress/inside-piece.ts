@@ -27,7 +27,9 @@ export function insidePiece(net: BoxNet, piece: DressingPiece, size: FlatSize): 
     ];
     return { part: owner.id, panel, ring: rectangle(middle, [0, 1], across, up) };
   }
-  if (piece.fit?.rule !== 'behind') return null;
+  // A liner of its own size goes behind the contents too.
+  const isLiner = piece.kind === 'liner' && !piece.fit && !piece.placed;
+  if (piece.fit?.rule !== 'behind' && !isLiner) return null;
   const owner = net.pieces.find(({ lid, faces }) => !lid && faces.some(({ panel }) => panel === BACK));
   const face = owner?.faces.findIndex(({ panel }) => panel === BACK) ?? -1;
   const way = owner && panelWays(owner)[face];
