@@ -50,6 +50,15 @@ export function linkBlock(link: string | null, widthMm: number): Block {
   );
 }
 
+/** The code by itself, with the fewest words above it; null where the link is too long for one. */
+export function smallCodeBlock(link: string): { readonly block: Block; readonly widthMm: number } | null {
+  if (link.length > MOST_LETTERS_IN_CODE) return null;
+  const modules = encode(link, { ecc: 'L', border: 0 }).size + 2 * QUIET;
+  const widthMm = Math.max(LEAST_MM, modules * MODULE_MM);
+  const words = textBlock('This box as a QR code', { widthMm, sizeMm: TYPE_MM.small });
+  return { block: stackBlocks([words, codeBlock(link, widthMm)]), widthMm };
+}
+
 /** Most letters a code of this kind holds at level L. source: ISO/IEC 18004, version 40, bytes (from memory). */
 const MOST_LETTERS_IN_CODE = 2953;
 

@@ -10,8 +10,9 @@ import type { Drawing, Mark } from '../core/draw/strokes/types';
 import type { BenchCardInput } from './bench-card';
 import { type Block, besideBlocks, drawingBlock, ruleBlock, space, stackBlocks, textBlock } from './block';
 import { cardHead } from './card-head';
-import { linkBlock } from './code-block';
+import { linkBlock, smallCodeBlock } from './code-block';
 import { dressingBlocks } from './dressing-block';
+import { freeRoom } from './free-room';
 import { insideBlocks } from './look-steps';
 import { columnOf, type PageColumn } from './page-flow';
 
@@ -59,8 +60,23 @@ function columnsWith(input: BenchCardInput, netShare: number): PageColumn[] {
     ? [dressingBlocks, insideBlocks].flatMap((blocks) => blocks(input.dressed!, input.ruler, pages.widthMm))
     : [];
   for (const block of dressing) pages.acrossWith(block, block.keepsNext ? LEAST_ROW_MM : 0);
-  if (input.link !== undefined) pages.ifRoom(stackBlocks([space(3), linkBlock(input.link, pages.widthMm)]));
-  return pages.pages();
+  if (input.link === undefined) return pages.pages();
+  const isBelow = pages.ifRoom(stackBlocks([space(3), linkBlock(input.link, pages.widthMm)]));
+  return isBelow || input.link === null ? pages.pages() : withCode(pages.pages(), input.link, input);
+}
+
+/** The code in an empty corner, beside a net or below the shorter column; left out where none is large enough. */
+function withCode(pages: PageColumn[], link: string, { paper }: BenchCardInput): PageColumn[] {
+  const code = smallCodeBlock(link);
+  if (!code) return pages;
+  const size = { widthMm: code.widthMm, heightMm: code.block.heightMm };
+  const places = pages.map(({ marks }) => freeRoom(marks, columnOf(paper), size));
+  const page = places.findIndex((place) => place !== null);
+  return pages.map((column, at) => {
+    const place = places[at];
+    if (at !== page || !place) return column;
+    return { ...column, marks: [...column.marks, ...moveMarks(code.block.marks, ...place)] };
+  });
 }
 
 /** Fills pages from the top: blocks across the whole width, and runs of blocks in two columns of like height. */
@@ -84,9 +100,11 @@ class TwoColumns {
     this.#top += block.heightMm;
   }
 
-  /** A block across the page, left out where it would take another page. */
-  ifRoom(block: Block): void {
-    if (this.#top + block.heightMm <= this.#heightMm) this.acrossWith(block, 0);
+  /** A block across the page, left out where it would take another page; whether it is there. */
+  ifRoom(block: Block): boolean {
+    const isRoom = this.#top + block.heightMm <= this.#heightMm;
+    if (isRoom) this.acrossWith(block, 0);
+    return isRoom;
   }
 
   /** Blocks down the left column, then the right. What does not fit goes on on the next page. */

@@ -76,13 +76,15 @@ function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[]
   const steps = cards.map((card) =>
     rowsOfSteps(card, { ruler, paper, tipsOf: (step) => tips.at(card, step).map(({ says }) => says) }),
   );
-  const setWith = (netShare: number): Block[] => [
+  const before = [
     besideBlocks([0, head], [widthMm - PICTURE_MM.widthMm, picture]),
     ...section('You need', content.tools),
     heading('Cut'),
     ...cutting,
     ...section('Before you begin', content.tips),
-    ...cards.flatMap((card, at) => {
+  ];
+  const stepsWith = (netShare: number): Block[] =>
+    cards.flatMap((card, at) => {
       const flat = () => {
         const drawn = drawNetToFit(
           card.piece,
@@ -101,7 +103,8 @@ function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[]
         ...(card.joins ? [] : flat()),
         ...(steps[at] ?? []),
       ];
-    }),
+    });
+  const after = [
     ...(recipe.dressings.length > 0
       ? [
           ruleBlock(widthMm),
@@ -121,5 +124,5 @@ function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[]
     ...(link === undefined ? [] : [space(6), linkBlock(link, widthMm)]),
     ...(others.length > 0 ? [space(6), ...photoRows(others, widthMm)] : []),
   ];
-  return NET_SHARES.map(setWith);
+  return NET_SHARES.map((share) => [...before, ...stepsWith(share), ...after]);
 }
