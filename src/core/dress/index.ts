@@ -1,7 +1,7 @@
 export { placePieces, type SizedPiece, sizePieces } from './dress-box';
 export { bandLength, fitPiece, girthOf, layerOn, revealsOf } from './fit-piece';
-export type { InsidePiece } from './inside-piece';
 export { insertCuts, insertEase, insertPlan, withCells } from './inserts';
+export type { InsidePiece } from './inside-piece';
 export { type BoxSize, type Outside, outsideSize } from './outside-size';
 export { type FlatSize, panelSize, windowSize } from './panel-size';
 export { movedOnto, overhangOf, placePiece } from './place-piece';
