@@ -1,7 +1,8 @@
 import { act, fireEvent, screen } from '@testing-library/react';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { openDraft } from '../../src/core/draft/edit-style';
 import { emptyBase } from '../../src/core/draft/first-draft';
-import type { StyleProof } from '../../src/core/proof';
+import { looseEnds, type StyleProof } from '../../src/core/proof';
 import { StyleTrial } from '../../src/screens/style/style-trial';
 import { DraftingWordsProvider } from '../../src/ui/words/drafting-words';
 import { draftingMessages } from '../../src/ui/words/english/drafting';
@@ -32,7 +33,9 @@ function saidOfSound(text: string): readonly string[] {
   );
   const page = tried(text);
   press('Try 50 sizes');
-  act(() => begun[0]?.hear({ proof: { faults: [], tried: 50 } satisfies Partial<StyleProof> }));
+  const open = openDraft(text);
+  const loose = open.ok ? looseEnds(open.style) : [];
+  act(() => begun[0]?.hear({ proof: { faults: [], tried: 50 } satisfies Partial<StyleProof>, loose }));
   const said = [screen.getByRole('status'), ...screen.queryAllByText(/^No tab/)].map(
     (each) => each.textContent,
   );

@@ -11,9 +11,12 @@ type SectorSpec = Extract<PanelSpec, { readonly sector: string }>;
 
 /**
  * The roll of a sector that closes on itself: as many facets as keep within the chord tolerance of the cone’s mouth, whose radius is
- * slant × angle / 360. Its facets are the sides of a regular pyramid, so they meet as that pyramid’s sides do.
+ * slant × angle / 360. Its facets are the sides of a regular pyramid, so they meet as that pyramid’s sides do. A sector of no size has no
+ * roll and is drawn as a narrow one, one of more than a full turn as a full turn: the style’s limits say what stops them.
  */
-function rollOf(slantMm: number, angleDeg: number): Roll {
+function rollOf(slantMm: number, sectorDeg: number): Roll {
+  if (slantMm <= 0 || sectorDeg <= 0) return { facetDeg: 1, bendDeg: 0, facets: 12 };
+  const angleDeg = Math.min(sectorDeg, 360);
   const mouth = (slantMm * angleDeg) / 360;
   const facets = Math.max(12, Math.ceil(Math.PI / Math.acos(1 - Math.min(1, CHORD_TOLERANCE_MM / mouth))));
   const turn = Math.PI / facets;
@@ -25,13 +28,12 @@ function rollOf(slantMm: number, angleDeg: number): Roll {
 /** A facet is no narrower than this at the mouth: what closes to a twentieth of a millimeter takes it along. source: our choice, ticks */
 const NARROWEST = 16;
 
-/** Where the facets of a sector end, degrees from its first edge: equal ones, and what is left over last. */
+/** Where the facets of a sector end, degrees from its first edge: equal ones, no more than a full turn of them, and what is left over last. */
 function facetEnds(roll: Roll, angleDeg: number, slant: number, whole: boolean): readonly number[] {
   if (whole) return Array.from({ length: roll.facets }, (_, at) => roll.facetDeg * (at + 1));
-  const ends = [];
-  for (let end = roll.facetDeg; end < angleDeg - toDegrees(NARROWEST / slant); end += roll.facetDeg)
-    ends.push(end);
-  return [...ends, angleDeg];
+  const before = angleDeg - toDegrees(NARROWEST / slant);
+  const ends = Array.from({ length: roll.facets }, (_, at) => roll.facetDeg * (at + 1));
+  return [...ends.filter((end) => end < before), angleDeg];
 }
 
 /**
