@@ -76,7 +76,7 @@ test('a tray with a hinged lid is drawn from a floor, saved as it grows, and und
 
   // What does not fold is shown with its size; nothing is in the way of drawing on.
   await editor.tap('left');
-  await page.getByRole('combobox', { name: 'Fold' }).selectOption('Down, at a right angle');
+  await page.getByRole('combobox', { name: 'Fold', exact: true }).selectOption('Down, at a right angle');
   await page.getByRole('button', { name: 'Try 50 sizes' }).click();
   const alert = page.getByRole('alert');
   await expect(alert).toContainText(/We found \d+ problems?\./);
