@@ -91,7 +91,7 @@ test('a style that folds well though no tab holds one of its corners names that 
   const [name, tab] = Object.entries<{ role: string; on: string }>(tray.panels).find(
     ([, { role }]) => role === 'glueTab',
   ) ?? ['', { on: '' }];
-  delete tray.panels[name];
+  tray.panels = Object.fromEntries(Object.entries(tray.panels).filter(([panel]) => panel !== name));
   tray.joints = tray.joints.filter(({ panel }: { panel: string }) => panel !== name);
   tray.closing = tray.closing.flatMap((step: { panel?: string; panels?: string[] }) => {
     if (step.panel === name) return [];

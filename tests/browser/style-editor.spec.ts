@@ -133,6 +133,37 @@ test('an edge is pulled with the mouse and by keys: the length is on a mark, sho
   await expect(page.getByRole('textbox', { name: 'Across' })).toHaveValue('height');
 });
 
+test('a slit is set on a panel, moved and made longer by its grips and by keys, each one step to undo', async ({
+  page,
+}) => {
+  await shelf(page).lookAtDemo();
+  const editor = new StyleEditor(page);
+  await editor.start('floor');
+  await editor.tap('base', 'down');
+  await editor.add('Wall');
+  await editor.tap('front');
+  await page.getByText('Openings', { exact: true }).click();
+  await editor.press('Add a slit');
+  const length = page.getByRole('textbox', { name: 'Length', exact: true });
+  await expect(length).toHaveValue('1 in');
+
+  // The wall is 4 in wide, so the slit runs from 1 1/2 to 2 1/2 in. Half an inch more at its right end.
+  await editor.drag(page.getByRole('slider', { name: 'Pull: right or upper end of slit 1 of front' }), {
+    across: 1 / 2,
+  });
+  await expect(length).toHaveValue('1 1/2 in');
+  const whole = page.getByRole('slider', { name: 'Move: slit 1 of front' });
+  await whole.focus();
+  await page.keyboard.press('ArrowLeft');
+  await expect(whole).toHaveAttribute('aria-valuetext', /^1⁷⁄₁₆ in from the left/);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(whole).toHaveAttribute('aria-valuetext', /^1½ in from the left/);
+  await page.getByRole('button', { name: /^Undo/ }).click();
+  await expect(length).toHaveValue('1 in');
+  await page.getByRole('button', { name: 'Remove slit' }).click();
+  await expect(length).toHaveCount(0);
+});
+
 test('a tray with a hinged lid is made with taps and pulls alone, in at most 50 inputs, and folds well at 50 sizes', async ({
   page,
 }) => {

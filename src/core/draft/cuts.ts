@@ -52,7 +52,7 @@ export function canCut(of: PieceDraft, name: string, at: string, cut: Kind): boo
   ]);
   const others = cutsOf(panel).filter((each) => each.at !== at || isCorner(each.cut) !== isCorner(cut));
   const met = new Set(others.flatMap((each) => touchedBy(panel, each).corners));
-  const isNotched = 'notches' in panel && panel.notches?.some(({ edge }) => edge === at);
+  const isNotched = 'notches' in panel && panel.notches.some(({ edge }) => edge === at);
   return (
     edges.length > 0 &&
     edges.every((edge) => edge !== hingeOf(panel) && !busy.has(`${name}.${edge}`)) &&
@@ -95,13 +95,15 @@ export const setCut = (
     );
   });
 
-const withCut = (panel: PanelDraft, cut: CutSpec): PanelDraft =>
-  ({ ...panel, cuts: [...cutsOf(panel), cut] }) as PanelDraft;
+const withCut = (panel: PanelDraft, cut: CutSpec): PanelDraft => ({
+  ...panel,
+  cuts: [...cutsOf(panel), cut],
+});
 
 function withoutCut(panel: PanelDraft, gone: CutSpec): PanelDraft {
   const { cuts, ...rest } = panel as Extract<PanelDraft, { readonly cuts?: unknown }>;
   const left = (cuts ?? []).filter((each) => each.at !== gone.at || each.cut !== gone.cut);
-  return (left.length === 0 ? rest : { ...rest, cuts: left }) as PanelDraft;
+  return left.length === 0 ? rest : { ...rest, cuts: left };
 }
 
 /** The panel with the edge square and straight again, for a panel that is to hang on it. */

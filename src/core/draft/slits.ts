@@ -29,7 +29,7 @@ function waysOf(panel: RectangleDraft): { readonly along: Pair; readonly out: Pa
 
 /** The middle of an opening in the frame of its panel’s hinge, written out where the opening lies in the middle. */
 export function middleForms(panel: RectangleDraft, hole: Hole): readonly [along: Len, out: Len] {
-  if ('at' in hole && hole.at !== undefined) return hole.at;
+  if ('at' in hole) return hole.at;
   const edge = hangsOn(panel)?.edge;
   const [across, up] = [shareOf(panel.size[0], [1, 2]), shareOf(panel.size[1], [1, 2])];
   return isSide(edge) && axisOf(edge) === 0 ? [up, across] : [across, up];

@@ -52,7 +52,10 @@ export function Grip(props: GripProps) {
     onPull(null);
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    if (from.current !== null && keyIn('text', event)?.[0] === 'back') return letGo();
+    if (from.current !== null && keyIn('text', event)?.[0] === 'back') {
+      letGo();
+      return;
+    }
     const [stride, nth = 0] = keyIn('length', event) ?? [];
     const [act, way] = keyIn('drawing', event) ?? [];
     const arrow = stride === 'stride' ? ARROWS[nth + 2] : act === 'move' ? ARROWS[way ?? 0] : undefined;

@@ -70,14 +70,17 @@ export function OpeningList({ place, panel, edits: { make, take }, label }: Open
                   onTake={(text) => take(label, setHole(place, at, way, text))}
                 />
               ))}
-            <Button tone="quiet" onClick={() => make(label, removeHole(place, at))}>
+            <Button
+              tone="quiet"
+              onClick={() => make(words.takeOut(words.holes[hole.hole]), removeHole(place, at))}
+            >
               {words.takeOut(words.holes[hole.hole])}
             </Button>
           </div>
         ))}
         <div className="style-acts">
           {KINDS.map((kind) => (
-            <Button key={kind} onClick={() => make(label, addHole(place, kind))}>
+            <Button key={kind} onClick={() => make(words.addHole[kind], addHole(place, kind))}>
               {words.addHole[kind]}
             </Button>
           ))}

@@ -30,7 +30,7 @@ export function StepOfPanel({ place: { piece, panel }, draft, edits: { make } }:
   const text = own === undefined ? '' : said(own);
   const isShared = own !== undefined && own.do !== 'glue' && own.panels.length > 1;
   const steps = closing.flatMap((step, at) => {
-    const closes = step.do !== 'glue' && !('to' in step && step.to !== undefined);
+    const closes = step.do !== 'glue' && !('to' in step);
     return closes || at === now ? [{ id: String(at), label: words.inStep(at + 1, said(step)) }] : [];
   });
   const choices = [

@@ -55,9 +55,12 @@ export function useSlits({ draft, piece, values, edits }: SlitsOf) {
     const back = ticks(held === 'low' ? -longer : 0);
     return { by: slit.runs === 'across' ? [back, ticks(0)] : [ticks(0), back], longer };
   };
-  const take = (slit: LyingSlit, { by, longer }: Change) => {
+  const take = (slit: LyingSlit, nth: number, { by, longer }: Change) => {
     if (by[0] === 0 && by[1] === 0 && longer === 0) return;
-    make(words.changes.change(names.panel(place.panel)), moveSlit(place, slit.at, by, longer));
+    make(
+      words.changes.change(words.slitOf(nth + 1, names.panel(place.panel))),
+      moveSlit(place, slit.at, by, longer),
+    );
   };
 
   const hands = (at: (card: At) => At): ReactNode =>
@@ -97,9 +100,9 @@ export function useSlits({ draft, piece, values, edits }: SlitsOf) {
                   way === null ? null : { at: slit.at, held, change: changeOf(slit, held, inTicks(way)) },
                 )
               }
-              onDrop={(way) => take(slit, changeOf(slit, held, inTicks(way)))}
+              onDrop={(way) => take(slit, nth, changeOf(slit, held, inTicks(way)))}
               onStep={([across, up]) =>
-                take(slit, changeOf(slit, held, [across * ruler.finest, up * ruler.finest]))
+                take(slit, nth, changeOf(slit, held, [across * ruler.finest, up * ruler.finest]))
               }
             />
           ))}

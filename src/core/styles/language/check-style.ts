@@ -132,11 +132,7 @@ function checkPiece(
       (spec.bow !== undefined || spec.follows !== undefined)
     )
       slip(`${id}.${name}: holes or cuts in a panel that bends`);
-    if (
-      'follows' in spec &&
-      spec.follows !== undefined &&
-      !(('size' in spec ? 'bow' : 'sector') in panel(spec.follows))
-    )
+    if ('follows' in spec && !(('size' in spec ? 'bow' : 'sector') in panel(spec.follows)))
       slip(`${id}.${name} follows a flat panel`);
     if ('sector' in spec && typeof spec.turn === 'string' && !(spec.turn in (style.angles ?? {})))
       slip(`${id}.${name}: no angle is called ${spec.turn}`);
@@ -184,7 +180,7 @@ function checkCuts(where: string, panel: string, spec: PanelSpec, piece: PieceSp
       if (used.has(corner)) slip(`${where}: two cuts meet at ${cut.at}`);
       used.add(corner);
     }
-    if ('notches' in spec && corners.length > 1 && spec.notches?.some(({ edge }) => edge === cut.at))
+    if ('notches' in spec && corners.length > 1 && spec.notches.some(({ edge }) => edge === cut.at))
       slip(`${where}: a notch in ${cut.at}, which is curved`);
   }
 }

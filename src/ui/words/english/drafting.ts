@@ -36,6 +36,7 @@ export const draftingMessages = {
     most: (size: string) => `That is the largest ${size} this style allows.`,
   },
   pulledPanel: (length: string, form: string) => `${length} long: ${form}. No other panel changes.`,
+  slitOf: (nth: number, panel: string) => `slit ${nth} of ${panel}`,
   slitGrips: {
     whole: (nth: number, panel: string) => `Move: slit ${nth} of ${panel}`,
     low: (nth: number, panel: string) => `Pull: left or lower end of slit ${nth} of ${panel}`,
@@ -120,7 +121,7 @@ export const draftingMessages = {
     slit: 'Add a slit',
   },
   holeFields: { margin: 'Window margin', across: 'Across', up: 'Up', long: 'Length' },
-  holes: { window: 'Window', round: 'Round hole', slot: 'Slot', slit: 'Slit' },
+  holes: { window: 'window', round: 'round hole', slot: 'slot', slit: 'slit' },
   slitRuns: 'It runs',
   slitWays: { across: 'across', up: 'up' },
   middleOfFirst: { along: 'Middle, from the left', out: 'Middle, from below' },
