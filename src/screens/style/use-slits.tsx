@@ -58,7 +58,7 @@ export function useSlits({ draft, piece, values, edits }: SlitsOf) {
   const take = (slit: LyingSlit, nth: number, { by, longer }: Change) => {
     if (by[0] === 0 && by[1] === 0 && longer === 0) return;
     make(
-      words.changes.change(words.slitOf(nth + 1, names.panel(place.panel))),
+      words.changes.slit[longer === 0 ? 'moved' : 'pulled'](nth + 1, names.panel(place.panel)),
       moveSlit(place, slit.at, by, longer),
     );
   };

@@ -36,7 +36,6 @@ export const draftingMessages = {
     most: (size: string) => `That is the largest ${size} this style allows.`,
   },
   pulledPanel: (length: string, form: string) => `${length} long: ${form}. No other panel changes.`,
-  slitOf: (nth: number, panel: string) => `slit ${nth} of ${panel}`,
   slitGrips: {
     whole: (nth: number, panel: string) => `Move: slit ${nth} of ${panel}`,
     low: (nth: number, panel: string) => `Pull: left or lower end of slit ${nth} of ${panel}`,
@@ -222,6 +221,10 @@ export const draftingMessages = {
     add: (panel: string) => `Add ${panel}`,
     remove: (panel: string) => `Remove ${panel}`,
     change: (panel: string) => `Change ${panel}`,
+    slit: {
+      moved: (nth: number, panel: string) => `Move slit ${nth} of ${panel}`,
+      pulled: (nth: number, panel: string) => `Change slit ${nth} of ${panel}`,
+    },
     size: (size: string) => `Change ${size}`,
     joint: 'Change a joint',
     order: 'Change the folding order',
