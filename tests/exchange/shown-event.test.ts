@@ -163,7 +163,7 @@ test('two helpers count to 1,000 by a link, also while the server is dead and ov
   one.tap(stage, 50);
   await new Promise((resolve) => setTimeout(resolve, 500));
   expect(countAt(hers.event().run, stage).done).toBe(1007);
-}, 90_000);
+}, 240_000);
 
 const SECRETS = [
   'Secret guest',

@@ -187,7 +187,8 @@ export const freePort = () =>
     });
   });
 
-export async function until(met: () => boolean, what: string, milliseconds = 20_000): Promise<void> {
+/** Waits for this. The time ends what hangs, not what is slow beside other work. */
+export async function until(met: () => boolean, what: string, milliseconds = 60_000): Promise<void> {
   const end = Date.now() + milliseconds;
   while (!met()) {
     if (Date.now() > end) throw new Error(`waited in vain: ${what}`);
