@@ -194,7 +194,7 @@ async function quiet({ asked }: App, milliseconds = 500): Promise<void> {
 }
 
 /** What is pressed may be what did not come, and is not waited for longer; a page that fails its maker has so long to mend itself. Source: our own. */
-const [PRESS_MS, FAULT_MS] = [5000, 30_000];
+const [PRESS_MS, FAULT_MS] = [20_000, 30_000];
 
 /** Loses each of these files in turn, at a server of its own, and runs the errand that wants it; gives the harm done. */
 async function loseEach(browser: Browser, lost: readonly (readonly [string, Errand])[]): Promise<string[]> {
