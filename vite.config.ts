@@ -92,7 +92,8 @@ export default defineConfig(({ mode }) => ({
   preview: { headers: PAGE_HEADERS },
   test: {
     root: '.',
-    testTimeout: 30_000,
+    // This ends what hangs. A machine may stand still for half a minute, and some tests draw the whole app over and over.
+    testTimeout: 60_000,
     // Every core: the usual is one fewer, which leaves a small machine with one.
     maxWorkers: '100%',
     // `npm run fuzz`: a million of each in place of ten thousand, two thousand histories of five tabs, and solids at 200 sizes a style.
@@ -114,8 +115,6 @@ export default defineConfig(({ mode }) => ({
         test: {
           name: 'screens',
           environment: 'jsdom',
-          // The whole app is drawn, over and over, on the slowest machine that runs the gate.
-          testTimeout: 60_000,
           // A page of its own and all modules read anew would be half of what a file takes; the setup clears away what a file leaves.
           isolate: false,
           include: ['tests/**/*.test.tsx'],
@@ -129,7 +128,6 @@ export default defineConfig(({ mode }) => ({
           // What puts another module in the place of one of ours, or counts what a module remembers, needs modules that nobody has read yet.
           name: 'alone',
           environment: 'jsdom',
-          testTimeout: 60_000,
           include: ['tests/**/*.alone.test.tsx'],
           setupFiles: ['tests/setup/console-is-failure.ts', 'tests/setup/dom.ts'],
         },
