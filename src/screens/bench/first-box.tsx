@@ -31,15 +31,15 @@ export function FirstBoxView({ first, recipe, right, step, run, onCard, onBack, 
       <span className="soft">{lengths.map((each) => printLength(each, ruler).other).join(' × ')}</span>
     </dd>
   );
-  const of = ({ width, depth, height }: FirstBox['inside']) => size(width, depth, height);
+  const sidesOf = ({ width, depth, height }: FirstBox['inside']) => [width, depth, height] as const;
   return (
     <section className="bench-step run-step" aria-label={step}>
       <header className="bench-step-head">
         <p className="one-step-count">
           {step} <span className="soft">{words.firstBox}</span>
         </p>
-        <h2>{first.name}</h2>
-        {first.paper !== null && <p className="soft">{first.paper}</p>}
+        <h2>{words.firstHead}</h2>
+        <p className="soft">{[first.name, first.paper].filter((part) => part !== null).join(', ')}</p>
       </header>
       <div className="bench-step-words">
         <p>{words.firstWhy}</p>
@@ -55,11 +55,11 @@ export function FirstBoxView({ first, recipe, right, step, run, onCard, onBack, 
           ))}
           <div>
             <dt>{words.inside}</dt>
-            {of(first.inside)}
+            {size(...sidesOf(first.inside))}
           </div>
           <div>
             <dt>{words.outside}</dt>
-            {of(first.outside)}
+            {size(...sidesOf(first.outside))}
           </div>
         </dl>
         <p className="soft">{words.tolerance}</p>
@@ -84,10 +84,12 @@ export function FirstBoxView({ first, recipe, right, step, run, onCard, onBack, 
       )}
       <div className="bench-acts screen-only">
         <p className="bench-act-all run-count" role="status">
-          {right && (
+          {right ? (
             <>
               <Check aria-hidden="true" /> {words.firstConfirmed}
             </>
+          ) : (
+            words.firstAsk(sizeWords(sidesOf(first.inside), ruler))
           )}
         </p>
         <Button
