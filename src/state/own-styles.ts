@@ -15,7 +15,7 @@ export async function styleReader(): Promise<Reader> {
 /** Texts handed in already; each is read once, whatever came of it. */
 const HANDED_IN = new Set<string>();
 
-/** A text that was read here, and need not be read again. */
+/** Notes that a text was read elsewhere and need not be read again. */
 export const noteBrought = (text: string): void => void HANDED_IN.add(text);
 
 const textsOf = (boxes: Boxes): ReadonlySet<string> => {
@@ -25,8 +25,8 @@ const textsOf = (boxes: Boxes): ReadonlySet<string> => {
 };
 
 /**
- * Makes the styles known that these boxes bring with them, at once where what reads them has been fetched. True if there was a new one. It is
- * fetched only where a box has one.
+ * Makes known the styles that come with these boxes; true if there was a new one. Their reader is fetched only when a box has such a style, and
+ * once it is here the styles are known before this returns.
  */
 export async function bringStyles(boxes: Boxes): Promise<boolean> {
   const newer = [...textsOf(boxes)].filter((text) => !HANDED_IN.has(text));
@@ -49,19 +49,19 @@ export function letStylesGo(texts: Iterable<string>, boxes: Boxes): void {
   }
 }
 
-/** Everything that is drawn of boxes is asked for again: a style has come to be known since. No row changes. */
+/** Has every drawing of a box made again, now that a new style is known. No row changes. */
 const drawAgain = (store: WorkbookStore): void =>
   store.setState(({ rows }) => ({ rows: { ...rows, recipes: new Map(rows.recipes) } }));
 
 /**
- * As long as it runs, the styles known are those of the boxes: one comes with a file, a link, another tab, another device or an undo, and goes
- * when its last box is deleted or has another style. Gives what ends it.
+ * Keeps the styles known to those of the boxes, until the function it gives back is called. A style comes with a file, a link, another tab,
+ * another device or an undo. It goes when its last box is deleted or gets another style.
  */
 export function followStyles(store: WorkbookStore): () => void {
   const bring = () => {
     bringStyles(store.getState().rows.recipes.values()).then(
       (any) => any && drawAgain(store),
-      // not to be fetched now: asked for again with the next change
+      // the reader could not be fetched: the next change asks again
       () => undefined,
     );
   };

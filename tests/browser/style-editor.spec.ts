@@ -46,24 +46,7 @@ test('a tray with a hinged lid is drawn from a floor, saved as it grows, and und
 }) => {
   await shelf(page).lookAtDemo();
   const editor = new StyleEditor(page);
-  await editor.start('floor');
-  for (const edge of ['left', 'right', 'down', 'up']) {
-    await editor.tap('base', edge);
-    await editor.add('Wall');
-  }
-  for (const wall of ['front', 'back'])
-    for (const edge of ['left', 'right']) {
-      await editor.tap(wall, edge);
-      await editor.add('Glue tab');
-    }
-  await editor.tap('back', 'up');
-  await editor.add('Lid');
-  for (const edge of ['left', 'right']) {
-    await editor.tap('lid', edge);
-    await editor.add('Dust flap');
-  }
-  await editor.tap('lid', 'up');
-  await editor.add('Tuck');
+  await editor.drawLiddedTray();
   const whole = drawn(emptyBase('floor', 'My style'), HINGED_LID);
   expect(await editor.keptText()).toBe(whole);
 
@@ -169,24 +152,7 @@ test('a tray with a hinged lid is made with taps and pulls alone, in at most 50 
 }) => {
   await shelf(page).lookAtDemo();
   const editor = new StyleEditor(page);
-  await editor.start('floor');
-  for (const edge of ['left', 'right', 'down', 'up']) {
-    await editor.tap('base', edge);
-    await editor.add('Wall');
-  }
-  for (const wall of ['front', 'back'])
-    for (const edge of ['left', 'right']) {
-      await editor.tap(wall, edge);
-      await editor.add('Glue tab');
-    }
-  await editor.tap('back', 'up');
-  await editor.add('Lid');
-  for (const edge of ['left', 'right']) {
-    await editor.tap('lid', edge);
-    await editor.add('Dust flap');
-  }
-  await editor.tap('lid', 'up');
-  await editor.add('Tuck');
+  await editor.drawLiddedTray();
 
   // The tuck is 3/4 in long, the floor 4 in wide.
   await editor.drag(editor.grip('Upper edge of tuck'), { up: 1 / 4 });

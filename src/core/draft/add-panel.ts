@@ -61,7 +61,7 @@ const onSlant = (panel: string, edge: EdgeName, hinge: string, role: Role): Pane
   ],
 });
 
-/** As walls lie on a strip, inside up: the left wall is the viewer's left when the front faces him. */
+/** Walls in the order of a strip, inside up: with the front facing you, the left wall is on your left. */
 const ROUND: readonly string[] = ['front', 'left', 'back', 'right'];
 /** Round a floor. */
 const UPRIGHT: Readonly<Record<Side, string>> = { left: 'left', right: 'right', down: 'front', up: 'back' };

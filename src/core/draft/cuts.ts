@@ -1,4 +1,4 @@
-import { cutsOf, edgesOf, hingeOf, touchedBy } from '../styles/language/cut-edges';
+import { cutFault, cutsOf, edgesOf, touchedBy } from '../styles/language/cut-edges';
 import type { CutSpec, EdgeName, Len } from '../styles/language/types';
 import { formFault } from './change-panel';
 import {
@@ -11,6 +11,7 @@ import {
   taken,
   withPanel,
 } from './draft';
+import { isFlatRectangle } from './sides';
 
 export type CornerCut = 'round' | 'slant';
 export type EdgeCurve = 'arch' | 'scoop';
@@ -25,7 +26,7 @@ const isCorner = (cut: Kind): cut is CornerCut => cut === 'round' || cut === 'sl
 export const cutAt = (panel: PanelDraft, at: string, of: 'corner' | 'edge'): CutSpec | undefined =>
   cutsOf(panel).find((each) => each.at === at && isCorner(each.cut) === (of === 'corner'));
 
-/** The two corners of an edge, each by the edge that begins there, counter-clockwise, and the other edge that ends or begins at it. */
+/** The two corners of an edge: `at` names each by the edge that begins there, counter-clockwise; `beside` is the other edge at that corner. */
 export function cornersOfEdge(
   panel: PanelDraft,
   edge: string,
@@ -40,31 +41,16 @@ export function cornersOfEdge(
   ];
 }
 
-/** May this be cut so? Card runs on over no edge that it touches, no seam closes there, and no other cut lies in its way. */
-export function canCut(of: PieceDraft, name: string, at: string, cut: Kind): boolean {
+/** Is there room for this cut? No panel hangs on an edge that it touches, no seam closes there, and no other cut is in its way. */
+export function canCut(of: PieceDraft, name: string, at: EdgeName, cut: Kind): boolean {
   const panel = of.panels[name];
-  if (panel === undefined || !isFlat(panel)) return false;
-  const { edges, corners } = touchedBy(panel, { at: at as EdgeName, cut });
-  const busy = new Set<string>([
-    ...Object.values(of.panels).flatMap(({ on }) => on ?? []),
-    ...(of.seams ?? []).flatMap((seam) => seam.slice(0, 2)),
-    ...(of.creases ?? []).flatMap(({ between }) => between),
-  ]);
-  const others = cutsOf(panel).filter((each) => each.at !== at || isCorner(each.cut) !== isCorner(cut));
-  const met = new Set(others.flatMap((each) => touchedBy(panel, each).corners));
-  const isNotched = 'notches' in panel && panel.notches.some(({ edge }) => edge === at);
-  return (
-    edges.length > 0 &&
-    edges.every((edge) => edge !== hingeOf(panel) && !busy.has(`${name}.${edge}`)) &&
-    corners.every((corner) => !met.has(corner)) &&
-    (isCorner(cut) || !isNotched)
-  );
+  if (panel === undefined || !('outline' in panel || isFlatRectangle(panel))) return false;
+  const now = cutAt(panel, at, isCorner(cut) ? 'corner' : 'edge');
+  const square = now ? withoutCut(panel, now) : panel;
+  return cutFault(of, name, withCut(square, { at, cut, size: USUAL })) === null;
 }
 
-const isFlat = (panel: PanelDraft): boolean =>
-  'outline' in panel || ('size' in panel && panel.bow === undefined && panel.follows === undefined);
-
-/** Rounds or slants the corner where an edge begins, or curves the edge: as usual, or by this length; null makes it square and straight again. */
+/** Cuts the corner where an edge begins, or curves the edge, by this length or as it usually is. Null makes it square or straight again. */
 export const setCut = (
   place: Place,
   at: EdgeName,
@@ -106,7 +92,7 @@ function withoutCut(panel: PanelDraft, gone: CutSpec): PanelDraft {
   return left.length === 0 ? rest : { ...rest, cuts: left };
 }
 
-/** The panel with the edge square and straight again, for a panel that is to hang on it. */
+/** The panel without the cuts at an edge, so that another panel can hang on it. */
 export const withEdgeUncut = (panel: PanelDraft, edge: string): PanelDraft =>
   cutsOf(panel)
     .filter((cut) => touchedBy(panel, cut).edges.includes(edge))

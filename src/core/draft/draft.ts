@@ -1,5 +1,5 @@
 import type { PieceData, StyleData } from '../style-file/schema';
-import type { StyleRefusal } from '../style-file/style-refusal';
+import { refusalOf, type StyleRefusal } from '../style-file/style-refusal';
 
 /** A style being drawn: the declaration of a style file. Never changed in place; an edit gives a new one. */
 export type Draft = StyleData;
@@ -36,16 +36,7 @@ export const refused = (
   says: string,
   remedy: string,
   texts: Readonly<Record<string, string>> = {},
-): Edited => ({
-  ok: false,
-  refusal: {
-    code,
-    path: '',
-    says,
-    remedy,
-    facts: Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, { text }])),
-  },
-});
+): Edited => ({ ok: false, refusal: refusalOf(code, '', says, texts, remedy) });
 
 /** The draft with one of its pieces changed; as it is where there is no such piece. */
 export function withPiece(draft: Draft, id: string, change: (piece: PieceDraft) => PieceDraft): Draft {

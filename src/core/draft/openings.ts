@@ -1,21 +1,21 @@
+import { busyEdges, hingeOf } from '../styles/language/cut-edges';
 import type { Len } from '../styles/language/types';
 import { formFault } from './change-panel';
+import { cutAt } from './cuts';
 import {
   type Edit,
   NO_SUCH_PANEL,
   onPanel,
-  type PanelDraft,
   type Place,
-  panelOf,
   type RectangleDraft,
   refused,
   taken,
   withPanel,
 } from './draft';
-import { hangsOn, hungOn, isRectangle, isSide, OPPOSITE, type Side } from './sides';
+import { type Hole, holesOf, withHole, withHoles } from './holes';
+import { isFlatRectangle, isRectangle, isSide, type Side } from './sides';
 import { middleForms } from './slits';
 
-type Hole = NonNullable<RectangleDraft['holes']>[number];
 export type HoleKind = Hole['hole'];
 
 /** Openings as they are usually cut. source: common practice, no source */
@@ -28,50 +28,27 @@ const USUAL: Readonly<Record<HoleKind, Hole>> = {
 /** source: common practice, no source */
 const THUMB: string = '3/8 in';
 
-const holesOf = (panel: PanelDraft): readonly Hole[] => (isRectangle(panel) ? (panel.holes ?? []) : []);
-
-const withHoles = (panel: PanelDraft, holes: readonly Hole[]): PanelDraft => {
-  const { holes: _, ...rest } = panel as RectangleDraft;
-  return holes.length === 0 ? rest : { ...rest, holes: [...holes] };
-};
-
-/** Cuts an opening into the middle of a flat rectangle. */
-export const addHole =
-  (place: Place, kind: HoleKind): Edit =>
-  (draft) => {
-    const panel = panelOf(draft, place);
-    if (panel === undefined) return NO_SUCH_PANEL;
-    if (!isRectangle(panel) || panel.bow !== undefined || panel.follows !== undefined)
+export const addHole = (place: Place, kind: HoleKind): Edit =>
+  onPanel(place, (draft, panel) => {
+    if (!isFlatRectangle(panel))
       return refused(
         'no-room-for-hole',
         'An opening needs a flat panel with four square corners.',
         'Choose a wall, a floor or a lid.',
       );
-    return taken(withPanel(draft, place, (each) => withHoles(each, [...holesOf(each), USUAL[kind]])));
-  };
+    return taken(withPanel(draft, place, () => withHoles(panel, [...holesOf(panel), USUAL[kind]])));
+  });
 
 /** A length of an opening that can be set: margin, width or length, size up, and where its middle lies along the fold and out from it. */
 export type HoleLength = 'margin' | 'across' | 'up' | 'along' | 'out';
 
-export const setHole =
-  (place: Place, at: number, length: HoleLength, text: string): Edit =>
-  (draft) => {
-    const panel = panelOf(draft, place);
-    const hole = panel && holesOf(panel)[at];
-    if (panel === undefined || hole === undefined) return NO_SUCH_PANEL;
-    const fault = formFault(draft, text);
-    if (fault) return fault;
-    const form = text.trim();
-    const changed = withLength(panel as RectangleDraft, hole, length, form);
-    return taken(
-      withPanel(draft, place, (each) =>
-        withHoles(
-          each,
-          holesOf(each).map((other, nth) => (nth === at ? changed : other)),
-        ),
-      ),
-    );
-  };
+export const setHole = (place: Place, at: number, length: HoleLength, text: string): Edit =>
+  onPanel(place, (draft, panel) => {
+    const hole = holesOf(panel)[at];
+    if (!isRectangle(panel) || hole === undefined) return NO_SUCH_PANEL;
+    const changed = withLength(panel, hole, length, text.trim());
+    return formFault(draft, text) ?? taken(withHole(draft, place, at, () => changed));
+  });
 
 function withLength(panel: RectangleDraft, hole: Hole, length: HoleLength, form: Len): Hole {
   if (hole.hole === 'window') return { ...hole, margin: form };
@@ -84,44 +61,26 @@ function withLength(panel: RectangleDraft, hole: Hole, length: HoleLength, form:
   return { ...hole, size: length === 'up' ? [hole.size[0], form] : [form, hole.size[1]] };
 }
 
-/** Turns a slit to run across or up as the net lies. */
+/** Turns a slit to run across or up on the flat net. */
 export const turnSlit =
   (place: Place, at: number, runs: 'across' | 'up'): Edit =>
   (draft) =>
-    taken(
-      withPanel(draft, place, (each) =>
-        withHoles(
-          each,
-          holesOf(each).map((other, nth) =>
-            nth === at && other.hole === 'slit' ? { ...other, runs } : other,
-          ),
-        ),
-      ),
-    );
+    taken(withHole(draft, place, at, (hole) => (hole.hole === 'slit' ? { ...hole, runs } : hole)));
 
 export const removeHole =
   (place: Place, at: number): Edit =>
   (draft) =>
-    taken(
-      withPanel(draft, place, (each) =>
-        withHoles(
-          each,
-          holesOf(each).filter((_, nth) => nth !== at),
-        ),
-      ),
-    );
+    taken(withHole(draft, place, at, () => null));
 
-/** A half-round cut into the middle of a free edge, for a thumb; an empty length takes it out. */
+/** A half-round cut into the middle of a free edge, for a thumb; an empty length removes it. */
 export const setNotch = (place: Place, edge: Side, text: string = THUMB): Edit =>
   onPanel(place, (draft, panel, piece) => {
     if (!isSide(edge)) return NO_SUCH_PANEL;
-    const hinge = hangsOn(panel);
-    const where = `${place.panel}.${edge}`;
     const isBusy =
-      hungOn(piece, place.panel, edge) !== undefined ||
-      (hinge && isSide(hinge.edge) && OPPOSITE[hinge.edge] === edge) ||
-      (piece.seams ?? []).some(([a, b]) => a === where || b === where);
-    if (!isRectangle(panel) || panel.bow !== undefined || panel.follows !== undefined || isBusy)
+      busyEdges(piece).has(`${place.panel}.${edge}`) ||
+      hingeOf(panel) === edge ||
+      cutAt(panel, edge, 'edge') !== undefined;
+    if (!isFlatRectangle(panel) || isBusy)
       return refused(
         'no-room-for-notch',
         'A notch needs a free straight edge: nothing may hang on it, and no seam may close there.',

@@ -4,10 +4,10 @@ import type { Len } from '../styles/language/types';
 import { nearestMark, type Ticks, ticks } from '../units';
 import { type Draft, type Edit, type Place, panelOf, taken, withPanel } from './draft';
 import { readable, withTicksMore } from './forms';
-import { axisOf, hangsOn, isRectangle, isSide, type Side } from './sides';
+import { axisOf, hangsOn, isFlatRectangle, isRectangle, isSide, SIDES, type Side } from './sides';
 import { changeSize } from './sizes';
 
-/** A straight edge of a rectangle that a hand can pull, and what its length hangs on. */
+/** A straight edge of a rectangle that can be pulled, and what its length depends on. */
 export interface Pull {
   readonly place: Place;
   readonly side: Side;
@@ -15,18 +15,17 @@ export interface Pull {
   readonly form: Len;
   /** A size of the box that this length grows with, one for one. Pulled, it changes wherever it is used. */
   readonly size: string | null;
-  /** The panel starts at this edge along its hinge, so that alone it begins earlier or later. */
+  /** The hinge starts at this edge, so that a pull of this panel alone also moves where it starts. */
   readonly starts: boolean;
 }
 
 type Values = Readonly<Record<string, Ticks>>;
 
-/** What a pull at this edge changes; null where the edge is slanted, curved or where the panel hangs. */
+/** What a pull at this edge changes; null at an edge that is slanted or curved, and at the hinge. */
 export function pullAt(draft: Draft, place: Place): Pull | null {
   const panel = panelOf(draft, place);
   const side = place.edge;
-  if (!isRectangle(panel) || !isSide(side) || panel.bow !== undefined || panel.follows !== undefined)
-    return null;
+  if (!isFlatRectangle(panel) || !isSide(side)) return null;
   const hinge = hangsOn(panel);
   if (hinge !== null && !isSide(hinge.edge)) return null;
   const round = hinge === null ? null : AROUND[hinge.edge as Side];
@@ -43,13 +42,13 @@ export function pullAt(draft: Draft, place: Place): Pull | null {
 
 /** Every edge of a panel that can be pulled. */
 export const pullsOf = (draft: Draft, place: Place): readonly Pull[] =>
-  (['left', 'right', 'up', 'down'] as const).flatMap((edge) => pullAt(draft, { ...place, edge }) ?? []);
+  SIDES.flatMap((edge) => pullAt(draft, { ...place, edge }) ?? []);
 
 const plain = (text: Len): Ticks => evaluateForm(formOf(text), {});
 
 /**
- * How much longer an edge is pulled, in ticks, so that what changes is on a mark of the tool: the size, within its limits; or, for the panel
- * `alone`, the plain length in its sum, and the panel keeps one mark at least.
+ * How much longer an edge gets, in ticks, for a hand that has pulled it by `by`. What changes ends on a mark of the tool: the size, within its
+ * limits; or, for the panel `alone`, the plain length in its sum. The panel stays at least one mark long.
  */
 export function snapPull(
   draft: Draft,
@@ -70,7 +69,7 @@ export function snapPull(
   return ticks(snapped >= least ? snapped : Math.ceil((now + least) / finest) * finest - now);
 }
 
-/** The limit of a size that a length stands at. */
+/** Which limit of its size a length has reached; null for neither. */
 export function limitAt(draft: Draft, size: string, length: Ticks): 'least' | 'most' | null {
   const symbol = draft.symbols[size];
   if (symbol === undefined) return null;
@@ -88,7 +87,7 @@ export function pulledForm(draft: Draft, values: Values, pull: Pull, by: Ticks, 
   return withTicksMore(was, wanted - evaluateForm(formOf(was), values));
 }
 
-/** Makes an edge longer by so much, or shorter: the size it hangs on, or its panel alone. */
+/** Makes an edge longer or shorter: by the size that it depends on, or on its panel alone. */
 export const pullEdge =
   (pull: Pull, values: Values, by: Ticks, alone: boolean): Edit =>
   (draft) => {
@@ -105,7 +104,7 @@ export const pullEdge =
     );
   };
 
-/** A start that comes earlier by so much; it may lie before its parent’s corner. */
+/** A start that is earlier by so much, if need be before the corner of its parent. */
 function movedStart(at: Len, by: Ticks): Len | null {
   const later = withTicksMore(at, -by);
   if (later !== null) return later;

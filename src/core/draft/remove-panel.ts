@@ -54,6 +54,8 @@ function withoutPanels(draft: Draft, id: string, gone: ReadonlySet<string>): Dra
       ...(of.overlaps && {
         overlaps: of.overlaps.map((group) => group.filter(stays)).filter((group) => group.length > 1),
       }),
+      // a ring holds only with every leaf it has
+      ...(of.rings && { rings: of.rings.filter((ring) => ring.every(stays)) }),
       shell: of.shell.filter(stays),
     };
   });

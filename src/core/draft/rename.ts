@@ -4,8 +4,8 @@ import { renamedIn } from './forms';
 
 /** Fields of a declaration that hold a form or a formula. */
 const FORMS: ReadonlySet<string> = new Set(
-  `size taper bow at hinge outline side lens default min max margin across radius gap when unless atLeast atMost room body card ease area
-  inside formula roomFormula seams`.split(/\s+/),
+  `size taper bow at hinge outline side lens leaf sector default min max margin across long radius gap when unless atLeast atMost room body
+  card ease area inside formula roomFormula seams`.split(/\s+/),
 );
 /** Records of forms by name. */
 const RECORDS: ReadonlySet<string> = new Set(['allowances', 'lets', 'facts', 'workings']);
@@ -27,7 +27,8 @@ export function withLengthCalled(draft: Draft, from: string, to: string): Draft 
     return Object.fromEntries(
       Object.entries(value).map(([name, each]) => [
         NAMED.has(key) && name === from ? to : name,
-        walk(each, RECORDS.has(key) ? 'size' : name),
+        // a cut is `at` an edge, everything else at a length
+        walk(each, RECORDS.has(key) ? 'size' : key === 'cuts' && name === 'at' ? 'edge' : name),
       ]),
     );
   };
@@ -126,6 +127,7 @@ function withPlaces(draft: Draft, piece: string, called: (panel: string) => stri
           },
     ),
     ...(of.overlaps && { overlaps: of.overlaps.map((group) => group.map(called)) }),
+    ...(of.rings && { rings: of.rings.map((ring) => ring.map(called)) }),
     shell: of.shell.map(called),
   });
   const places = draft.addOns;

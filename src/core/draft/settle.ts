@@ -1,7 +1,6 @@
 import { type BoxStyle, StyleError } from '../styles';
+import { panelsFolded, turns } from '../styles/language/folding';
 import type { Draft, PieceDraft } from './draft';
-import { turns } from './sides';
-import { panelsFolded } from './steps';
 import { usualClosing } from './usual-closing';
 import { whatMeets } from './what-meets';
 

@@ -2,12 +2,21 @@ import type { EdgeName, Len } from '../styles/language/types';
 import type { PanelDraft, PieceDraft, RectangleDraft } from './draft';
 
 export type Side = 'left' | 'right' | 'up' | 'down';
+/** In the order of the arrow keys. */
 export const SIDES: readonly Side[] = ['left', 'right', 'up', 'down'];
 export const OPPOSITE: Readonly<Record<Side, Side>> = {
   left: 'right',
   right: 'left',
   up: 'down',
   down: 'up',
+};
+
+/** One step towards a side, across and up as the net lies. */
+export const DIRECTIONS: Readonly<Record<Side, readonly [across: number, up: number]>> = {
+  left: [-1, 0],
+  right: [1, 0],
+  up: [0, 1],
+  down: [0, -1],
 };
 
 export const isSide = (edge: string | undefined): edge is Side => SIDES.includes(edge as Side);
@@ -18,6 +27,10 @@ export const otherAxis = (axis: 0 | 1): 0 | 1 => (axis === 0 ? 1 : 0);
 export const isRectangle = (panel: PanelDraft | undefined): panel is RectangleDraft =>
   panel !== undefined && 'size' in panel;
 
+/** A rectangle that does not bend. */
+export const isFlatRectangle = (panel: PanelDraft | undefined): panel is RectangleDraft =>
+  isRectangle(panel) && panel.bow === undefined && panel.follows === undefined;
+
 /** The panel and edge that a panel hangs on; null for the first. */
 export function hangsOn(
   panel: PanelDraft | undefined,
@@ -27,10 +40,6 @@ export function hangsOn(
   return { parent, edge: edge as EdgeName };
 }
 
-/** Does it turn at all when the box is closed? */
-export const turns = ({ on, fold, flush }: PanelDraft): boolean =>
-  on !== undefined && flush === undefined && fold !== undefined && fold !== 0;
-
 /** The panel that hangs on an edge. */
 export const hungOn = (piece: PieceDraft, panel: string, edge: string): string | undefined =>
   Object.entries(piece.panels).find(([, { on }]) => on === `${panel}.${edge}`)?.[0];
@@ -38,8 +47,7 @@ export const hungOn = (piece: PieceDraft, panel: string, edge: string): string |
 /** How long an edge is, as a form; null where no form says it: slanted and curved edges. */
 export function lengthOfEdge(panel: PanelDraft, edge: string): Len | null {
   if ('regular' in panel) return panel.side;
-  if (!isRectangle(panel) || !isSide(edge) || panel.bow !== undefined || panel.follows !== undefined)
-    return null;
+  if (!isFlatRectangle(panel) || !isSide(edge)) return null;
   const hinge = hangsOn(panel);
   const out = hinge && isSide(hinge.edge) ? hinge.edge : null;
   if (panel.taper !== undefined && out !== null && edge !== OPPOSITE[out]) return null;

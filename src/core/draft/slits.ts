@@ -2,15 +2,15 @@ import { AROUND } from '../net/hinge-frame';
 import { evaluateForm, formOf } from '../styles/language/linear-form';
 import type { Len } from '../styles/language/types';
 import { nearestMark, type Ticks, ticks } from '../units';
-import { type Draft, type Edit, type Place, panelOf, type RectangleDraft, taken, withPanel } from './draft';
+import { type Draft, type Edit, type Place, panelOf, type RectangleDraft, taken } from './draft';
 import { shareOf, withTicksMore } from './forms';
-import { axisOf, hangsOn, isRectangle, isSide, type Side } from './sides';
+import { type Hole, holesOf, withHole } from './holes';
+import { axisOf, DIRECTIONS, hangsOn, isRectangle, isSide } from './sides';
 
-type Hole = NonNullable<RectangleDraft['holes']>[number];
 type Slit = Extract<Hole, { readonly hole: 'slit' }>;
 type Pair = readonly [number, number];
 
-/** A slit as it lies in its panel: how far its lower or left end is from the panel’s left and lower edge. */
+/** A slit in its panel: how far its lower or left end is from the panel’s left and lower edge. */
 export interface LyingSlit {
   /** Which of the panel’s openings it is. */
   readonly at: number;
@@ -19,15 +19,15 @@ export interface LyingSlit {
   readonly from: readonly [left: Ticks, low: Ticks];
 }
 
-const STEPS: Readonly<Record<Side, Pair>> = { left: [-1, 0], right: [1, 0], up: [0, 1], down: [0, -1] };
-
-/** Which ways `along` and `out` of a panel’s hinge run as the net lies. The first panel is measured from its lower left corner. */
+/** Which ways `along` and `out` of a panel’s hinge run on the flat net. The first panel is measured from its lower left corner. */
 function waysOf(panel: RectangleDraft): { readonly along: Pair; readonly out: Pair } {
   const edge = hangsOn(panel)?.edge;
-  return isSide(edge) ? { along: STEPS[AROUND[edge].end], out: STEPS[edge] } : { along: [1, 0], out: [0, 1] };
+  return isSide(edge)
+    ? { along: DIRECTIONS[AROUND[edge].end], out: DIRECTIONS[edge] }
+    : { along: [1, 0], out: [0, 1] };
 }
 
-/** The middle of an opening in the frame of its panel’s hinge, written out where the opening lies in the middle. */
+/** The middle of an opening in the frame of its panel’s hinge; worked out where the opening says none. */
 export function middleForms(panel: RectangleDraft, hole: Hole): readonly [along: Len, out: Len] {
   if ('at' in hole) return hole.at;
   const edge = hangsOn(panel)?.edge;
@@ -35,7 +35,7 @@ export function middleForms(panel: RectangleDraft, hole: Hole): readonly [along:
   return isSide(edge) && axisOf(edge) === 0 ? [up, across] : [across, up];
 }
 
-/** Every slit of a rectangle as it lies. Values in ticks by name. */
+/** Every slit of a rectangle. Values in ticks by name. */
 export function slitsOf(
   panel: RectangleDraft,
   values: Readonly<Record<string, Ticks>>,
@@ -56,14 +56,14 @@ export function slitsOf(
   });
 }
 
-/** A way across and up after which the slit’s end is on marks, counted from the panel’s left and lower edge. */
+/** A move across and up that puts the slit’s end on marks, counted from the panel’s left and lower edge. */
 export const snapMove = ({ from }: LyingSlit, [across, up]: Pair, finest: Ticks): readonly [Ticks, Ticks] => {
   const on = (was: Ticks, by: number): Ticks =>
     ticks(by === 0 ? 0 : nearestMark(ticks(Math.round(was + by)), finest) - was);
   return [on(from[0], across), on(from[1], up)];
 };
 
-/** How much longer a slit is pulled, so that its length is on a mark and one mark at least. */
+/** How much longer a slit gets for a pull by `by`: its length ends on a mark, and is one mark at least. */
 export const snapLength = ({ long }: LyingSlit, by: number, finest: Ticks): Ticks =>
   ticks(Math.max(finest, nearestMark(ticks(Math.round(long + by)), finest)) - long);
 
@@ -72,7 +72,7 @@ export const moveSlit =
   (place: Place, at: number, [across, up]: readonly [Ticks, Ticks], longer: Ticks = ticks(0)): Edit =>
   (draft: Draft) => {
     const panel = panelOf(draft, place);
-    const hole = isRectangle(panel) ? panel.holes?.[at] : undefined;
+    const hole = holesOf(panel)[at];
     if (!isRectangle(panel) || hole?.hole !== 'slit') return taken(draft);
     const { along, out } = waysOf(panel);
     const half = longer / 2;
@@ -85,13 +85,5 @@ export const moveSlit =
         withTicksMore(deep, out[0] * dx + out[1] * dy) ?? deep,
       ],
     };
-    return taken(
-      withPanel(draft, place, (each) => ({
-        ...(each as RectangleDraft),
-        holes:
-          (each as RectangleDraft).holes?.map((other, nth) =>
-            nth === at ? { ...hole, ...changed } : other,
-          ) ?? [],
-      })),
-    );
+    return taken(withHole(draft, place, at, () => ({ ...hole, ...changed })));
   };

@@ -16,10 +16,6 @@ const steps =
       ? NO_SUCH_PANEL
       : taken(withPiece(draft, piece, (of) => ({ ...of, closing: [...change(of.closing, of)] })));
 
-/** Panels that the steps fold or tuck, in their order. */
-export const panelsFolded = (closing: readonly StepDraft[]): readonly string[] =>
-  closing.flatMap((step) => (step.do === 'glue' ? [] : step.panels));
-
 /** Adds a step that folds or tucks these panels, at the end. */
 export const addStep =
   (piece: string, does: 'fold' | 'tuck', panels: readonly string[]): Edit =>

@@ -1,3 +1,4 @@
+import { panelsFolded, turns } from '../styles/language/folding';
 import type { Len } from '../styles/language/types';
 import { TUBE_QUANTITIES } from '../styles/shapes/glued-tube';
 import { cornerSeams } from './corner-seams';
@@ -5,8 +6,7 @@ import { isCutEdge } from './cuts';
 import type { Draft, PanelDraft, PieceDraft, StepDraft } from './draft';
 import { formulaOf, namesIn } from './forms';
 import { isOuter } from './parts/bottom-flap';
-import { axisOf, hangsOn, hungOn, isRectangle, isSide, rowOf, SIDES, turns } from './sides';
-import { panelsFolded } from './steps';
+import { axisOf, hangsOn, hungOn, isRectangle, isSide, rowOf, SIDES } from './sides';
 import type { Meetings } from './what-meets';
 
 /** What a piece needs to be closed, and to be known for closed. */

@@ -38,7 +38,7 @@ export function chordStations(span: number, rise: number): readonly number[] {
 /** A centre or radius to a thousandth of a tick, so that it is the same number again after a trip through a file in millimeters. */
 export const finely = (count: number): number => Math.round(count * 1024) / 1024 + 0;
 
-/** Where chords of the arc from a to b end between the two; it bulges to the left of its way by `rise`. */
+/** Where the chords of an arc from a to b end, a and b left out. The arc bulges to its left by `rise`. */
 export function chordEnds(a: Point, b: Point, rise: number): readonly Point[] {
   const span = Math.hypot(b.x - a.x, b.y - a.y);
   const radius = arcRadius(span, rise);

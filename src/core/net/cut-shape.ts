@@ -4,7 +4,7 @@ import type { Bench, LaidRing, Side } from './laid-panel';
 import { pointAt, samePoint } from './point';
 import type { Point } from './types';
 
-/** How a line runs from one end to the other: straight where it rises by nothing. */
+/** A line from one end to the other: straight where `rise` is 0. */
 interface Run {
   readonly rise: number;
   readonly bulge: 'left' | 'right';
@@ -12,26 +12,16 @@ interface Run {
 
 const STRAIGHT: Run = { rise: 0, bulge: 'right' };
 
-/** A corner as it is left: where the edge before it ends, where the edge after it begins, and what runs between. */
+/** A corner after the cut: where the edge before it ends, where the edge after it begins, and the line between the two. */
 interface Corner {
   readonly ends: Point;
   readonly begins: Point;
   readonly between: Run;
 }
 
-/** Cuts that leave the hinge, the first edge of a panel that hangs, as it is. */
-export const offHinge = (
-  cuts: readonly CutSpec[],
-  [hinge, first, ...others]: readonly EdgeName[],
-): readonly CutSpec[] =>
-  cuts.filter(
-    ({ at, cut }) =>
-      at !== hinge && (cut === 'scoop' || (at !== first && !(cut === 'arch' && at === others.at(-1)))),
-  );
-
 /**
- * A panel's ring with corners and edges cut as they say; `sides` then holds its edges as they are left. A cut larger than its panel makes a
- * ring that crosses itself, which `checkPanelShape` tells.
+ * A panel's ring with its cuts made; `sides` then holds what is left of each edge. A cut that is too large makes a ring that crosses itself,
+ * which `checkPanelShape` reports.
  */
 export function cutShape(
   bench: Bench,
@@ -106,13 +96,13 @@ const towards = (from: Point, to: Point, length: number): Point => {
   return pointAt(from.x + ((to.x - from.x) * length) / long, from.y + ((to.y - from.y) * length) / long);
 };
 
-/** How far the ring turns at a corner, radians; to the left is more than nothing. */
+/** How far the ring turns at a corner, radians; more than 0 to the left. */
 function turnAt(at: Corners, corner: number): number {
   const [before, here, after] = [at(corner - 1), at(corner), at(corner + 1)];
   const [ux, uy, vx, vy] = [here.x - before.x, here.y - before.y, after.x - here.x, after.y - here.y];
   return Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
 }
 
-/** Sine of the angle at a corner; never so small that a cut runs off to nowhere. */
+/** Sine of the angle at a corner; never so small that an arch runs far off its panel. */
 const steepness = (at: Corners, corner: number): number =>
   Math.max(0.05, Math.abs(Math.sin(turnAt(at, corner))));

@@ -1,8 +1,8 @@
 import type { PieceNet } from './types';
 
 /**
- * A group of faces that lie on one another, layer by layer, innermost first: a face a layer; where panels bend, a panel; in a ring of leaves,
- * which names its faces part by part, all lower sides, then all middles, then all upper sides.
+ * A group of faces that lie on one another, layer by layer, innermost first. A layer is one face; where panels bend, one panel; in a ring of
+ * leaves, which lists its faces part by part, first all lower sides, then all middles, then all upper sides.
  */
 export function groupLayers({ faces }: PieceNet, group: readonly number[]): readonly (readonly number[])[] {
   const panelOf = (face: number | undefined) => faces[face ?? -1]?.panel;

@@ -29,7 +29,7 @@ export interface Bend {
   readonly leansDeg: readonly number[];
 }
 
-/** How a rolled sector bends: so many equal facets about its tip, each turned against the one before. */
+/** How a rolled sector bends: so many equal facets about its tip, each folded against the one before. */
 export interface Roll {
   readonly facetDeg: number;
   readonly bendDeg: number;

@@ -9,8 +9,9 @@ import type { Point } from './types';
 type LeafSpec = Extract<PanelSpec, { readonly leaf: string }>;
 
 /**
- * Lays a leaf of a ring on the parent edge `on`: its middle, a triangle with its tip half the hinge out, then the side that goes under the
- * neighbor and the side that lies over the other, each up to its arc. Seen from inside with the hinge below, the part that goes under lies on the right.
+ * Lays a leaf of a ring on the parent edge `on`, as three faces: its middle, a triangle whose tip is half the hinge out; the side that goes under
+ * one neighbor; and the side that goes over the other. Each side ends in its arc. Seen from inside with the hinge below, the side that goes under
+ * is on the right.
  */
 export function layLeaf(
   bench: Bench,
@@ -48,7 +49,7 @@ export function layLeaf(
   return laid;
 }
 
-/** What lies between a slanted side of the middle, as its ring runs, and the arc beyond it. */
+/** The face between a slanted side of the middle, as its ring runs, and the arc beyond it. */
 function laySide(
   bench: Bench,
   {
@@ -76,14 +77,14 @@ function laySide(
   return child;
 }
 
-/** A ring of leaves as it is laid: their faces part by part, lowest first, and how steeply their arcs leave the corners. */
-export interface LaidRing {
+/** A ring of leaves in the net: their lower sides, then middles, then upper sides; and the angle between arc and chord at the corners. */
+export interface LeafRing {
   readonly panels: readonly string[];
   readonly layers: readonly (readonly number[])[];
   readonly chordDeg: number;
 }
 
-export function laidRing(bench: Bench, panels: readonly string[]): LaidRing {
+export function leafRing(bench: Bench, panels: readonly string[]): LeafRing {
   const faces = panels.map((name) => bench.panels.get(name)?.faces ?? []);
   const part = (at: number) => faces.flatMap((of) => of[at] ?? []);
   const steep = part(1).map((face) => {

@@ -1,17 +1,13 @@
-import type { EdgeName, PanelSpec } from '../styles/language/types';
-import { cutShape, offHinge } from './cut-shape';
+import { cutsOf, touchedBy } from '../styles/language/cut-edges';
+import type { EdgeName } from '../styles/language/types';
+import { cutShape } from './cut-shape';
 import { frameOn } from './hinge-frame';
 import type { Bench, LaidPanel, Side } from './laid-panel';
 import { lengthOf, type NamedValues } from './name-values';
-import { cutHoles, cutNotches, cutSlits } from './openings';
-import { cornersOf } from './panel-corners';
+import { cutNotches, cutOpenings } from './openings';
+import { cornersOf, type FlatSpec } from './panel-corners';
 import { pointAt, samePoint } from './point';
 import { addCorners } from './slanted-edge';
-
-type FlatSpec = Exclude<
-  PanelSpec,
-  { readonly lens: string } | { readonly leaf: string } | { readonly sector: string }
->;
 
 /** Lays a flat panel beside the parent edge `on` (or as the root) and hinges it there. `restDeg` is its fold when closed. */
 export function layFlat(
@@ -33,19 +29,18 @@ export function layFlat(
     (point, corner) => !samePoint(point, corners[(corner + 1) % corners.length] ?? point),
   );
   const of = (text: string) => lengthOf(text, values);
-  const cuts = 'cuts' in spec ? (spec.cuts ?? []) : [];
+  const [hingeName = ''] = hinge === null ? [] : names;
+  const cuts = cutsOf(spec).filter((cut) => !touchedBy(spec, cut).edges.includes(hingeName));
   const whole =
     cuts.length === 0 || ring.length < corners.length
       ? { ring, curves: ring.map(() => null) }
-      : cutShape(bench, corners, names, sides, hinge === null ? cuts : offHinge(cuts, names), of);
+      : cutShape(bench, corners, names, sides, cuts, of);
   const notched = 'notches' in spec ? cutNotches(bench, whole, sides, spec.notches ?? [], of) : whole;
   const start = spec.at === undefined ? 0 : of(spec.at);
   const place = (along: number, out: number) =>
     on === null ? pointAt(along, out) : frameOn(on.a, on.b).place(start + along, out);
-  const cut = 'holes' in spec ? (spec.holes ?? []) : [];
-  const holes = cutHoles(bench, ring, cut, of, place);
-  const slits = cutSlits(ring, cut, of, place);
-  bench.faces.push({ panel: name, role: spec.role, ...notched, holes, slits });
+  const openings = cutOpenings(bench, ring, 'holes' in spec ? (spec.holes ?? []) : [], of, place);
+  bench.faces.push({ panel: name, role: spec.role, ...notched, ...openings });
   if (on !== null && hinge !== null) {
     addCorners(bench, on, hinge);
     bench.hinges.push({

@@ -4,7 +4,7 @@ import { arcRadius, finely } from './arc';
 import { closingActs } from './closing-acts';
 import type { Bench, LaidCurve, LaidPanel, Side } from './laid-panel';
 import { layBent, layLens } from './lay-curved';
-import { laidRing, layLeaf } from './lay-leaf';
+import { layLeaf, leafRing } from './lay-leaf';
 import { layFlat } from './lay-panel';
 import { edgesByFace, laySeam } from './lay-seam';
 import { laySector } from './lay-sector';
@@ -68,7 +68,7 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     }),
   );
   const joints = spec.joints.flatMap((joint) => layJoint(joint, bench, values));
-  const rings = (spec.rings ?? []).map((panels) => laidRing(bench, panels));
+  const rings = (spec.rings ?? []).map((panels) => leafRing(bench, panels));
   const acts = closingActs(spec, faces, hinges, joints, (angle) => angleOf(angle, values));
   const byFace = edgesByFace(edges, faces.length);
   const seams = (spec.seams ?? []).flatMap(([first, second, gap]) => {
@@ -160,7 +160,7 @@ function extentOf({ faces }: Bench) {
   return left <= right ? { left, right, low, high } : { left: 0, right: 0, low: 0, high: 0 };
 }
 
-/** Sectors that carry another on beyond its last edge. */
+/** Sectors that continue another beyond its last edge. */
 const overlapsOf = ({ panels }: PieceSpec): ReadonlySet<string> =>
   new Set(
     Object.entries(panels).flatMap(([name, panel]) => ('sector' in panel && panel.follows ? [name] : [])),

@@ -10,9 +10,9 @@ import type { Point } from './types';
 type SectorSpec = Extract<PanelSpec, { readonly sector: string }>;
 
 /**
- * The roll of a sector that closes on itself: as many facets as keep within the chord tolerance of the cone’s mouth, whose radius is
- * slant × angle / 360. Its facets are the sides of a regular pyramid, so they meet as that pyramid’s sides do. A sector of no size has no
- * roll and is drawn as a narrow one, one of more than a full turn as a full turn: the style’s limits say what stops them.
+ * The roll of a sector that closes on itself. It has as many facets as the chord tolerance asks for at the cone’s mouth, whose radius is
+ * slant × angle / 360. They are the sides of a regular pyramid, and fold against one another as its sides do. The limits of a style stop sizes
+ * that can’t roll; until then a sector of no size is drawn flat and narrow, and one of more than a full turn as a full turn.
  */
 function rollOf(slantMm: number, sectorDeg: number): Roll {
   if (slantMm <= 0 || sectorDeg <= 0) return { facetDeg: 1, bendDeg: 0, facets: 12 };
@@ -25,10 +25,10 @@ function rollOf(slantMm: number, sectorDeg: number): Roll {
   return { facetDeg: angleDeg / facets, bendDeg, facets };
 }
 
-/** A facet is no narrower than this at the mouth: what closes to a twentieth of a millimeter takes it along. source: our choice, ticks */
+/** A last facet narrower than this at the mouth is joined to the one before it. source: our choice, ticks; 1/20 mm */
 const NARROWEST = 16;
 
-/** Where the facets of a sector end, degrees from its first edge: equal ones, no more than a full turn of them, and what is left over last. */
+/** Where the facets of a sector end, degrees from its first edge: equal ones, at most a full turn of them, and what is left over as the last. */
 function facetEnds(roll: Roll, angleDeg: number, slant: number, whole: boolean): readonly number[] {
   if (whole) return Array.from({ length: roll.facets }, (_, at) => roll.facetDeg * (at + 1));
   const before = angleDeg - toDegrees(NARROWEST / slant);
@@ -37,8 +37,8 @@ function facetEnds(roll: Roll, angleDeg: number, slant: number, whole: boolean):
 }
 
 /**
- * Lays a sector that is rolled to a cone, as facets joined along its rulings through the tip: the first panel of a piece with its tip in the
- * lower left and its first edge level, or the strip that carries it on beyond its last edge and ends up inside its beginning.
+ * Lays a sector that is rolled into a cone, as facets that all meet at the tip. The first panel of a piece has its tip at the lower left and its
+ * first edge level. A sector that `follows` another is the overlap: it continues that one beyond its last edge, and ends up inside its beginning.
  */
 export function laySector(
   bench: Bench,
@@ -58,7 +58,7 @@ export function laySector(
     first,
     ...facetEnds(roll, angleDeg, slant, known === undefined).map((deg): Point => {
       const way = start + toRadians(deg);
-      // what is left over ends on the chord of the facet it comes to lie on
+      // the last edge of the overlap ends on the chord of the facet beneath it
       const off = toRadians((deg % roll.facetDeg) - roll.facetDeg / 2);
       const isLeft = known !== undefined && deg === angleDeg;
       const long = isLeft ? (slant * Math.cos(toRadians(roll.facetDeg / 2))) / Math.cos(off) : slant;

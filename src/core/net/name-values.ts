@@ -28,7 +28,7 @@ export function newSizes(
 
 const BEGUN_NEW = new WeakMap<BoxStyle, BoxStyle>();
 
-/** A style with what new boxes begin with for its usual sizes: what a search for a box that is not there yet asks. */
+/** A style whose usual sizes are those that new boxes begin with, for a search that has no box yet. */
 export function begunNew(style: BoxStyle): BoxStyle {
   const { symbols } = style;
   if (!Object.values(symbols).some(({ forNew }) => forNew !== undefined)) return style;

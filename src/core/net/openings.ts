@@ -8,72 +8,62 @@ import { shapedWindow } from './shaped-window';
 import type { Point } from './types';
 
 type Measure = (text: string) => number;
-/** The openings in a panel whose ring is given, `place` its hinge frame, each a clockwise ring; what has no size, or more than its panel, is left out. Round ends stand off their arcs by `CHORD_TOLERANCE_MM` at most. */
-export function cutHoles(
+
+/**
+ * The openings in a panel whose ring is given, `place` its hinge frame: holes, each a clockwise ring, and slits. What has no size, or more than
+ * its panel, is left out. Round ends stand off their arcs by `CHORD_TOLERANCE_MM` at most.
+ */
+export function cutOpenings(
   bench: Bench,
   ring: readonly Point[],
-  holes: readonly HoleSpec[],
+  openings: readonly HoleSpec[],
   of: Measure,
   place: (along: number, out: number) => Point,
-): readonly LaidRing[] {
-  if (ring.length === 0) return [];
-  const { left, right, low, high } = reachOf(ring);
-  return holes.flatMap((hole): LaidRing[] => {
-    if (hole.hole === 'slit') return [];
-    if (hole.hole === 'window') {
-      const margin = of(hole.margin);
-      const [x1, x2, y1, y2] = [left + margin, right - margin, low + margin, high - margin];
-      if (margin <= 0 || x1 >= x2 || y1 >= y2) return [];
-      if (hole.shape !== undefined)
-        return [shapedWindow(bench, [x1, y1], [x2, y2], hole.shape, hole.headDown ?? false)];
-      const corners = [pointAt(x1, y1), pointAt(x1, y2), pointAt(x2, y2), pointAt(x2, y1)];
-      return [{ ring: corners, curves: corners.map(() => null) }];
-    }
-    const [across, up] = hole.hole === 'round' ? [of(hole.across), of(hole.across)] : hole.size.map(of);
-    return across === undefined || up === undefined || !fits(across, right - left) || !fits(up, high - low)
-      ? []
-      : [roundEnded(bench, middleOf(ring, hole.at, of, place), across, up)];
-  });
-}
-
-/** The slits in a panel whose ring is given, `place` its hinge frame; one that is longer than its panel is left out. */
-export function cutSlits(
-  ring: readonly Point[],
-  holes: readonly HoleSpec[],
-  of: Measure,
-  place: (along: number, out: number) => Point,
-): readonly LaidRing[] {
-  if (ring.length === 0) return [];
-  const { left, right, low, high } = reachOf(ring);
-  return holes.flatMap((hole): LaidRing[] => {
-    if (hole.hole !== 'slit') return [];
-    const long = of(hole.long);
-    const level = hole.runs === 'across';
-    if (!fits(long, level ? right - left : high - low)) return [];
-    const [x, y] = middleOf(ring, hole.at, of, place);
-    const [from, to] = level
-      ? [pointAt(x - long / 2, y), pointAt(x + long / 2, y)]
-      : [pointAt(x, y - long / 2), pointAt(x, y + long / 2)];
-    return [{ ring: [from, to], curves: [null, null] }];
-  });
-}
-
-function reachOf(ring: readonly Point[]) {
+): { readonly holes: readonly LaidRing[]; readonly slits: readonly LaidRing[] } {
+  if (ring.length === 0) return { holes: [], slits: [] };
   const [xs, ys] = [ring.map(({ x }) => x), ring.map(({ y }) => y)];
-  return { left: Math.min(...xs), right: Math.max(...xs), low: Math.min(...ys), high: Math.max(...ys) };
+  const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  /** Where an opening says, or in the middle of its panel. */
+  const middleOf = (at: readonly [along: Len, out: Len] | undefined): At => {
+    if (at === undefined) return [(left + right) / 2, (low + high) / 2];
+    const { x, y } = place(of(at[0]), of(at[1]));
+    return [x, y];
+  };
+  const holes: LaidRing[] = [];
+  const slits: LaidRing[] = [];
+  for (const opening of openings) {
+    if (opening.hole === 'window') {
+      const margin = of(opening.margin);
+      const [x1, x2, y1, y2] = [left + margin, right - margin, low + margin, high - margin];
+      if (margin > 0 && x1 < x2 && y1 < y2) holes.push(windowIn(bench, [x1, y1], [x2, y2], opening));
+    } else if (opening.hole === 'slit') {
+      const long = of(opening.long);
+      const [across, up] = opening.runs === 'across' ? [long, 0] : [0, long];
+      if (!fits(long, across > 0 ? right - left : high - low)) continue;
+      const [x, y] = middleOf(opening.at);
+      const ends = [pointAt(x - across / 2, y - up / 2), pointAt(x + across / 2, y + up / 2)];
+      slits.push({ ring: ends, curves: [null, null] });
+    } else {
+      const [across, up] =
+        opening.hole === 'round'
+          ? [of(opening.across), of(opening.across)]
+          : [of(opening.size[0]), of(opening.size[1])];
+      if (fits(across, right - left) && fits(up, high - low))
+        holes.push(roundEnded(bench, middleOf(opening.at), across, up));
+    }
+  }
+  return { holes, slits };
 }
 
-/** Where the middle of an opening is: where it says, or in the middle of its panel. */
-function middleOf(
-  ring: readonly Point[],
-  at: readonly [along: Len, out: Len] | undefined,
-  of: Measure,
-  place: (along: number, out: number) => Point,
-): At {
-  const { left, right, low, high } = reachOf(ring);
-  if (at === undefined) return [(left + right) / 2, (low + high) / 2];
-  const { x, y } = place(of(at[0]), of(at[1]));
-  return [x, y];
+function windowIn(
+  bench: Bench,
+  [x1, y1]: At,
+  [x2, y2]: At,
+  { shape, headDown }: Extract<HoleSpec, { readonly hole: 'window' }>,
+): LaidRing {
+  if (shape !== undefined) return shapedWindow(bench, [x1, y1], [x2, y2], shape, headDown ?? false);
+  const corners = [pointAt(x1, y1), pointAt(x1, y2), pointAt(x2, y2), pointAt(x2, y1)];
+  return { ring: corners, curves: corners.map(() => null) };
 }
 
 /** An opening that reaches its panel's edges cannot be cut: the style's limits say so, the net goes without. */

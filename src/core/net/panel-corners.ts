@@ -5,7 +5,8 @@ import type { Side } from './laid-panel';
 import { pointAt } from './point';
 import type { Point } from './types';
 
-type FlatSpec = Exclude<
+/** A panel that lies flat in the net as one face. */
+export type FlatSpec = Exclude<
   PanelSpec,
   { readonly lens: string } | { readonly leaf: string } | { readonly sector: string }
 >;

@@ -1,14 +1,14 @@
 import { toDegrees, toRadians } from '../units/angles';
-import type { LaidRing } from './lay-leaf';
+import type { LeafRing } from './lay-leaf';
 import type { ClosingAct, Hinge } from './types';
 
-/** Stops on the way of a ring, at equal parts of its turn. source: our choice, 5 degrees apart */
+/** Stops at which a turning ring is worked out, evenly apart. source: our choice, 5 degrees */
 const STOPS = 18;
 
-/** Acts that turn all leaves of a ring, with the way their lower sides go under. */
+/** The same acts; those that turn all leaves of a ring get the way their lower sides bend to go under. */
 export const turnRings = (
   acts: readonly ClosingAct[],
-  rings: readonly LaidRing[],
+  rings: readonly LeafRing[],
   hinges: readonly Hinge[],
 ): readonly ClosingAct[] =>
   acts.map((act) => {
@@ -27,13 +27,13 @@ export const turnRings = (
     return { ...act, through };
   });
 
-/** How far beyond its own outline a side bends clear of its neighbor. source: our choice, degrees */
+/** How much farther than its outline needs a side bends to clear its neighbor. source: our choice, degrees */
 const CLEAR_DEG = 1;
 
 /**
- * How far the lower side of a leaf bends towards the inside, degrees, while all leaves of a square ring stand `turnedDeg` from upright (90
- * is closed), so that it passes under its neighbor. `chordDeg` is the angle between the side's arc and its chord at the corner. The side
- * turns about its chord, which starts in the corner as the neighbor's plane does: it is clear where its last ray from there is.
+ * How far the lower side of a leaf bends inward to pass under its neighbor, degrees, when all leaves of a square ring are `turnedDeg` from
+ * upright (90 is closed). `chordDeg` is the angle between the side's arc and its chord at the corner. The side turns about its chord. The chord
+ * and the neighbor's plane both start in that corner, so the whole side is clear where its outermost ray from the corner is.
  */
 function lowerSideBend(turnedDeg: number, chordDeg: number): number {
   const lean = toRadians(90 - turnedDeg);

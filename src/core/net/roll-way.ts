@@ -1,11 +1,11 @@
 import type { ClosingAct, Hinge } from './types';
 
-/** Stops on the way of a roll, at equal parts. source: our choice */
+/** Stops at which a roll is worked out, evenly apart. source: our choice */
 const STOPS = 18;
-/** How much farther the overlap is bent on the way, so that it goes in under the edge it ends up beneath. source: our choice, degrees */
+/** How much farther the overlap bends on the way, so that it goes in under the first edge. source: our choice, degrees */
 const TURNED_IN = 20;
 
-/** Acts that roll a sector up: it bends evenly, and its overlap a little farther until the edges meet. `overlaps`: panels that end up inside. */
+/** The same acts; those that roll a sector up bend it evenly, and its overlap a little farther until the edges meet. `overlaps`: panels that end up inside. */
 export const rollUp = (
   acts: readonly ClosingAct[],
   overlaps: ReadonlySet<string>,

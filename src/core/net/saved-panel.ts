@@ -1,7 +1,7 @@
 import { otherSide } from '../styles/shapes/sides';
 import type { BoxNet } from './types';
 
-/** A saved panel as its net names it, and a panel of the net as it is saved: pieces whose sides were renamed keep the names they had. */
+/** The name in the net of a panel that was saved, and the other way round: what is saved of pieces whose sides were renamed keeps the old names. */
 export const savedName = (
   { sidesRenamed }: Pick<BoxNet, 'sidesRenamed'>,
   part: string,

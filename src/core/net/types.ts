@@ -134,7 +134,7 @@ export interface BoxNet {
   /** The choices it was built with, defaults filled in. */
   readonly options: Chosen;
   readonly inside: { readonly width: Ticks; readonly depth: Ticks; readonly height: Ticks };
-  /** Pieces whose left and right a saved dressing calls the other way round. */
+  /** Pieces whose left and right are swapped in saved decorations. */
   readonly sidesRenamed?: readonly string[];
   /** It is drawn flat and bulges over what is in it. */
   readonly pocket?: true;

@@ -1,12 +1,13 @@
 import { panelWords } from '../net/panel-words';
 import type { StyleRefusal } from '../style-file/style-refusal';
 import { type BoxStyle, piecesOf } from '../styles';
+import { panelsFolded, turns } from '../styles/language/folding';
 import type { PieceSpec } from '../styles/language/types';
 import { everyChoice } from '../styles/shapes/choices';
 
 /**
- * What a style lacks though it folds as drawn: tabs and bottom flaps that nothing holds, panels that no step folds, corners that no tab
- * holds. The proof does not ask for them, since a ribbon or another piece may hold what these leave open.
+ * What a style may still lack though it folds as drawn: tabs and bottom flaps that nothing holds, panels that no step folds, corners that no tab
+ * holds. The proof does not ask for these, since a ribbon or another piece may hold them.
  */
 export function looseEnds(style: BoxStyle): readonly StyleRefusal[] {
   const found = new Map<string, StyleRefusal>();
@@ -26,11 +27,11 @@ const parentOf = (panels: Panels, panel: string): string | undefined => panels[p
 
 function loosePanels(id: string, piece: PieceSpec, isAlone: boolean): readonly StyleRefusal[] {
   const { panels, joints, closing } = piece;
-  const folded = new Set(closing.flatMap((step) => (step.do === 'glue' ? [] : step.panels)));
+  const folded = new Set(panelsFolded(closing));
   const glued = new Set(joints.flatMap(({ panel, onto }) => [panel, onto]));
-  return Object.entries(panels).flatMap(([name, { role, on, fold, flush }]): StyleRefusal[] => {
+  return Object.entries(panels).flatMap(([name, panel]): StyleRefusal[] => {
+    const { role } = panel;
     const told = { path: `${id}.${name}`, facts: { panel: panelWords(name) } };
-    const turns = on !== undefined && flush === undefined && fold !== undefined && fold !== 0;
     const isFree =
       (role === 'glueTab' && !glued.has(name)) ||
       (role === 'bottomFlap' && isAlone && !glued.has(name) && !isLocked(piece, name, glued));
@@ -45,7 +46,7 @@ function loosePanels(id: string, piece: PieceSpec, isAlone: boolean): readonly S
             },
           ]
         : []),
-      ...(turns && !folded.has(name)
+      ...(turns(panel) && !folded.has(name)
         ? [
             {
               ...told,
@@ -59,14 +60,14 @@ function loosePanels(id: string, piece: PieceSpec, isAlone: boolean): readonly S
   });
 }
 
-/** A flap that is held without glue of its own: what hangs on it is glued, or it lies in layers that a tongue locks. */
+/** A flap held without glue of its own: what hangs on it is glued, or a tongue locks the layers it is in. */
 const isLocked = ({ panels, overlaps = [] }: PieceSpec, flap: string, glued: ReadonlySet<string>): boolean =>
   [...glued].some((name) => parentOf(panels, name) === flap) ||
   overlaps.some(
     (layers) => layers.includes(flap) && layers.some((name) => panels[name]?.role === 'lockFlap'),
   );
 
-/** Walls that meet at a seam and are held by nothing there: no joint, no card that runs on from one to the other, no panel that lies against both. */
+/** Walls that meet at a seam where nothing holds them: no joint, no cardstock folded round from one to the other, no panel against both. */
 function openCorners(id: string, { panels, joints, seams = [], creases = [], overlaps = [] }: PieceSpec) {
   const hung = new Set<string>(Object.values(panels).flatMap(({ on }) => on ?? []));
   const creased = new Set<string>(creases.flatMap(({ between }) => between));

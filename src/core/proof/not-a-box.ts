@@ -76,7 +76,7 @@ const lengthsOf = (panel: PanelSpec): readonly Len[] =>
             ? [panel.sector]
             : [];
 
-/** `boxes` keep the limits. */
+/** Lengths of panels that are 0 or less in one of these boxes, which keep the limits of the style. */
 function lengthsOfNothing(style: BoxStyle, boxes: readonly AskedBox[]): readonly StyleRefusal[] {
   const found = new Map<string, StyleRefusal>();
   for (const box of boxes) {

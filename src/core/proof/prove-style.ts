@@ -150,7 +150,7 @@ const asItMatters = (style: BoxStyle, { sizes, ...box }: AskedBox): AskedBox => 
   ),
 });
 
-/** Do two plain values say the same, whatever order their fields were written in? What is left out and what is undefined are alike. */
+/** Are two plain values equal, whatever the order of their fields? A field left out equals one that is undefined. */
 function alike(one: unknown, other: unknown): boolean {
   if (Object.is(one, other) || one === other) return true;
   if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;

@@ -1,5 +1,6 @@
 import type { Chosen, Values } from '../styles/language/types';
 import type { Fact } from '../units/reason';
+import { textFacts } from './style-refusal';
 
 /** What stands in a formula that is not taken: a template with its facts, and what to write. */
 export interface FormulaSlip {
@@ -49,8 +50,7 @@ export class Slip extends Error {
 
 /** Gives up a formula: what stands there, why not, and what to write. */
 export const slip = (says: string, facts: Readonly<Record<string, string>>, remedy: string): never => {
-  const named = Object.fromEntries(Object.entries(facts).map(([name, text]) => [name, { text }]));
-  throw new Slip({ says, facts: named, remedy });
+  throw new Slip({ says, facts: textFacts(facts), remedy });
 };
 
 /** source: 25.4 mm by definition */

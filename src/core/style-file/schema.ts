@@ -6,9 +6,9 @@ import { ROLES } from '../styles/language/roles';
 import type { ConstraintSpec, EdgeName } from '../styles/language/types';
 
 /**
- * A box style as a file: its declaration as data, with formulas as text. `schema` grows when a reader of today could not read it: 2 added workings,
- * numbers of options and integrals, 3 added cuts at edges and corners, slits within a panel, leaves and sectors. A file is written as the first
- * that can say it.
+ * A box style as a file: its declaration as data, with formulas as text. `schema` grows with what earlier readers can't read: 2 added workings,
+ * numbers of options and integrals; 3 added cuts at edges and corners, slits, leaves and their rings, and sectors. A file gets the lowest number
+ * that covers what is in it.
  */
 export const STYLE_FORMAT = 'crease-and-count-style';
 export const STYLE_SCHEMA = 3;
@@ -118,7 +118,7 @@ const regular = z.strictObject({ ...hung, regular: z.int().min(3).max(MOST.sides
 const lens = z.strictObject({ ...hung, lens: len });
 const leaf = z.strictObject({ ...hung, leaf: len });
 const sector = z.strictObject({ ...hung, sector: len, turn: angle, follows: name.exactOptional() });
-/** Which of the six shapes it is, told by the field that only this shape has: a fault is then told of that shape alone. */
+/** One field tells each shape from the others, so that a fault is told of that shape alone. What has none of these is a rectangle. */
 const SHAPES = { outline, regular, lens, leaf, sector };
 const panel = z.unknown().transform((data, context) => {
   const has = (key: string) => typeof data === 'object' && data !== null && Object.hasOwn(data, key);
@@ -304,10 +304,10 @@ const style = z.strictObject({
   traits: z.array(z.enum(['lid', 'tall', 'flat-packet'])).max(3),
 });
 
-/** The first schema that can say a style. */
+/** The lowest schema that covers a style. */
 export function schemaFor(said: object): 1 | 2 | typeof STYLE_SCHEMA {
   const text = JSON.stringify(said);
-  if (/"(?:cuts|leaf|rings|sector)":|"hole":"slit"/.test(text)) return STYLE_SCHEMA;
+  if (/"(?:cuts|rings)":\[|"(?:leaf|sector)":"|"hole":"slit"/.test(text)) return STYLE_SCHEMA;
   return Object.hasOwn(said, 'workings') || /(?:number|integral)\(/.test(text) ? 2 : 1;
 }
 

@@ -7,3 +7,16 @@ export interface StyleRefusal extends Reason {
   readonly path: string;
   readonly remedy: string;
 }
+
+/** Texts of a file or of the maker's own, as facts of a sentence. */
+export const textFacts = (texts: Readonly<Record<string, string>>): Reason['facts'] =>
+  Object.fromEntries(Object.entries(texts).map(([name, text]) => [name, { text }]));
+
+/** A refusal whose facts are all texts. */
+export const refusalOf = (
+  code: string,
+  path: string,
+  says: string,
+  texts: Readonly<Record<string, string>>,
+  remedy: string,
+): StyleRefusal => ({ code, path, says, remedy, facts: textFacts(texts) });

@@ -95,7 +95,9 @@ export function EdgeForm({ box, open, edits, edge }: EditorProps & { readonly ed
         />
         <Button onClick={() => add(other)}>{words.addOther}</Button>
       </div>
-      {of && <EdgeShape key={`${panel}.${edge}`} of={of} place={place} edge={edge} edits={edits} />}
+      {of && (
+        <EdgeShape key={`${panel}.${edge}`} of={of} place={place} edge={edge as EdgeName} edits={edits} />
+      )}
       {isSide(edge) && (
         <Opening head={words.notchHead} open={notch !== undefined}>
           <FormField

@@ -20,11 +20,11 @@ import type { DraftEdits } from './use-draft';
 interface EdgeShapeProps {
   readonly of: PieceDraft;
   readonly place: Place;
-  readonly edge: string;
+  readonly edge: EdgeName;
   readonly edits: DraftEdits;
 }
 
-/** A free edge as it is cut: straight or one curve, and each of its two corners. Only what can be cut there is asked. It stays open under the hand. */
+/** How a free edge and its two corners are cut. Only what can be cut there is asked. Whether it starts open is settled once, so that it does not close while in use. */
 export function EdgeShape({ of, place, edge, edits }: EdgeShapeProps) {
   const words = useDraftingWords();
   const names = usePanelNames();
@@ -46,10 +46,7 @@ export function EdgeShape({ of, place, edge, edits }: EdgeShapeProps) {
               value={curve?.cut ?? 'straight'}
               choices={['straight', ...curves].map((id) => ({ id, label: words.curves[id] ?? id }))}
               onChange={(id) =>
-                edits.make(
-                  change,
-                  setCut(place, edge as EdgeName, id === 'straight' ? null : (id as EdgeCurve), 'edge'),
-                )
+                edits.make(change, setCut(place, edge, id === 'straight' ? null : (id as EdgeCurve), 'edge'))
               }
             />
             {curve && (

@@ -1,4 +1,5 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
+import { DIRECTIONS, SIDES } from '../../core/draft/sides';
 import type { At } from '../../core/plane';
 import { PX_PER_MM } from '../../ui/drawing/ink-on-screen';
 import { keyIn } from '../../ui/frame/keys';
@@ -8,15 +9,7 @@ const REACH_PX = 16;
 const FACE_PX = 11;
 const STRIDE = 8;
 
-/** The four arrows in the order of the keys: left, right, up, down. */
-const ARROWS: readonly At[] = [
-  [-1, 0],
-  [1, 0],
-  [0, 1],
-  [0, -1],
-];
-
-/** How far a hand has moved, on the card: millimeters, or marks of the ruler. */
+/** How far a grip has moved on the card: in millimeters, or in marks of the ruler. */
 export type Move = readonly [across: number, up: number];
 
 interface GripProps {
@@ -29,7 +22,7 @@ interface GripProps {
   readonly describedBy?: string;
   /** Units of the drawing for a millimeter of card. */
   readonly scale: number;
-  /** Told at every move, with the way from where it was taken; null when the hand lets it go where it was. */
+  /** Called at every move with how far it is from where it was taken; null when it is let go. */
   readonly onPull: (moved: Move | null) => void;
   readonly onDrop: (moved: Move) => void;
   /** An arrow, in marks of the ruler. */
@@ -58,12 +51,13 @@ export function Grip(props: GripProps) {
     }
     const [stride, nth = 0] = keyIn('length', event) ?? [];
     const [act, way] = keyIn('drawing', event) ?? [];
-    const arrow = stride === 'stride' ? ARROWS[nth + 2] : act === 'move' ? ARROWS[way ?? 0] : undefined;
+    const arrow = stride === 'stride' ? SIDES[nth + 2] : act === 'move' ? SIDES[way ?? 0] : undefined;
     if (arrow === undefined) return;
+    const [across, up] = DIRECTIONS[arrow];
     event.preventDefault();
     event.stopPropagation();
     const times = stride === 'stride' ? STRIDE : 1;
-    onStep([arrow[0] * times, arrow[1] * times]);
+    onStep([across * times, up * times]);
   };
   const [x, y] = at;
   return (
@@ -98,7 +92,7 @@ export function Grip(props: GripProps) {
       }}
       onPointerCancel={letGo}
       onClick={(event) => {
-        // the end of a pull is no tap on what lies under it
+        // the end of a drag is not a tap on what is under it
         if (moved.current) event.stopPropagation();
       }}
     >

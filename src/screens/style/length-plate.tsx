@@ -1,6 +1,6 @@
 import type { At } from '../../core/plane';
 
-/** A length said on the drawing while a hand changes it. */
+/** A length shown on the drawing while it is being changed. */
 export function LengthPlate({ at: [x, y], says }: { readonly at: At; readonly says: string }) {
   const wide = plateWidth(says);
   return (

@@ -1,14 +1,6 @@
 import type { PieceDraft, Place } from '../../core/draft/draft';
+import { DIRECTIONS, type Side } from '../../core/draft/sides';
 import type { NamedSide } from '../../core/net/lay-piece';
-
-export type Way = 'left' | 'right' | 'up' | 'down';
-
-const WAYS: Readonly<Record<Way, readonly [number, number]>> = {
-  left: [-1, 0],
-  right: [1, 0],
-  up: [0, 1],
-  down: [0, -1],
-};
 
 /** Which way an edge faces: out of its panel, whose ring runs counter-clockwise. */
 const outOf = ({ a, b }: NamedSide): readonly [number, number] => {
@@ -16,9 +8,9 @@ const outOf = ({ a, b }: NamedSide): readonly [number, number] => {
   return [(b.y - a.y) / long, -(b.x - a.x) / long];
 };
 
-const facing = (side: NamedSide, way: Way): number => {
+const facing = (side: NamedSide, way: Side): number => {
   const [x, y] = outOf(side);
-  return x * WAYS[way][0] + y * WAYS[way][1];
+  return x * DIRECTIONS[way][0] + y * DIRECTIONS[way][1];
 };
 
 /**
@@ -29,7 +21,7 @@ export function nextPlace(
   piece: PieceDraft,
   sides: readonly NamedSide[],
   place: Place,
-  way: Way,
+  way: Side,
 ): Place | null {
   const { panel, edge } = place;
   const here = place.piece;

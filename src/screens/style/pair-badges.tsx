@@ -13,14 +13,14 @@ interface PairBadgesProps {
   readonly onPick: (key: string) => void;
 }
 
-/** What meets what, drawn on the net: the same number at either end, a dashed line between. */
+/** Pairs that meet, drawn on the net: the same number at both ends, and a dashed line between them. */
 export function PairBadges({ pairs, picked, onPick }: PairBadgesProps) {
   return pairs.map(({ key, text, ends }, nth) => {
     const [a, b] = ends;
     if (a === undefined || b === undefined) return null;
     const bent: At = [(a[0] + b[0]) / 2 - BEND * (b[1] - a[1]), (a[1] + b[1]) / 2 + BEND * (b[0] - a[0])];
     return (
-      // biome-ignore lint/a11y/noStaticElementInteractions: its first number is the button, its second is one for pointers alone
+      // biome-ignore lint/a11y/noStaticElementInteractions: its first number is the button; its second serves pointers only
       <g
         key={key}
         className={key === picked ? 'style-pair-drawn style-pair-picked' : 'style-pair-drawn'}

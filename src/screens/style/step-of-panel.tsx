@@ -1,7 +1,7 @@
 import { ArrowDown, ArrowUp } from 'lucide-react';
 import type { Draft, Place } from '../../core/draft/draft';
-import { turns } from '../../core/draft/sides';
 import { foldWith, moveStep, stepOf } from '../../core/draft/steps';
+import { turns } from '../../core/styles/language/folding';
 import { IconButton } from '../../ui/fields/button';
 import { SelectField } from '../../ui/fields/text-field';
 import { useDraftingWords } from '../../ui/words/drafting-words';
@@ -17,7 +17,7 @@ interface StepOfPanelProps {
   readonly edits: DraftEdits;
 }
 
-/** The step that folds a panel: which others fold with it, and whether that comes earlier or later. */
+/** The step that folds a panel: which panels fold with it, and when it comes. */
 export function StepOfPanel({ place: { piece, panel }, draft, edits: { make } }: StepOfPanelProps) {
   const words = useDraftingWords();
   const said = useStepWords();

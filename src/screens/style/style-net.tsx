@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type MouseEvent, useCallback, useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import type { Draft, Place } from '../../core/draft/draft';
+import { SIDES } from '../../core/draft/sides';
 import { drawNetToFit } from '../../core/draw/net/net-drawing';
 import type { PieceNet } from '../../core/net/types';
 import type { At } from '../../core/plane';
@@ -86,7 +87,7 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
     if (act !== 'move' || nth === undefined) return;
     event.preventDefault();
     event.stopPropagation();
-    const way = (['left', 'right', 'up', 'down'] as const)[nth];
+    const way = SIDES[nth];
     const spec = draft.pieces?.[piece.id];
     const next = way && spec && nextPlace(spec, sides, place, way);
     if (next) select(next);

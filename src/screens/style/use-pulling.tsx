@@ -10,6 +10,7 @@ import {
   pullsOf,
   snapPull,
 } from '../../core/draft/pull';
+import { DIRECTIONS } from '../../core/draft/sides';
 import type { NamedSide } from '../../core/net/lay-piece';
 import type { At } from '../../core/plane';
 import { millimetres, type Ticks, ticks, toMm } from '../../core/units';
@@ -23,11 +24,9 @@ import { LengthPlate, plateWidth } from './length-plate';
 import { usePanelNames } from './panel-names';
 import type { DraftEdits } from './use-draft';
 
-/** Shorter edges have their grip beside them, so that the edge can still be tapped. source: our own, CSS pixels */
+/** An edge shorter than this has its grip beside it, so that the edge can still be tapped. source: our own, CSS pixels */
 const SHORT_PX = 80;
 const BESIDE_PX = 26;
-
-const OUT: Readonly<Record<string, At>> = { left: [-1, 0], right: [1, 0], up: [0, 1], down: [0, -1] };
 
 interface Pulled {
   readonly pull: Pull;
@@ -56,7 +55,7 @@ export function usePulling({ draft, values, sides, edits }: PullingOf) {
   const labelOf = (size: string) => say(draft.symbols[size]?.label ?? size);
 
   const byOf = (pull: Pull, [across, up]: Move): Ticks => {
-    const [x, y] = OUT[pull.side] ?? [0, 0];
+    const [x, y] = DIRECTIONS[pull.side];
     return snapPull(draft, values, pull, {
       by: millimetres(across * x + up * y),
       finest: ruler.finest,
@@ -70,9 +69,9 @@ export function usePulling({ draft, values, sides, edits }: PullingOf) {
       size === null ? words.changes.change(names.panel(pull.place.panel)) : words.changes.size(labelOf(size));
     make(label, pullEdge(pull, values, by, alone), size === null ? {} : { usual: size });
   };
-  /** An arrow along the pull moves the edge its way; across it, up and right make it longer. */
+  /** An arrow that points in or out moves the edge that way. Of the other two, up and right make the panel longer. */
   const step = (pull: Pull, [across, up]: Move) => {
-    const [x, y] = OUT[pull.side] ?? [0, 0];
+    const [x, y] = DIRECTIONS[pull.side];
     const marks = across * x + up * y || across + up;
     take(pull, snapPull(draft, values, pull, { by: marks * ruler.finest, finest: ruler.finest, alone }));
   };
@@ -82,15 +81,15 @@ export function usePulling({ draft, values, sides, edits }: PullingOf) {
     pulls.map((pull) => {
       const side = sides.find(({ panel, edge }) => panel === pull.place.panel && edge === pull.side);
       if (side === undefined) return null;
-      const now = pulled?.pull.side === pull.side ? pulled.by : ticks(0);
+      const isPulled = pulled?.pull.side === pull.side;
+      const now = isPulled ? pulled.by : ticks(0);
       const ends = [side.a, side.b].map(({ x, y }): At => at([toMm(x), toMm(y)]));
       const [a = [0, 0], b = [0, 0]] = ends;
       const scale = at([1, 0])[0] - at([0, 0])[0];
-      const [nx, ny] = OUT[pull.side] ?? [0, 0];
+      const [nx, ny] = DIRECTIONS[pull.side];
       const far = toMm(now) * scale;
       const out: At = [nx * far, -ny * far];
       const moved = ends.map(([x, y]): At => [x + out[0], y + out[1]]);
-      const isPulled = pulled?.pull.side === pull.side;
       return (
         <g key={pull.side}>
           {isPulled && (

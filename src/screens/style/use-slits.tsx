@@ -13,7 +13,7 @@ import { LengthPlate } from './length-plate';
 import { usePanelNames } from './panel-names';
 import type { DraftEdits } from './use-draft';
 
-/** How far the grips stand off the slit, so that it is seen between them. source: our own, CSS pixels */
+/** How far the grips are from the slit, so that it can be seen between them. source: our own, CSS pixels */
 const OFF_PX = 18;
 
 type Held = 'whole' | 'low' | 'high';

@@ -13,7 +13,7 @@ import { PairBadges } from './pair-badges';
 import { usePanelNames } from './panel-names';
 import type { DraftEdits } from './use-draft';
 
-/** What a tap on the net does: takes in hand, glues panels, or says which edges meet. */
+/** What a tap on the net does: selects, glues two panels, or joins two edges. */
 export type Tap = 'select' | 'glue' | 'meet';
 const TAPS = ['select', 'glue', 'meet'] as const satisfies readonly Tap[];
 
@@ -66,7 +66,7 @@ export function useTapping({ draft, piece, sides, edits }: TappingOf) {
   }
   const chosen = pairs.find(({ key }) => key === picked);
 
-  /** The first tap takes one side, the second the other; the same again lets it go. */
+  /** The first tap takes one end of a pair, the second the other. The same end twice lets it go. */
   const onTap = (place: Place): void => {
     const end = tap === 'meet' ? `${place.panel}.${place.edge}` : place.panel;
     if (tap === 'meet' && place.edge === undefined) return;
@@ -95,7 +95,7 @@ export function useTapping({ draft, piece, sides, edits }: TappingOf) {
       ? null
       : { low: [Math.min(...xs), Math.min(...ys)], high: [Math.max(...xs), Math.max(...ys)] };
   };
-  /** Both ends of a pair on the card: the middle of the first, and of the second a place towards it, since several may end there. */
+  /** Where a pair’s two numbers go: the middle of its first end, and on its second a place toward the first, since several pairs may end there. */
   const endsOf = ([one, other]: Pair['ends']): readonly At[] => {
     const [from, to] = [boundsOf(one), boundsOf(other)];
     if (from === null || to === null) return [];
@@ -174,7 +174,7 @@ interface PickedPairProps {
   readonly onRemove: () => void;
 }
 
-/** The pair that was tapped: on which side it lies, and out with it. */
+/** The pair that was tapped: which side it is glued to, and a button that removes it. */
 function PickedPair({ pair: { text, lap }, onLap, onRemove }: PickedPairProps) {
   const words = useDraftingWords();
   return (

@@ -52,6 +52,28 @@ export class StyleEditor {
   /** Adds a part on the edge that is selected. */
   add = (part: string): Promise<void> => this.press(new RegExp(`^${part}`));
 
+  /** A tray with a hinged lid, from an empty floor: walls, corner tabs, the lid, its dust flaps and its tuck. */
+  async drawLiddedTray(): Promise<void> {
+    await this.start('floor');
+    for (const edge of ['left', 'right', 'down', 'up']) {
+      await this.tap('base', edge);
+      await this.add('Wall');
+    }
+    for (const wall of ['front', 'back'])
+      for (const edge of ['left', 'right']) {
+        await this.tap(wall, edge);
+        await this.add('Glue tab');
+      }
+    await this.tap('back', 'up');
+    await this.add('Lid');
+    for (const edge of ['left', 'right']) {
+      await this.tap('lid', edge);
+      await this.add('Dust flap');
+    }
+    await this.tap('lid', 'up');
+    await this.add('Tuck');
+  }
+
   /** The handle on an edge of what is selected. */
   grip = (edge: string): Locator => this.#page.getByRole('slider', { name: `Pull: ${edge}` });
 

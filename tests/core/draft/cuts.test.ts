@@ -5,6 +5,7 @@ import { canCut, setCut } from '../../../src/core/draft/cuts';
 import type { Edit } from '../../../src/core/draft/draft';
 import { editStyle, openDraft } from '../../../src/core/draft/edit-style';
 import { emptyBase } from '../../../src/core/draft/first-draft';
+import { setNotch } from '../../../src/core/draft/openings';
 import { layNet } from '../../../src/core/net';
 import { looseEnds, notABox, proveStyle, sayProof } from '../../../src/core/proof';
 import { inches } from '../../../src/core/units';
@@ -39,6 +40,13 @@ const areaOf = (ring: readonly { readonly x: number; readonly y: number }[]): nu
     return sum + (p.x * q.y - q.x * p.y) / 2;
   }, 0) /
   8128 ** 2;
+
+/** Area of a segment of a circle by its chord and rise: R²/2 (2θ - sin 2θ), where R = chord²/8 rise + rise/2 and sin θ = chord/2R. From memory. */
+function segmentOf(chord: number, rise: number): number {
+  const radius = chord ** 2 / (8 * rise) + rise / 2;
+  const angle = 2 * Math.asin(chord / 2 / radius);
+  return (radius ** 2 / 2) * (angle - Math.sin(angle));
+}
 
 const refusalOf = (edit: Edit, text = lidded): string => {
   const edited = editStyle(text, edit);
@@ -77,14 +85,19 @@ describe('cut corners and curved edges', () => {
       drawn(floor, [...HINGED_LID.slice(0, 8), setCut(on('front'), 'down', 'scoop', 'edge', '1/2 in')]),
       'front',
     );
-    // chord 4 in, rise 1/2 in: R = 16/4 + 1/4 = 4.25, half angle asin(2/4.25) = 0.48996; R²/2 (2θ - sin 2θ) = 1.3455 sq in
-    expect(wall - areaOf(scooped.ring)).toBeCloseTo(1.3455, 1);
+    // chord 4 in, rise 1/2 in: 1.3499 sq in. Chords stand off the arc by 0.2 mm at most, along 4.17 in of it: 0.033 sq in
+    expect(segmentOf(4, 1 / 2)).toBeCloseTo(1.3499, 4);
+    expect(wall - areaOf(scooped.ring)).toBeLessThan(1.35);
+    expect(wall - areaOf(scooped.ring)).toBeGreaterThan(1.3499 - 0.033);
     expect(Math.min(...scooped.ring.map(({ y }) => y))).toBe(0);
-    const arched = drawn(lidded, [setCut(on('tuck'), 'up', 'arch', 'edge', '1/4 in')]);
-    const { ring } = ringOf(arched, 'tuck');
-    expect(Math.max(...ring.map(({ y }) => y))).toBe(
-      Math.max(...ringOf(lidded, 'tuck').ring.map(({ y }) => y)),
-    );
+    const arched = ringOf(drawn(lidded, [setCut(on('tuck'), 'up', 'arch', 'edge', '1/4 in')]), 'tuck').ring;
+    const whole = ringOf(lidded, 'tuck').ring;
+    const [high, wide] = [Math.max(...whole.map(({ y }) => y)), Math.max(...whole.map(({ x }) => x)) / 8128];
+    expect(Math.max(...arched.map(({ y }) => y))).toBe(high);
+    // What is left of a strip 1/4 in deep along the edge is the segment under the arch.
+    const taken = square - areaOf(arched);
+    expect(taken).toBeGreaterThan(wide / 4 - segmentOf(wide, 1 / 4) - 0.001);
+    expect(taken).toBeLessThan(wide / 4 - segmentOf(wide, 1 / 4) + 0.033);
   });
 
   test('such a box passes the whole proof, card and FOLD file among it', { timeout: 120_000 }, () => {
@@ -126,6 +139,7 @@ describe('what can’t be cut', () => {
   test('two cuts do not meet: an arched edge has no corners to round', () => {
     const arched = drawn(lidded, [setCut(on('tuck'), 'up', 'arch', 'edge')]);
     expect(refusalOf(setCut(on('tuck'), 'up', 'round', 'corner'), arched)).toContain('has to stay square');
+    expect(refusalOf(setNotch(on('tuck'), 'up'), arched)).toContain('needs a free straight edge');
     const rounded = drawn(lidded, round('1/4 in'));
     expect(refusalOf(setCut(on('tuck'), 'up', 'scoop', 'edge'), rounded)).toContain('has to stay straight');
   });

@@ -9,6 +9,7 @@ import {
   setPanelStart,
   setPanelTaper,
 } from '../../../src/core/draft/change-panel';
+import { setCut } from '../../../src/core/draft/cuts';
 import type { Edit, Edited } from '../../../src/core/draft/draft';
 import { editStyle, openDraft, proposeClosing } from '../../../src/core/draft/edit-style';
 import { draftFromStyle, emptyBase, isEditable, keepOneWay } from '../../../src/core/draft/first-draft';
@@ -109,6 +110,14 @@ describe('a panel', () => {
       'Another panel is called back already.',
     );
     expect(said(before, renamePanel('box', 'front', '!?'))).toContain('has no letter in it');
+  });
+
+  test('of a ring is renamed in it, and takes the ring with it when it goes', () => {
+    const before = draftFromStyle(styleById('petal-top') ?? tray, 'Mine') ?? '';
+    const after = drawn(before, [renamePanel('box', 'petal2', 'Street side')]);
+    expect(JSON.parse(after.replaceAll('streetSide', 'petal2'))).toEqual(JSON.parse(before));
+    const gone = drawn(before, [removePanel('box', 'petal2')]);
+    expect(boxOf(gone)?.rings).toEqual([]);
   });
 
   test('keeps what the maker wrote, and refuses what is no length', () => {
@@ -295,6 +304,35 @@ describe('a size', () => {
       layNet(open(text).style, { sizes, caliperUm: 305 }).pieces.map(({ faces, blank }) => [faces, blank]),
     );
     expect(other).toEqual(one);
+  });
+
+  test('is renamed in leaves, sectors, slits and cuts too', () => {
+    const shapeOf = (text: string) =>
+      layNet(open(text).style, { sizes: {}, caliperUm: 305 }).pieces.map(({ faces, edges }) => [
+        faces,
+        edges,
+      ]);
+    for (const [id, size] of [
+      ['petal-top', 'petal'],
+      ['rolled-cone', 'slant'],
+    ] as const) {
+      const before = draftFromStyle(styleById(id) ?? tray, 'Mine') ?? '';
+      expect([id, shapeOf(drawn(before, [renameSize(size, 'Reach')]))]).toEqual([id, shapeOf(before)]);
+    }
+    const at = { piece: 'box', panel: 'front' };
+    const slit = drawn(floor, [
+      addSize('Down', { default: '1 in', min: '1/2 in', max: '2 in' }),
+      ...TRAY.slice(0, 4),
+      addHole(at, 'slit'),
+      setHole(at, 0, 'across', 'down'),
+      setCut(at, 'down', 'scoop', 'edge', '1/4 down'),
+    ]);
+    const renamed = drawn(slit, [renameSize('down', 'Reach')]);
+    expect(shapeOf(renamed)).toEqual(shapeOf(slit));
+    expect(panelsOf(renamed)['front']).toMatchObject({
+      holes: [{ long: 'reach' }],
+      cuts: [{ at: 'down', size: '1/4 reach' }],
+    });
   });
 
   test('has limits that let its usual length in', () => {

@@ -31,7 +31,7 @@ describe('a sector rolled about its tip', () => {
     );
   });
 
-  it('closes to a round mouth of the asked width, so far above the tip, its overlap inside', () => {
+  it('closes to a round mouth of the asked width, so far above the tip', () => {
     fc.assert(
       fc.property(legalBoxes(STYLE), (asked) => {
         const box = layNet(STYLE, asked);
@@ -53,13 +53,13 @@ describe('a sector rolled about its tip', () => {
     );
   });
 
-  it('rolls up with its overlap farther in than the edge it passes, all the way', () => {
+  it('rolls up with its overlap inside the edge it passes, all the way until it is closed', () => {
     fc.assert(
       fc.property(legalBoxes(STYLE), (asked) => {
         const piece = layNet(STYLE, asked).pieces[0]!;
         const states = closingStates(piece);
         const tabs = piece.faces.flatMap(({ panel }, face) => (panel === 'tab' ? [face] : []));
-        for (let frame = 1; frame < 60; frame++) {
+        for (let frame = 1; frame <= 60; frame++) {
           const faces = foldPiece(piece, anglesDuring(states, 0, frame / 60, piece.closing));
           // heights of the overlap over the first facets, from their outside: never below
           for (const tab of tabs)

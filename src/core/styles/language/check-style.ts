@@ -1,5 +1,5 @@
 import { everyAddOn, everyChoice, piecesOf } from '../shapes/choices';
-import { cutsOf, edgesOf, hingeOf, touchedBy } from './cut-edges';
+import { busyEdges, cutFault, cutsOf, edgesOf } from './cut-edges';
 import { bothEnds, UNCHECKED, WHOLE } from './define';
 import { formOf } from './linear-form';
 import { StyleError } from './style-error';
@@ -125,7 +125,8 @@ function checkPiece(
       for (const { edge: side } of spec.notches ?? [])
         if (busyEdges(piece).has(`${name}.${side}`))
           slip(`${id}.${name}: a notch in ${side}, which carries a panel`);
-    checkCuts(`${id}.${name}`, name, spec, piece, slip);
+    const fault = cutFault(piece, name, spec);
+    if (fault !== null) slip(`${id}.${name}: ${fault}`);
     if (
       'size' in spec &&
       ('holes' in spec || 'notches' in spec || 'cuts' in spec) &&
@@ -165,33 +166,6 @@ function checkPiece(
       slip(`${id} glues ${step.panel} onto ${step.onto} without a joint`);
   }
 }
-
-/** Cuts lie on free edges, and no two of them meet. */
-function checkCuts(where: string, panel: string, spec: PanelSpec, piece: PieceSpec, slip: Slip): void {
-  const busy = busyEdges(piece);
-  const used = new Set<string>();
-  for (const cut of cutsOf(spec)) {
-    const { edges, corners } = touchedBy(spec, cut);
-    if (edges.length === 0) slip(`${where} has no edge ${cut.at}`);
-    for (const edge of edges)
-      if (busy.has(`${panel}.${edge}`) || edge === hingeOf(spec))
-        slip(`${where}: a cut at ${edge}, which carries a panel or meets another`);
-    for (const corner of corners) {
-      if (used.has(corner)) slip(`${where}: two cuts meet at ${cut.at}`);
-      used.add(corner);
-    }
-    if ('notches' in spec && corners.length > 1 && spec.notches.some(({ edge }) => edge === cut.at))
-      slip(`${where}: a notch in ${cut.at}, which is curved`);
-  }
-}
-
-/** Edges that something hangs on, or that close as a seam. */
-const busyEdges = (piece: PieceSpec): ReadonlySet<string> =>
-  new Set([
-    ...Object.values(piece.panels).flatMap(({ on }) => (on === undefined ? [] : [on as string])),
-    ...(piece.seams ?? []).flatMap(([a, b]) => [a as string, b as string]),
-    ...(piece.creases ?? []).flatMap(({ between }) => between as readonly string[]),
-  ]);
 
 const holeForms = (spec: PanelSpec): readonly Len[] => [
   ...('notches' in spec ? (spec.notches ?? []).map(({ radius }) => radius) : []),

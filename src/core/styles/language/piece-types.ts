@@ -56,7 +56,7 @@ export type HoleSpec =
       readonly size: readonly [across: Len, up: Len];
       readonly at?: readonly [along: Len, out: Len];
     }
-  /** Cut through from end to end, and nothing falls out: for a tab or a ribbon. It runs as the net lies. */
+  /** One straight cut, for a tab or a ribbon. It runs across or up on the flat net. */
   | {
       readonly hole: 'slit';
       readonly long: Len;
@@ -71,10 +71,10 @@ export interface NotchSpec {
 }
 
 /**
- * What is cut off a free edge or corner of a flat panel, named by an edge.
- * - `round`, `slant`: the corner where this edge begins, counter-clockwise. `size` is the radius; or what a straight cut takes off each edge.
- * - `arch`, `scoop`: the whole edge becomes one true arc, `size` high. An arch keeps its middle where the edge was and draws in its ends;
- *   a scoop keeps its ends.
+ * A cut at a free edge or corner of a flat panel, named by an edge.
+ * - `round`, `slant`: the corner where this edge begins, counter-clockwise. `size` is the radius; or how much a slant takes off each edge.
+ * - `arch`, `scoop`: the whole edge becomes one true arc, `size` high. An arch touches the old edge in its middle, and its ends draw in; a
+ *   scoop keeps its ends, and its middle draws in.
  */
 export interface CutSpec {
   readonly at: EdgeName;
@@ -93,9 +93,9 @@ export interface CutSpec {
  * - regular: so many equal sides, edge e0 at the hinge (or level at the bottom, for a root) and the others counter-clockwise.
  * - lens: an end flap on a bowed edge; the form is the rise of its free edge beyond the chord (0 is straight, the bow's rise a full lens).
  * - leaf: one of a ring that closes a square mouth. From each end of its hinge an arc runs to the tip, half the hinge out; the form is how
- *   far that arc rises off its chord. It bends along both chords: a middle and two sides, one of which goes under its neighbor.
- * - sector: part of a circle about its tip, that is rolled to a cone. The form is its radius, `turn` its angle, under half a turn; edges e0
- *   from the tip, e1 the arc, e2 back. One that `follows` another carries it on beyond e2 and ends up inside its beginning.
+ *   far that arc rises off its chord. It bends along both chords into a middle and two sides. One side goes under its neighbor.
+ * - sector: part of a circle about its tip, rolled into a cone. The form is its radius; `turn` is its angle, under half a turn. Its edges: e0
+ *   from the tip, e1 the arc, e2 back. A sector that `follows` another continues it beyond e2, and ends up inside its beginning.
  */
 export type PanelSpec = PanelBase &
   (
@@ -176,7 +176,7 @@ export interface PieceSpec {
   /** Groups of panels that lie on one another when closed, innermost first; a joint is such a pair already. */
   readonly overlaps?: readonly (readonly string[])[];
   /**
-   * Leaves that lock in a ring, in the order the strip runs to the right: each lies over the one before, and the first over the last. They
+   * Leaves that lock in a ring, in the order of the strip, left to right: each goes over the one before, and the first over the last. They
    * turn together while the lower side of each bends under its neighbor.
    */
   readonly rings?: readonly (readonly string[])[];

@@ -169,8 +169,8 @@ export interface BoxStyle {
   readonly addOns?: AddOns;
   readonly pieces: Pieces | ((chosen: Chosen) => Pieces);
   /**
-   * Pieces whose left and right were once called as seen from inside. Saved boxes call them so for ever: what is saved of a dressing names
-   * the panel on the other side. Only for pieces declared before; a style file never has it.
+   * Pieces whose left and right were once named as seen from inside. Saved boxes keep those names, so what is saved of a dressing names the
+   * panel on the other side. Only for pieces declared before the change; a style file never has it.
    */
   readonly sidesRenamed?: readonly string[];
   /**
