@@ -1,14 +1,16 @@
+import { useSaveFile } from '../screens/shelf/save-file';
 import { type Planner, PlannerContext } from '../state/results/event-plan';
 import { type Mixer, MixerContext, mixHere } from '../state/results/mix-result';
 import { type Nester, NesterContext, nestHere } from '../state/results/nest-result';
 import { askHere, type SheetAsker, SheetAskerContext } from '../state/results/sheet-asker';
 import { WorkbookContext } from '../state/use-workbook';
 import type { WorkbookStore } from '../state/workbook-store';
+import { Button } from '../ui/fields/button';
+import { BlankState } from '../ui/frame/blank-state';
 import { type Printer, PrinterProvider } from '../ui/frame/printer';
-import { WordsProvider } from '../ui/words';
+import { useWords, WordsProvider } from '../ui/words';
 import { english } from '../ui/words/english';
 import { inLanguage } from '../ui/words/language';
-import { AppBroken } from './app-broken';
 import { Boundary } from './boundary';
 import { OwnStylesHere } from './own-styles-here';
 import { AppRoutes } from './routes';
@@ -56,5 +58,27 @@ export function App({
         </RulerOfSettings>
       </WordsProvider>
     </WorkbookContext>
+  );
+}
+
+/** What stands in place of the whole app where what is round the pages could not be drawn. */
+function AppBroken({ detail }: { detail: string }) {
+  const { frame } = useWords();
+  const saveFile = useSaveFile();
+  return (
+    <main className="page page-sheet" id="page">
+      <BlankState
+        title={frame.appBroken}
+        act={
+          <Button tone="act" onClick={() => location.reload()}>
+            {frame.again}
+          </Button>
+        }
+      >
+        <p role="alert">{frame.appBrokenRemedy}</p>
+        <Button onClick={() => saveFile({ kind: 'everything' })}>{frame.saveFile}</Button>
+        <p className="caption">{detail}</p>
+      </BlankState>
+    </main>
   );
 }

@@ -5,6 +5,7 @@ import './css/base.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { HashRouter } from 'react-router';
+import { noteMissingPart } from '../state/results/unanswered';
 import { createWorkbookStore } from '../state/workbook-store';
 import { WordsProvider } from '../ui/words';
 import { english } from '../ui/words/english';
@@ -13,12 +14,42 @@ import { App } from './app';
 import { askInWorker } from './ask-in-worker';
 import { browserPorts } from './browser-ports';
 import { browserPrinter } from './browser-printer';
-import { isFramedElsewhere } from './framed';
-import { tellOfMissingParts } from './missing-parts';
-import { mixInWorker } from './mix-in-worker';
-import { nestInWorker } from './nest-in-worker';
 import { planInWorker } from './plan-in-worker';
-import { trustOwnScripts } from './trusted-scripts';
+import { mixInWorker, nestInWorker } from './search-in-worker';
+
+interface PolicyFactory {
+  createPolicy(name: string, rules: { createScriptURL: (address: string) => string }): unknown;
+}
+
+/** Under Trusted Types a worker may start only from an address that a policy let through: ours lets through this app's own files, and nothing else. */
+function trustOwnScripts(): void {
+  const factory = (window as { trustedTypes?: PolicyFactory }).trustedTypes;
+  factory?.createPolicy('default', {
+    createScriptURL(address) {
+      if (new URL(address, location.href).origin !== location.origin)
+        throw new TypeError(`not our own script: ${address}`);
+      return address;
+    },
+  });
+}
+
+/** Hears of every script that is fetched later and does not come, and of a style sheet that did not. */
+function tellOfMissingParts(): void {
+  addEventListener('vite:preloadError', noteMissingPart);
+  addEventListener('load', () => {
+    if (getComputedStyle(document.documentElement).getPropertyValue('--ink') === '') noteMissingPart();
+  });
+}
+
+/** Whether a page of another site holds this one in a frame. It could then lay pictures over the buttons and guide the maker's clicks. */
+function isFramedElsewhere(): boolean {
+  try {
+    return window.top?.location.origin !== location.origin;
+  } catch {
+    // The browser does not even let us look.
+    return true;
+  }
+}
 
 trustOwnScripts();
 tellOfMissingParts();

@@ -1,13 +1,43 @@
-import { MIX_WAYS, mixEvent, planEvent, wholeSolverOf } from '../core/plan';
+import { type EventMix, MIX_WAYS, type MixPlan, mixEvent, planEvent, wholeSolverOf } from '../core/plan';
 import { planSheets } from '../core/yield';
-import { describeMix } from './describe-mix';
-import { describePlan } from './describe-plan';
+import { describePlan, layoutMm } from './describe-plan';
 import { readPaper } from './paper';
 import { chooseRow, readWorkbookFile } from './read-file';
 import { readSeconds } from './read-seconds';
 import { refuse } from './refuse';
 import { toolOfEvent } from './tool-of-event';
 import type { DeskRefusal, Verb } from './verb';
+
+/** A way to cut an event from several papers: money in whole minor units, boxes by paper, sheets, layouts, what is left. */
+const describeMix = ({ way, plan, mixOf }: EventMix) => ({
+  way,
+  possible: plan !== null,
+  ...(plan && {
+    says: sentenceOf(plan, way),
+    priceMinor: plan.priceMinor,
+    boundMinor: plan.boundMinor,
+    proven: plan.proven,
+    boxes: plan.shares.map(({ lot: line, card: paper, boxes }) => ({ line, paper, boxes })),
+    papers: plan.cuts.map(({ format: paper, plan: its, purchase, onHand }) => ({
+      paper,
+      sheets: its.sheets,
+      onHand,
+      bought: purchase.units,
+      packs: purchase.packs.map(({ pack: { units, priceMinor }, count, free }) => ({ units, priceMinor, count, free })), // biome-ignore format: one row
+      left: onHand + purchase.units - its.sheets,
+      layouts: its.layouts.map(layoutMm),
+    })),
+    lines: mixOf,
+    proof: plan.proof,
+  }),
+});
+
+const sentenceOf = ({ proven, priceMinor, boundMinor }: MixPlan, way: EventMix['way']): string =>
+  !proven
+    ? `At most ${priceMinor - boundMinor} less could exist.`
+    : way === 'any'
+      ? 'No mix of these papers costs less.'
+      : 'No other choice of so few papers costs less.';
 
 export const verb: Verb = {
   usage: 'EVENT.json [--event ID] [--out FOLDER] [--paper letter|a4] [--seconds S] [--mix one|two|any|all]',

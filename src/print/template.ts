@@ -4,10 +4,10 @@ import type { FaceUp } from '../core/draw/net/net-lines';
 import type { GrainWay } from '../core/draw/strokes/grain-arrow';
 import { drawLegend, inksIn } from '../core/draw/strokes/legend';
 import { sizeWords } from '../core/draw/strokes/length-text';
-import { areaMark, moveMarks, textMark } from '../core/draw/strokes/marks';
+import { areaMark, lineMark, moveMarks, pointOfArc, textMark } from '../core/draw/strokes/marks';
 import type { Drawing, Mark } from '../core/draw/strokes/types';
 import type { PieceNet } from '../core/net/types';
-import { type Box, boxRing } from '../core/plane';
+import { type At, type Box, boxRing } from '../core/plane';
 import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
 import { drawAssemblyMap, MAP_MM } from './assembly-map';
@@ -21,10 +21,16 @@ import {
   type PrintStamp,
   TYPE_MM,
 } from './print-document';
-import { drawRegister } from './register-marks';
 import { BARS_MM, barsAcross, barsUp, type Stretch, TRUE_PRINTER } from './scale-bars';
-import { stretchMarks } from './stretch-marks';
-import { type Tile, type Tiling, tileDrawing } from './tiling';
+import { OVERLAP_MM, type Tile, type Tiling, tileDrawing } from './tiling';
+
+/** Chords of one degree leave a 200 mm arc by 0.008 mm. */
+const STEP_DEG = 1;
+
+/** Crosses, and where they stand along a shared strip. */
+const ARM_MM = 4;
+const RING_MM = 2;
+const ALONG = [0.12, 0.5, 0.88];
 
 export interface TemplateInput {
   readonly recipeName: string;
@@ -155,3 +161,49 @@ const notes = (many: boolean) => [
   'If it is off, don’t cut by this page.',
   ...(many ? ['Line up the crosses, then tape.'] : []),
 ];
+
+/** Crosses in the strips that a page shares with its neighbors, at the same places of the drawing on both. */
+function drawRegister({ columns, rows }: Tiling, { row, column, window }: Tile): Mark[] {
+  const { left, right, bottom, top } = window;
+  const half = OVERLAP_MM / 2;
+  const upright = [...(column > 0 ? [left + half] : []), ...(column < columns - 1 ? [right - half] : [])];
+  const level = [...(row > 0 ? [top - half] : []), ...(row < rows - 1 ? [bottom + half] : [])];
+  const at = (from: number, to: number) => ALONG.map((share) => from + share * (to - from));
+  return [
+    ...upright.flatMap((x) => at(bottom, top).map((y): At => [x, y])),
+    ...level.flatMap((y) => at(left, right).map((x): At => [x, y])),
+  ].flatMap(drawCross);
+}
+
+const drawCross = ([x, y]: At): Mark[] => [
+  lineMark('guide', [[x - ARM_MM, y], [x + ARM_MM, y]], `register ${x.toFixed(3)} ${y.toFixed(3)}`), // biome-ignore format: one stroke
+  lineMark('guide', [[x, y - ARM_MM], [x, y + ARM_MM]]), // biome-ignore format: one stroke
+  { kind: 'arc', ink: 'guide', centre: [x, y], radius: RING_MM, fromDeg: 0, sweepDeg: 360 },
+];
+
+/** A drawing made longer or shorter each way by what the printer was measured to be off. Words keep their size. */
+function stretchMarks(marks: readonly Mark[], { across, up }: Stretch): Mark[] {
+  if (across === 1 && up === 1) return [...marks];
+  const move = ([x, y]: At): At => [x * across, y * up];
+  return marks.map((mark) => stretchMark(mark, move));
+}
+
+function stretchMark(mark: Mark, move: (point: At) => At): Mark {
+  switch (mark.kind) {
+    case 'line':
+      return { ...mark, points: mark.points.map(move) };
+    case 'area':
+      return { ...mark, ring: mark.ring.map(move), holes: (mark.holes ?? []).map((hole) => hole.map(move)) };
+    case 'text':
+      return { ...mark, at: move(mark.at) };
+    case 'arc': {
+      // An arc stretched unevenly is no arc any more.
+      const { centre, radius, fromDeg, sweepDeg, ink, key } = mark;
+      const steps = Math.ceil(Math.abs(sweepDeg) / STEP_DEG);
+      const points = Array.from({ length: steps + 1 }, (_, i) =>
+        move(pointOfArc(centre, radius, fromDeg + (i * sweepDeg) / steps)),
+      );
+      return { kind: 'line', ink, points, ...(key === undefined ? {} : { key }) };
+    }
+  }
+}

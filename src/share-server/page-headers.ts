@@ -13,7 +13,7 @@ export const CONTENT_POLICY = [
   "base-uri 'none'",
   "form-action 'none'",
   "require-trusted-types-for 'script'",
-  // Only the one policy that lets our own workers start; see `trusted-scripts.ts`.
+  // Only the one policy that lets our own workers start; see `trustOwnScripts`.
   'trusted-types default',
 ].join('; ');
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sayAloud } from '../../src/ui/words/english/aloud';
+import { sayAloud } from '../../src/ui/words/english/bench';
 
 test.each([
   ['Score at 1, 2 1/2 and 7 1/2 in.', 'Score at 1, 2 and a half and 7 and a half inches.'],

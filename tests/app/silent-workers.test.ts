@@ -1,8 +1,7 @@
 import { afterEach, beforeEach, test, vi } from 'vitest';
 import { askInWorker } from '../../src/app/ask-in-worker';
-import { mixInWorker } from '../../src/app/mix-in-worker';
-import { nestInWorker } from '../../src/app/nest-in-worker';
 import { planInWorker } from '../../src/app/plan-in-worker';
+import { mixInWorker, nestInWorker } from '../../src/app/search-in-worker';
 import { recordFault } from '../setup/fault-record';
 import { HeldWorker } from './held-worker';
 

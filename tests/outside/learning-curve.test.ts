@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { learnedTotal, unitTime } from '../../src/core/plan/run/learning';
+import { learnedTotal, unitTime } from '../../src/core/plan/run/hours';
 
 /**
  * Unit theory, Wright 1936, as told on a space agency's learning-curve page: each doubling of the count takes the rate's share of the time.

@@ -3,7 +3,7 @@ import { type BenchOp, type BenchTool, boxCards } from '../../src/core/bench';
 import { layNet, type PieceNet } from '../../src/core/net';
 import { oneSetting } from '../../src/core/plan';
 import { STYLES } from '../../src/core/styles';
-import { litNumbers } from '../../src/screens/bench/lit-numbers';
+import { litNumbers } from '../../src/screens/bench/bench-net';
 import { trimmer } from '../core/bench/bench-tools';
 
 /**

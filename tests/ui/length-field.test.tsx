@@ -3,8 +3,8 @@ import { userEvent } from '@testing-library/user-event';
 import { useState } from 'react';
 import { describe, expect, test } from 'vitest';
 import { inches, millimetres, type Ruler, type Ticks } from '../../src/core/units';
-import { withFraction } from '../../src/ui/fields/fraction-keys';
-import { LengthField } from '../../src/ui/fields/length-field';
+
+import { LengthField, withFraction } from '../../src/ui/fields/length-field';
 import { drawPart, INCHES, MILLIMETRES } from './in-words';
 
 interface Start {

@@ -3,10 +3,14 @@ import type { EdgeName, Role } from '../styles/language/types';
 import { withEdgeUncut } from './cuts';
 import { type Edit, onPanel, type PanelDraft, type PieceDraft, refused, taken, withPiece } from './draft';
 import { withLidTrait } from './lid-trait';
-import { withTabsClear } from './parts/glue-tab';
-import { partFor } from './parts/part-for';
+import { bottomFlap } from './parts/bottom-flap';
+import { glueTab, withTabsClear } from './parts/glue-tab';
+import { dustFlap, lid, tuck } from './parts/lid';
+import { type Build, plainPart } from './parts/spot';
 import { freeName } from './rename';
 import { axisOf, hangsOn, hungOn, isSide, lengthOfEdge, OPPOSITE, rowOf, type Side } from './sides';
+
+const OWN_WAY: Partial<Readonly<Record<Role, Build>>> = { glueTab, bottomFlap, lid, tuck, dustFlap };
 
 /** Adds a panel of this role on an edge, named, sized and folded as such a panel usually is. */
 export const addPanel = (piece: string, panel: string, edge: EdgeName, role: Role): Edit =>
@@ -94,3 +98,6 @@ function isCorner(piece: PieceDraft, parent: string, side: Side): boolean {
     rowOf(piece, parent).length < 3
   );
 }
+
+/** The panel of this role for an edge, with the sizes, sums and limits it needs. */
+const partFor = (role: Role): Build => OWN_WAY[role] ?? plainPart(role);

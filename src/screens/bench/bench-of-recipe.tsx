@@ -8,11 +8,12 @@ import { useRuler } from '../../ui/fields/measure';
 import { pageAddress } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import { classNames } from '../../ui/frame/class-names';
+import { PrintActs } from '../../ui/frame/print-acts';
+import { usePrinter } from '../../ui/frame/printer';
 import { StepList } from '../../ui/frame/step-list';
 import { usePageWords } from '../../ui/words';
 import { BenchNet } from './bench-net';
 import { OneStep } from './one-step';
-import { PrintCard } from './print-card';
 
 type Way = 'one' | 'all';
 
@@ -87,5 +88,19 @@ export function BenchOfRecipe({ recipe, making, visiting = false }: BenchOfRecip
         </>
       )}
     </div>
+  );
+}
+
+/** The card on paper, to lie beside the trimmer. */
+function PrintCard({ recipe }: { recipe: Recipe }) {
+  const words = usePageWords().bench;
+  const printer = usePrinter();
+  return (
+    <PrintActs
+      acts={[
+        { label: words.printCard, make: (paper) => printer.benchCard(recipe, paper) },
+        { label: words.printRoomy, make: (paper) => printer.benchCard(recipe, paper, 'roomy') },
+      ]}
+    />
   );
 }

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { FavorEvent } from '../../../shared/workbook';
-import { ACCURACIES, type EventPlan, nameAccuracy } from '../../core/plan';
-import { ownOf } from '../../state/shelf';
+import { ACCURACIES, type EventPlan, listRunSheet, nameAccuracy, repeatEvent } from '../../core/plan';
+import { ownOf, rowsOf } from '../../state/shelf';
 import { useWorkbook } from '../../state/use-workbook';
 import { CountStepper } from '../../ui/fields/count-stepper';
 import { useRuler } from '../../ui/fields/measure';
@@ -9,7 +9,6 @@ import { NumberField } from '../../ui/fields/number-field';
 import { SelectField, TextField } from '../../ui/fields/text-field';
 import type { MendOf } from '../../ui/frame/event-findings';
 import { usePageWords } from '../../ui/words';
-import { AddLine } from './add-line';
 import { CarryForm } from './carry-form';
 import { type EventEdits, useEventEdits } from './event-edits';
 import { EventLineRow } from './event-line-row';
@@ -17,10 +16,15 @@ import { EventSum } from './event-sum';
 import { GuestsForm } from './guests-form';
 import { KitsForm } from './kits-form';
 import { PaceForm } from './pace-form';
-import { RepeatEvent } from './repeat-event';
 import { SparesForm } from './spares-form';
 import { StageChart } from './stage-chart';
 import './event.css';
+import { CopyPlus, Plus } from 'lucide-react';
+import { Link, useNavigate } from 'react-router';
+import { Button } from '../../ui/fields/button';
+import { pageAddress, START } from '../../ui/frame/addresses';
+
+const FIRST_COUNT = 40;
 
 interface EventFormProps {
   readonly event: FavorEvent;
@@ -146,5 +150,52 @@ function SparesSource({ event, edits }: { event: FavorEvent; edits: EventEdits }
       onChange={(id) => edits.setSpares(id === PERCENT ? spares : { ...spares, offByMm: Number(id) })}
       help={offByMm === undefined ? undefined : words.sparesFromHelp}
     />
+  );
+}
+
+/** The event once more, with what was learned of it; leads to the new one. */
+function RepeatEvent({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
+  const { season: words } = usePageWords();
+  const rows = useWorkbook((state) => state.rows);
+  const create = useWorkbook((state) => state.create);
+  const navigate = useNavigate();
+  const repeat = () => {
+    const sheet = listRunSheet(plan, rowsOf(rows), rows.tools.get(event.toolId ?? ''));
+    const made = create('events', repeatEvent(event, words.again(event.name), plan, sheet), words.repeat);
+    if (made.ok) void navigate(pageAddress({ kind: 'event', id: made.id }, 'event'));
+  };
+  return (
+    <div>
+      <Button icon={<CopyPlus aria-hidden="true" />} onClick={repeat}>
+        {words.repeat}
+      </Button>
+      <p className="field-note">{words.repeatWhy}</p>
+    </div>
+  );
+}
+
+/** Recipes that are not on the event yet, those of the example only on the example itself, each one press away; and the way to a new one. */
+function AddLine({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
+  const words = usePageWords().event;
+  const recipes = useWorkbook((state) => state.rows.recipes);
+  const count = event.lines[0]?.count ?? FIRST_COUNT;
+  const known = event.example ? [...recipes.values()] : ownOf(recipes);
+  const free = known.filter(({ id }) => event.lines.every(({ recipeId }) => recipeId !== id));
+  return (
+    <div className="add-line">
+      {free.map((recipe) => (
+        <Button
+          key={recipe.id}
+          icon={<Plus aria-hidden="true" />}
+          onClick={() => edits.addLine(recipe, count)}
+        >
+          {recipe.name}
+        </Button>
+      ))}
+      <Link className="button button-quiet" to={`${START}?event=${event.id}`}>
+        <Plus aria-hidden="true" />
+        {words.newBox}
+      </Link>
+    </div>
   );
 }

@@ -1,15 +1,17 @@
 import { useId, useMemo, useState } from 'react';
 import type { FavorEvent } from '../../../shared/workbook';
+import type { NamedPart } from '../../core/draw/sheet/sheet-drawing';
 import { type PlannedLine, type PlannedPaper, whyPart } from '../../core/plan';
-import type { CuttingTool } from '../../core/yield/types';
+import type { CuttingTool, Layout, SheetPaper } from '../../core/yield/types';
 import { letterParts } from '../../print';
 import { useWorkbook } from '../../state/use-workbook';
+import { SheetView } from '../../ui/drawing/sheet-view';
 import { sizeWords, useRuler } from '../../ui/fields/measure';
 import { Swatch } from '../../ui/frame/swatch';
 import { WhyRow, WhyTurn } from '../../ui/frame/why-row';
 import { usePageWords } from '../../ui/words';
+import { CutStepper } from './cut-stepper';
 import { HandPanel } from './hand-panel';
-import { LayoutView } from './layout-view';
 import { NestPanel } from './nest-panel';
 import { OffcutList } from './offcut-list';
 import { ProofBadge } from './proof-badge';
@@ -124,5 +126,33 @@ function PartRow({ mark, part, line, event }: PartRowProps) {
       </tr>
       {open && line && <WhyRow id={id} columns={4} why={whyPart(part, line, event.spares)} />}
     </>
+  );
+}
+
+interface LayoutViewProps {
+  readonly layout: Layout;
+  readonly sheet: SheetPaper;
+  readonly tool: CuttingTool;
+  readonly parts: readonly NamedPart[];
+  readonly number: number;
+  readonly of: number;
+}
+
+/** One way of cutting a sheet: the drawing, how many sheets are cut so, and the cuts one by one. */
+function LayoutView({ layout, sheet, tool, parts, number, of }: LayoutViewProps) {
+  const words = usePageWords().sheets;
+  const counts = parts.flatMap(({ id, mark, name }) => {
+    const count = layout.parts.filter(({ part }) => part === id).length;
+    return count === 0 ? [] : [{ mark, name, count }];
+  });
+  return (
+    <article className="layout">
+      <h3>{of === 1 ? words.everySheet(layout.sheets) : words.layout(number, layout.sheets)}</h3>
+      <SheetView layout={layout} paper={sheet} parts={parts} />
+      <div className="layout-words">
+        <p>{counts.map(({ mark, name, count }) => words.gives(count, mark, name)).join(', ')}</p>
+        <CutStepper layout={layout} sheet={sheet} tool={tool} parts={parts} />
+      </div>
+    </article>
   );
 }

@@ -1,16 +1,16 @@
 import { Download, ShieldCheck, Trash2 } from 'lucide-react';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Link } from 'react-router';
 import type { Refusal } from '../../core/rows/refusals';
 import type { ImportPlan } from '../../state/intents/import-plan';
 import { readPickedFile } from '../../state/intents/read-picked-file';
 import { useWorkbook } from '../../state/use-workbook';
+import type { WorkbookIntents } from '../../state/workbook-state';
 import { Button } from '../../ui/fields/button';
 import { FilePick } from '../../ui/fields/file-pick';
 import { KEEPING } from '../../ui/frame/addresses';
 import { ImportLook } from '../../ui/frame/import-look';
 import { useWords } from '../../ui/words';
-import { Bin } from './bin';
 import { useSaveFile } from './save-file';
 
 type Looked = { readonly plan: ImportPlan } | { readonly refusals: readonly Refusal[] };
@@ -66,5 +66,40 @@ export function FilesAndBin() {
       )}
       {binOpen && <Bin />}
     </section>
+  );
+}
+
+type Binned = Extract<Awaited<ReturnType<WorkbookIntents['listBin']>>, { ok: true }>['value'];
+
+/** What was deleted in the last thirty days, each a press away from the shelf. */
+function Bin() {
+  const words = useWords().shelf;
+  const listBin = useWorkbook((state) => state.listBin);
+  const restore = useWorkbook((state) => state.restoreFromBin);
+  const rows = useWorkbook((state) => state.rows);
+  const save = useWorkbook((state) => state.save);
+  const [binned, setBinned] = useState<Binned>([]);
+  useEffect(() => {
+    let looking = true;
+    void listBin().then((result) => {
+      if (looking && result.ok) setBinned(result.value);
+    });
+    return () => {
+      looking = false;
+    };
+  }, [listBin, save]);
+  const lying = binned.filter(({ table, row }) => !rows[table].has(row.id));
+  if (lying.length === 0) return <p className="soft">{words.binEmpty}</p>;
+  return (
+    <ul className="bin">
+      {lying.map((thing) => (
+        <li key={thing.id}>
+          <span>{thing.row.name}</span>
+          <Button tone="quiet" onClick={() => restore(thing)}>
+            {words.takeOut}
+          </Button>
+        </li>
+      ))}
+    </ul>
   );
 }

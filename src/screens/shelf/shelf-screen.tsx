@@ -2,14 +2,14 @@ import { Gift, Layers, Package, PackagePlus, ShieldCheck } from 'lucide-react';
 import { Link, useNavigate, useSearchParams } from 'react-router';
 import { useWorkbook } from '../../state/use-workbook';
 import { Button } from '../../ui/fields/button';
-import { pageAddress, SHELF_DOORS, type ShelfDoor, START, shelfAt } from '../../ui/frame/addresses';
+import { KEEPING, pageAddress, SHELF_DOORS, type ShelfDoor, START, shelfAt } from '../../ui/frame/addresses';
 import { useWords } from '../../ui/words';
 import { Cupboard } from './cupboard';
 import { EmptyShelf } from './empty-shelf';
 import { FilesAndBin } from './files-and-bin';
-import { KeepingNotice } from './keeping-notice';
 import { MadeThings } from './made-things';
 import './shelf.css';
+import { nameOfRaw } from '../../state/keeping/as-it-is';
 
 /** What have I got? Behind three doors: boxes and events; paper, supplies and tools; the way in and out for files. */
 export function ShelfScreen({ exampleFailed }: { readonly exampleFailed: boolean }) {
@@ -67,5 +67,25 @@ function Doors({ open }: { readonly open: ShelfDoor }) {
         );
       })}
     </nav>
+  );
+}
+
+/** What of safe keeping wants the maker's eye: things that were set aside, a folder that waits for them. Nothing, as a rule. */
+function KeepingNotice() {
+  const words = useWords().shelf;
+  const aside = useWorkbook((state) => state.quarantined);
+  const folder = useWorkbook((state) => state.folder);
+  const waits = folder?.trouble ? folder.name : null;
+  if (aside.length === 0 && waits === null) return null;
+  return (
+    <aside className="keeping-notice" aria-label={words.safeKeeping}>
+      {aside.length > 0 && (
+        <p>{words.setAside(aside.map(({ table, id, raw }) => ({ table, name: nameOfRaw(raw, id) })))}</p>
+      )}
+      {waits !== null && <p>{words.folderWaits(waits)}</p>}
+      <Link className="button button-plain" to={KEEPING}>
+        {words.lookAtIt}
+      </Link>
+    </aside>
   );
 }

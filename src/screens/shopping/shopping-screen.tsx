@@ -1,5 +1,5 @@
 import { Link, useOutletContext } from 'react-router';
-import { leftOutOf, type RemarkCode } from '../../core/plan';
+import { type EventPlan, leftOutOf, type RemarkCode } from '../../core/plan';
 import { pageAddress } from '../../ui/frame/addresses';
 import { BlankState } from '../../ui/frame/blank-state';
 import { classNames } from '../../ui/frame/class-names';
@@ -9,11 +9,12 @@ import { PlanWait } from '../../ui/frame/plan-wait';
 import { usePageWords } from '../../ui/words';
 import { CostView } from './cost-view';
 import { ShareList } from './share-list';
-import { ShoppingActions } from './shopping-actions';
 import { ShoppingTable } from './shopping-table';
 import { TermsForm } from './terms-form';
 import { Ways } from './till';
 import './shopping.css';
+import { PrintActs } from '../../ui/frame/print-acts';
+import { usePrinter } from '../../ui/frame/printer';
 
 /** What the plan remarks on that is mended by choosing or buying. */
 const BUYING: ReadonlySet<string> = new Set<RemarkCode>([
@@ -71,5 +72,19 @@ export function ShoppingScreen() {
       <TermsForm event={event} />
       {leftOut.length === 0 && <CostView plan={plan} event={event} />}
     </div>
+  );
+}
+
+/** The list on paper, and as a table for a spreadsheet. */
+function ShoppingActions({ plan }: { plan: EventPlan }) {
+  const words = usePageWords();
+  const printer = usePrinter();
+  return (
+    <PrintActs
+      acts={[
+        { label: words.shopping.print, tone: 'act', make: (paper) => printer.shoppingList(plan, paper) },
+        { label: words.printing.table, make: () => printer.shoppingTable(plan) },
+      ]}
+    />
   );
 }

@@ -4,13 +4,14 @@ import { setNotch } from '../../core/draft/openings';
 import { usualPart } from '../../core/draft/parts/usual-part';
 import { hangingOn, removePanel } from '../../core/draft/remove-panel';
 import { hungOn, isSide } from '../../core/draft/sides';
+import type { NamedSide } from '../../core/net/lay-piece';
 import type { EdgeName, Role } from '../../core/styles';
+import { roundToTick, type Ticks } from '../../core/units';
 import { Button } from '../../ui/fields/button';
 import { lengthWords, useRuler } from '../../ui/fields/measure';
 import { SelectField } from '../../ui/fields/text-field';
 import { Opening } from '../../ui/frame/opening';
 import { useDraftingWords } from '../../ui/words/drafting-words';
-import { distanceOf } from './edge-length';
 import { EdgeShape } from './edge-shape';
 import { FoldField } from './fold-field';
 import { FormField } from './form-field';
@@ -113,3 +114,13 @@ export function EdgeForm({ box, open, edits, edge }: EditorProps & { readonly ed
     </>
   );
 }
+
+/** How long an edge of a panel is as drawn. */
+const distanceOf = (sides: readonly NamedSide[], panel: string, edge: string): Ticks =>
+  roundToTick(
+    sides.reduce(
+      (sum, { panel: of, edge: named, a, b }) =>
+        of === panel && named === edge ? sum + Math.hypot(b.x - a.x, b.y - a.y) : sum,
+      0,
+    ),
+  );

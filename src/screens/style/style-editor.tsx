@@ -1,12 +1,14 @@
 import { useDeferredValue } from 'react';
 import type { Recipe } from '../../../shared/workbook';
+import { setAbout } from '../../core/draft/about';
 import type { Draft } from '../../core/draft/draft';
 import type { BoxResult } from '../../state/results/box-result';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
+import { Opening } from '../../ui/frame/opening';
 import { useDraftingWords } from '../../ui/words/drafting-words';
-import { AboutForm } from './about-form';
 import { ClosingList } from './closing-list';
 import { FoldedView } from './folded-view';
+import { FormField } from './form-field';
 import { InHand } from './in-hand';
 import { JointList } from './joint-list';
 import { RoomAndPaper } from './room-and-paper';
@@ -63,5 +65,26 @@ export function StyleEditor(props: EditorProps) {
         <AboutForm draft={open.draft} edits={edits} />
       </section>
     </div>
+  );
+}
+
+/** What the style is called, and what is said of it where styles are picked. */
+function AboutForm({ draft, edits: { take } }: { readonly draft: Draft; readonly edits: DraftEdits }) {
+  const words = useDraftingWords();
+  const labels = { name: words.styleName, goodFor: words.goodFor, watchOut: words.watchOut };
+  return (
+    <Opening head={words.about}>
+      <div className="style-form">
+        {(['name', 'goodFor', 'watchOut'] as const).map((field) => (
+          <FormField
+            key={field}
+            label={labels[field]}
+            value={draft[field]}
+            most={field === 'name' ? 80 : 300}
+            onTake={(text) => take(words.changes.about, setAbout(field, text))}
+          />
+        ))}
+      </div>
+    </Opening>
   );
 }

@@ -1,13 +1,18 @@
-import { type KeyboardEvent, useId, useRef } from 'react';
-import { printLength, type Ticks } from '../../core/units';
+import { type KeyboardEvent, type RefObject, useId, useRef } from 'react';
+import { printLength, setFraction, type Ticks } from '../../core/units';
 import { classNames } from '../frame/class-names';
 import { keyIn } from '../frame/keys';
 import { useWords } from '../words';
 import { Button } from './button';
-import { FractionKeys } from './fraction-keys';
 import { useRuler } from './measure';
 import { type SizesTogether, useTypedLength } from './typed-length';
 import './field.css';
+
+const EIGHTHS = ['1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
+
+const SIXTEENTHS = ['1/16', '3/16', '5/16', '7/16', '9/16', '11/16', '13/16', '15/16'];
+
+const ANY_FRACTION = /\s*\d+\/\d+\s*/;
 
 interface LengthFieldProps {
   readonly label: string;
@@ -101,5 +106,40 @@ export function LengthField(props: LengthFieldProps) {
         )}
       </div>
     </div>
+  );
+}
+
+/** `3` and `1/2` give `3 1/2`; a fraction already there is replaced. */
+export function withFraction(text: string, fraction: string): string {
+  const whole = text
+    .replace(/^(\s*)\d+\/\d+/, '')
+    .replace(/\s\d+\/\d+/, '')
+    .replace(ANY_FRACTION, '')
+    .trim();
+  return whole === '' ? fraction : `${whole} ${fraction}`;
+}
+
+interface FractionKeysProps {
+  readonly label: string;
+  readonly field: RefObject<HTMLInputElement | null>;
+  readonly onType: (text: string) => void;
+}
+
+/** The fractions of an inch as keys, since a phone's number pad has neither space nor slash. Shown on touch only, over what follows. */
+function FractionKeys({ label, field, onType }: FractionKeysProps) {
+  return (
+    <fieldset className="fraction-keys screen-only" aria-label={label}>
+      {[...EIGHTHS, ...SIXTEENTHS].map((fraction) => (
+        <button
+          key={fraction}
+          type="button"
+          tabIndex={-1}
+          onPointerDown={(event) => event.preventDefault()}
+          onClick={() => onType(withFraction(field.current?.value ?? '', fraction))}
+        >
+          {setFraction(...(fraction.split('/').map(Number) as [number, number]))}
+        </button>
+      ))}
+    </fieldset>
   );
 }

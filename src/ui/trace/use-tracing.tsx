@@ -1,8 +1,7 @@
-import { type ReactNode, useState } from 'react';
-import type { Corner, Trace } from '../../core/trace';
+import { type ReactNode, useCallback, useState } from 'react';
+import { type Corner, type Trace, type TracePicture, widthOf } from '../../core/trace';
 import { TraceHands } from './trace-hands';
 import { TraceTools } from './trace-tools';
-import { TraceUnder } from './trace-under';
 import './trace.css';
 
 /** The flat card that it lies under, millimeters. */
@@ -41,4 +40,40 @@ export function useTracing(trace: Trace, net: TracedNet): Tracing {
       ) : null,
     tools: <TraceTools trace={trace} net={net} hand={hand} onHand={setHand} />,
   };
+}
+
+interface TraceUnderProps {
+  readonly picture: TracePicture;
+  readonly at: PlaceOfCard;
+}
+
+/** The picture itself: plain pixels, turned about its middle. */
+function TraceUnder({ picture, at }: TraceUnderProps) {
+  const { place, widthPx, heightPx, bytes, type } = picture;
+  // An address as long as it is shown; moving the picture makes no new one.
+  const show = useCallback(
+    (image: SVGImageElement | null) => {
+      const address = URL.createObjectURL(new Blob([bytes], { type }));
+      image?.setAttribute('href', address);
+      return () => URL.revokeObjectURL(address);
+    },
+    [bytes, type],
+  );
+  const scale = at([1, 0])[0] - at([0, 0])[0];
+  const [x, y] = at(place.middle);
+  const width = widthOf(place, picture) * scale;
+  const height = (width * heightPx) / widthPx;
+  return (
+    <image
+      ref={show}
+      x={-width / 2}
+      y={-height / 2}
+      width={width}
+      height={height}
+      opacity={place.strength}
+      // the card’s y runs up, the drawing’s down
+      transform={`translate(${x} ${y}) rotate(${-place.turnDeg})`}
+      className="trace-picture"
+    />
+  );
 }

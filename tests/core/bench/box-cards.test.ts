@@ -3,7 +3,7 @@ import { boxCards } from '../../../src/core/bench';
 import { layNet } from '../../../src/core/net';
 import { boxBeside } from '../../../src/core/plan';
 import { countBoxActs } from '../../../src/core/plan/run/hand-acts';
-import { planGlue } from '../../../src/core/plan/supplies/plan-glue';
+import { planGlue } from '../../../src/core/plan/supplies/plan-supplies';
 import { STYLES, styleById } from '../../../src/core/styles';
 import { readFixture, sizingOf } from '../../styles/fixture';
 import { trimmer } from './bench-tools';

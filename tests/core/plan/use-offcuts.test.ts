@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Paper } from '../../../shared/workbook';
 import type { PartOnPaper } from '../../../src/core/plan/event/event-parts';
-import { takeOffcuts } from '../../../src/core/plan/event/use-offcuts';
+import { takeOffcuts } from '../../../src/core/plan/event/plan-papers';
 import { inches } from '../../../src/core/units';
 
 const paper = (id: string, across: number, up: number, onHandSheets: number, offcutOfId?: string): Paper => ({

@@ -1,11 +1,11 @@
 import type { Blank } from '../../net/types';
-import type { BenchFault, BenchOp, BenchTool } from '../types';
-import { type BenchCard, blankRing, isFault, type Outcome } from './bench-card';
+import { isOnMark, type Ticks } from '../../units';
+import type { BenchFault, BenchFaultCode, BenchOp, BenchTool } from '../types';
+import { type BenchCard, blankRing, faceUpOf, isFault, type Outcome } from './bench-card';
+import { spellAct } from './canonical-form';
 import { flipped, turned } from './card-lie';
 import { cutAway, cutCorner, cutHole, cutSlit, cutSlitLine } from './cut-card';
-import { creaseScores, foldUp } from './fold-card';
 import { pressCurve, pressLine, pressScore } from './press-scores';
-import { remarksOn } from './tool-remarks';
 
 /** What came of a program: the card it makes and the tool's remarks, or the first act that cannot be done. */
 export type BenchRun =
@@ -85,5 +85,45 @@ function workFlat(card: BenchCard, op: FlatOp, tool: BenchTool): Outcome {
       return cutAway(card, op.points, op.keeps);
     case 'window':
       return cutHole(card, op);
+  }
+}
+
+/** Crease every score. A flat card is creased once, inside up, and only if there is a score on it. */
+function creaseScores(card: BenchCard, { over }: Extract<BenchOp, { op: 'crease' }>): Outcome {
+  if (card.creased) return 'folded-already';
+  if (faceUpOf(card) === 'outside') return 'outside-is-up';
+  return card.scores.length > 0 ? { ...card, creased: over } : 'no-score-to-fold';
+}
+
+/** Put adhesive on, press panels together, or turn them: only on creased card, unless it has nothing to crease and is rolled. */
+const foldUp = (card: BenchCard, act: Extract<BenchOp, { op: 'stick' | 'glue' | 'close' }>): Outcome =>
+  card.creased || card.scores.length === 0
+    ? { ...card, acts: [...card.acts, spellAct(act)] }
+    : 'card-is-flat';
+
+/** What the tool does not do by itself: places between its marks, cuts longer than its blade. The maker then works by eye or ruler. */
+function remarksOn(op: BenchOp, tool: BenchTool): readonly BenchFaultCode[] {
+  const remarks: BenchFaultCode[] = [];
+  if (!lengthsOf(op).every((length) => isOnMark(length, tool.finestMark))) remarks.push('between-marks');
+  if (op.op === 'blank' && Math.max(op.across, op.up) > tool.longestCut) remarks.push('cut-longer-than-tool');
+  return remarks;
+}
+
+/** The lengths of an act that are set on the tool or read off it. */
+function lengthsOf(op: BenchOp): readonly Ticks[] {
+  switch (op.op) {
+    case 'blank':
+    case 'corner':
+      return [op.across, op.up];
+    case 'score':
+      return op.span ? [op.at, op.span.from, op.span.to] : [op.at];
+    case 'slit':
+      return [op.at, op.from, op.to];
+    case 'scoreLine':
+    case 'slitLine':
+    case 'snip':
+      return [op.a.x, op.a.y, op.b.x, op.b.y];
+    default:
+      return [];
   }
 }

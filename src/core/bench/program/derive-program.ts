@@ -1,5 +1,6 @@
+import { samePoint } from '../../net/point';
 import { type BlankSide, tabEndOf } from '../../net/tab-end';
-import type { NetEdge, PieceNet } from '../../net/types';
+import type { NetEdge, PieceNet, Point } from '../../net/types';
 import {
   flipped,
   fourLies,
@@ -13,8 +14,7 @@ import type { Segment } from '../equal/line-stretches';
 import { firstLie, isAtFence } from '../first-lie';
 import type { BenchOp, BenchProgram, BenchTool, CardFace } from '../types';
 import { closingActs } from './closing-acts';
-import { countHandling } from './count-handling';
-import { curveActs } from './curve-acts';
+import { riseOf } from './curve-rise';
 import { placeCost } from './handling-cost';
 import { makerFolds } from './maker-folds';
 import { netLines } from './net-lines';
@@ -145,3 +145,52 @@ const rulerAct = (op: 'scoreLine' | 'slitLine', { blank }: PieceNet, line: Segme
   a: toBench(blank, lie, line.a),
   b: toBench(blank, lie, line.b),
 });
+
+/**
+ * How often the fence is set for scoring (0 on a grooved board, where nothing is set) and how often the card is turned, once it lies on the
+ * bench: a blank is laid down any way round.
+ */
+function countHandling(
+  ops: readonly BenchOp[],
+  tool: BenchTool,
+): { readonly fenceSettings: number; readonly turns: number } {
+  const settings = ops.flatMap((op) => (op.op === 'score' ? [op.at] : []));
+  return {
+    fenceSettings: tool.kind === 'fence' ? settings.filter((at, i) => at !== settings[i - 1]).length : 0,
+    turns: ops.slice(ops.findIndex(isWork)).filter((op) => op.op === 'turn').length,
+  };
+}
+
+const isWork = ({ op }: BenchOp): boolean => op !== 'blank' && op !== 'flip' && op !== 'turn';
+
+/** The curved scores that are wanted, each a run of chords laid out by template. */
+function curveActs(
+  piece: PieceNet,
+  lie: Lie,
+  wanted: (score: NetEdge) => boolean,
+): readonly Extract<BenchOp, { op: 'scoreCurve' }>[] {
+  return piece.curves.flatMap((_, curve) => {
+    const chords = piece.edges.filter(
+      (edge) => edge.kind === 'score' && edge.curve === curve && wanted(edge),
+    );
+    const points = joinChords(chords).map((p) => toBench(piece.blank, lie, p));
+    return points.length > 0 ? [{ op: 'scoreCurve' as const, points, rise: riseOf(points) }] : [];
+  });
+}
+
+/** Chords in any order and direction as one run of points, from one free end to the other. */
+function joinChords(chords: readonly { readonly a: Point; readonly b: Point }[]): readonly Point[] {
+  const meets = (p: Point): number => chords.filter(({ a, b }) => samePoint(a, p) || samePoint(b, p)).length;
+  const first = chords.flatMap(({ a, b }) => [a, b]).find((p) => meets(p) === 1);
+  if (!first) return [];
+  const points = [first];
+  const left = [...chords];
+  for (let end = first; left.length > 0; ) {
+    const next = left.findIndex(({ a, b }) => samePoint(a, end) || samePoint(b, end));
+    const [chord] = next < 0 ? [] : left.splice(next, 1);
+    if (!chord) break;
+    end = samePoint(chord.a, end) ? chord.b : chord.a;
+    points.push(end);
+  }
+  return points;
+}

@@ -12,11 +12,14 @@ import type { Point } from '../../net/types';
 import { type At, type Box, boxRing } from '../../plane';
 import { toMm } from '../../units/ticks';
 import { textWidthMm } from '../strokes/letters';
-import { areaMark, boxOfMarks, centredText, lineMark } from '../strokes/marks';
-import { drawFlipArrow, drawTurnArrow } from '../strokes/turn-arrow';
+import { areaMark, boxOfMarks, centredText, lineMark, pointOfArc, textMark } from '../strokes/marks';
 import type { Ink, Mark } from '../strokes/types';
 import { drawStepNumbers } from './step-numbers';
 import type { StepState } from './step-state';
+
+/** Of the arrows for turning and flipping, mm on paper. */
+const RADIUS = 6;
+const BARB = 2.4;
 
 export interface StepPicture {
   readonly program: BenchProgram;
@@ -143,3 +146,36 @@ const arrowsAt = (
     const words = op.quarters === 2 ? '½ turn' : '¼ turn';
     return drawTurnArrow(centre(i), quarters * (fence === 'right' ? -90 : 90), words, sizeMm);
   });
+
+/** An arrow round a point that says how the card was turned: `sweepDeg` counter-clockwise positive, words below it. */
+function drawTurnArrow(centre: At, sweepDeg: number, words: string, sizeMm: number): Mark[] {
+  const fromDeg = 90 - sweepDeg / 2;
+  const tip = pointOfArc(centre, RADIUS, fromDeg + sweepDeg);
+  return [
+    { kind: 'arc', ink: 'move', centre, radius: RADIUS, fromDeg, sweepDeg },
+    arrowHead(tip, fromDeg + sweepDeg + Math.sign(sweepDeg) * 90),
+    below(centre, words, sizeMm),
+  ];
+}
+
+/** An arrow over a point that says the card was flipped left to right. */
+function drawFlipArrow([x, y]: At, words: string, sizeMm: number): Mark[] {
+  const tip: At = [x + RADIUS, y];
+  return [
+    { kind: 'arc', ink: 'move', centre: [x, y], radius: RADIUS, fromDeg: 180, sweepDeg: -180 },
+    arrowHead(tip, -90),
+    lineMark('move', [
+      [x, y - 1],
+      [x, y + RADIUS + 2],
+    ]),
+    below([x, y], words, sizeMm),
+  ];
+}
+
+const arrowHead = (tip: At, towardsDeg: number): Mark => {
+  const barb = (turn: number): At => pointOfArc(tip, BARB, towardsDeg + 180 + turn);
+  return lineMark('move', [barb(25), tip, barb(-25)]);
+};
+
+const below = ([x, y]: At, words: string, sizeMm: number): Mark =>
+  textMark(words, [x, y - 1.4 * sizeMm], sizeMm, { anchor: 'middle' });

@@ -1,4 +1,5 @@
-import type { FavorEvent, Paper, Tool } from '../../rows';
+import type { EventLine, FavorEvent, Paper, Tool } from '../../rows';
+import { countOnSheet } from '../../yield/count-on-sheet';
 import { cutFor as cutAgainFor } from '../../yield/hand-ways';
 import { planSheets } from '../../yield/plan-sheets';
 import type { CuttingTool, SheetPaper, SheetPart, SheetPlan } from '../../yield/types';
@@ -7,8 +8,6 @@ import { spoiledSheets } from '../run/run-counts';
 import type { PartOnPaper } from './event-parts';
 import { remark } from './remarks';
 import type { EventFinding, PlannedPaper } from './types';
-import { placeMix } from './use-mix';
-import { takeOffcuts } from './use-offcuts';
 
 /** How parts are cut from one paper; the solver, or one with its effort or progress already chosen. */
 export type SheetPlanner = (parts: readonly SheetPart[], paper: SheetPaper, tool: CuttingTool) => SheetPlan;
@@ -63,3 +62,68 @@ function unplacedParts(
       return remark(code, part.id, part.name, facts);
     });
 }
+
+/**
+ * Parts of lines that have a mix, on the papers that it names, in its order. What the mix does not cover, where more is made since, is cut from
+ * the last whole paper it names; what it covers too much is left out. Papers that are gone are passed over.
+ */
+function placeMix(
+  parts: readonly PartOnPaper[],
+  lines: readonly EventLine[],
+  papers: readonly Paper[],
+): readonly PartOnPaper[] {
+  return parts.flatMap((whole) => {
+    const { part } = whole;
+    const line = lines.find(({ id }) => id === part.lineId);
+    const its = (line?.mix ?? []).filter(({ piece, paperId }) => `${part.lineId}.${piece}` === part.id && papers.some(({ id }) => id === paperId)); // biome-ignore format: one row
+    if (its.length === 0) return [whole];
+    let left = part.count;
+    const shares = its.map(({ paperId, count }) => {
+      const taken = Math.min(left, count);
+      left -= taken;
+      return { paperId, count: taken };
+    });
+    const last = shares.findLast(({ paperId }) => papers.find(({ id }) => id === paperId)?.offcutOfId === undefined); // biome-ignore format: one row
+    if (last) last.count += left;
+    else shares.push({ paperId: whole.paperId ?? '', count: left });
+    return shares.filter(({ count }) => count > 0).map(({ paperId, count }) => ({ paperId, part: { ...part, count } })); // biome-ignore format: one row
+  });
+}
+
+/**
+ * Liners, layers, bands and tags moved to the offcuts that lie on the shelf from their own paper, the smallest offcut that holds one first,
+ * never more than are on hand. Boxes are always cut from whole sheets. A part that is split stands in the list twice, its counts apart.
+ */
+export function takeOffcuts(
+  parts: readonly PartOnPaper[],
+  papers: readonly Paper[],
+  tool: Tool | undefined,
+): readonly PartOnPaper[] {
+  const stock = papers
+    .filter(({ offcutOfId, onHandSheets }) => offcutOfId !== undefined && onHandSheets > 0)
+    .map((paper) => ({ paper, left: paper.onHandSheets }))
+    .sort((a, b) => areaOf(a.paper) - areaOf(b.paper));
+  if (stock.length === 0) return parts;
+  const largestFirst = [...parts].sort((a, b) => sizeOf(b) - sizeOf(a));
+  const moved = new Map<PartOnPaper, PartOnPaper[]>();
+  for (const whole of largestFirst) {
+    const { part, paperId } = whole;
+    let rest = part.count;
+    const pieces: PartOnPaper[] = [];
+    for (const offcut of part.kind === 'box' ? [] : stock) {
+      if (offcut.paper.offcutOfId !== paperId || offcut.left === 0 || rest === 0) continue;
+      const { count: each } = countOnSheet(part, sheetOfPaper(offcut.paper), cuttingToolOf(tool));
+      const taken = Math.min(rest, each * offcut.left);
+      if (taken === 0) continue;
+      pieces.push({ paperId: offcut.paper.id, part: { ...part, count: taken } });
+      offcut.left -= Math.ceil(taken / each);
+      rest -= taken;
+    }
+    if (pieces.length > 0) moved.set(whole, rest > 0 ? [...pieces, { paperId, part: { ...part, count: rest } }] : pieces); // biome-ignore format: one row
+  }
+  return parts.flatMap((part) => moved.get(part) ?? [part]);
+}
+
+const areaOf = ({ acrossMm, upMm }: Paper): number => acrossMm * upMm;
+
+const sizeOf = ({ part }: PartOnPaper): number => part.across * part.up;

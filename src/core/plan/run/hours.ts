@@ -1,7 +1,6 @@
 import type { Pace } from '../../rows';
 import { ALLOWANCE_PERCENT, HAND_TIMES, type HandAct, type HandTime } from '../../rows/hand-times';
 import type { ActCounts } from '../event/types';
-import { type LearningTheory, learnedTotal } from './learning';
 
 /** One stage of the batch: every act of one kind, in the order the stages are done. */
 export interface Stage {
@@ -117,4 +116,21 @@ function timedFirstBox(trialSeconds: readonly number[], learningPercent: number)
   if (trialSeconds.length === 0) return null;
   const sum = trialSeconds.reduce((total, seconds) => total + seconds, 0);
   return sum / learnedTotal(trialSeconds.length, learningPercent);
+}
+
+/** `unit`: the n-th piece takes T₁ nᵇ (the usual one). `average`: the mean of the first n takes T₁ nᵇ. They differ much at forty. */
+type LearningTheory = 'unit' | 'average';
+
+/** b = log₂(rate): each doubling takes `ratePercent` of the time before. source: Wright 1936, as told on a space agency's learning-curve page. */
+const exponent = (ratePercent: number): number => Math.log2(ratePercent / 100);
+
+/** Time of the n-th piece as a multiple of the first, unit theory. */
+export const unitTime = (n: number, ratePercent: number): number => n ** exponent(ratePercent);
+
+/** Time of `count` pieces as a multiple of the first. At 100 % nothing is learned and it is `count`. */
+export function learnedTotal(count: number, ratePercent: number, theory: LearningTheory = 'unit'): number {
+  if (theory === 'average') return count <= 0 ? 0 : count * unitTime(count, ratePercent);
+  let total = 0;
+  for (let n = 1; n <= count; n++) total += unitTime(n, ratePercent);
+  return total;
 }

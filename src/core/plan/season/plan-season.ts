@@ -1,11 +1,11 @@
 import type { FavorEvent } from '../../rows';
 import { planSheets } from '../../yield/plan-sheets';
 import type { CuttingTool, SheetPaper, SheetPlan } from '../../yield/types';
+import { fillRolls } from '../buying/rolls';
 import { cuttingToolOf, sheetOfPaper } from '../buying/stock-rows';
 import { type EventRows, planEvent, USUAL_DAYS } from '../event/plan-event';
 import type { EventPlan } from '../event/types';
 import { promiseStock, type SeasonRow } from './promises';
-import { rollsSaved } from './rolls-together';
 import { type CutApart, type CutTogether, cutTogether, partsTogether } from './together';
 import { type Clash, clashesOf, type SeasonWeek, weeksOf } from './weeks';
 
@@ -90,4 +90,23 @@ export function planSeason(rows: EventRows, eventIds: readonly string[]): Season
     shared.map(({ paper, tool, apart }) => [paper.id, planSheets(partsTogether(apart), paper, tool)]),
   );
   return sumSeason(rows, plans, shared, joints);
+}
+
+/** Rolls that the events of a season save, by supply: what one event leaves of a roll serves the next. Never fewer than none. */
+export function rollsSaved(plans: readonly Pick<EventPlan, 'rolls'>[]): ReadonlyMap<string, number> {
+  const all = plans.flatMap(({ rolls }) => rolls);
+  const ids = [...new Set(all.map(({ supplyId }) => supplyId))];
+  return new Map(
+    ids.map((id) => {
+      const own = all.filter(({ supplyId }) => supplyId === id);
+      const pieces = own.flatMap(({ rolls: { fills } }) =>
+        fills.flatMap(({ rolls, pieces: each }) =>
+          each.map(({ length, count }) => ({ length, count: count * rolls })),
+        ),
+      );
+      const apart = own.reduce((sum, { rolls }) => sum + rolls.rolls, 0);
+      const together = fillRolls(pieces, own[0]!.usable).rolls;
+      return [id, Math.max(0, apart - together)] as const;
+    }),
+  );
 }
