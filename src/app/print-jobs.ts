@@ -37,7 +37,7 @@ import {
 } from '../print';
 import { addressOfRecipe } from '../state/intents/recipe-link';
 import { benchOfRecipe } from '../state/results/bench-result';
-import { boxOfRecipe } from '../state/results/box-result';
+import { type BoxResult, boxOfRecipe } from '../state/results/box-result';
 import { rulerOf } from '../state/results/ruler-of';
 import { toolInHand } from '../state/results/tool-in-hand';
 import { rowsOf } from '../state/shelf';
@@ -125,19 +125,7 @@ function boxPrints(workbook: WorkbookStore, { say, ruler, tool }: PrintHand) {
     },
     template: async (recipe, paper) =>
       inPdf(printTemplate({ ...shared(recipe), paper, pieces: boxOf(recipe).box.net.pieces })),
-    async netFile(recipe, format, pieceId) {
-      const { net } = boxOf(recipe).box;
-      const whole = { net, name: recipe.name };
-      const made = (pieceId !== null && pieceAlone(net, recipe.name, pieceId)) || whole;
-      const text = await NET_FILES[format](made.net, made.name);
-      return { name: made.name, ending: format, content: new Blob([text], { type: NET_KINDS[format] }) };
-    },
-    styleFile(recipe) {
-      // only its blank space is put in again, which does not count
-      const text = `${JSON.stringify(JSON.parse(recipe.ownStyle ?? 'null'), null, 1)}\n`;
-      const content = new Blob([text], { type: 'application/json' });
-      return Promise.resolve({ name: boxOf(recipe).box.style.name, ending: 'json', content });
-    },
+    ...boxFiles((recipe) => boxOf(recipe).box),
     handout: async (recipe, paper) => inPdf(printHandout({ ...handoutOf(recipe), paper })),
     handoutPage: (recipe) => {
       const page = handoutPage(handoutOf(recipe));
@@ -155,6 +143,24 @@ function boxPrints(workbook: WorkbookStore, { say, ruler, tool }: PrintHand) {
     },
   } satisfies Partial<Printer>;
 }
+
+/** The net of a box, and a style of the maker's own, as files. */
+const boxFiles = (boxOf: (recipe: Recipe) => Pick<BoxResult, 'net' | 'style'>) =>
+  ({
+    async netFile(recipe, format, pieceId) {
+      const { net } = boxOf(recipe);
+      const whole = { net, name: recipe.name };
+      const made = (pieceId !== null && pieceAlone(net, recipe.name, pieceId)) || whole;
+      const text = await NET_FILES[format](made.net, made.name);
+      return { name: made.name, ending: format, content: new Blob([text], { type: NET_KINDS[format] }) };
+    },
+    styleFile(recipe) {
+      // only its blank space is put in again, which does not count
+      const text = `${JSON.stringify(JSON.parse(recipe.ownStyle ?? 'null'), null, 1)}\n`;
+      const content = new Blob([text], { type: 'application/json' });
+      return Promise.resolve({ name: boxOf(recipe).style.name, ending: 'json', content });
+    },
+  }) satisfies Partial<Printer>;
 
 /** Prints of an event, its guests and its season. */
 function eventPrints(workbook: WorkbookStore, { locale, say, ruler, tool }: PrintHand) {

@@ -1,7 +1,8 @@
-import { CAUTIONS, type CautionCode } from '../core/bench';
+import { CAUTIONS, type CardStep, type CautionCode } from '../core/bench';
 import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { lengthText } from '../core/draw/strokes/length-text';
 import { setFractions } from '../core/draw/strokes/set-fractions';
+import type { Ruler } from '../core/units';
 import { DRESSING_HEADS, dressingLists } from './dressing-block';
 import { type HandoutInput, handoutContent, KEPT_HEAD } from './handout-content';
 import { drawFinished, looksOf } from './look-steps';
@@ -70,31 +71,11 @@ export function handoutPage(input: HandoutInput): string {
     list('Before you begin', content.tips),
     ...cards.map((card) => {
       const steps = card.steps.map((step) => {
-        const shown = stepPicture(card, step);
-        const marks = step.marks.map(({ at, reads }) => {
-          const { number, below } = lengthText(at, ruler);
-          return `<li><b>${escapeXml(number)}</b> <small>${escapeXml(below)}, ${escapeXml(reads)}</small></li>`;
-        });
-        const said = (className: string, lines: readonly string[]) =>
-          lines.map((line) => `<p class="${className}">${escapeXml(setFractions(line))}</p>`).join('');
-        const notes = [...step.tips, ...tips.at(card, step).map(({ says }) => says)];
         const cautions = step.cautions.filter((code) => !warned.has(code));
         for (const code of cautions) warned.add(code);
-        return [
-          `<li><h3>${escapeXml(setFractions(step.headline))}</h3>`,
-          marks.length > 0 ? `<ul class="marks">${marks.join('')}</ul>` : '',
-          said('detail', step.details),
-          said('note', notes),
-          said(
-            'care',
-            cautions.map((code) => CAUTIONS[code]),
-          ),
-          step.template.length > 0
-            ? `<details><summary>Every point of the curves, for those without the template</summary>${said('point', step.template)}</details>`
-            : '',
-          shown ? picture(svgOf(shown)) : '',
-          '</li>',
-        ].join('');
+        const shown = stepPicture(card, step);
+        const notes = [...step.tips, ...tips.at(card, step).map(({ says }) => says)];
+        return stepItem(step, ruler, { cautions, notes, picture: shown ? picture(svgOf(shown)) : '' });
       });
       const look = { ruler, textMm: PHONE.textMm, faceUp: recipe.faceUp, show: { otherUnit: false } };
       const flat = card.joins ? '' : picture(svgOf(drawNetToFit(card.piece, PHONE.space, look)));
@@ -121,4 +102,37 @@ export function handoutPage(input: HandoutInput): string {
     !link ? '' : `<p><a href="${escapeXml(link)}">Open this box</a></p>`,
     '</main></body></html>\n',
   ].join('\n');
+}
+
+/** One step: what is done, the marks it is done at, why, what to heed, and its picture. */
+function stepItem(
+  { headline, marks, details, template }: CardStep,
+  ruler: Ruler,
+  beside: {
+    readonly cautions: readonly CautionCode[];
+    readonly notes: readonly string[];
+    readonly picture: string;
+  },
+): string {
+  const said = (className: string, lines: readonly string[]) =>
+    lines.map((line) => `<p class="${className}">${escapeXml(setFractions(line))}</p>`).join('');
+  const distances = marks.map(({ at, reads }) => {
+    const { number, below } = lengthText(at, ruler);
+    return `<li><b>${escapeXml(number)}</b> <small>${escapeXml(below)}, ${escapeXml(reads)}</small></li>`;
+  });
+  return [
+    `<li><h3>${escapeXml(setFractions(headline))}</h3>`,
+    distances.length > 0 ? `<ul class="marks">${distances.join('')}</ul>` : '',
+    said('detail', details),
+    said('note', beside.notes),
+    said(
+      'care',
+      beside.cautions.map((code) => CAUTIONS[code]),
+    ),
+    template.length > 0
+      ? `<details><summary>Every point of the curves, for those without the template</summary>${said('point', template)}</details>`
+      : '',
+    beside.picture,
+    '</li>',
+  ].join('');
 }

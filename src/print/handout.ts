@@ -1,6 +1,7 @@
 import { drawNetToFit } from '../core/draw/net/net-drawing';
 import { drawLegend, inksIn } from '../core/draw/strokes/legend';
 import { fileStem } from '../core/rows/text';
+import type { Ruler } from '../core/units';
 import {
   type Block,
   besideBlocks,
@@ -13,7 +14,7 @@ import {
 } from './block';
 import { linkBlock } from './code-block';
 import { dressingBlocks } from './dressing-block';
-import { type HandoutInput, handoutContent, KEPT_HEAD } from './handout-content';
+import { type HandoutContent, type HandoutInput, handoutContent, KEPT_HEAD } from './handout-content';
 import { drawFinished, lookBlocks, looksOf } from './look-steps';
 import { columnOf, evenColumns, pagesOf } from './page-flow';
 import { photoBlock, photoRows } from './photo-blocks';
@@ -41,11 +42,10 @@ export function printHandout(input: HandoutInput & { readonly paper: PaperName }
 /** The same blocks with larger and smaller nets. */
 function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[][] {
   const { recipe, net, cards, ruler, paper, link, photos } = input;
-  const [first, ...others] = photos;
+  const others = photos.slice(1);
   const { widthMm, heightMm } = columnOf(paper);
   const content = handoutContent(input);
   const tips = placeTips(recipe.handout?.tips ?? [], cards);
-  const wordsMm = widthMm - PICTURE_MM.widthMm - 8;
   const words = (text: string, bold = false) => textBlock(text, { widthMm, sizeMm: TYPE_MM.body, bold });
   const heading = (text: string) =>
     keepNext(
@@ -55,32 +55,14 @@ function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[]
   const section = (head: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : [heading(head), ...list(lines)];
 
-  const head = stackBlocks([
-    textBlock(content.title, { widthMm: wordsMm, sizeMm: TYPE_MM.title, bold: true }),
-    space(3),
-    textBlock(content.about, { widthMm: wordsMm, sizeMm: TYPE_MM.body }),
-    space(2.5),
-    textBlock(content.effort, { widthMm: wordsMm, sizeMm: TYPE_MM.body }),
-  ]);
-  const picture = first
-    ? photoBlock(first, PICTURE_MM)
-    : drawingBlock(drawFinished(input, PICTURE_MM), PICTURE_MM.widthMm);
-  const cutting = tableBlocks(
-    [
-      { head: 'Cut', widthMm: widthMm * 0.4, bold: true },
-      { head: ruler.unit === 'in' ? 'inches' : 'millimeters', widthMm: widthMm * 0.32 },
-      { head: ruler.unit === 'in' ? 'millimeters' : 'inches', widthMm: widthMm * 0.28 },
-    ],
-    content.cuts.map(({ what, size, otherSize }) => [what, size, otherSize]),
-  );
   const steps = cards.map((card) =>
     rowsOfSteps(card, { ruler, paper, tipsOf: (step) => tips.at(card, step).map(({ says }) => says) }),
   );
   const before = [
-    besideBlocks([0, head], [widthMm - PICTURE_MM.widthMm, picture]),
+    headOf(input, content, widthMm),
     ...section('You need', content.tools),
     heading('Cut'),
-    ...cutting,
+    ...cutsOf(content, ruler, widthMm),
     ...section('Before you begin', content.tips),
   ];
   const stepsWith = (netShare: number): Block[] =>
@@ -126,3 +108,31 @@ function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[]
   ];
   return NET_SHARES.map((share) => [...before, ...stepsWith(share), ...after]);
 }
+
+/** What it is, beside the maker's first photo, or the box as it is drawn. */
+function headOf(input: HandoutInput, content: HandoutContent, widthMm: number): Block {
+  const [photo] = input.photos;
+  const leftMm = widthMm - PICTURE_MM.widthMm;
+  const words = (text: string) => textBlock(text, { widthMm: leftMm - 8, sizeMm: TYPE_MM.body });
+  const head = stackBlocks([
+    textBlock(content.title, { widthMm: leftMm - 8, sizeMm: TYPE_MM.title, bold: true }),
+    space(3),
+    words(content.about),
+    space(2.5),
+    words(content.effort),
+  ]);
+  const picture = photo
+    ? photoBlock(photo, PICTURE_MM)
+    : drawingBlock(drawFinished(input, PICTURE_MM), PICTURE_MM.widthMm);
+  return besideBlocks([0, head], [leftMm, picture]);
+}
+
+const cutsOf = ({ cuts }: HandoutContent, { unit }: Ruler, widthMm: number): readonly Block[] =>
+  tableBlocks(
+    [
+      { head: 'Cut', widthMm: widthMm * 0.4, bold: true },
+      { head: unit === 'in' ? 'inches' : 'millimeters', widthMm: widthMm * 0.32 },
+      { head: unit === 'in' ? 'millimeters' : 'inches', widthMm: widthMm * 0.28 },
+    ],
+    cuts.map(({ what, size, otherSize }) => [what, size, otherSize]),
+  );

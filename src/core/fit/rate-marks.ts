@@ -83,9 +83,7 @@ export function markReader(
   const easiest = new Int32Array(count);
   const { leanByGroup, isFar } = farReader(lean, isPlace, group, groups);
   const byEdge = Array.from({ length: 2 * groups }, (): number[] => []);
-  const byDepth = Array.from({ length: 1 + Math.max(0, ...depths) }, (_, depth) =>
-    marks.flatMap((_mark, m) => (depths[m] === depth ? [m] : [])),
-  );
+  const byDepth = marksByDepth(marks, depths);
 
   /** Fills near, far, the easier reading and which end it is from (−1 near, 1 far, 0 alike). */
   const measure = (depth: number, values: readonly number[]): boolean => {
@@ -139,18 +137,20 @@ export function markReader(
       return marks.map(({ piece, what, way }, m): ReadMark => {
         const fromFarEnd = isFar(m);
         const at = ticks((fromFarEnd ? far[m] : near[m]) ?? 0);
-        return {
-          piece,
-          what,
-          way,
-          at,
-          fromFarEnd,
-          roughness: (what === 'score' ? onScores : anywhere)(at),
-        };
+        return { piece, what, way, at, fromFarEnd, roughness: hards[m]?.(at) ?? HARD };
       });
     },
   };
 }
+
+/** For each depth, the marks that are known there by number. */
+const marksByDepth = (
+  marks: readonly MarkForm[],
+  depths: readonly number[],
+): readonly (readonly number[])[] =>
+  Array.from({ length: 1 + Math.max(0, ...depths) }, (_, depth) =>
+    marks.flatMap((_mark, m) => (depths[m] === depth ? [m] : [])),
+  );
 
 /** The group of each mark by number, and how many groups there are. */
 function groupsOf(marks: readonly MarkForm[]) {

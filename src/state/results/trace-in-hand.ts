@@ -13,7 +13,7 @@ export function useTrace(id: string): Trace {
   const [picture, setPicture] = useState<TracePicture | null>(null);
   const [unkept, setUnkept] = useState(false);
   const [earlier, setEarlier] = useState<readonly (TracePicture | null)[]>([]);
-  const waiting = useRef<{ readonly timer: number; readonly keep: () => void } | null>(null);
+  const { isWaiting, forget, once } = useAtRest(id);
 
   useEffect(() => {
     let wanted = true;
@@ -25,12 +25,6 @@ export function useTrace(id: string): Trace {
       );
     return () => {
       wanted = false;
-      // What was laid a moment ago is kept before the page goes.
-      if (waiting.current) {
-        clearTimeout(waiting.current.timer);
-        waiting.current.keep();
-        waiting.current = null;
-      }
     };
   }, [traces, id]);
 
@@ -44,10 +38,6 @@ export function useTrace(id: string): Trace {
         ),
     [traces, id],
   );
-  const forget = () => {
-    if (waiting.current) clearTimeout(waiting.current.timer);
-    waiting.current = null;
-  };
   const remember = () => setEarlier((steps) => [...steps, picture].slice(-MOST_STEPS));
   const drop = () =>
     void traces()
@@ -74,15 +64,10 @@ export function useTrace(id: string): Trace {
     lay: (place) => {
       if (!picture) return;
       // a drag is one change, until the hand rests
-      if (waiting.current === null) remember();
+      if (!isWaiting()) remember();
       const next = { ...picture, place };
       setPicture(next);
-      forget();
-      const now = () => {
-        waiting.current = null;
-        keep(next);
-      };
-      waiting.current = { timer: window.setTimeout(now, RESTS), keep: () => keep(next) };
+      once(() => keep(next));
     },
     remove: () => {
       remember();
@@ -92,4 +77,30 @@ export function useTrace(id: string): Trace {
       drop();
     },
   };
+}
+
+/** Does the last of what it is given once the hand rests, and at once when the page goes or is another's. */
+function useAtRest(id: string) {
+  const waiting = useRef<{ readonly timer: number; readonly act: () => void } | null>(null);
+  const forget = useCallback(() => {
+    if (waiting.current) clearTimeout(waiting.current.timer);
+    waiting.current = null;
+  }, []);
+  useEffect(
+    () => () => {
+      const act = waiting.current?.act;
+      forget();
+      act?.();
+    },
+    [id, forget],
+  );
+  const once = (act: () => void) => {
+    forget();
+    const now = () => {
+      waiting.current = null;
+      act();
+    };
+    waiting.current = { timer: window.setTimeout(now, RESTS), act };
+  };
+  return { isWaiting: () => waiting.current !== null, forget, once };
 }

@@ -61,7 +61,6 @@ export function DrawingView({
   under,
   hands,
 }: DrawingViewProps) {
-  const words = useWords().drawing;
   const ruler = useRuler();
   const name = useId();
   const svg = useRef<SVGSVGElement>(null);
@@ -121,27 +120,24 @@ export function DrawingView({
           {hands(placeOfCard)}
         </svg>
       )}
-      {!still && (
-        <figcaption className="drawing-foot">
-          <span className="drawing-square">{words.square(ruler.unit)}</span>
-          <fieldset className="drawing-tools screen-only" aria-label={words.view}>
-            <IconButton label={words.closer} icon={<Plus />} onClick={view.zoomIn} />
-            <IconButton
-              label={words.farther}
-              icon={<Minus />}
-              onClick={view.zoomOut}
-              disabled={!view.zoomed}
-            />
-            <IconButton
-              label={words.whole}
-              icon={<Maximize />}
-              onClick={view.showAll}
-              disabled={!view.zoomed}
-            />
-          </fieldset>
-        </figcaption>
-      )}
+      {!still && <DrawingFoot view={view} />}
     </figure>
+  );
+}
+
+/** What a square of the mat is, and the buttons that come closer and go farther. */
+function DrawingFoot({ view }: { readonly view: ReturnType<typeof usePanZoom> }) {
+  const words = useWords().drawing;
+  const { unit } = useRuler();
+  return (
+    <figcaption className="drawing-foot">
+      <span className="drawing-square">{words.square(unit)}</span>
+      <fieldset className="drawing-tools screen-only" aria-label={words.view}>
+        <IconButton label={words.closer} icon={<Plus />} onClick={view.zoomIn} />
+        <IconButton label={words.farther} icon={<Minus />} onClick={view.zoomOut} disabled={!view.zoomed} />
+        <IconButton label={words.whole} icon={<Maximize />} onClick={view.showAll} disabled={!view.zoomed} />
+      </fieldset>
+    </figcaption>
   );
 }
 

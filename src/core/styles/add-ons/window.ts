@@ -63,53 +63,8 @@ export function windowIn(
       window: placesOption('Window', 'An opening with clear film glued behind it.', 'No window', places),
       windowShape: { ...SHAPES, ...when },
     },
-    symbols: {
-      windowMargin: {
-        ...allowanceOf(
-          'Window margin',
-          'From the opening to every edge of its panel.',
-          '1/2 in',
-          '3/8 in',
-          '4 in',
-        ),
-        ...when,
-      },
-      filmLap: {
-        ...allowanceOf(
-          'Film lap',
-          'How far the film reaches past the opening on every side.',
-          '1/4 in',
-          '1/8 in',
-          '1 in',
-        ),
-        ...when,
-      },
-    },
-    quantities: {
-      windowMost: {
-        means: 'widest margin that leaves an opening of 1/2 in',
-        of: leastAt(
-          'window',
-          places,
-          plain,
-          ({ size }, values) =>
-            (Math.min(...size.map((length) => inMm(length, values))) - LEAST_OPENING_MM) / 2,
-        ),
-      },
-      windowGlue: {
-        means: 'width of the widest tab glued behind the window’s panel',
-        of: (values, chosen) => {
-          const place = chosenPlace('window', places, chosen);
-          const pieces = place === undefined ? {} : plain(chosen);
-          const piece = place === undefined ? undefined : pieces[place.piece];
-          if (place === undefined || piece === undefined) return 0;
-          return Math.max(
-            0,
-            ...rectanglesAt(pieces, place).map(([name]) => gluedBehind(piece, name, values)),
-          );
-        },
-      },
-    },
+    symbols: lengthsOf(when),
+    quantities: quantitiesOf(places, plain),
     constraints: [
       {
         code: 'window-too-small',
@@ -143,6 +98,51 @@ export function windowIn(
     },
   };
 }
+
+const lengthsOf = (when: Pick<ConstraintSpec, 'given'>): Extension['symbols'] => ({
+  windowMargin: {
+    ...allowanceOf(
+      'Window margin',
+      'From the opening to every edge of its panel.',
+      '1/2 in',
+      '3/8 in',
+      '4 in',
+    ),
+    ...when,
+  },
+  filmLap: {
+    ...allowanceOf(
+      'Film lap',
+      'How far the film reaches past the opening on every side.',
+      '1/4 in',
+      '1/8 in',
+      '1 in',
+    ),
+    ...when,
+  },
+});
+
+const quantitiesOf = (places: readonly AddOnPlace[], plain: PlainPieces): Extension['quantities'] => ({
+  windowMost: {
+    means: 'widest margin that leaves an opening of 1/2 in',
+    of: leastAt(
+      'window',
+      places,
+      plain,
+      ({ size }, values) => (Math.min(...size.map((length) => inMm(length, values))) - LEAST_OPENING_MM) / 2,
+    ),
+  },
+  windowGlue: {
+    means: 'width of the widest tab glued behind the window’s panel',
+    of: (values, chosen) => {
+      const place = chosenPlace('window', places, chosen);
+      const pieces = place === undefined ? {} : plain(chosen);
+      const piece = place === undefined ? undefined : pieces[place.piece];
+      if (place === undefined || piece === undefined) return 0;
+      return Math.max(0, ...rectanglesAt(pieces, place).map(([name]) => gluedBehind(piece, name, values)));
+    },
+  },
+});
 
 const overGlue = (when: Pick<ConstraintSpec, 'given'>): ConstraintSpec => ({
   code: 'window-over-glue',

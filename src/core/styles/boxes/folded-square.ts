@@ -49,14 +49,7 @@ function foldedFrom(label: string, eighth: string): PieceSpec {
   const panels: Record<string, PanelSpec> = {
     base: { role: 'base', outline: [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)] },
   };
-  const creases: CreaseSpec[] = [];
-  const hang = (
-    name: string,
-    role: PanelSpec['role'],
-    on: `${string}.e${number}`,
-    fold: Angle,
-    ...corners: readonly Step[]
-  ) => {
+  const hang: Hang = (name, role, on, fold, ...corners) => {
     panels[name] = { role, on, fold, outline: corners.map(lies), asLies: true };
   };
   for (const { name, out, along, edge } of SIDES) {
@@ -64,55 +57,9 @@ function foldedFrom(label: string, eighth: string): PieceSpec {
     hang(`${name}Inner`, 'liner', `${name}.e2`, 180, out, sum([1, out], [2, along]));
     hang(`${name}Point`, 'liner', `${name}Inner.e2`, -90, sum([1, out], [1, along]));
   }
-  SIDES.forEach((before, at) => {
-    const after = SIDES[(at + 1) % SIDES.length] as SideOf;
-    const [keeps, wraps] = before.keeps ? [before, after] : [after, before];
-    const ends = keeps === before;
-    const pleat = names(keeps, wraps);
-    // on the wall that stands: at its end, or at its start where the wrapped wall comes before it
-    hang(
-      pleat.standing,
-      'gusset',
-      `${keeps.name}.${ends ? 'e3' : 'e1'}`,
-      90,
-      ends ? keeps.along : sum([1, keeps.out], [-1, keeps.along]),
-    );
-    hang(
-      pleat.standingInner,
-      'gusset',
-      `${pleat.standing}.${ends ? 'e1' : 'e2'}`,
-      180,
-      ends ? keeps.out : sum([1, keeps.out], [1, keeps.along]),
-    );
-    hang(
-      pleat.wrapped,
-      'gusset',
-      `${wraps.name}.${ends ? 'e1' : 'e3'}`,
-      180,
-      ends ? sum([1, wraps.out], [-1, wraps.along]) : wraps.along,
-    );
-    hang(
-      pleat.wrappedInner,
-      'gusset',
-      `${wraps.name}Inner.${ends ? 'e1' : 'e3'}`,
-      180,
-      ends ? sum([-1, wraps.along]) : sum([-1, wraps.out], [1, wraps.along]),
-    );
-    creases.push(
-      {
-        between: [`${pleat.standing}.${ends ? 'e2' : 'e1'}`, `${pleat.wrapped}.${ends ? 'e1' : 'e2'}`],
-        fold: -180,
-      },
-      {
-        between: [`${keeps.name}Inner.${ends ? 'e3' : 'e1'}`, `${pleat.standingInner}.${ends ? 'e1' : 'e2'}`],
-        fold: -90,
-      },
-      {
-        between: [`${pleat.wrapped}.${ends ? 'e2' : 'e1'}`, `${pleat.wrappedInner}.${ends ? 'e1' : 'e2'}`],
-        fold: -180,
-      },
-    );
-  });
+  const creases = SIDES.flatMap((before, at) =>
+    foldCorner(before, SIDES[(at + 1) % SIDES.length] as SideOf, hang),
+  );
   return {
     label,
     panels,
@@ -142,6 +89,64 @@ function foldedFrom(label: string, eighth: string): PieceSpec {
     roomMm3: (values) => 8 * Math.SQRT2 * (values[eighth] ?? 0) ** 3,
     roomFormula: `8 * sqrt(2) * ${eighth} ** 3`,
   };
+}
+
+type Hang = (
+  name: string,
+  role: PanelSpec['role'],
+  on: `${string}.e${number}`,
+  fold: Angle,
+  ...corners: readonly Step[]
+) => void;
+
+/** Hangs the four triangles of the corner between two walls; gives the creases that join them. */
+function foldCorner(before: SideOf, after: SideOf, hang: Hang): readonly CreaseSpec[] {
+  const [keeps, wraps] = before.keeps ? [before, after] : [after, before];
+  const ends = keeps === before;
+  const pleat = names(keeps, wraps);
+  // on the wall that stands: at its end, or at its start where the wrapped wall comes before it
+  hang(
+    pleat.standing,
+    'gusset',
+    `${keeps.name}.${ends ? 'e3' : 'e1'}`,
+    90,
+    ends ? keeps.along : sum([1, keeps.out], [-1, keeps.along]),
+  );
+  hang(
+    pleat.standingInner,
+    'gusset',
+    `${pleat.standing}.${ends ? 'e1' : 'e2'}`,
+    180,
+    ends ? keeps.out : sum([1, keeps.out], [1, keeps.along]),
+  );
+  hang(
+    pleat.wrapped,
+    'gusset',
+    `${wraps.name}.${ends ? 'e1' : 'e3'}`,
+    180,
+    ends ? sum([1, wraps.out], [-1, wraps.along]) : wraps.along,
+  );
+  hang(
+    pleat.wrappedInner,
+    'gusset',
+    `${wraps.name}Inner.${ends ? 'e1' : 'e3'}`,
+    180,
+    ends ? sum([-1, wraps.along]) : sum([-1, wraps.out], [1, wraps.along]),
+  );
+  return [
+    {
+      between: [`${pleat.standing}.${ends ? 'e2' : 'e1'}`, `${pleat.wrapped}.${ends ? 'e1' : 'e2'}`],
+      fold: -180,
+    },
+    {
+      between: [`${keeps.name}Inner.${ends ? 'e3' : 'e1'}`, `${pleat.standingInner}.${ends ? 'e1' : 'e2'}`],
+      fold: -90,
+    },
+    {
+      between: [`${pleat.wrapped}.${ends ? 'e2' : 'e1'}`, `${pleat.wrappedInner}.${ends ? 'e1' : 'e2'}`],
+      fold: -180,
+    },
+  ];
 }
 
 /** The four triangles of one corner: two on the wall that stands and its inner layer, two on the one that wraps them. */
