@@ -1,6 +1,7 @@
 import { defineStyle } from '../language/define';
 import type { ClosingStep, CreaseSpec, JointSpec, Len, PanelSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
+import { LID_EASE } from '../shapes/tuck-lid';
 import { leanOf, WEB_ANGLES, WEB_STOPS, WEB_WORKINGS } from '../shapes/web-corner';
 
 /** Two webs that meet on an end wall stay so far from its middle. source: our choice, mm */
@@ -121,6 +122,7 @@ export const webPail = defineStyle({
       '1/16 in',
       '1/8 in',
     ),
+    lidEase: LID_EASE,
     punch: allowanceOf(
       'Hole',
       'Width of the ribbon holes: the hole your punch makes.',
@@ -137,7 +139,7 @@ export const webPail = defineStyle({
     ),
   },
   inside: ['width - t', 'depth - t', 'height - 4t'],
-  allowances: { lidShort: '2t + 1/64 in' },
+  allowances: { lidShort: '2t + lidEase' },
   lets: {
     rimWidth: 'width + 2 flare',
     rimDepth: 'depth + 2 flare',
