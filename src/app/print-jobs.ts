@@ -34,6 +34,7 @@ import {
   printTableList,
   printTemplate,
   shoppingCsv,
+  shortId,
 } from '../print';
 import { addressOfRecipe } from '../state/intents/recipe-link';
 import { benchOfRecipe } from '../state/results/bench-result';
@@ -232,7 +233,7 @@ const NET_FILES = {
 /** source: SVG is registered by W3C; DXF by IANA as image/vnd.dxf; FOLD is JSON (from memory). */
 const NET_KINDS = { fold: 'application/json', svg: 'image/svg+xml', dxf: 'image/vnd.dxf' };
 
-const stampOf = (id: string) => ({ madeAt: new Date().toISOString(), code: id.slice(0, 8) });
+const stampOf = (id: string) => ({ madeAt: new Date().toISOString(), code: shortId(id) });
 
 async function inPdf(document: PrintDocument): Promise<MadeFile> {
   const [regular, bold] = await Promise.all([fetchFace('inter-regular.ttf'), fetchFace('inter-bold.ttf')]);

@@ -1,5 +1,6 @@
 import {
   type CarryPlan,
+  demandOf,
   type EventCost,
   type EventPlan,
   type KitList,
@@ -9,7 +10,7 @@ import {
   sayReason,
 } from '../core/plan';
 import { type Ticks, ticks, toMm } from '../core/units';
-import type { Layout, SheetPart } from '../core/yield';
+import type { Layout } from '../core/yield';
 import { factsMm } from './describe-finding';
 
 const sizeMm = ({ across, up }: { readonly across: Ticks; readonly up: Ticks }) => ({
@@ -34,7 +35,7 @@ export const layoutMm = ({ sheets, parts, offcuts }: Layout) => ({
   offcuts: offcuts.map(placeMm),
 });
 
-const paperMm = ({ paperId, name, sheet, parts, plan, spoiled }: PlannedPaper) => ({
+const paperMm = ({ paperId, name, sheet, parts, demand, plan, spoiled }: PlannedPaper) => ({
   paper: paperId,
   name,
   sheet: sizeMm(sheet),
@@ -44,7 +45,12 @@ const paperMm = ({ paperId, name, sheet, parts, plan, spoiled }: PlannedPaper) =
   proven: plan.proven,
   proof: plan.proof,
   unplaced: plan.unplaced,
-  parts: parts.map(({ across, up, ...part }: SheetPart) => ({ ...part, ...sizeMm({ across, up }) })),
+  parts: parts.map(({ across, up, ...part }) => ({
+    ...part,
+    /** The part of the same size that the layouts name in its place. */
+    cutAs: demand[demandOf({ ...part, across, up }, demand)]?.id,
+    ...sizeMm({ across, up }),
+  })),
   layouts: plan.layouts.map(layoutMm),
 });
 

@@ -1,5 +1,6 @@
 import type { FavorEvent, Recipe, WorkbookFile } from '../../shared/workbook';
 import { cuttingToolOf, type EventPlan, listRunSheet } from '../core/plan';
+import { fileStem } from '../core/rows/text';
 import {
   calendarOf,
   type PaperName,
@@ -8,6 +9,7 @@ import {
   printRunSheet,
   printShoppingList,
   shoppingCsv,
+  shortId,
 } from '../print';
 import { describePlan } from './describe-plan';
 import { benchFor, makeRecipe } from './made-box';
@@ -26,8 +28,8 @@ export interface PlanFile {
 }
 
 /**
- * Everything an event is printed as: cutting sheets, shopping list (PDF and CSV), run sheet, a card and a template for each recipe in it; the
- * timetable as a calendar file where there is a date, and every figure as JSON.
+ * Everything an event is printed as: cutting plan, shopping list (PDF and CSV), batch sheet, a card and a template for each recipe in it; the
+ * schedule as a calendar file where there is a date, and every figure as JSON.
  */
 export async function printPlan(
   plan: EventPlan,
@@ -41,7 +43,7 @@ export async function printPlan(
   const stamp = stampOf(event, desk);
   const shared = { plan, ruler, paper, stamp };
   const list = printShoppingList({ ...shared, locale: LOCALE });
-  const own = (document: PrintDocument) => ({ of: event.id, document });
+  const own = (document: PrintDocument) => ({ of: event, document });
   const documents = [
     own(printCuttingSheets({ ...shared, tool: cuttingToolOf(tool) })),
     own(list),
@@ -54,18 +56,18 @@ export async function printPlan(
             templateOf(box, paper, stampOf(recipe, desk)),
           ]
         : [];
-      return prints.map((document) => ({ of: recipe.id, document }));
+      return prints.map((document) => ({ of: recipe, document }));
     }),
   ];
   const files: PlanFile[] = [];
   for (const { of, document } of documents)
-    files.push({ name: `${document.name}-${partOf(of)}.pdf`, content: await printPdf(document, desk) });
+    files.push({ name: `${apart(document.name, of)}.pdf`, content: await printPdf(document, desk) });
   const named = (what: string, ending: string) =>
-    `${list.name.replace(/shopping-list$/, what)}-${partOf(event.id)}.${ending}`;
+    `${apart(list.name.replace(/shopping-list$/, what), event)}.${ending}`;
   return [
     ...files,
     { name: named('shopping-list', 'csv'), content: shoppingCsv({ plan, locale: LOCALE }) },
-    ...(plan.timetable ? [{ name: named('timetable', 'ics'), content: await calendarOf(plan, stamp) }] : []),
+    ...(plan.timetable ? [{ name: named('schedule', 'ics'), content: await calendarOf(plan, stamp) }] : []),
     { name: named('plan', 'json'), content: `${JSON.stringify(describePlan(plan), null, 2)}\n` },
   ];
 }
@@ -73,9 +75,9 @@ export async function printPlan(
 const nameOfPaper = ({ paperId }: Recipe, { papers }: WorkbookFile): string | null =>
   papers.find(({ id }) => id === paperId)?.name ?? null;
 
-/** What tells the files of rows of one name apart: the end of a random id (RFC 9562, version 4, from memory), else the whole id. */
-const partOf = (id: string): string =>
-  /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/.test(id) ? id.slice(-8) : id;
+/** The file name with what tells rows of one name apart, where the name alone does not say it. */
+const apart = (file: string, { id, name }: Pick<FavorEvent, 'id' | 'name'>): string =>
+  fileStem(name, '') === id ? file : `${file}-${shortId(id)}`;
 
 /** Each recipe of the event once, in the order of its lines. */
 function recipesOf(plan: EventPlan, workbook: WorkbookFile): readonly Recipe[] {

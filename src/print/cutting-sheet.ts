@@ -2,7 +2,7 @@ import { CAUTIONS } from '../core/bench';
 import { drawCutStep } from '../core/draw/sheet/cut-step-drawing';
 import { drawLayoutToFit, type NamedPart } from '../core/draw/sheet/sheet-drawing';
 import { lengthWords, sizeWords } from '../core/draw/strokes/length-text';
-import type { EventPlan, PlannedPaper } from '../core/plan';
+import { demandOf, type EventPlan, type PlannedPaper } from '../core/plan';
 import { fileStem } from '../core/rows/text';
 import { type Ruler, ticks } from '../core/units';
 import { type CutSequence, type CutStep, type CuttingTool, type Layout, sequenceCuts } from '../core/yield';
@@ -31,16 +31,19 @@ export function printCuttingSheets(input: CuttingSheetsInput): PrintDocument {
   const title = `${plan.name}: cutting plan`;
   const columns = plan.papers.flatMap((planned) => flowColumns(paperBlocks(planned, input), paper));
   return {
-    name: `${fileStem(plan.name, 'event')}-cutting-sheets`,
+    name: `${fileStem(plan.name, 'event')}-cutting-plan`,
     title,
     pages: pagesOf(columns, paper, { title, code: stamp.code }),
     stamp,
   };
 }
 
-/** Parts of one paper with the letters that stand on them. */
-export const letterParts = (planned: Pick<PlannedPaper, 'parts'>): NamedPart[] =>
-  planned.parts.map(({ id, name }, place) => ({ id, name, mark: partLetter(place) }));
+/** What is cut from one paper, each demand with the letter that stands on it and the names of all that it is cut for. */
+export const letterParts = ({ parts, demand }: Pick<PlannedPaper, 'parts' | 'demand'>): NamedPart[] =>
+  demand.map(({ id }, place) => {
+    const names = parts.filter((part) => demandOf(part, demand) === place).map(({ name }) => name);
+    return { id, name: [...new Set(names)].join(', '), mark: partLetter(place) };
+  });
 
 const partLetter = (place: number) =>
   String.fromCharCode(65 + (place % 26)) + (place < 26 ? '' : `${1 + Math.floor(place / 26)}`);
@@ -81,7 +84,7 @@ const unplacedWords = (unplaced: readonly string[], parts: readonly NamedPart[])
   `Too large for this sheet, and not cut from it: ${unplaced.map((id) => parts.find((part) => part.id === id)?.name ?? id).join(', ')}.`;
 
 function partsTable(
-  { parts, plan }: PlannedPaper,
+  { demand, plan }: PlannedPaper,
   named: readonly NamedPart[],
   ruler: Ruler,
   widthMm: number,
@@ -99,9 +102,9 @@ function partsTable(
       { head: 'wanted', widthMm: 28, align: 'end' },
       { head: 'cut', widthMm: 28, align: 'end' },
     ],
-    parts.map((part, i) => [
+    demand.map((part, i) => [
       named[i]?.mark ?? '',
-      part.name,
+      named[i]?.name ?? '',
       sizeWords(part.across, part.up, ruler),
       `${part.count}`,
       `${made(part.id)}`,

@@ -18,7 +18,7 @@ export { printLesson } from './lesson-plan';
 export { namesTooLong, placesOn, printNameCards } from './name-cards';
 export { nestedDxf, nestedSvg, printNestedSheet } from './nested-sheet';
 export type { PdfFonts } from './pdf';
-export { PAPER_MM, type PaperName, type PrintDocument, type PrintStamp } from './print-document';
+export { PAPER_MM, type PaperName, type PrintDocument, type PrintStamp, shortId } from './print-document';
 export { printRunSheet } from './run-sheet';
 export { printSeason } from './season-plan';
 export { printShoppingList, shoppingCsv } from './shopping-list';

@@ -37,7 +37,7 @@ export function printRunSheet(input: RunSheetInput): PrintDocument {
   const { widthMm } = columnOf(paper);
   const columns = flowColumns(sheetBlocks(input, widthMm), paper);
   return {
-    name: `${fileStem(plan.name, 'event')}-run-sheet`,
+    name: `${fileStem(plan.name, 'event')}-batch-sheet`,
     title,
     pages: pagesOf(columns, paper, { title, code: stamp.code }),
     stamp,
@@ -88,15 +88,18 @@ function sheetBlocks(input: RunSheetInput, widthMm: number): Block[] {
     head('Test box first: make one of each, measure it, then make the batch'),
     ...sheet.firsts.map((first) =>
       row(
-        `${first.name}${first.paper === null ? '' : `, ${first.paper}`}`,
+        lineName(first),
         firstSizes(first).map((size) => sayReason(size, wording)),
         widthMm,
-        null,
+        [],
       ),
     ),
     ...acts.flatMap((act) => [
       head(STAGE_NAMES[act]),
-      ...sheet.steps.filter((step) => step.act === act).map((step) => stepRow(step, wording, widthMm)),
+      ...saidAlike(
+        sheet.steps.filter((step) => step.act === act),
+        wording,
+      ).map((alike) => stepRow(alike, wording, widthMm)),
     ]),
   ];
 }
@@ -141,27 +144,63 @@ const firstSizes = ({ blanks, inside, outside }: FirstBox): Reason[] => {
   ];
 };
 
-function stepRow(step: RunStep, wording: Wording, widthMm: number): Block {
-  const { headline, details } = sayRunStep(step, wording);
-  const line = step.lineId === null ? [] : [`${step.name}${step.paper === null ? '' : `, ${step.paper}`}`];
+interface AlikeSteps {
+  readonly headline: string;
+  readonly details: readonly string[];
+  readonly steps: readonly RunStep[];
+}
+
+/** Steps of one stage that say the same are one row: two colors of a box are scored at one setting. In the order of the first. */
+function saidAlike(steps: readonly RunStep[], wording: Wording): readonly AlikeSteps[] {
+  const rows = new Map<string, AlikeSteps>();
+  for (const step of steps) {
+    const { headline, details } = sayRunStep(step, wording);
+    const key = [headline, ...details].join('\n');
+    rows.set(key, { headline, details, steps: [...(rows.get(key)?.steps ?? []), step] });
+  }
+  return [...rows.values()];
+}
+
+function stepRow({ headline, details, steps }: AlikeSteps, wording: Wording, widthMm: number): Block {
   return row(
     headline,
-    [...line, ...details],
+    details,
     widthMm,
-    sayReason(reason('of {count}', { count: step.of }), wording),
+    steps.map((step) => ({
+      line: step.lineId === null ? null : lineName(step),
+      of: sayReason(reason('of {count}', { count: step.of }), wording),
+    })),
   );
 }
+
+const lineName = ({ name, paper }: { readonly name: string; readonly paper: string | null }): string =>
+  paper === null ? name : `${name}, ${paper}`;
 
 const GUTTER_MM = 10;
 const TALLY_MM = 44;
 
-/** A tick box, what is done, and room for a tally where it is counted. */
-function row(headline: string, details: readonly string[], widthMm: number, of: string | null): Block {
+/** What is counted at a step: the line it is for, and how many. */
+interface Tally {
+  readonly line: string | null;
+  readonly of: string;
+}
+
+/** A tick box, what is done, and room for a tally for each line it is counted for. */
+function row(
+  headline: string,
+  details: readonly string[],
+  widthMm: number,
+  tallies: readonly Tally[],
+): Block {
   const column = widthMm - GUTTER_MM - TALLY_MM - 4;
-  const tally = stackBlocks([
-    space(6),
-    { heightMm: 0, marks: [lineMark('guide', [[0, 0], [TALLY_MM - 16, 0]])] }, // biome-ignore format: one stroke
-  ]);
+  const body = (text: string) => textBlock(setFractions(text), { widthMm: column, sizeMm: TYPE_MM.body });
+  const room = ({ of }: Tally): [number, Block][] => [
+    [widthMm - TALLY_MM, tallyLine],
+    [widthMm - 14, textBlock(of, { widthMm: 14, sizeMm: TYPE_MM.step, bold: true })],
+  ];
+  const [first, ...others] = tallies;
+  const lone = first !== undefined && others.length === 0 ? first : null;
+  const said = [...(lone?.line ? [lone.line] : []), ...details];
   return stackBlocks([
     ruleBlock(widthMm),
     space(3),
@@ -171,22 +210,23 @@ function row(headline: string, details: readonly string[], widthMm: number, of: 
         GUTTER_MM,
         stackBlocks([
           textBlock(setFractions(headline), { widthMm: column, sizeMm: TYPE_MM.step, bold: true }),
-          ...details.flatMap((detail) => [
-            space(1.4),
-            textBlock(setFractions(detail), { widthMm: column, sizeMm: TYPE_MM.body }),
-          ]),
+          ...said.flatMap((detail) => [space(1.4), body(detail)]),
         ]),
       ],
-      ...(of === null
-        ? []
-        : [
-            [widthMm - TALLY_MM, tally] as const,
-            [widthMm - 14, textBlock(of, { widthMm: 14, sizeMm: TYPE_MM.step, bold: true })] as const,
-          ]),
+      ...(lone ? room(lone) : []),
     ),
-    space(3.5),
+    ...(lone ? [] : tallies).flatMap((tally) => [
+      space(1.4),
+      besideBlocks([GUTTER_MM, body(tally.line ?? '')], ...room(tally)),
+    ]),
+    space(3),
   ]);
 }
+
+const tallyLine: Block = stackBlocks([
+  space(4.5),
+  { heightMm: 0, marks: [lineMark('guide', [[0, 0], [TALLY_MM - 16, 0]])] }, // biome-ignore format: one stroke
+]);
 
 const tickBox: Block = {
   heightMm: 5,

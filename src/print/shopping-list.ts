@@ -1,21 +1,18 @@
-import { weightWays } from '../../shared/catalogue';
-import { lengthWords } from '../core/draw/strokes/length-text';
 import { CAP_HEIGHT } from '../core/draw/strokes/letters';
 import { areaMark, textMark } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import {
+  countReason,
   type EventPlan,
   leftOutOf,
-  type OrderSum,
   perPiece,
-  printMoney,
   type ShoppingRow,
   sayReason,
   type Wording,
 } from '../core/plan';
 import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
-import { type Fact, type Reason, reason } from '../core/units/reason';
+import { type Reason, reason } from '../core/units/reason';
 import {
   type Block,
   besideBlocks,
@@ -30,6 +27,7 @@ import { csvOf } from './csv';
 import { longDate } from './long-date';
 import { columnOf, flowColumns, pagesOf } from './page-flow';
 import { type PaperName, type PrintDocument, type PrintStamp, TYPE_MM } from './print-document';
+import { askForWeight, buyWords, NOT_WHOLE, whyTill, wordingOf } from './shopping-words';
 
 export interface ShoppingListInput {
   readonly plan: Pick<
@@ -45,7 +43,7 @@ export interface ShoppingListInput {
   readonly stamp: PrintStamp;
 }
 
-/** What to buy, with a box to tick, the working of every figure, and what it comes to. */
+/** What to buy, with a box to tick, what it comes to, and below it the working of every figure. */
 export function printShoppingList(input: ShoppingListInput): PrintDocument {
   const { plan, paper, stamp } = input;
   const title = sayReason(
@@ -70,18 +68,6 @@ const notes = (leftMm: number, widthMm: number, say: ShoppingListInput['say'] = 
     textBlock(say('Notes'), { widthMm, sizeMm: TYPE_MM.body, bold: true }),
     pencilLines(widthMm, Math.min(leftMm - 16, 60)),
   ]);
-
-/** How the reader of a list writes what it says. */
-export const wordingOf = ({
-  plan,
-  ruler,
-  locale,
-  say,
-}: Pick<ShoppingListInput, 'plan' | 'locale' | 'say'> & { readonly ruler?: Ruler }): Wording => ({
-  money: (minor) => printMoney(minor, plan.cost.currency, locale),
-  length: (length) => (ruler === undefined ? `${length}` : lengthWords(length, ruler)),
-  ...(say && { say }),
-});
 
 function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
   const { plan } = input;
@@ -148,32 +134,38 @@ function listBlocks(input: ShoppingListInput, widthMm: number): Block[] {
           ]),
         ]
       : sums),
+    ...workings([...toBuy, ...inHand], plan.lines, wording, widthMm),
   ];
 }
 
-/** Said in place of every sum while a part of the event is missing from the list. */
-export const NOT_WHOLE = reason('Part of this event isn’t planned yet, so there is no total.', {});
-
-/** From the goods to what is paid. */
-export function whyTill(till: OrderSum): Reason {
-  const steps = [
-    reason('goods {sum}', { sum: { minor: till.subtotalMinor } }),
-    ...(till.discountMinor > 0
-      ? [
-          reason('{percent} % discount −{sum}', {
-            percent: till.discountPercent,
-            sum: { minor: till.discountMinor },
-          }),
-        ]
-      : []),
-    ...(till.shippingMinor > 0 ? [reason('shipping {sum}', { sum: { minor: till.shippingMinor } })] : []),
-    ...(till.taxMinor > 0 ? [reason('tax {sum}', { sum: { minor: till.taxMinor } })] : []),
+/** How every figure comes about, below the list that goes to the store; the boxes of each line are counted once for all rows. */
+function workings(
+  rows: readonly ShoppingRow[],
+  lines: ShoppingListInput['plan']['lines'],
+  wording: Wording,
+  widthMm: number,
+): Block[] {
+  const said = rows.map(({ name, why }) => ({ name, why: why.map((step) => sayReason(step, wording)) }));
+  const boxes = lines.map((line) => sayReason(countReason(line), wording));
+  const paragraph = (steps: readonly string[]) => steps.map((step) => step.replace(/\.?$/, '.')).join(' ');
+  const small = (text: string) => textBlock(setFractions(text), { widthMm, sizeMm: TYPE_MM.small });
+  return [
+    space(6),
+    keepNext(
+      textBlock(sayReason(reason('How we got these numbers', {}), wording), {
+        widthMm,
+        sizeMm: TYPE_MM.body,
+        bold: true,
+      }),
+    ),
+    space(2),
+    small(paragraph([...new Set(boxes)])),
+    ...said.flatMap(({ name, why }) => {
+      const own = why.filter((step) => !boxes.includes(step));
+      return own.length === 0 ? [] : [space(1.8), small(`${name}: ${paragraph(own)}`)];
+    }),
   ];
-  return reason('That is {steps}.', { steps: afterCommas(steps) });
 }
-
-const afterCommas = ([first, ...others]: readonly Reason[]): Fact =>
-  others.reduce<Fact>((before, next) => ({ says: '{before}, {next}', facts: { before, next } }), first ?? '');
 
 const section = (head: string, rows: readonly ShoppingRow[], wording: Wording, widthMm: number): Block[] =>
   rows.length === 0
@@ -188,7 +180,7 @@ const section = (head: string, rows: readonly ShoppingRow[], wording: Wording, w
         ),
         space(3),
         ...rows.flatMap((row) => [
-          stackBlocks([ruleBlock(widthMm), space(3.5), rowBlock(row, wording, widthMm), space(4)]),
+          stackBlocks([ruleBlock(widthMm), space(3), rowBlock(row, wording, widthMm), space(2.5)]),
         ]),
         space(3),
       ];
@@ -216,51 +208,11 @@ function rowBlock(row: ShoppingRow, wording: Wording, widthMm: number): Block {
         ...(row.weighs && row.short > 0
           ? [space(1.2), body(sayReason(askForWeight(row.weighs), wording))]
           : []),
-        ...row.why.flatMap((reason) => [space(1.2), body(sayReason(reason, wording))]),
       ]),
     ],
     [widthMm, endText(price)],
   );
 }
-
-/** What to say at the counter, where one shop counts pounds and another grams or points. */
-function askForWeight(weighs: NonNullable<ShoppingRow['weighs']>): Reason {
-  const { soldExactly, ...ways } = weightWays(weighs);
-  const facts = { ...ways, mm: { text: ways.mm } };
-  return soldExactly
-    ? reason('Ask for {pounds} lb {grade}: {gsm} g/m², {mm} mm or {points} pt thick.', facts)
-    : reason('Ask for about {pounds} lb {grade}: {gsm} g/m², {mm} mm or {points} pt thick.', facts);
-}
-
-/** `3 packs of 10 sheets at 4.50, 1 pack of 25 sheets at 9.00`; or what is needed when nothing is bought. */
-export function buyWords({ packs, short, need, unit }: ShoppingRow, wording: Wording): string {
-  const counted = (count: number) => reason(COUNTED[unit][count === 1 ? 0 : 1], { count });
-  const bought = packs.map(({ units, priceMinor, count, free }) => {
-    const packed = { count, units: counted(units) };
-    const what =
-      units === 1
-        ? counted(count)
-        : reason(count === 1 ? '{count} pack of {units}' : '{count} packs of {units}', packed);
-    return reason(free > 0 ? '{what} at {price}, {free} of them free' : '{what} at {price}', {
-      what,
-      price: { minor: priceMinor },
-      free,
-    });
-  });
-  const said = (): Fact => {
-    if (short === 0) return reason('{need}, all on hand', { need: counted(need) });
-    if (packs.length === 0) return reason('{short}, however they are sold', { short: counted(short) });
-    return afterCommas(bought);
-  };
-  return sayReason({ says: '{bought}', facts: { bought: said() } }, wording);
-}
-
-const COUNTED: Readonly<Record<ShoppingRow['unit'], readonly [one: string, many: string]>> = {
-  sheet: ['{count} sheet', '{count} sheets'],
-  roll: ['{count} roll', '{count} rolls'],
-  piece: ['{count} piece', '{count} pieces'],
-  bottle: ['{count} bottle', '{count} bottles'],
-};
 
 /** A price ends where the column ends. */
 const endText = (text: string): Block => ({

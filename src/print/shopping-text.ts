@@ -1,6 +1,7 @@
 import { leftOutOf, sayReason } from '../core/plan';
 import { type Reason, reason } from '../core/units/reason';
-import { buyWords, NOT_WHOLE, type ShoppingListInput, whyTill, wordingOf } from './shopping-list';
+import type { ShoppingListInput } from './shopping-list';
+import { buyWords, NOT_WHOLE, whyTill, wordingOf } from './shopping-words';
 
 type Listed = Pick<ShoppingListInput, 'plan' | 'ruler' | 'locale' | 'say'>;
 

@@ -19,35 +19,35 @@ const levelStrokes = ({ paths }: ReadPage): number[] =>
     .filter(({ points, stroked }) => stroked && points.every(([, y]) => y === points[0]?.[1]))
     .map(({ points }) => Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)));
 
-test('plan --out writes what an event is printed as: cutting sheets, shopping list twice, run sheet, card and template, calendar and figures', async () => {
+test('plan --out writes what an event is printed as: cutting plan, shopping list twice, batch sheet, card and template, calendar and figures', async () => {
   const written = await filesOf(['plan', 'event.json', '--out', 'prints']);
   expect([...written.keys()]).toEqual([
-    'prints/party-cutting-sheets-party.pdf',
-    'prints/party-shopping-list-party.pdf',
-    'prints/party-run-sheet-party.pdf',
-    'prints/sweets-step-card-sweets.pdf',
-    'prints/sweets-template-sweets.pdf',
-    'prints/party-shopping-list-party.csv',
-    'prints/party-timetable-party.ics',
-    'prints/party-plan-party.json',
+    'prints/party-cutting-plan.pdf',
+    'prints/party-shopping-list.pdf',
+    'prints/party-batch-sheet.pdf',
+    'prints/sweets-step-card.pdf',
+    'prints/sweets-template.pdf',
+    'prints/party-shopping-list.csv',
+    'prints/party-schedule.ics',
+    'prints/party-plan.json',
   ]);
-  expect(JSON.parse(String(written.get('prints/party-plan-party.json')))).toMatchObject({
+  expect(JSON.parse(String(written.get('prints/party-plan.json')))).toMatchObject({
     ordered: 40,
     making: 44,
   });
-  const calendar = String(written.get('prints/party-timetable-party.ics'));
+  const calendar = String(written.get('prints/party-schedule.ics'));
   // RFC 5545: lines end in CR LF and are at most 75 octets; a floating time has no Z and no zone
   for (const line of calendar.trimEnd().split('\r\n'))
     expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
   expect(calendar).toMatch(/^BEGIN:VCALENDAR\r\nVERSION:2\.0\r\n/);
   expect(calendar).toMatch(/\r\nDTSTART:202606\d\dT\d{6}\r\n/);
   expect(calendar).toContain('DTSTART;VALUE=DATE:20260606\r\n');
-  expect(written.get('prints/party-shopping-list-party.csv')).toContain('Kraft');
+  expect(written.get('prints/party-shopping-list.csv')).toContain('Kraft');
 });
 
 test('the scale bars of the template measure 100 mm within a tenth, read back by pdfjs-dist', async () => {
   const written = await filesOf(['plan', 'event.json', '--out', 'prints', '--paper', 'a4']);
-  const pages = await readPdf(written.get('prints/sweets-template-sweets.pdf') as Uint8Array);
+  const pages = await readPdf(written.get('prints/sweets-template.pdf') as Uint8Array);
   expect(pages.length).toBeGreaterThan(0);
   for (const page of pages) {
     expect([Math.round(page.widthMm), Math.round(page.heightMm)].sort((a, b) => a - b)).toEqual([210, 297]);
@@ -113,7 +113,7 @@ test('events of one name, and of names in any script, leave their own files in o
       owners.set(path, id);
     }
   }
-  expect([...owners.keys()].join(' ')).toMatch(/結婚式-run-sheet.*ελένη-run-sheet/);
+  expect([...owners.keys()].join(' ')).toMatch(/結婚式-batch-sheet.*ελένη-batch-sheet/);
   recordFault(context, { fault: 'files of two events in one folder', tries: names.length, lost, goal: 0 });
 });
 
@@ -136,9 +136,9 @@ test('an event is printed for the tool it is made with, not for the first of the
         .flatMap(({ texts }) => texts.map(({ text: word }) => word))
         .join(' ');
     return [
-      await text('party-run-sheet-party'),
-      await text('sweets-step-card-sweets'),
-      await text('party-cutting-sheets-party'),
+      await text('party-batch-sheet'),
+      await text('sweets-step-card'),
+      await text('party-cutting-plan'),
     ];
   };
   const other = first.unit === 'in' ? /\d mm\b/ : /\d in\b/;

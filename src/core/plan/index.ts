@@ -5,6 +5,7 @@ export { type BoughtRow, followShopping, stockPaper, stockSupply, tickOff, units
 export type { CutLength, RollFill, RollPlan } from './buying/rolls';
 export type { OrderSum, OrderWay, OrderWays } from './buying/shop-order';
 export type { BoughtPack, ShoppingRow } from './buying/shopping';
+export { countReason } from './buying/shopping-needs';
 export {
   benchToolOf,
   cutMarkOf,
@@ -25,7 +26,7 @@ export { GRAIN_OF_RECIPE } from './event/event-parts';
 export type { KitList } from './event/kit-list';
 export { handSecondsOfBox } from './event/one-box';
 export { type EventPlanOptions, type EventRows, planEvent } from './event/plan-event';
-export type { SheetPlanner } from './event/plan-papers';
+export { demandOf, type SheetPlanner } from './event/plan-papers';
 export { leftOutOf, type RemarkCode } from './event/remarks';
 export { addSpareKits, addSpares, type MakingCount, type SparesRule } from './event/spares';
 export type * from './event/types';

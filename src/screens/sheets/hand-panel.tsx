@@ -23,7 +23,8 @@ export function HandPanel({
   const [open, setOpen] = useState(false);
   // Looked for when it is opened: it takes some hundredths of a second.
   const ways = useMemo(
-    () => (open ? waysByHand(planned.fewestStrokes ?? planned.plan, planned.parts, planned.sheet, tool) : []),
+    () =>
+      open ? waysByHand(planned.fewestStrokes ?? planned.plan, planned.demand, planned.sheet, tool) : [],
     [open, planned, tool],
   );
   const use = (aim: HandWay['aim']) =>

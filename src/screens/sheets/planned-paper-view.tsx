@@ -1,7 +1,7 @@
 import { useId, useMemo, useState } from 'react';
 import type { FavorEvent } from '../../../shared/workbook';
 import type { NamedPart } from '../../core/draw/sheet/sheet-drawing';
-import { type PlannedLine, type PlannedPaper, whyPart } from '../../core/plan';
+import { demandOf, type PlannedLine, type PlannedPaper, whyPart } from '../../core/plan';
 import type { CuttingTool, Layout, SheetPaper } from '../../core/yield/types';
 import { letterParts } from '../../print';
 import { useWorkbook } from '../../state/use-workbook';
@@ -55,10 +55,10 @@ export function PlannedPaperView({
           </tr>
         </thead>
         <tbody>
-          {parts.map((part, place) => (
+          {parts.map((part) => (
             <PartRow
               key={part.id}
-              mark={lettered[place]?.mark ?? ''}
+              mark={lettered[demandOf(part, planned.demand)]?.mark ?? ''}
               part={part}
               line={lines.find(({ lineId }) => lineId === part.lineId)}
               event={event}

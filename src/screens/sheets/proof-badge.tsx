@@ -16,7 +16,7 @@ export function ProofBadge({ planned, parts }: { planned: PlannedPaper; parts: r
   const common = Object.values(proof.points).reduce(commonOf, proof.most) || 1;
   const points = (id: string) => Math.round((proof.points[id] ?? 0) / common);
   const most = proof.most / common;
-  const placed = planned.parts.filter(({ id }) => !plan.unplaced.includes(id));
+  const placed = planned.demand.filter(({ id }) => !plan.unplaced.includes(id));
   const total = placed.reduce((sum, { id, count }) => sum + points(id) * count, 0);
   const fewer = proof.sheets - 1;
   const figures = new Intl.NumberFormat(locale);

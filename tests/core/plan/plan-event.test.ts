@@ -65,6 +65,24 @@ describe('planning an event', () => {
     expect(settings(fewer)).toBeLessThan(settings(usual));
   });
 
+  it('cuts parts of one size alike, whichever box they are for: a paper of one size in two colors has one layout', () => {
+    // Twice the same box, of the same paper: before, what one line ran out of split the layouts of the other.
+    const twice: Change = (file) => {
+      const [first] = file.events[0]!.lines;
+      file.events[0]!.lines = [
+        { ...first!, id: 'one', count: 19 },
+        { ...first!, id: 'two', count: 21 },
+      ];
+    };
+    const { papers, making } = plan(twice);
+    const [paper] = papers;
+    expect(paper?.parts).toHaveLength(4);
+    expect(paper?.demand.map(({ count }) => count)).toEqual([making, making]);
+    expect(paper?.plan.layouts).toHaveLength(1);
+    const cut = paper!.plan.layouts.flatMap(({ sheets, parts }) => parts.map(() => sheets));
+    expect(cut.reduce((sum, sheets) => sum + sheets, 0)).toBe(2 * making);
+  });
+
   it('makes 44 for 40 and cuts each favor with its liner from one letter sheet, and no plan uses fewer', () => {
     // common practice, no source: blank 4 1/2 × 11 and liner 3 1/2 × 6 together fill one 8 1/2 × 11 sheet
     const { papers, ordered, making } = plan();

@@ -141,7 +141,7 @@ export const needGlue = (
   ],
 });
 
-function countReason({ name, ordered, spares, practice, making, perKit }: PlannedLine): Reason {
+export function countReason({ name, ordered, spares, practice, making, perKit }: PlannedLine): Reason {
   const facts = {
     name: { text: name },
     ordered,

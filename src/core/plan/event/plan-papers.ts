@@ -30,30 +30,53 @@ export function planPapers(
     const cut = placed.filter(({ paperId }) => paperId === paper.id).map(({ part }) => part);
     if (cut.length === 0) continue;
     const sheet = sheetOfPaper(paper);
-    const fewestStrokes = planner(cut, sheet, cuttingToolOf(tool));
-    const plan = cutFor ? cutAgainFor(cutFor, fewestStrokes, cut, sheet, cuttingToolOf(tool)) : fewestStrokes;
+    const demand = countAlike(cut);
+    const fewestStrokes = planner(demand, sheet, cuttingToolOf(tool));
+    const plan = cutFor
+      ? cutAgainFor(cutFor, fewestStrokes, demand, sheet, cuttingToolOf(tool))
+      : fewestStrokes;
     const spoiled = spoiledSheets(run, paper.id);
     planned.push({
       paperId: paper.id,
       name: paper.name,
       sheet,
       parts: cut,
+      demand,
       plan,
       spoiled,
       ...(cutFor && { fewestStrokes }),
     });
-    findings.push(...unplacedParts(plan, { sheet, parts: cut }, tool));
+    findings.push(...unplacedParts(plan, { sheet, parts: cut, demand }, tool));
   }
   return { papers: planned, findings };
 }
 
+const isAlike = (a: SheetPart, b: SheetPart): boolean =>
+  a.across === b.across && a.up === b.up && a.grain === b.grain;
+
+/** Parts of one size and one way of the grain are one demand, under the id of the first: the hands cut them alike, whatever box they are for. */
+function countAlike(parts: readonly SheetPart[]): readonly SheetPart[] {
+  const demand: SheetPart[] = [];
+  for (const part of parts) {
+    const at = demandOf(part, demand);
+    const { id, across, up, grain, count } = part;
+    if (at < 0) demand.push({ id, across, up, grain, count });
+    else demand[at] = { ...demand[at]!, count: demand[at]!.count + count };
+  }
+  return demand;
+}
+
+/** Which demand a part is counted in; -1: none. */
+export const demandOf = (part: SheetPart, demand: readonly SheetPart[]): number =>
+  demand.findIndex((other) => isAlike(part, other));
+
 function unplacedParts(
   plan: SheetPlan,
-  { sheet, parts }: Pick<PlannedPaper, 'sheet' | 'parts'>,
+  { sheet, parts, demand }: Pick<PlannedPaper, 'sheet' | 'parts' | 'demand'>,
   tool: Tool | undefined,
 ): EventFinding[] {
   return parts
-    .filter(({ id }) => plan.unplaced.includes(id))
+    .filter((part) => plan.unplaced.some((id) => id === demand[demandOf(part, demand)]?.id))
     .map((part) => {
       const loose = planSheets([{ ...part, count: 1, grain: 'free' }], sheet, cuttingToolOf(tool));
       const turned = sheet.oneWay ? 'part-fits-print-sideways' : 'part-fits-across-grain';

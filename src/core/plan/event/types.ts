@@ -73,6 +73,8 @@ export interface PlannedPaper {
   readonly name: string;
   readonly sheet: SheetPaper;
   readonly parts: readonly EventPart[];
+  /** What the plan was asked for: parts alike counted together, under the id of the first. The layouts name these. */
+  readonly demand: readonly SheetPart[];
   readonly plan: SheetPlan;
   /** Sheets spoiled while cutting, beside those of the plan. */
   readonly spoiled: number;

@@ -45,7 +45,9 @@ export function papersShared(
 ): readonly SharedPaper[] {
   return papers.flatMap((paper): SharedPaper[] => {
     const apart = plans.flatMap(({ eventId, papers: own }): CutApart[] =>
-      own.filter(({ paperId }) => paperId === paper.id).map(({ parts, plan }) => ({ eventId, parts, plan })),
+      own
+        .filter(({ paperId }) => paperId === paper.id)
+        .map(({ demand, plan }) => ({ eventId, parts: demand, plan })),
     );
     const [first] = apart;
     if (!first) return [];
