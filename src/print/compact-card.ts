@@ -7,13 +7,14 @@ import { wrapText } from '../core/draw/strokes/letters';
 import { centredText, lineMark, moveMarks } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
 import type { Drawing, Mark } from '../core/draw/strokes/types';
+import type { Ruler } from '../core/units';
 import type { BenchCardInput } from './bench-card';
 import { type Block, besideBlocks, drawingBlock, ruleBlock, space, stackBlocks, textBlock } from './block';
 import { cardHead } from './card-head';
 import { linkBlock, smallCodeBlock } from './code-block';
-import { dressingBlocks } from './dressing-block';
+import { cutPictures, type DressingsOfBox, dressingLists } from './dressing-block';
 import { freeRoom } from './free-room';
-import { insideBlocks } from './look-steps';
+import { narrowSteps } from './look-steps';
 import { columnOf, type PageColumn } from './page-flow';
 
 /** Everything on a compact card is at least 9 pt; the number of a step is a little larger. */
@@ -56,13 +57,29 @@ function columnsWith(input: BenchCardInput, netShare: number): PageColumn[] {
     pages.acrossWith(headOf(card, input, netShare), Math.min(LEAST_STEPS_MM, heightOf(steps) / 2));
     pages.inColumns(steps);
   }
-  const dressing = input.dressed
-    ? [dressingBlocks, insideBlocks].flatMap((blocks) => blocks(input.dressed!, input.ruler, pages.widthMm))
-    : [];
-  for (const block of dressing) pages.acrossWith(block, block.keepsNext ? LEAST_ROW_MM : 0);
+  if (input.dressed) putLooks(pages, input.dressed, input.ruler);
   if (input.link === undefined) return pages.pages();
   const isBelow = pages.ifRoom(stackBlocks([space(3), linkBlock(input.link, pages.widthMm)]));
   return isBelow || input.link === null ? pages.pages() : withCode(pages.pages(), input.link, input);
+}
+
+/** Each look of the box: what is cut for it, how it goes on, and the pieces with slots or scores at a size to cut by. */
+function putLooks(pages: TwoColumns, dressed: DressingsOfBox, ruler: Ruler): void {
+  const { widthMm, columnMm } = pages;
+  for (const { head, rows, dressing } of dressingLists(dressed, ruler)) {
+    const lines = rows.map(([name = '', cut = '', perBox = '1']) =>
+      [name, cut, perBox === '1' ? '' : `${perBox} per box`].filter((part) => part !== '').join(', '),
+    );
+    const title = textBlock(head, { widthMm, sizeMm: TYPE.step, bold: true });
+    pages.acrossWith(stackBlocks([ruleBlock(widthMm), space(2), title, space(1.5)]), LEAST_ROW_MM);
+    pages.inColumns([
+      ...lines.map((line) => stackBlocks([bodyText(line, columnMm), space(0.6)])),
+      space(1),
+      ...narrowSteps(dressed, dressing, ruler, columnMm, TYPE.body),
+    ]);
+    for (const block of cutPictures(dressed.net, dressing, dressed.mark, ruler, widthMm))
+      pages.acrossWith(block, block.keepsNext ? LEAST_ROW_MM : 0);
+  }
 }
 
 /** The code in an empty corner, beside a net or below the shorter column; left out where none is large enough. */

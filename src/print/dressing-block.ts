@@ -36,7 +36,7 @@ export function dressingBlocks(
       ],
       rows,
     ),
-    ...picturesOf(net, dressing, mark, ruler, widthMm),
+    ...cutPictures(net, dressing, mark, ruler, widthMm),
     space(5),
   ]);
 }
@@ -64,7 +64,7 @@ export const dressingLists = (
     .filter(({ rows }) => rows.length > 0);
 
 /** A picture of everything that has slots, scores or holes, with the numbers they are cut by; and of what lies inside, on its panel. */
-const picturesOf = (
+export const cutPictures = (
   net: BoxNet,
   dressing: Dressing,
   mark: Ticks,

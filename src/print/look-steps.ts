@@ -35,6 +35,7 @@ interface PrintedLook {
 
 type LookInput = Pick<HandoutInput, 'recipe' | 'net' | 'ruler' | 'say'>;
 
+const NARROW_MM = { widthMm: 27, heightMm: 16 };
 const PICTURE_MM = { widthMm: 46, heightMm: 40 };
 
 /** The finished box in its first look. */
@@ -52,6 +53,7 @@ export const looksOf = (input: LookInput): readonly PrintedLook[] =>
 function lookSteps(
   { net, ruler, say = String }: Omit<LookInput, 'recipe'>,
   dressing: Dressing,
+  pictureMm: typeof PICTURE_MM = PICTURE_MM,
 ): readonly LookStep[] {
   const steps = dressSteps(net, dressing, ruler.finest);
   return steps.map((step, at) => ({
@@ -61,10 +63,10 @@ function lookSteps(
           net,
           step.inside,
           dressing.pieces.find(({ id }) => id === step.id)?.name ?? '',
-          PICTURE_MM,
+          pictureMm,
         )
       : step.worn.length > (steps[at - 1]?.worn.length ?? 0)
-        ? drawFoldedBox(net, PICTURE_MM, step.worn)
+        ? drawFoldedBox(net, pictureMm, step.worn)
         : null,
   }));
 }
@@ -82,6 +84,32 @@ export const insideBlocks = (
       widthMm,
     );
   });
+
+/** The steps of a look in a narrow column, each picture on the right. */
+export const narrowSteps = (
+  { net }: Pick<DressingsOfBox, 'net'>,
+  dressing: Dressing,
+  ruler: HandoutInput['ruler'],
+  columnMm: number,
+  sizeMm: number,
+): Block[] =>
+  lookSteps({ net, ruler }, dressing, NARROW_MM).map(({ says, picture }, at) =>
+    stackBlocks([
+      besideBlocks(
+        [
+          0,
+          textBlock(setFractions(`${at + 1}. ${says}`), {
+            widthMm: columnMm - (picture ? NARROW_MM.widthMm + 3 : 0),
+            sizeMm,
+          }),
+        ],
+        ...(picture
+          ? [[columnMm - NARROW_MM.widthMm, drawingBlock(picture, NARROW_MM.widthMm)] as const]
+          : []),
+      ),
+      space(1),
+    ]),
+  );
 
 /** The steps of a look on paper, two beside each other. */
 export function lookBlocks(steps: readonly LookStep[], widthMm: number): Block[] {

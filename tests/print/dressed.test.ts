@@ -38,10 +38,20 @@ describe('the dressing on paper', () => {
       }),
     );
     for (const { pieces, ties = [], counted = [] } of recipe!.dressings)
-      for (const { name } of [...pieces, ...ties, ...counted]) expect(texts).toContain(name);
+      for (const { name } of [...pieces, ...ties, ...counted])
+        expect(texts.some((text) => text.startsWith(name))).toBe(true);
     // 22 in round, 8 calipers of .012, and 14 1/2 for the bow (common practice): 36.596 in
-    expect(texts).toContain('3¼ × 2¾ in');
-    expect(texts).toContain('36⅝ in');
+    expect(texts).toContain('Front layer, 3¼ × 2¾ in');
+    expect(texts).toContain('Ribbon both ways, 36⅝ in');
+    // Each look with its own steps below its own list.
+    const [autumn, liner, plain] = [
+      'Decorations: Autumn',
+      '1. Slide Tall liner in behind',
+      'Decorations: Plain',
+    ].map((start) => texts.findIndex((text) => text.startsWith(start)));
+    expect(autumn).toBeGreaterThan(0);
+    expect(liner).toBeGreaterThan(autumn!);
+    expect(plain).toBeGreaterThan(liner!);
   });
 
   it('prints the map outside up at true size, the front with its layer within it', () => {
