@@ -32,10 +32,7 @@ function merged(stretches: readonly (readonly [number, number])[]): string {
 }
 
 /** The finished card: its outline and holes, and of slits and scores what has card on both sides; a slit takes a score away. */
-export function workOf(
-  card: TableCard,
-  overBead: boolean,
-): (Line & { readonly work: string; readonly on?: Line })[] {
+export function workOf(card: TableCard, overBead: boolean): (Line & { readonly work: string })[] {
   const rings = [card.outline, ...card.holes];
   const outline = rings.flatMap((ring) =>
     ring.map((a, i) => ({ a, b: ring[(i + 1) % ring.length] as At, work: 'outline' })),

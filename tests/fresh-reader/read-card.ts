@@ -16,17 +16,8 @@ interface Tape {
   readonly length: number;
 }
 
-/** A straight line set by the fence or measured off it, as the words give it: from the fence and from the near edge. */
-interface SetLine {
-  readonly step: number;
-  readonly a: At;
-  readonly b: At;
-}
-
 export interface ReadBack {
   readonly card: TableCard;
-  /** What each step sets at the fence. */
-  readonly set: readonly SetLine[];
   /** Scores fold away from the side they were pressed on. */
   readonly overBead: boolean;
   readonly tape: readonly Tape[];
@@ -46,8 +37,6 @@ class Reader {
   #card: TableCard | null = null;
   #overBead = true;
   readonly #tape: Tape[] = [];
-  readonly #set: SetLine[] = [];
-  #step = -1;
   #lastTurn = 0;
   #before: (() => void)[] = [];
   #now: (() => void)[] = [];
@@ -61,7 +50,6 @@ class Reader {
 
   step({ headline, details, template }: PrintedStep): void {
     this.#now = [];
-    this.#step++;
     for (const row of template) this.#curves.read(row);
     for (const sentence of headline.split(/(?<=\.) (?=[A-Z\d])/)) this.#sentence(sentence);
     for (const row of details) this.#sentence(row);
@@ -69,7 +57,7 @@ class Reader {
   }
 
   done(): ReadBack {
-    return { card: this.#lying(), set: this.#set, overBead: this.#overBead, tape: this.#tape };
+    return { card: this.#lying(), overBead: this.#overBead, tape: this.#tape };
   }
 
   /** Only cut so far, and no side named: it lies any way up. */
@@ -145,7 +133,7 @@ class Reader {
           : [[readLength(stops, this.#unit), far]];
         for (const [from = 0, to = 0] of spans) {
           if (to <= from) throw new Unreadable(stops);
-          for (const mark of marks) this.#atFence(verb === 'Slit', [mark, from], [mark, to]);
+          for (const mark of marks) this.#line(verb === 'Slit', [mark, from], [mark, to]);
         }
       },
     ],
@@ -155,12 +143,7 @@ class Reader {
         for (const mark of readLengths(at, this.#unit))
           this.#act(() => {
             const card = this.#lying();
-            const [a, b]: [At, At] = [
-              [mark, 0],
-              [mark, card.lying[1]],
-            ];
-            this.#set.push({ step: this.#step, a, b });
-            card.score(a, b);
+            card.score([mark, 0], [mark, card.lying[1]]);
           });
       },
     ],
@@ -168,7 +151,7 @@ class Reader {
       /^Slit the lower (.+) at (.+)\.$/,
       ([up = '', at = '']) => {
         for (const mark of readLengths(at, this.#unit))
-          this.#atFence(true, [mark, 0], [mark, readLength(up, this.#unit)]);
+          this.#line(true, [mark, 0], [mark, readLength(up, this.#unit)]);
       },
     ],
     [
@@ -268,14 +251,6 @@ class Reader {
 
   #line(isSlit: boolean, a: At, b: At): void {
     this.#act(() => (isSlit ? this.#lying().slit(a, b) : this.#lying().score(a, b)));
-  }
-
-  #atFence(isSlit: boolean, a: At, b: At): void {
-    this.#act(() => {
-      this.#set.push({ step: this.#step, a, b });
-      if (isSlit) this.#lying().slit(a, b);
-      else this.#lying().score(a, b);
-    });
   }
 
   #cut(points: readonly At[], smaller: boolean): void {

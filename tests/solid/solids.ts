@@ -36,8 +36,7 @@ export class Solids {
       const out = new Vector3(-along.y, along.x, 0);
       if (middle.clone().sub(from).dot(out) > 0) out.negate();
       const corners = [from.clone().addScaledVector(along, -1), to.clone().addScaledVector(along, 1)];
-      // a slope takes off far more than a strip does, and all of it lies beyond
-      const beyond = corners.map((corner) => corner.clone().addScaledVector(out, 200));
+      const beyond = corners.map((corner) => corner.clone().addScaledVector(out, 5));
       const strip = [corners[0], corners[1], beyond[1], beyond[0]].map((p): [number, number] => [
         p?.x ?? 0,
         p?.y ?? 0,

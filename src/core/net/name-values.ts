@@ -55,7 +55,7 @@ export const newOptions = ({ options = {} }: BoxStyle): Chosen =>
 
 /**
  * Sizes that a box begins with at a metric bench: the style's own defaults on whole centimeters, halves and millimeters, the coarser the
- * longer; eases under 2 mm are taken up to a half. A size that follows others is left to follow, unless it would fall between millimeters.
+ * longer. A size that follows others is left to follow, unless it would fall between millimeters.
  */
 export function metricSizes(style: BoxStyle): Readonly<Record<string, Ticks>> {
   const sizes: Record<string, Ticks> = {};
@@ -64,7 +64,7 @@ export function metricSizes(style: BoxStyle): Readonly<Record<string, Ticks>> {
     const length = evaluateForm(form, fillSizes(style, sizes));
     const step = METRIC_STEPS.find(({ from }) => length >= from)!.step;
     const [least, most] = [min, max].map((limit) => evaluateForm(formOf(limit), {})) as [Ticks, Ticks];
-    const round = length < EASES ? markAbove(length, HALF_MM) : nearestMark(length, step);
+    const round = nearestMark(length, step);
     if (forNew === undefined && form.terms.length > 0 && isOnMark(length, USUAL_FINEST.mm)) continue;
     sizes[name] =
       round < least
@@ -75,10 +75,6 @@ export function metricSizes(style: BoxStyle): Readonly<Record<string, Ticks>> {
   }
   return sizes;
 }
-
-/** What is shorter is an ease or a relief: rounded down it would bind. It is not measured but counted into what is. source: our choice */
-const EASES = millimetres(2);
-const HALF_MM = millimetres(0.5);
 
 /** How roundly a length is named. source: common practice, no source */
 const METRIC_STEPS = [

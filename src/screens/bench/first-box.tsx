@@ -21,6 +21,8 @@ interface FirstBoxProps {
   readonly onNext: (() => void) | null;
 }
 
+const sidesOf = ({ width, depth, height }: FirstBox['inside']) => [width, depth, height] as const;
+
 /** The first box of a line: what to measure on it, and whether it is right, before the batch is cut. */
 export function FirstBoxView({ first, recipe, right, step, run, onCard, onBack, onNext }: FirstBoxProps) {
   const words = usePageWords().run;
@@ -31,7 +33,6 @@ export function FirstBoxView({ first, recipe, right, step, run, onCard, onBack, 
       <span className="soft">{lengths.map((each) => printLength(each, ruler).other).join(' × ')}</span>
     </dd>
   );
-  const sidesOf = ({ width, depth, height }: FirstBox['inside']) => [width, depth, height] as const;
   return (
     <section className="bench-step run-step" aria-label={step}>
       <header className="bench-step-head">
@@ -82,31 +83,42 @@ export function FirstBoxView({ first, recipe, right, step, run, onCard, onBack, 
           <RecipePicture recipe={recipe} />
         </div>
       )}
-      <div className="bench-acts screen-only">
-        <p className="bench-act-all run-count" role="status">
-          {right ? (
-            <>
-              <Check aria-hidden="true" /> {words.firstConfirmed}
-            </>
-          ) : (
-            words.firstAsk(sizeWords(sidesOf(first.inside), ruler))
-          )}
-        </p>
-        <Button
-          tone={right ? 'plain' : 'act'}
-          className="bench-act-all"
-          icon={right ? undefined : <Check aria-hidden="true" />}
-          onClick={() => run.confirmFirst(first.lineId, first.name, !right)}
-        >
-          {right ? words.firstAgain : words.firstRight}
-        </Button>
-        <Button className="bench-act-back" disabled={!onBack} onClick={() => onBack?.()}>
-          {words.back}
-        </Button>
-        <Button className="bench-act-next" disabled={!onNext} onClick={() => onNext?.()}>
-          {words.next}
-        </Button>
-      </div>
+      <Confirm {...{ first, right, run, onBack, onNext }} />
     </section>
+  );
+}
+
+type ConfirmProps = Pick<FirstBoxProps, 'first' | 'right' | 'run' | 'onBack' | 'onNext'>;
+
+/** Is it right? Pressed again it is open once more. */
+function Confirm({ first, right, run, onBack, onNext }: ConfirmProps) {
+  const words = usePageWords().run;
+  const ruler = useRuler();
+  return (
+    <div className="bench-acts screen-only">
+      <p className="bench-act-all run-count" role="status">
+        {right ? (
+          <>
+            <Check aria-hidden="true" /> {words.firstConfirmed}
+          </>
+        ) : (
+          words.firstAsk(sizeWords(sidesOf(first.inside), ruler))
+        )}
+      </p>
+      <Button
+        tone={right ? 'plain' : 'act'}
+        className="bench-act-all"
+        icon={right ? undefined : <Check aria-hidden="true" />}
+        onClick={() => run.confirmFirst(first.lineId, first.name, !right)}
+      >
+        {right ? words.firstAgain : words.firstRight}
+      </Button>
+      <Button className="bench-act-back" disabled={!onBack} onClick={() => onBack?.()}>
+        {words.back}
+      </Button>
+      <Button className="bench-act-next" disabled={!onNext} onClick={() => onNext?.()}>
+        {words.next}
+      </Button>
+    </div>
   );
 }

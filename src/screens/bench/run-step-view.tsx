@@ -51,7 +51,7 @@ export function RunStepView(props: RunStepViewProps) {
     run,
     clock,
     aloud,
-    onTap: tap,
+    onTap,
     onBack,
     onNext,
   } = props;
@@ -60,30 +60,13 @@ export function RunStepView(props: RunStepViewProps) {
   const say = useSay();
   const { step, of, done, spoiled, left } = progress;
   const said = sayRunStep(step, useWording());
-  const ruler = useRuler();
-  const stop = () => {
-    const seconds = clock.stop();
-    if (seconds > 0) run.tap(step, { seconds });
-  };
-  const stage = plan.hours.stages.find(({ act }) => act === step.act);
   // Where a stage is several acts, each stands below its own picture.
   const inSeries = step.work.do === 'card' && step.work.steps.length > 1;
   // A helper sees the cuts below, and has no page of sheets.
   const details = inSeries || (visiting && step.work.do === 'sheets') ? [] : said.details;
   return (
     <section className="bench-step run-step" aria-label={place}>
-      <header className="bench-step-head">
-        <p className="one-step-count">
-          {place} <span className="soft">{words.run.acts[step.act]}</span>
-        </p>
-        {step.work.do === 'fence' && (
-          <p className="step-mark" aria-hidden="true">
-            {lengthWords(step.work.at, ruler)} <small>{printLength(step.work.at, ruler).other}</small>
-          </p>
-        )}
-        <h2>{setFractions(said.headline)}</h2>
-        {sameFence(progress, before) && <p className="run-same">{words.run.sameSetting}</p>}
-      </header>
+      <StepHead {...{ place, progress, before, headline: said.headline }} />
       <div className="bench-step-picture">
         <RunPicture {...{ step, plan, recipes, tool, visiting }} />
       </div>
@@ -104,25 +87,7 @@ export function RunStepView(props: RunStepViewProps) {
           </p>
         )}
         {!confirmed && <p className="run-unconfirmed">{words.run.noneConfirmed}</p>}
-        <div className="bench-tools screen-only">
-          <Button
-            icon={clock.running ? <TimerOff aria-hidden="true" /> : <Timer aria-hidden="true" />}
-            onClick={clock.running ? stop : clock.start}
-          >
-            {clock.running ? words.run.stopClock : words.run.startClock}
-          </Button>
-          {aloud}
-          <p className="soft run-clock">
-            <span className="run-clock-face" role="timer">
-              {words.run.clock(stageSeconds + clock.seconds)}
-            </span>{' '}
-            {stage &&
-              words.run.stageTime(
-                words.hours.time(stageSeconds + clock.seconds),
-                words.hours.time(stage.fullSeconds),
-              )}
-          </p>
-        </div>
+        <StepClock {...{ plan, step, stageSeconds, run, clock, aloud }} />
       </div>
       <div className="bench-acts screen-only">
         {standing}
@@ -131,35 +96,110 @@ export function RunStepView(props: RunStepViewProps) {
           {left > 0 ? words.run.left(left) : words.run.done}
           {spoiled > 0 && <span className="run-spoiled"> {words.run.spoiled(spoiled, step.unit)}</span>}
         </p>
-        {MORE.map((more) => (
-          <Button
-            key={more}
-            tone={more === 1 ? 'act' : 'plain'}
-            className={more === 1 ? 'bench-act-main' : undefined}
-            aria-keyshortcuts={more === 1 ? '+' : undefined}
-            disabled={left === 0}
-            onClick={() => tap({ done: Math.min(more, left) })}
-          >
-            {words.run.more(more)}
-          </Button>
-        ))}
-        <Button disabled={!onBack} onClick={() => onBack?.()}>
-          {words.run.back}
-        </Button>
-        <Button disabled={left === 0} onClick={() => tap({ spoiled: 1 })}>
-          {words.run.spoil}
-        </Button>
-        <Button
-          icon={<Undo2 aria-hidden="true" />}
-          disabled={!run.undo}
-          aria-label={words.run.undo}
-          onClick={() => run.undo?.()}
-        />
-        <Button tone={left === 0 ? 'act' : 'plain'} disabled={!onNext} onClick={() => onNext?.()}>
-          {words.run.next}
-        </Button>
+        <Counters {...{ left, run, onTap, onBack, onNext }} />
       </div>
     </section>
+  );
+}
+
+type StepHeadProps = Pick<RunStepViewProps, 'progress' | 'before'> & {
+  readonly place: string;
+  readonly headline: string;
+};
+
+/** Where in the batch one is, the mark of the fence, and what to do. */
+function StepHead({ place, progress, before, headline }: StepHeadProps) {
+  const words = usePageWords();
+  const ruler = useRuler();
+  const { step } = progress;
+  return (
+    <header className="bench-step-head">
+      <p className="one-step-count">
+        {place} <span className="soft">{words.run.acts[step.act]}</span>
+      </p>
+      {step.work.do === 'fence' && (
+        <p className="step-mark" aria-hidden="true">
+          {lengthWords(step.work.at, ruler)} <small>{printLength(step.work.at, ruler).other}</small>
+        </p>
+      )}
+      <h2>{setFractions(headline)}</h2>
+      {sameFence(progress, before) && <p className="run-same">{words.run.sameSetting}</p>}
+    </header>
+  );
+}
+
+type StepClockProps = Pick<RunStepViewProps, 'plan' | 'stageSeconds' | 'run' | 'clock' | 'aloud'> & {
+  readonly step: RunStep;
+};
+
+/** The timer of a step, and the time of its stage beside what was planned. */
+function StepClock({ plan, step, stageSeconds, run, clock, aloud }: StepClockProps) {
+  const words = usePageWords();
+  const stage = plan.hours.stages.find(({ act }) => act === step.act);
+  const stop = () => {
+    const seconds = clock.stop();
+    if (seconds > 0) run.tap(step, { seconds });
+  };
+  return (
+    <div className="bench-tools screen-only">
+      <Button
+        icon={clock.running ? <TimerOff aria-hidden="true" /> : <Timer aria-hidden="true" />}
+        onClick={clock.running ? stop : clock.start}
+      >
+        {clock.running ? words.run.stopClock : words.run.startClock}
+      </Button>
+      {aloud}
+      <p className="soft run-clock">
+        <span className="run-clock-face" role="timer">
+          {words.run.clock(stageSeconds + clock.seconds)}
+        </span>{' '}
+        {stage &&
+          words.run.stageTime(
+            words.hours.time(stageSeconds + clock.seconds),
+            words.hours.time(stage.fullSeconds),
+          )}
+      </p>
+    </div>
+  );
+}
+
+type CountersProps = Pick<RunStepViewProps, 'run' | 'onTap' | 'onBack' | 'onNext'> & {
+  readonly left: number;
+};
+
+/** The buttons that count, take back and move on. */
+function Counters({ left, run, onTap: tap, onBack, onNext }: CountersProps) {
+  const words = usePageWords();
+  return (
+    <>
+      {MORE.map((more) => (
+        <Button
+          key={more}
+          tone={more === 1 ? 'act' : 'plain'}
+          className={more === 1 ? 'bench-act-main' : undefined}
+          aria-keyshortcuts={more === 1 ? '+' : undefined}
+          disabled={left === 0}
+          onClick={() => tap({ done: Math.min(more, left) })}
+        >
+          {words.run.more(more)}
+        </Button>
+      ))}
+      <Button disabled={!onBack} onClick={() => onBack?.()}>
+        {words.run.back}
+      </Button>
+      <Button disabled={left === 0} onClick={() => tap({ spoiled: 1 })}>
+        {words.run.spoil}
+      </Button>
+      <Button
+        icon={<Undo2 aria-hidden="true" />}
+        disabled={!run.undo}
+        aria-label={words.run.undo}
+        onClick={() => run.undo?.()}
+      />
+      <Button tone={left === 0 ? 'act' : 'plain'} disabled={!onNext} onClick={() => onNext?.()}>
+        {words.run.next}
+      </Button>
+    </>
   );
 }
 

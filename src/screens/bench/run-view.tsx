@@ -1,7 +1,7 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import { Link } from 'react-router';
 import type { Settings } from '../../../shared/settings';
-import type { FavorEvent, Recipe } from '../../../shared/workbook';
+import type { FavorEvent, Recipe, Tool } from '../../../shared/workbook';
 import {
   batchProgress,
   type EventPlan,
@@ -46,50 +46,14 @@ interface RunViewProps {
 export function RunView({ event, plan, recipes, onCard, standing }: RunViewProps) {
   const visiting = standing !== undefined;
   const page = usePageWords();
-  const rows = useWorkbook((state) => state.rows);
+  const tools = useWorkbook((state) => state.rows.tools);
   const inHand = useToolInHand();
-  const tool = rows.tools.get(event.toolId ?? '') ?? inHand;
-  const sheet = useMemo(() => {
-    const stock = {
-      recipes: [...rows.recipes.values()],
-      papers: [...rows.papers.values()],
-      supplies: [...rows.supplies.values()],
-      tools: [],
-    };
-    return listRunSheet(plan, stock, tool);
-  }, [plan, rows.recipes, rows.papers, rows.supplies, tool]);
-  const screens = useMemo((): RunScreen[] => {
-    const firsts = (visiting ? [] : sheet.firsts).map((first): RunScreen => {
-      return { first, right: event.run?.firstRight.includes(first.lineId) ?? false };
-    });
-    const steps = followRun(sheet, event.run);
-    return [...firsts, ...steps.map((progress): RunScreen => ({ first: null, progress }))];
-  }, [sheet, event.run, visiting]);
-  const clockAt = useWorkbook(({ settings }) => timedStep(settings.clocks, event.id));
-  const [chosen, setChosen] = useState<number>(() => whereLeftOff(screens, event, clockAt));
+  const tool = tools.get(event.toolId ?? '') ?? inHand;
+  const screens = useScreens(event, plan, tool, visiting);
+  const { place, screen, step, run, clock, go, tap } = useSteps(event, screens);
   const [aloud, setAloud] = useState(false);
-  const run = useRun(event);
-  const place = Math.min(chosen, screens.length - 1);
-  const screen = screens[place];
-  const step = screen && screen.first === null ? screen.progress.step : null;
-  const clock = useStageClock(event.id, step?.id ?? clockAt ?? '');
   const section = useStepInSight<HTMLDivElement>(place);
   const wording = useWording();
-
-  const go = (to: number) => {
-    const next = Math.max(0, Math.min(screens.length - 1, to));
-    const coming = screens[next];
-    if (clock.running && step) {
-      const seconds = clock.take(coming?.first === null ? coming.progress.step.id : step.id);
-      if (seconds > 0) run.tap(step, { seconds });
-    }
-    setChosen(next);
-  };
-  const tap = (more: Tap) => step && run.tap(step, { ...more, seconds: clock.take() });
-  useBenchKeys('batch', (act, nth) => {
-    if (act === 'step') go(place + (nth === 1 ? 1 : -1));
-    else if (screen?.first === null && screen.progress.left > 0) tap({ done: 1 });
-  });
   if (!screen) return null;
   const again = plan.lines.reduce((sum, line) => sum + line.again, 0);
   const turn = {
@@ -105,19 +69,7 @@ export function RunView({ event, plan, recipes, onCard, standing }: RunViewProps
   const percent = Math.floor(100 * batch.share);
   return (
     <div className="run-view">
-      {again > 0 && (
-        <p className="run-again" role="status">
-          {words.again(again)}{' '}
-          {!visiting && (
-            <Link to={pageAddress({ kind: 'event', id: event.id }, 'shopping')}>{words.toShopping}</Link>
-          )}
-        </p>
-      )}
-      {!screens.some(isOpen) && (
-        <p className="run-again" role="status">
-          <strong>{words.finished}.</strong> {words.finishedWhy}
-        </p>
-      )}
+      <Remarks again={again} open={screens.some(isOpen)} event={event} visiting={visiting} />
       <div ref={section} className="run-in-sight">
         <p className="run-batch screen-only">
           <progress aria-label={words.batch} max={100} value={percent} />
@@ -162,6 +114,82 @@ export function RunView({ event, plan, recipes, onCard, standing }: RunViewProps
       </div>
       <StageList screens={screens} place={place} onPlace={go} />
     </div>
+  );
+}
+
+/** The first boxes that are to be measured, then every step of the run sheet. */
+function useScreens(event: FavorEvent, plan: EventPlan, tool: Tool | undefined, visiting: boolean) {
+  const rows = useWorkbook((state) => state.rows);
+  const sheet = useMemo(() => {
+    const stock = {
+      recipes: [...rows.recipes.values()],
+      papers: [...rows.papers.values()],
+      supplies: [...rows.supplies.values()],
+      tools: [],
+    };
+    return listRunSheet(plan, stock, tool);
+  }, [plan, rows.recipes, rows.papers, rows.supplies, tool]);
+  return useMemo((): RunScreen[] => {
+    const firsts = (visiting ? [] : sheet.firsts).map((first): RunScreen => {
+      return { first, right: event.run?.firstRight.includes(first.lineId) ?? false };
+    });
+    const steps = followRun(sheet, event.run);
+    return [...firsts, ...steps.map((progress): RunScreen => ({ first: null, progress }))];
+  }, [sheet, event.run, visiting]);
+}
+
+/** The screen one is at, its timer, and what moves on and counts; by keys too. */
+function useSteps(event: FavorEvent, screens: readonly RunScreen[]) {
+  const clockAt = useWorkbook(({ settings }) => timedStep(settings.clocks, event.id));
+  const [chosen, setChosen] = useState<number>(() => whereLeftOff(screens, event, clockAt));
+  const run = useRun(event);
+  const place = Math.min(chosen, screens.length - 1);
+  const screen = screens[place];
+  const step = screen && screen.first === null ? screen.progress.step : null;
+  const clock = useStageClock(event.id, step?.id ?? clockAt ?? '');
+  const go = (to: number) => {
+    const next = Math.max(0, Math.min(screens.length - 1, to));
+    const coming = screens[next];
+    if (clock.running && step) {
+      const seconds = clock.take(coming?.first === null ? coming.progress.step.id : step.id);
+      if (seconds > 0) run.tap(step, { seconds });
+    }
+    setChosen(next);
+  };
+  const tap = (more: Tap) => step && run.tap(step, { ...more, seconds: clock.take() });
+  useBenchKeys('batch', (act, nth) => {
+    if (act === 'step') go(place + (nth === 1 ? 1 : -1));
+    else if (screen?.first === null && screen.progress.left > 0) tap({ done: 1 });
+  });
+  return { place, screen, step, run, clock, go, tap };
+}
+
+interface RemarksProps {
+  readonly again: number;
+  readonly open: boolean;
+  readonly event: FavorEvent;
+  readonly visiting: boolean;
+}
+
+/** What is to be made again, and that the batch is finished. */
+function Remarks({ again, open, event, visiting }: RemarksProps) {
+  const words = usePageWords().run;
+  return (
+    <>
+      {again > 0 && (
+        <p className="run-again" role="status">
+          {words.again(again)}{' '}
+          {!visiting && (
+            <Link to={pageAddress({ kind: 'event', id: event.id }, 'shopping')}>{words.toShopping}</Link>
+          )}
+        </p>
+      )}
+      {!open && (
+        <p className="run-again" role="status">
+          <strong>{words.finished}.</strong> {words.finishedWhy}
+        </p>
+      )}
+    </>
   );
 }
 

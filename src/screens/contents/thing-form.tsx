@@ -28,8 +28,6 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
   const say = useSay();
   const listed = ITEMS.find(({ name }) => name === item.name);
   const set = (label: string, to: Partial<Item>) => void edits.setItem(item.id, label, to);
-  const flag = (on: boolean, care: CareFlag) =>
-    set(words.care, { care: on ? [...item.care, care] : item.care.filter((one) => one !== care) });
   return (
     <li className="thing">
       <div className="thing-head">
@@ -75,49 +73,7 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
             most={tallest(item)}
             onChange={(length) => set(words.aboveRim, { aboveRimMm: mmOfTicks(length) })}
           />
-          <Ticked
-            legend={words.manner}
-            of={[
-              {
-                label: words.thisWayUp,
-                on: item.thisWayUp,
-                set: (thisWayUp) => set(words.manner, { thisWayUp }),
-              },
-              { label: words.fragile, on: item.fragile, set: (fragile) => set(words.manner, { fragile }) },
-            ]}
-          />
-          <Ticked
-            legend={words.care}
-            of={careFlag.options.map((care) => ({
-              label: words.cares[care],
-              on: item.care.includes(care),
-              set: (on) => flag(on, care),
-            }))}
-          />
-          {item.care.some((care) => FOOD.has(care)) && (
-            <Ticked
-              legend={words.allergens}
-              of={[
-                ...allergen.options.map((each) => ({
-                  label: say(each),
-                  on: item.allergens?.includes(each) ?? false,
-                  set: (on: boolean) =>
-                    set(words.allergens, {
-                      allergens: [
-                        ...(item.allergens ?? []).filter((other) => other !== each),
-                        ...(on ? [each] : []),
-                      ],
-                    }),
-                })),
-                {
-                  label: words.noAllergens,
-                  on: item.allergens?.length === 0,
-                  set: (on: boolean) =>
-                    on ? set(words.allergens, { allergens: [] }) : edits.forgetLabel(item.id),
-                },
-              ]}
-            />
-          )}
+          <CareOf item={item} edits={edits} />
           <NumberField
             label={words.grams}
             help={<p>{words.gramsHelp}</p>}
@@ -132,6 +88,62 @@ export function ThingForm({ item, edits, alone }: ThingFormProps) {
         </div>
       </Opening>
     </li>
+  );
+}
+
+/** How a thing lies and what it needs: fragile, food, allergens. */
+function CareOf({ item, edits }: Pick<ThingFormProps, 'item' | 'edits'>) {
+  const words = usePageWords().contents;
+  const say = useSay();
+  const set = (label: string, to: Partial<Item>) => void edits.setItem(item.id, label, to);
+  const flag = (on: boolean, care: CareFlag) =>
+    set(words.care, { care: on ? [...item.care, care] : item.care.filter((one) => one !== care) });
+  return (
+    <>
+      <Ticked
+        legend={words.manner}
+        of={[
+          {
+            label: words.thisWayUp,
+            on: item.thisWayUp,
+            set: (thisWayUp) => set(words.manner, { thisWayUp }),
+          },
+          { label: words.fragile, on: item.fragile, set: (fragile) => set(words.manner, { fragile }) },
+        ]}
+      />
+      <Ticked
+        legend={words.care}
+        of={careFlag.options.map((care) => ({
+          label: words.cares[care],
+          on: item.care.includes(care),
+          set: (on) => flag(on, care),
+        }))}
+      />
+      {item.care.some((care) => FOOD.has(care)) && (
+        <Ticked
+          legend={words.allergens}
+          of={[
+            ...allergen.options.map((each) => ({
+              label: say(each),
+              on: item.allergens?.includes(each) ?? false,
+              set: (on: boolean) =>
+                set(words.allergens, {
+                  allergens: [
+                    ...(item.allergens ?? []).filter((other) => other !== each),
+                    ...(on ? [each] : []),
+                  ],
+                }),
+            })),
+            {
+              label: words.noAllergens,
+              on: item.allergens?.length === 0,
+              set: (on: boolean) =>
+                on ? set(words.allergens, { allergens: [] }) : edits.forgetLabel(item.id),
+            },
+          ]}
+        />
+      )}
+    </>
   );
 }
 

@@ -62,7 +62,6 @@ export function DressRecipe({ recipe, event, plan }: DressRecipeProps) {
         <DressingMap recipe={recipe} net={net} dressing={null} sized={[]} />
       </div>
     );
-  const isFull = dressings.length >= MOST_DRESSINGS;
   const boxes = (plan?.lines ?? [])
     .filter((line) => line.recipeId === recipe.id && line.dressingId === dressing.id)
     .reduce((sum, { making }) => sum + making, 0);
@@ -84,36 +83,52 @@ export function DressRecipe({ recipe, event, plan }: DressRecipeProps) {
             value={dressing.name}
             onChange={(name) => edits.dressing(words.name, (old) => ({ ...old, name }))}
           />
-          <div className="dressing-acts">
-            <Button
-              icon={<Plus aria-hidden="true" />}
-              disabled={isFull}
-              onClick={() => add(words.add, words.newName(dressings.length + 1))}
-            >
-              {words.add}
-            </Button>
-            <Button
-              icon={<Copy aria-hidden="true" />}
-              disabled={isFull}
-              onClick={() => add(words.copy, words.copyOf(dressing.name), dressing)}
-            >
-              {words.copy}
-            </Button>
-            <Button
-              icon={<Trash2 aria-hidden="true" />}
-              onClick={() =>
-                edits.recipe(words.remove, (old) => ({
-                  ...old,
-                  dressings: old.dressings.filter(({ id }) => id !== dressing.id),
-                }))
-              }
-            >
-              {words.remove}
-            </Button>
-          </div>
+          <DressingActs {...{ recipe, dressing, edits, add }} />
         </div>
       </section>
       <Dressed key={dressing.id} {...{ recipe, net, dressing, edits, boxes, event }} />
+    </div>
+  );
+}
+
+interface DressingActsProps {
+  readonly recipe: Recipe;
+  readonly dressing: Dressing;
+  readonly edits: ReturnType<typeof useDressingEdits>;
+  readonly add: (label: string, name: string, of?: Dressing) => void;
+}
+
+/** Another one, a copy, or none. */
+function DressingActs({ recipe: { dressings }, dressing, edits, add }: DressingActsProps) {
+  const words = usePageWords().dressing;
+  const isFull = dressings.length >= MOST_DRESSINGS;
+  return (
+    <div className="dressing-acts">
+      <Button
+        icon={<Plus aria-hidden="true" />}
+        disabled={isFull}
+        onClick={() => add(words.add, words.newName(dressings.length + 1))}
+      >
+        {words.add}
+      </Button>
+      <Button
+        icon={<Copy aria-hidden="true" />}
+        disabled={isFull}
+        onClick={() => add(words.copy, words.copyOf(dressing.name), dressing)}
+      >
+        {words.copy}
+      </Button>
+      <Button
+        icon={<Trash2 aria-hidden="true" />}
+        onClick={() =>
+          edits.recipe(words.remove, (old) => ({
+            ...old,
+            dressings: old.dressings.filter(({ id }) => id !== dressing.id),
+          }))
+        }
+      >
+        {words.remove}
+      </Button>
     </div>
   );
 }

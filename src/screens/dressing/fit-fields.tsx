@@ -70,23 +70,7 @@ export function FitFields({ piece, net, edits }: FitFieldsProps) {
         />
       )}
       {fit?.rule === 'on-panel' && <Reveals fit={fit} onChange={setFit} />}
-      {fit?.rule === 'around' && (
-        <>
-          <SelectField
-            label={words.way}
-            of={piece.name}
-            value={fit.way ?? 'walls'}
-            choices={WAYS.map((id) => ({ id, label: words.ways[id] }))}
-            onChange={(id) => setFit(words.way, { ...fit, way: WAYS.find((way) => way === id) })}
-          />
-          <LengthField
-            label={words.bandHeight}
-            help={words.bandHeightHelp}
-            value={ticksOfMm(fit.heightMm)}
-            onChange={(length) => setFit(words.bandHeight, { ...fit, heightMm: mmOfTicks(length) })}
-          />
-        </>
-      )}
+      {fit?.rule === 'around' && <Around fit={fit} of={piece.name} onChange={setFit} />}
       {fit && 'lapMm' in fit && (
         <LengthField
           label={words.lap}
@@ -96,24 +80,7 @@ export function FitFields({ piece, net, edits }: FitFieldsProps) {
           onChange={(length) => setFit(words.lap, { ...fit, lapMm: mmOfTicks(length) })}
         />
       )}
-      {fit?.rule === 'behind' && (
-        <>
-          <LengthField
-            label={words.aboveRim}
-            help={words.aboveRimHelp}
-            value={ticksOfMm(fit.aboveRimMm)}
-            least={NOTHING}
-            onChange={(length) => setFit(words.aboveRim, { ...fit, aboveRimMm: mmOfTicks(length) })}
-          />
-          <LengthField
-            label={words.ease}
-            help={words.easeHelp}
-            value={ticksOfMm(fit.easeMm)}
-            least={NOTHING}
-            onChange={(length) => setFit(words.ease, { ...fit, easeMm: mmOfTicks(length) })}
-          />
-        </>
-      )}
+      {fit?.rule === 'behind' && <Behind fit={fit} onChange={setFit} />}
       {!fit && (
         <>
           <LengthField
@@ -193,6 +160,59 @@ function Reveals({ fit, onChange }: { fit: OnPanel; onChange: (label: string, fi
             }
           />
         ))}
+    </>
+  );
+}
+
+type AroundFit = Extract<PieceFit, { rule: 'around' }>;
+
+interface AroundProps {
+  readonly fit: AroundFit;
+  readonly of: string;
+  readonly onChange: (label: string, fit: AroundFit) => void;
+}
+
+function Around({ fit, of, onChange }: AroundProps) {
+  const words = usePageWords().dressing;
+  return (
+    <>
+      <SelectField
+        label={words.way}
+        of={of}
+        value={fit.way ?? 'walls'}
+        choices={WAYS.map((id) => ({ id, label: words.ways[id] }))}
+        onChange={(id) => onChange(words.way, { ...fit, way: WAYS.find((way) => way === id) })}
+      />
+      <LengthField
+        label={words.bandHeight}
+        help={words.bandHeightHelp}
+        value={ticksOfMm(fit.heightMm)}
+        onChange={(length) => onChange(words.bandHeight, { ...fit, heightMm: mmOfTicks(length) })}
+      />
+    </>
+  );
+}
+
+type BehindFit = Extract<PieceFit, { rule: 'behind' }>;
+
+function Behind({ fit, onChange }: { fit: BehindFit; onChange: (label: string, fit: BehindFit) => void }) {
+  const words = usePageWords().dressing;
+  return (
+    <>
+      <LengthField
+        label={words.aboveRim}
+        help={words.aboveRimHelp}
+        value={ticksOfMm(fit.aboveRimMm)}
+        least={NOTHING}
+        onChange={(length) => onChange(words.aboveRim, { ...fit, aboveRimMm: mmOfTicks(length) })}
+      />
+      <LengthField
+        label={words.ease}
+        help={words.easeHelp}
+        value={ticksOfMm(fit.easeMm)}
+        least={NOTHING}
+        onChange={(length) => onChange(words.ease, { ...fit, easeMm: mmOfTicks(length) })}
+      />
     </>
   );
 }

@@ -19,46 +19,7 @@ const NOTCHES = 100;
 export function FoldControls({ acts, done, state, onDone }: FoldControlsProps) {
   const words = usePageWords().fold;
   const slider = useId();
-  const [playing, setPlaying] = useState(false);
-  const at = useRef(done);
-  useEffect(() => {
-    at.current = done;
-  }, [done]);
-
-  useEffect(() => {
-    if (!playing) return;
-    const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    let frame = 0;
-    let last: number | null = null;
-    const go = (to: number) => {
-      onDone(Math.min(acts, to));
-      if (to >= acts) setPlaying(false);
-    };
-    if (still) {
-      const timer = setInterval(() => go(Math.floor(at.current) + 1), ACT_MS);
-      return () => clearInterval(timer);
-    }
-    const step = (now: number) => {
-      const passed = last === null ? 0 : now - last;
-      last = now;
-      go(at.current + passed / ACT_MS);
-      frame = requestAnimationFrame(step);
-    };
-    frame = requestAnimationFrame(step);
-    return () => cancelAnimationFrame(frame);
-  }, [playing, acts, onDone]);
-
-  const stop = (to: number) => {
-    setPlaying(false);
-    onDone(to);
-  };
-  const play = () => {
-    if (done >= acts) {
-      at.current = 0;
-      onDone(0);
-    }
-    setPlaying(!playing);
-  };
+  const { playing, play, stop } = usePlaying(acts, done, onDone);
   return (
     <div className="fold-controls screen-only">
       <div className="fold-controls-row">
@@ -101,4 +62,49 @@ export function FoldControls({ acts, done, state, onDone }: FoldControlsProps) {
       </p>
     </div>
   );
+}
+
+/** Folds on by itself while it plays. `play` goes on or stands still, from the start where all is done; `stop` goes to a place and stays. */
+function usePlaying(acts: number, done: number, onDone: (done: number) => void) {
+  const [playing, setPlaying] = useState(false);
+  const at = useRef(done);
+  useEffect(() => {
+    at.current = done;
+  }, [done]);
+
+  useEffect(() => {
+    if (!playing) return;
+    const still = matchMedia('(prefers-reduced-motion: reduce)').matches;
+    let frame = 0;
+    let last: number | null = null;
+    const go = (to: number) => {
+      onDone(Math.min(acts, to));
+      if (to >= acts) setPlaying(false);
+    };
+    if (still) {
+      const timer = setInterval(() => go(Math.floor(at.current) + 1), ACT_MS);
+      return () => clearInterval(timer);
+    }
+    const step = (now: number) => {
+      const passed = last === null ? 0 : now - last;
+      last = now;
+      go(at.current + passed / ACT_MS);
+      frame = requestAnimationFrame(step);
+    };
+    frame = requestAnimationFrame(step);
+    return () => cancelAnimationFrame(frame);
+  }, [playing, acts, onDone]);
+
+  const stop = (to: number) => {
+    setPlaying(false);
+    onDone(to);
+  };
+  const play = () => {
+    if (done >= acts) {
+      at.current = 0;
+      onDone(0);
+    }
+    setPlaying(!playing);
+  };
+  return { playing, play, stop };
 }

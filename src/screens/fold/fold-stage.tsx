@@ -49,7 +49,6 @@ function SpaceStage({
   name,
   onLost,
 }: FoldStageProps & { readonly onLost: () => void }) {
-  const words = usePageWords().fold;
   const ruler = useRuler();
   const theme = useWorkbook((state) => state.settings.theme);
   const help = useId();
@@ -61,7 +60,6 @@ function SpaceStage({
     (drawn: readonly RulerLabel[]) => moveLabels(numbers.current, drawn, setLabels),
     [],
   );
-  const colours = sidesOf(colour);
 
   useEffect(() => {
     const target = canvas.current;
@@ -112,21 +110,36 @@ function SpaceStage({
           </text>
         ))}
       </svg>
-      <figcaption className="fold-foot">
-        <span id={help}>{words.turnHelp}</span>
-        <span className="fold-tools screen-only">
-          <IconButton label={words.closer} icon={<Plus />} onClick={() => scene?.closer(1.25)} />
-          <IconButton label={words.farther} icon={<Minus />} onClick={() => scene?.closer(0.8)} />
-          <IconButton label={words.asAtFirst} icon={<Maximize />} onClick={() => scene?.reset()} />
-        </span>
-        <span className="fold-sides">
-          <Side colour={colours.outside} />
-          {words.outsideFace}
-          <Side colour={colours.inside} />
-          {words.insideFace}
-        </span>
-      </figcaption>
+      <StageFoot scene={scene} colour={colour} help={help} />
     </figure>
+  );
+}
+
+interface StageFootProps {
+  readonly scene: FoldScene | null;
+  readonly colour: string | undefined;
+  readonly help: string;
+}
+
+/** How it is turned, the buttons that come closer, and which face has which color. */
+function StageFoot({ scene, colour, help }: StageFootProps) {
+  const words = usePageWords().fold;
+  const colours = sidesOf(colour);
+  return (
+    <figcaption className="fold-foot">
+      <span id={help}>{words.turnHelp}</span>
+      <span className="fold-tools screen-only">
+        <IconButton label={words.closer} icon={<Plus />} onClick={() => scene?.closer(1.25)} />
+        <IconButton label={words.farther} icon={<Minus />} onClick={() => scene?.closer(0.8)} />
+        <IconButton label={words.asAtFirst} icon={<Maximize />} onClick={() => scene?.reset()} />
+      </span>
+      <span className="fold-sides">
+        <Side colour={colours.outside} />
+        {words.outsideFace}
+        <Side colour={colours.inside} />
+        {words.insideFace}
+      </span>
+    </figcaption>
   );
 }
 

@@ -19,6 +19,46 @@ export function HandoutForm({ recipe, cards }: { recipe: Recipe; cards: readonly
   const { tips, credits, difficulty } = recipe.handout ?? NOTHING;
   const change = (label: string, of: (old: Handout) => Handout) =>
     void edit('recipes', recipe.id, label, (old) => ({ ...old, handout: of(old.handout ?? NOTHING) }));
+  return (
+    <>
+      <h3>{words.tips}</h3>
+      <p className="soft">{words.tipsWhy}</p>
+      <Tips tips={tips} cards={cards} change={change} />
+      <SelectField
+        label={words.difficulty}
+        value={difficulty ?? ''}
+        choices={[
+          { id: '', label: words.workedOut },
+          { id: 'first-box', label: words.firstBox },
+          { id: 'some-practice', label: words.somePractice },
+          { id: 'patience', label: words.patience },
+        ]}
+        onChange={(id) =>
+          change(words.difficulty, ({ difficulty: _, ...old }) =>
+            id === '' ? old : { ...old, difficulty: id as NonNullable<Handout['difficulty']> },
+          )
+        }
+      />
+      <TextField
+        label={words.credits}
+        help={words.creditsHelp}
+        value={credits}
+        most={4000}
+        onChange={(text) => change(words.credits, (old) => ({ ...old, credits: text }))}
+      />
+    </>
+  );
+}
+
+interface TipsProps {
+  readonly tips: Handout['tips'];
+  readonly cards: readonly BoxCard[];
+  readonly change: (label: string, of: (old: Handout) => Handout) => void;
+}
+
+/** Every tip with the step it stands at. */
+function Tips({ tips, cards, change }: TipsProps) {
+  const words = usePageWords().handout;
   const changeTip = (id: string, given: Partial<Handout['tips'][number]>) =>
     change(words.tip, (old) => ({
       ...old,
@@ -50,8 +90,6 @@ export function HandoutForm({ recipe, cards }: { recipe: Recipe; cards: readonly
   };
   return (
     <>
-      <h3>{words.tips}</h3>
-      <p className="soft">{words.tipsWhy}</p>
       {tips.map((tip) => (
         <div key={tip.id} className="handout-tip">
           <NoteField label={words.tip} value={tip.says} onChange={(says) => changeTip(tip.id, { says })} />
@@ -81,28 +119,6 @@ export function HandoutForm({ recipe, cards }: { recipe: Recipe; cards: readonly
       >
         {words.addTip}
       </Button>
-      <SelectField
-        label={words.difficulty}
-        value={difficulty ?? ''}
-        choices={[
-          { id: '', label: words.workedOut },
-          { id: 'first-box', label: words.firstBox },
-          { id: 'some-practice', label: words.somePractice },
-          { id: 'patience', label: words.patience },
-        ]}
-        onChange={(id) =>
-          change(words.difficulty, ({ difficulty: _, ...old }) =>
-            id === '' ? old : { ...old, difficulty: id as NonNullable<Handout['difficulty']> },
-          )
-        }
-      />
-      <TextField
-        label={words.credits}
-        help={words.creditsHelp}
-        value={credits}
-        most={4000}
-        onChange={(text) => change(words.credits, (old) => ({ ...old, credits: text }))}
-      />
     </>
   );
 }

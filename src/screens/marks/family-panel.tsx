@@ -63,21 +63,7 @@ function Family({ recipe, need, sheet, options, base }: FamilyPanelProps) {
     };
   }, [base, recipe.styleId, options, room, members, rule, air, percent]);
   const { members: found, busy } = useFamily(ask);
-  const shelf = useWorkbook((state) => state.rows.recipes);
-  // A name belongs to one member of one family: another question begins with the usual ones.
-  const [typed, setTyped] = useState<{
-    readonly ask: FamilyAsk;
-    readonly names: Readonly<Record<number, string>>;
-  }>({
-    ask,
-    names: {},
-  });
-  const own = typed.ask === ask ? typed.names : {};
-  const usual = found.map((_, place) => words.memberName(recipe.name, place, members));
-  const names = distinctNames(
-    usual.map((name, place) => own[place]?.trim() || name),
-    new Set([...shelf.values()].map(({ name }) => name)),
-  );
+  const { names, fields, onName } = useNames(ask, recipe.name, found.length);
   const shared = { recipe, found, names, sheet };
   const side = (axis: 0 | 1 | 2) => (length: Ticks) =>
     setRoom([axis === 0 ? length : room[0], axis === 1 ? length : room[1], axis === 2 ? length : room[2]]);
@@ -103,46 +89,75 @@ function Family({ recipe, need, sheet, options, base }: FamilyPanelProps) {
             onChange={setMembers}
           />
         </div>
-        {members > 1 && (
-          <>
-            <ChoiceStrip
-              named
-              label={words.familyRule}
-              value={rule}
-              choices={[
-                { id: 'nested', label: words.nested },
-                { id: 'grown', label: words.grown },
-              ]}
-              onChange={setRule}
-            />
-            {rule === 'nested' ? (
-              <LengthField
-                label={words.familyAir}
-                help={words.familyAirHelp}
-                value={air}
-                least={ticks(0)}
-                onChange={setAir}
-              />
-            ) : (
-              <NumberField
-                label={words.familyPercent}
-                value={percent}
-                least={1}
-                most={200}
-                onChange={setPercent}
-              />
-            )}
-          </>
-        )}
+        {members > 1 && <RuleFields {...{ rule, setRule, air, setAir, percent, setPercent }} />}
       </div>
       <p role="status">{busy ? words.familyBusy(found.length, members) : ''}</p>
-      <FamilyFound
-        {...shared}
-        fields={usual.map((name, place) => own[place] ?? name)}
-        busy={busy}
-        onName={(place, name) => setTyped({ ask, names: { ...own, [place]: name } })}
-      />
+      <FamilyFound {...shared} fields={fields} busy={busy} onName={onName} />
       {!busy && <FamilySheets {...shared} cutting={base.tool} />}
     </div>
   );
+}
+
+interface RuleFieldsProps {
+  readonly rule: 'nested' | 'grown';
+  readonly setRule: (rule: 'nested' | 'grown') => void;
+  readonly air: Ticks;
+  readonly setAir: (air: Ticks) => void;
+  readonly percent: number;
+  readonly setPercent: (percent: number) => void;
+}
+
+/** How one member follows from the next: nested with air between, or larger by a share. */
+function RuleFields({ rule, setRule, air, setAir, percent, setPercent }: RuleFieldsProps) {
+  const words = usePageWords().marks;
+  return (
+    <>
+      <ChoiceStrip
+        named
+        label={words.familyRule}
+        value={rule}
+        choices={[
+          { id: 'nested', label: words.nested },
+          { id: 'grown', label: words.grown },
+        ]}
+        onChange={setRule}
+      />
+      {rule === 'nested' ? (
+        <LengthField
+          label={words.familyAir}
+          help={words.familyAirHelp}
+          value={air}
+          least={ticks(0)}
+          onChange={setAir}
+        />
+      ) : (
+        <NumberField label={words.familyPercent} value={percent} least={1} most={200} onChange={setPercent} />
+      )}
+    </>
+  );
+}
+
+/** What the members are called: as the maker typed, else as is usual, and none as a recipe on the shelf. */
+function useNames(ask: FamilyAsk, name: string, count: number) {
+  const words = usePageWords().marks;
+  const shelf = useWorkbook((state) => state.rows.recipes);
+  // A name belongs to one member of one family: another question begins with the usual ones.
+  const [typed, setTyped] = useState<{
+    readonly ask: FamilyAsk;
+    readonly names: Readonly<Record<number, string>>;
+  }>({
+    ask,
+    names: {},
+  });
+  const own = typed.ask === ask ? typed.names : {};
+  const usual = Array.from({ length: count }, (_, place) => words.memberName(name, place, ask.members));
+  const names = distinctNames(
+    usual.map((each, place) => own[place]?.trim() || each),
+    new Set([...shelf.values()].map((each) => each.name)),
+  );
+  return {
+    names,
+    fields: usual.map((each, place) => own[place] ?? each),
+    onName: (place: number, typedName: string) => setTyped({ ask, names: { ...own, [place]: typedName } }),
+  };
 }

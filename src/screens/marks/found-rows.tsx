@@ -31,14 +31,12 @@ interface FoundRowsProps {
 /** The rows nothing beats: three as cards, and all as a table, with a plot where paper is traded for ease; pressing either takes its sizes as one step that can be undone. */
 export function FoundRows({ recipe, edits, need, sheet, found, stale, hand, next }: FoundRowsProps) {
   const words = usePageWords().marks;
-  const say = useSay();
   const ruler = useRuler();
   const [lit, setLit] = useState<number | null>(null);
   const rows = found?.rows ?? [];
   const use = (row: EasyRow) => void edits.use(found?.styleId ?? recipe.styleId, row);
   if (!found) return <p role="status">{words.searching}</p>;
   if (rows.length === 0) return null;
-  const apart = apartWords(found.styleId, rows, ruler, say);
   const points = rows.map((row) => ({
     row,
     label: words.point(
@@ -64,52 +62,76 @@ export function FoundRows({ recipe, edits, need, sheet, found, stale, hand, next
       </Link>
       <Opening head={words.allRows(rows.length)}>
         {isTrade(rows) && <MarksPlot points={points} lit={lit} onLight={setLit} onTake={use} />}
-        <div className="marks-table">
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">{words.sizes}</th>
-                <th scope="col">{words.roughness}</th>
-                <th scope="col">{words.costs}</th>
-                <th scope="col">{words.use}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {points.map(({ row, inUse }, i) => (
-                <tr
-                  key={`${Object.values(row.sizes).join(' ')} ${Object.values(row.options).join(' ')}`}
-                  className={classNames(lit === i && 'marks-lit', inUse && 'marks-in-use')}
-                  onPointerEnter={() => setLit(i)}
-                  onPointerLeave={() => setLit(null)}
-                >
-                  <th scope="row">
-                    {sizesWords(found.styleId, row, ruler)}
-                    {apart[i] && <span className="marks-apart">{apart[i]}</span>}
-                  </th>
-                  <td className="marks-number">{row.roughness}</td>
-                  <td>
-                    {costWords(row, need, sheet, ruler, words)}
-                    <Opening head={words.why}>
-                      <WhyRow row={row} need={need} styleId={found.styleId} />
-                    </Opening>
-                  </td>
-                  <td>
-                    {inUse ? (
-                      words.inUse
-                    ) : (
-                      <Button onClick={() => use(row)} onFocus={() => setLit(i)} onBlur={() => setLit(null)}>
-                        {words.use}
-                        <span className="said-only"> {sizesWords(found.styleId, row, ruler)}</span>
-                      </Button>
-                    )}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
+        <RowTable {...{ points, lit, need, sheet }} styleId={found.styleId} onLight={setLit} onUse={use} />
       </Opening>
     </section>
+  );
+}
+
+interface RowTableProps extends Pick<FoundRowsProps, 'need' | 'sheet'> {
+  readonly points: readonly { readonly row: EasyRow; readonly inUse: boolean }[];
+  readonly styleId: string;
+  readonly lit: number | null;
+  readonly onLight: (row: number | null) => void;
+  readonly onUse: (row: EasyRow) => void;
+}
+
+/** Every row with its sizes, how easy it is, and what it costs. */
+function RowTable({ points, styleId, lit, need, sheet, onLight, onUse }: RowTableProps) {
+  const words = usePageWords().marks;
+  const say = useSay();
+  const ruler = useRuler();
+  const apart = apartWords(
+    styleId,
+    points.map(({ row }) => row),
+    ruler,
+    say,
+  );
+  return (
+    <div className="marks-table">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{words.sizes}</th>
+            <th scope="col">{words.roughness}</th>
+            <th scope="col">{words.costs}</th>
+            <th scope="col">{words.use}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {points.map(({ row, inUse }, i) => (
+            <tr
+              key={`${Object.values(row.sizes).join(' ')} ${Object.values(row.options).join(' ')}`}
+              className={classNames(lit === i && 'marks-lit', inUse && 'marks-in-use')}
+              onPointerEnter={() => onLight(i)}
+              onPointerLeave={() => onLight(null)}
+            >
+              <th scope="row">
+                {sizesWords(styleId, row, ruler)}
+                {apart[i] && <span className="marks-apart">{apart[i]}</span>}
+              </th>
+              <td className="marks-number">{row.roughness}</td>
+              <td>
+                {costWords(row, need, sheet, ruler, words)}
+                <Opening head={words.why}>
+                  <WhyRow row={row} need={need} styleId={styleId} />
+                </Opening>
+              </td>
+              <td>
+                {inUse ? (
+                  words.inUse
+                ) : (
+                  <Button onClick={() => onUse(row)} onFocus={() => onLight(i)} onBlur={() => onLight(null)}>
+                    {words.use}
+                    <span className="said-only"> {sizesWords(styleId, row, ruler)}</span>
+                  </Button>
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

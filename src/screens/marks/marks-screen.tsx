@@ -18,9 +18,10 @@ import { usePageWords, useSay } from '../../ui/words';
 import { AskForm } from './ask-form';
 import { BesidePanel } from './beside-panel';
 import { CompareStyles } from './compare-styles';
+import type { BoxInHand } from './easy-cards';
 import { FamilyPanel } from './family-panel';
 import { FoundRows } from './found-rows';
-import { USUAL_SLACK, useMarksAsk, useSheets } from './marks-ask';
+import { type NamedSheet, USUAL_SLACK, useMarksAsk, useSheets } from './marks-ask';
 import { useMarksEdits } from './marks-edits';
 import { NothingFits } from './nothing-fits';
 import './marks.css';
@@ -66,18 +67,7 @@ function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
   const [slack, setSlack] = useState<Ticks | null>(null);
   const [turned, setTurned] = useState<Need | null>(null);
   const [compare, setCompare] = useState(false);
-  const { contents } = recipe;
-  const { rooms, stale } = useNeededRooms(contents);
-  const fromContents = (contents?.items.length ?? 0) > 0;
-  const room = rooms[Math.min(contents?.arrangement ?? 0, Math.max(0, rooms.length - 1))];
-  const { width, depth, height } = net.inside;
-  const asIs = useMemo<Need>(
-    () => [atLeastOne(width), atLeastOne(depth), atLeastOne(height)],
-    [width, depth, height],
-  );
-  const asked = fromContents ? (room?.inside ?? null) : asIs;
-  const isTurned = turned !== null && asked !== null && sameSides(turned, asked);
-  const need = isTurned ? turned : asked;
+  const { need, asIs, fromContents, isTurned, arrangement, stale } = useNeed(recipe, net, turned);
   const sheet = sheets.find(({ id }) => id === sheetId) ?? sheets[0];
   const within = slack ?? USUAL_SLACK[unit];
   const ask = useMarksAsk({
@@ -94,17 +84,7 @@ function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
   const own = marks.found[0];
   const isStale = marks.stale || stale;
   const sheetName = say(sheet?.name ?? '');
-  const papers = useWorkbook((state) => state.rows.papers);
-  const hand = useMemo(
-    () => ({
-      recipe,
-      net,
-      sheetsPerBox: sheet ? sheetsOfPieces(net.pieces, sheet.paper, cuttingToolOf(tool)) : null,
-      colour: papers.get(recipe.paperId ?? '')?.colour,
-      holds: isTurned ? undefined : room?.arrangement,
-    }),
-    [recipe, net, sheet, tool, papers, isTurned, room],
-  );
+  const hand = useHand(recipe, net, sheet, arrangement);
   const shared = { recipe, edits, need: need ?? asIs, sheet: sheetName };
   return (
     <div className="marks-page">
@@ -149,6 +129,39 @@ function MarksOfRecipe({ recipe, net, style, open }: MarksOfRecipeProps) {
       </div>
     </div>
   );
+}
+
+/** The box as the found rows speak of it. */
+function useHand(recipe: Recipe, net: BoxNet, sheet: NamedSheet | undefined, holds: BoxInHand['holds']) {
+  const tool = useToolInHand();
+  const papers = useWorkbook((state) => state.rows.papers);
+  return useMemo(
+    () => ({
+      recipe,
+      net,
+      sheetsPerBox: sheet ? sheetsOfPieces(net.pieces, sheet.paper, cuttingToolOf(tool)) : null,
+      colour: papers.get(recipe.paperId ?? '')?.colour,
+      holds,
+    }),
+    [recipe, net, sheet, tool, papers, holds],
+  );
+}
+
+/** The inside size that is looked for: of what goes in, turned if the maker asked so; else of the box as it is. */
+function useNeed(recipe: Recipe, net: BoxNet, turned: Need | null) {
+  const { contents } = recipe;
+  const { rooms, stale } = useNeededRooms(contents);
+  const fromContents = (contents?.items.length ?? 0) > 0;
+  const room = rooms[Math.min(contents?.arrangement ?? 0, Math.max(0, rooms.length - 1))];
+  const { width, depth, height } = net.inside;
+  const asIs = useMemo<Need>(
+    () => [atLeastOne(width), atLeastOne(depth), atLeastOne(height)],
+    [width, depth, height],
+  );
+  const asked = fromContents ? (room?.inside ?? null) : asIs;
+  const isTurned = turned !== null && asked !== null && sameSides(turned, asked);
+  const need = isTurned ? turned : asked;
+  return { need, asIs, fromContents, isTurned, arrangement: isTurned ? undefined : room?.arrangement, stale };
 }
 
 const atLeastOne = (side: Ticks): Ticks => ticks(Math.max(1, side));

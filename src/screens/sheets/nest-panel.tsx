@@ -1,6 +1,6 @@
 import { Download, Scissors, TriangleAlert, X } from 'lucide-react';
 import { useMemo, useState } from 'react';
-import { outlineOfPiece } from '../../core/draw/sheet/nested-net';
+import { type NestedSheet, outlineOfPiece } from '../../core/draw/sheet/nested-net';
 import type { PlannedPaper } from '../../core/plan';
 import { inches, millimetres } from '../../core/units';
 import type { CuttingTool } from '../../core/yield';
@@ -35,9 +35,7 @@ interface NestPanelProps {
 export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
   const words = usePageWords().sheets;
   const ruler = useRuler();
-  const printer = usePrinter();
   const { nest, busy, start, cancel } = useNest();
-  const { doing, setDoing, make, making } = useMaking();
   const pieces = usePieces(planned, eventId);
   const [pieceId, setPieceId] = useState('');
   const [gap, setGap] = useState('0');
@@ -60,9 +58,6 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
   };
   const shown = nest !== null && asked === asking ? nest : null;
   const title = words.nestTitle(part.name, planned.name);
-  const nested = shown && { title, net, piece, nest: shown, sheet: planned.sheet };
-  const file = (ending: string, text: string, type: string) =>
-    saveAs(title, ending, new Blob([text], { type }));
   const count = shown?.parts.length ?? 0;
   return (
     <section className="nest" aria-label={words.interlock}>
@@ -108,53 +103,71 @@ export function NestPanel({ planned, tool, eventId }: NestPanelProps) {
         {shown && <strong>{words.nested(count, shown.boxed)}</strong>}
       </p>
       {shown && count > 0 && (
-        <>
-          <p className="nest-label">
-            <Scissors aria-hidden="true" /> {words.notOnTrimmer}
-          </p>
-          <NestView nest={shown} paper={planned.sheet} piece={piece} stale={busy} />
-          {count > shown.boxed && shown.boxed > 0 ? (
-            <p>
-              {words.nestSheets(
-                part.count,
-                Math.ceil(part.count / count),
-                Math.ceil(part.count / shown.boxed),
-              )}
-            </p>
-          ) : (
-            <p>{shown.boxed > 0 && words.noGain}</p>
-          )}
-          <p className="soft">{words.nestMost(shown.most)}</p>
-          <p className="nest-caution">
-            <TriangleAlert aria-hidden="true" /> {words.nestCaution}
-          </p>
-          {nested && (
-            <div className="nest-acts screen-only">
-              <Button
-                icon={<Download aria-hidden="true" />}
-                onClick={() => file('svg', nestedSvg(nested), 'image/svg+xml')}
-              >
-                {words.saveAs('SVG')}
-              </Button>
-              <Button
-                icon={<Download aria-hidden="true" />}
-                onClick={() => file('dxf', nestedDxf(nested), 'image/vnd.dxf')}
-              >
-                {words.saveAs('DXF')}
-              </Button>
-              <Button
-                icon={<Download aria-hidden="true" />}
-                aria-disabled={making}
-                onClick={() => making || void make(() => printer.nestedSheet(nested, eventId))}
-              >
-                {words.saveAs('PDF')}
-              </Button>
-              <MakingState doing={doing} setDoing={setDoing} />
-            </div>
-          )}
-        </>
+        <FoundNest
+          nested={{ title, net, piece, nest: shown, sheet: planned.sheet }}
+          {...{ part, busy, eventId }}
+        />
       )}
     </section>
+  );
+}
+
+interface FoundNestProps {
+  readonly nested: NestedSheet;
+  readonly part: { readonly count: number };
+  readonly busy: boolean;
+  readonly eventId: string;
+}
+
+/** A nest that was found: the drawing, what it saves, and its files. */
+function FoundNest({ nested, part, busy, eventId }: FoundNestProps) {
+  const words = usePageWords().sheets;
+  const printer = usePrinter();
+  const { doing, setDoing, make, making } = useMaking();
+  const { title, nest, sheet, piece } = nested;
+  const count = nest.parts.length;
+  const file = (ending: string, text: string, type: string) =>
+    saveAs(title, ending, new Blob([text], { type }));
+  return (
+    <>
+      <p className="nest-label">
+        <Scissors aria-hidden="true" /> {words.notOnTrimmer}
+      </p>
+      <NestView nest={nest} paper={sheet} piece={piece} stale={busy} />
+      {count > nest.boxed && nest.boxed > 0 ? (
+        <p>
+          {words.nestSheets(part.count, Math.ceil(part.count / count), Math.ceil(part.count / nest.boxed))}
+        </p>
+      ) : (
+        <p>{nest.boxed > 0 && words.noGain}</p>
+      )}
+      <p className="soft">{words.nestMost(nest.most)}</p>
+      <p className="nest-caution">
+        <TriangleAlert aria-hidden="true" /> {words.nestCaution}
+      </p>
+      <div className="nest-acts screen-only">
+        <Button
+          icon={<Download aria-hidden="true" />}
+          onClick={() => file('svg', nestedSvg(nested), 'image/svg+xml')}
+        >
+          {words.saveAs('SVG')}
+        </Button>
+        <Button
+          icon={<Download aria-hidden="true" />}
+          onClick={() => file('dxf', nestedDxf(nested), 'image/vnd.dxf')}
+        >
+          {words.saveAs('DXF')}
+        </Button>
+        <Button
+          icon={<Download aria-hidden="true" />}
+          aria-disabled={making}
+          onClick={() => making || void make(() => printer.nestedSheet(nested, eventId))}
+        >
+          {words.saveAs('PDF')}
+        </Button>
+        <MakingState doing={doing} setDoing={setDoing} />
+      </div>
+    </>
   );
 }
 

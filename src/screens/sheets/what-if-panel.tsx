@@ -15,92 +15,42 @@ import { usePageWords, useSay } from '../../ui/words';
 
 type Asked = 'nothing' | WhatIf['change'] | 'unsquared';
 
+/** Everything that can be asked; what the chosen question has no use for stays as it was. */
+interface Asking {
+  readonly what: Asked;
+  readonly size: string;
+  readonly by: Ticks;
+  readonly margin: Ticks;
+  readonly sheet: string;
+}
+
+type NamedSize = ReturnType<typeof useSizes>[number];
+
 const STEP = { in: inches(0, 1, 8), mm: millimetres(3) } as const; // our own: what a maker would try first
 const MOST_STEP = millimetres(200);
 const FAMILIES: readonly string[] = ['North American', 'ISO A', 'craft', 'press'];
 
 /** What if a size were smaller, the sheets squared or not, or of another size: the difference in sheets and money, at once. */
 export function WhatIfPanel({ event, plan }: { event: FavorEvent; plan: EventPlan }) {
-  const all = usePageWords();
-  const words = all.sheets;
-  const say = useSay();
+  const words = usePageWords().sheets;
   const { unit } = useRuler();
   const papers = useWorkbook((state) => state.rows.papers);
   const sizes = useSizes(event);
-  const [asked, setAsked] = useState<Asked>('nothing');
-  const [size, setSize] = useState('');
-  const [by, setBy] = useState<Ticks>(STEP[unit]);
-  const [margin, setMargin] = useState<Ticks>(STEP[unit]);
-  const [sheet, setSheet] = useState(unit === 'in' ? 'square-12' : 'a3');
-  const chosen = sizes.find(({ id }) => id === size) ?? sizes[0];
-
-  const what = useMemo((): WhatIf | null => {
-    const other = SHEETS.find(({ id }) => id === sheet);
-    if (asked === 'smaller' && chosen)
-      return { change: 'smaller', recipeId: chosen.recipeId, symbol: chosen.symbol, by };
-    if (asked === 'unsquared') return { change: 'squaring', margin: inches(0) };
-    if (asked === 'squaring') return { change: 'squaring', margin };
-    if (asked === 'sheet' && other) return { change: 'sheet', across: other.across, up: other.up };
-    return null;
-  }, [asked, chosen, by, margin, sheet]);
+  const [asked, setAsked] = useState<Asking>(() => ({
+    what: 'nothing',
+    size: '',
+    by: STEP[unit],
+    margin: STEP[unit],
+    sheet: unit === 'in' ? 'square-12' : 'a3',
+  }));
+  const what = useMemo(() => whatOf(asked, sizes), [asked, sizes]);
   const answer = useWhatIf(event.id, what);
-  const choices: readonly { readonly id: Asked; readonly label: string }[] = [
-    { id: 'nothing', label: words.ifNothing },
-    ...(sizes.length > 0 ? [{ id: 'smaller' as const, label: words.ifSmaller }] : []),
-    { id: 'unsquared', label: words.ifUnsquared },
-    { id: 'squaring', label: words.ifSquared },
-    { id: 'sheet', label: words.ifSheet },
-  ];
   return (
     <section className="what-if screen-only" aria-labelledby="what-if-head">
       <h2 id="what-if-head">{words.whatIf}</h2>
       <p className="soft">{words.whatIfWhy}</p>
       <div className="what-if-asks">
-        <SelectField
-          label={words.ifWhat}
-          value={asked}
-          choices={choices}
-          onChange={(id) => setAsked(id as Asked)}
-        />
-        {asked === 'smaller' && (
-          <>
-            <SelectField
-              label={words.whichSize}
-              value={chosen?.id ?? ''}
-              choices={sizes}
-              onChange={setSize}
-            />
-            <LengthField
-              label={words.smallerBy}
-              help={words.smallerHelp}
-              value={by}
-              least={millimetres(0.1)}
-              most={MOST_STEP}
-              onChange={setBy}
-            />
-          </>
-        )}
-        {asked === 'squaring' && (
-          <LengthField
-            label={words.squareBy}
-            help={words.squareHelp}
-            value={margin}
-            least={millimetres(0.1)}
-            most={MOST_STEP}
-            onChange={setMargin}
-          />
-        )}
-        {asked === 'sheet' && (
-          <SelectField
-            label={words.whichSheet}
-            value={sheet}
-            choices={SHEETS.filter(({ family }) => FAMILIES.includes(family)).map(({ id, name }) => ({
-              id,
-              label: say(name),
-            }))}
-            onChange={setSheet}
-          />
-        )}
+        <Asks asked={asked} sizes={sizes} onAsk={(change) => setAsked((old) => ({ ...old, ...change }))} />
       </div>
       {what !== null && (
         <div
@@ -116,6 +66,90 @@ export function WhatIfPanel({ event, plan }: { event: FavorEvent; plan: EventPla
         </div>
       )}
     </section>
+  );
+}
+
+const sizeOf = ({ size }: Asking, sizes: readonly NamedSize[]): NamedSize | undefined =>
+  sizes.find(({ id }) => id === size) ?? sizes[0];
+
+/** The question, where it is complete. */
+function whatOf(asked: Asking, sizes: readonly NamedSize[]): WhatIf | null {
+  const { what, by, margin, sheet } = asked;
+  const chosen = sizeOf(asked, sizes);
+  const other = SHEETS.find(({ id }) => id === sheet);
+  if (what === 'smaller' && chosen)
+    return { change: 'smaller', recipeId: chosen.recipeId, symbol: chosen.symbol, by };
+  if (what === 'unsquared') return { change: 'squaring', margin: inches(0) };
+  if (what === 'squaring') return { change: 'squaring', margin };
+  if (what === 'sheet' && other) return { change: 'sheet', across: other.across, up: other.up };
+  return null;
+}
+
+interface AsksProps {
+  readonly asked: Asking;
+  readonly sizes: readonly NamedSize[];
+  readonly onAsk: (change: Partial<Asking>) => void;
+}
+
+/** What is changed, and by how much. */
+function Asks({ asked, sizes, onAsk }: AsksProps) {
+  const words = usePageWords().sheets;
+  const say = useSay();
+  const choices: readonly { readonly id: Asked; readonly label: string }[] = [
+    { id: 'nothing', label: words.ifNothing },
+    ...(sizes.length > 0 ? [{ id: 'smaller' as const, label: words.ifSmaller }] : []),
+    { id: 'unsquared', label: words.ifUnsquared },
+    { id: 'squaring', label: words.ifSquared },
+    { id: 'sheet', label: words.ifSheet },
+  ];
+  return (
+    <>
+      <SelectField
+        label={words.ifWhat}
+        value={asked.what}
+        choices={choices}
+        onChange={(id) => onAsk({ what: id as Asked })}
+      />
+      {asked.what === 'smaller' && (
+        <>
+          <SelectField
+            label={words.whichSize}
+            value={sizeOf(asked, sizes)?.id ?? ''}
+            choices={sizes}
+            onChange={(size) => onAsk({ size })}
+          />
+          <LengthField
+            label={words.smallerBy}
+            help={words.smallerHelp}
+            value={asked.by}
+            least={millimetres(0.1)}
+            most={MOST_STEP}
+            onChange={(by) => onAsk({ by })}
+          />
+        </>
+      )}
+      {asked.what === 'squaring' && (
+        <LengthField
+          label={words.squareBy}
+          help={words.squareHelp}
+          value={asked.margin}
+          least={millimetres(0.1)}
+          most={MOST_STEP}
+          onChange={(margin) => onAsk({ margin })}
+        />
+      )}
+      {asked.what === 'sheet' && (
+        <SelectField
+          label={words.whichSheet}
+          value={asked.sheet}
+          choices={SHEETS.filter(({ family }) => FAMILIES.includes(family)).map(({ id, name }) => ({
+            id,
+            label: say(name),
+          }))}
+          onChange={(sheet) => onAsk({ sheet })}
+        />
+      )}
+    </>
   );
 }
 

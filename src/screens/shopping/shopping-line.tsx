@@ -16,7 +16,7 @@ interface ShoppingLineProps {
 
 /** One row: a tick, what it is with the working of it, and where it has got to. */
 export function ShoppingLine({ followed, currency, edits }: ShoppingLineProps) {
-  const { row, underway, received } = followed;
+  const { row, underway } = followed;
   const words = usePageWords();
   const money = (minor: number) => printMoney(minor, currency, words.locale);
   const units = words.shopping.units[row.unit];
@@ -42,37 +42,7 @@ export function ShoppingLine({ followed, currency, edits }: ShoppingLineProps) {
         {row.weighs && row.short > 0 && (
           <p className="soft">{words.shopping.askFor(words.stock.weighs(weightWays(row.weighs)))}</p>
         )}
-        <div className="shopping-state">
-          {underway && (
-            <>
-              <span className="soft">
-                {words.buying.boughtPacks(underway.packs, units(unitsOf(underway)))}
-                {followed.stillShort > 0 && `; ${words.buying.moreNeeded(units(followed.stillShort))}`}
-              </span>
-              <Button
-                icon={<PackageCheck aria-hidden="true" />}
-                aria-label={words.buying.receiveOf(row.name)}
-                onClick={() => edits.receive(words.buying.receiveOf(row.name), [underway])}
-              >
-                {words.buying.receive}
-              </Button>
-            </>
-          )}
-          {received.map((entry, place) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: deliveries have no names, and keep their order
-            <span key={place} className="shopping-received">
-              <span className="soft">{words.buying.received(units(unitsOf(entry)))}</span>
-              <Button
-                tone="quiet"
-                icon={<PackageOpen aria-hidden="true" />}
-                aria-label={words.buying.takeBackOf(row.name)}
-                onClick={() => edits.takeBack(words.buying.takeBackOf(row.name), entry)}
-              >
-                {words.buying.takeBack}
-              </Button>
-            </span>
-          ))}
-        </div>
+        <State {...{ followed, edits }} />
       </th>
       <td data-head={words.shopping.need}>{units(row.need)}</td>
       <td data-head={words.shopping.onHand}>{row.onHand}</td>
@@ -94,6 +64,46 @@ export function ShoppingLine({ followed, currency, edits }: ShoppingLineProps) {
         )}
       </td>
     </tr>
+  );
+}
+
+/** What is bought and on its way, and what has come. */
+function State({ followed, edits }: Pick<ShoppingLineProps, 'followed' | 'edits'>) {
+  const { row, underway, received } = followed;
+  const words = usePageWords();
+  const units = words.shopping.units[row.unit];
+  return (
+    <div className="shopping-state">
+      {underway && (
+        <>
+          <span className="soft">
+            {words.buying.boughtPacks(underway.packs, units(unitsOf(underway)))}
+            {followed.stillShort > 0 && `; ${words.buying.moreNeeded(units(followed.stillShort))}`}
+          </span>
+          <Button
+            icon={<PackageCheck aria-hidden="true" />}
+            aria-label={words.buying.receiveOf(row.name)}
+            onClick={() => edits.receive(words.buying.receiveOf(row.name), [underway])}
+          >
+            {words.buying.receive}
+          </Button>
+        </>
+      )}
+      {received.map((entry, place) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: deliveries have no names, and keep their order
+        <span key={place} className="shopping-received">
+          <span className="soft">{words.buying.received(units(unitsOf(entry)))}</span>
+          <Button
+            tone="quiet"
+            icon={<PackageOpen aria-hidden="true" />}
+            aria-label={words.buying.takeBackOf(row.name)}
+            onClick={() => edits.takeBack(words.buying.takeBackOf(row.name), entry)}
+          >
+            {words.buying.takeBack}
+          </Button>
+        </span>
+      ))}
+    </div>
   );
 }
 

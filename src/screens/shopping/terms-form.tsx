@@ -1,4 +1,5 @@
 import { Plus, Trash2 } from 'lucide-react';
+import type { ComponentProps } from 'react';
 import type { FavorEvent, ShopTerms } from '../../../shared/workbook';
 import { decimalsOf } from '../../core/plan';
 import { useWorkbook } from '../../state/use-workbook';
@@ -58,38 +59,22 @@ export function TermsForm({ event }: { event: FavorEvent }) {
           onChange={(taxHundredths) => set(words.taxRate, { taxHundredths })}
         />
       </div>
-      {terms.discounts.map((discount, place) => {
-        const put = (label: string, change: Partial<typeof discount>) =>
-          set(label, {
-            discounts: terms.discounts.map((old, at) => (at === place ? { ...old, ...change } : old)),
-          });
-        return (
+      {terms.discounts.map((discount, place) => (
+        <DiscountRow
           // biome-ignore lint/suspicious/noArrayIndexKey: discounts have no names, and keep their order
-          <div className="discount-row" key={place}>
-            <NumberField
-              {...money}
-              label={words.discountFrom}
-              value={discount.fromMinor}
-              onChange={(fromMinor) => put(words.discountFrom, { fromMinor })}
-            />
-            <NumberField
-              label={words.discountPercent}
-              unit="%"
-              least={0}
-              most={100}
-              value={discount.percent}
-              onChange={(percent) => put(words.discountPercent, { percent })}
-            />
-            <IconButton
-              label={words.removeDiscount}
-              icon={<Trash2 />}
-              onClick={() =>
-                set(words.removeDiscount, { discounts: terms.discounts.filter((_, at) => at !== place) })
-              }
-            />
-          </div>
-        );
-      })}
+          key={place}
+          discount={discount}
+          money={money}
+          onChange={(label, change) =>
+            set(label, {
+              discounts: terms.discounts.map((old, at) => (at === place ? { ...old, ...change } : old)),
+            })
+          }
+          onRemove={() =>
+            set(words.removeDiscount, { discounts: terms.discounts.filter((_, at) => at !== place) })
+          }
+        />
+      ))}
       {terms.discounts.length < MOST_DISCOUNTS && (
         <Button
           tone="quiet"
@@ -102,5 +87,38 @@ export function TermsForm({ event }: { event: FavorEvent }) {
         </Button>
       )}
     </Opening>
+  );
+}
+
+type Discount = ShopTerms['discounts'][number];
+
+interface DiscountRowProps {
+  readonly discount: Discount;
+  readonly money: Pick<ComponentProps<typeof NumberField>, 'unit' | 'decimals' | 'least' | 'most'>;
+  readonly onChange: (label: string, change: Partial<Discount>) => void;
+  readonly onRemove: () => void;
+}
+
+/** From so much on, so much off. */
+function DiscountRow({ discount, money, onChange, onRemove }: DiscountRowProps) {
+  const words = usePageWords().buying;
+  return (
+    <div className="discount-row">
+      <NumberField
+        {...money}
+        label={words.discountFrom}
+        value={discount.fromMinor}
+        onChange={(fromMinor) => onChange(words.discountFrom, { fromMinor })}
+      />
+      <NumberField
+        label={words.discountPercent}
+        unit="%"
+        least={0}
+        most={100}
+        value={discount.percent}
+        onChange={(percent) => onChange(words.discountPercent, { percent })}
+      />
+      <IconButton label={words.removeDiscount} icon={<Trash2 />} onClick={onRemove} />
+    </div>
   );
 }

@@ -28,15 +28,6 @@ export function PaperForm({ paper }: { paper: Paper }) {
   const edit = useWorkbook((state) => state.edit);
   const set = (label: string, change: Partial<Paper>) =>
     void edit('papers', paper.id, label, (old) => ({ ...old, ...change }));
-  const uncoated = FINISHES[0]!;
-  const together = {
-    fields: [
-      { label: words.across, value: ticksOfMm(paper.acrossMm), least: LEAST },
-      { label: words.up, value: ticksOfMm(paper.upMm), least: LEAST },
-    ],
-    onAll: ([across, up]: readonly Ticks[]) =>
-      across && up && set(words.across, { acrossMm: mmOfTicks(across), upMm: mmOfTicks(up) }),
-  };
   return (
     <form className="stock-form" onSubmit={(event) => event.preventDefault()}>
       <TextField label={words.name} value={paper.name} onChange={(name) => set(words.name, { name })} />
@@ -54,6 +45,60 @@ export function PaperForm({ paper }: { paper: Paper }) {
           />
         </span>
       </div>
+      <SheetFields paper={paper} set={set} />
+      <WeightFields paper={paper} set={set} />
+      <div className="field">
+        <span className="field-name">{words.onHand}</span>
+        <CountStepper
+          label={words.onHand}
+          value={paper.onHandSheets}
+          onChange={(onHandSheets) => set(words.onHand, { onHandSheets })}
+        />
+      </div>
+      <PackList
+        packs={paper.packs}
+        holds={{ field: 'sheets', label: words.packOf, most: 10_000 }}
+        first={{ sheets: 25, priceMinor: 0 }}
+        onChange={(label, packs) => set(label, { packs })}
+      />
+      <Opening head={words.squaring}>
+        <p className="soft">{words.squaringWhy}</p>
+        <div className="stock-edges">
+          {EDGES.map((edge) => (
+            <LengthField
+              key={edge}
+              label={words.edges[edge]}
+              value={ticksOfMm(paper.squaringMm[edge])}
+              onChange={(length) =>
+                set(words.squaring, { squaringMm: { ...paper.squaringMm, [edge]: mmOfTicks(length) } })
+              }
+            />
+          ))}
+        </div>
+      </Opening>
+    </form>
+  );
+}
+
+interface FieldsProps {
+  readonly paper: Paper;
+  readonly set: (label: string, change: Partial<Paper>) => void;
+}
+
+/** The sheet: its true size, its grain, and whether its print has a way up. */
+function SheetFields({ paper, set }: FieldsProps) {
+  const words = useWords().stock;
+  const edit = useWorkbook((state) => state.edit);
+  const together = {
+    fields: [
+      { label: words.across, value: ticksOfMm(paper.acrossMm), least: LEAST },
+      { label: words.up, value: ticksOfMm(paper.upMm), least: LEAST },
+    ],
+    onAll: ([across, up]: readonly Ticks[]) =>
+      across && up && set(words.across, { acrossMm: mmOfTicks(across), upMm: mmOfTicks(up) }),
+  };
+  return (
+    <>
       <LengthField
         label={words.across}
         help={words.trueSize}
@@ -94,6 +139,16 @@ export function PaperForm({ paper }: { paper: Paper }) {
           )
         }
       />
+    </>
+  );
+}
+
+/** Weight and thickness. */
+function WeightFields({ paper, set }: FieldsProps) {
+  const words = useWords().stock;
+  const uncoated = FINISHES[0]!;
+  return (
+    <>
       <NumberField
         label={words.gsm}
         unit="g/m²"
@@ -121,35 +176,6 @@ export function PaperForm({ paper }: { paper: Paper }) {
         help={<p>{words.caliperHelp((estimateCaliperUm(paper.gsm, uncoated.bulk) / 1000).toFixed(2))}</p>}
         onChange={(caliperUm) => set(words.caliper, { caliperUm })}
       />
-      <div className="field">
-        <span className="field-name">{words.onHand}</span>
-        <CountStepper
-          label={words.onHand}
-          value={paper.onHandSheets}
-          onChange={(onHandSheets) => set(words.onHand, { onHandSheets })}
-        />
-      </div>
-      <PackList
-        packs={paper.packs}
-        holds={{ field: 'sheets', label: words.packOf, most: 10_000 }}
-        first={{ sheets: 25, priceMinor: 0 }}
-        onChange={(label, packs) => set(label, { packs })}
-      />
-      <Opening head={words.squaring}>
-        <p className="soft">{words.squaringWhy}</p>
-        <div className="stock-edges">
-          {EDGES.map((edge) => (
-            <LengthField
-              key={edge}
-              label={words.edges[edge]}
-              value={ticksOfMm(paper.squaringMm[edge])}
-              onChange={(length) =>
-                set(words.squaring, { squaringMm: { ...paper.squaringMm, [edge]: mmOfTicks(length) } })
-              }
-            />
-          ))}
-        </div>
-      </Opening>
-    </form>
+    </>
   );
 }

@@ -1,4 +1,5 @@
 import { setPanelRole, setPanelSize, setPanelStart, setPanelTaper } from '../../core/draft/change-panel';
+import type { Edit, Place, RectangleDraft } from '../../core/draft/draft';
 import { hangingOn, removePanel } from '../../core/draft/remove-panel';
 import { renamePanel } from '../../core/draft/rename';
 import { evaluateForm, formOf, type Role } from '../../core/styles';
@@ -27,7 +28,6 @@ export function PanelForm({ box, open, edits }: EditorProps) {
   const named = names.panel(panel);
   const change = words.changes.change(named);
   const now = (form: string) => words.isNow(lengthWords(evaluateForm(formOf(form), box.net.values), ruler));
-  const taper = 'taper' in spec ? spec.taper : undefined;
   return (
     <>
       <FormField
@@ -68,24 +68,7 @@ export function PanelForm({ box, open, edits }: EditorProps) {
       </div>
       <StepOfPanel place={place} draft={open.draft} edits={edits} />
       {spec.on !== undefined && 'size' in spec && (
-        <Opening head={words.shape}>
-          <div className="style-form">
-            <FormField
-              label={words.start}
-              steps
-              help={words.startHelp}
-              value={spec.at ?? ''}
-              onTake={(text) => take(change, setPanelStart(place, text))}
-            />
-            <FormField
-              label={words.taper}
-              steps
-              help={words.taperHelp}
-              value={typeof taper === 'string' ? taper : (taper?.join(', ') ?? '')}
-              onTake={(text) => take(change, setPanelTaper(place, text))}
-            />
-          </div>
-        </Opening>
+        <ShapeFields spec={spec} take={(edit) => take(change, edit)} place={place} />
       )}
       {'size' in spec && <OpeningList place={place} panel={spec} edits={edits} label={change} />}
       {spec.on === undefined ? (
@@ -98,5 +81,36 @@ export function PanelForm({ box, open, edits }: EditorProps) {
         </div>
       )}
     </>
+  );
+}
+
+interface ShapeFieldsProps {
+  readonly spec: RectangleDraft;
+  readonly place: Place;
+  readonly take: (edit: Edit) => ReturnType<EditorProps['edits']['take']>;
+}
+
+/** Where a panel starts along its fold, and how far its sides slope in. */
+function ShapeFields({ spec: { at, taper }, place, take }: ShapeFieldsProps) {
+  const words = useDraftingWords();
+  return (
+    <Opening head={words.shape}>
+      <div className="style-form">
+        <FormField
+          label={words.start}
+          steps
+          help={words.startHelp}
+          value={at ?? ''}
+          onTake={(text) => take(setPanelStart(place, text))}
+        />
+        <FormField
+          label={words.taper}
+          steps
+          help={words.taperHelp}
+          value={typeof taper === 'string' ? taper : (taper?.join(', ') ?? '')}
+          onTake={(text) => take(setPanelTaper(place, text))}
+        />
+      </div>
+    </Opening>
   );
 }

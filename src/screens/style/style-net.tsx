@@ -5,7 +5,7 @@ import { SIDES } from '../../core/draft/sides';
 import { drawNetToFit } from '../../core/draw/net/net-drawing';
 import type { PieceNet } from '../../core/net/types';
 import type { At } from '../../core/plane';
-import { toMm } from '../../core/units';
+import { type Ruler, toMm } from '../../core/units';
 import type { BoxResult } from '../../state/results/box-result';
 import { useTrace } from '../../state/results/trace-in-hand';
 import { DrawingView, type Space } from '../../ui/drawing/drawing-view';
@@ -49,17 +49,7 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
   const tapping = useTapping({ draft, piece, sides, edits });
   const selects = tapping.tap === 'select';
   const take = (tapped: Place) => (selects ? select(tapped) : tapping.onTap(tapped));
-  const draw = useCallback(
-    (space: Space) =>
-      drawNetToFit(piece, space, {
-        ruler,
-        textMm: NUMBER_MM,
-        upright: true,
-        least: LEAST_SHARE,
-        show: { otherUnit: false, areas: false },
-      }),
-    [piece, ruler],
-  );
+  const draw = useCallback((space: Space) => drawToTouch(piece, space, ruler), [piece, ruler]);
   const panels = Object.values(draft.pieces?.[piece.id]?.panels ?? {});
   const free = selects && !panels.some(({ on }) => on === `${place.panel}.${place.edge}`);
   const over = useCallback(
@@ -67,15 +57,7 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
     [piece, sides, place, free],
   );
   const onClick = ({ clientX, clientY }: MouseEvent) => {
-    const under = document
-      .elementsFromPoint(clientX, clientY)
-      .flatMap((each) =>
-        each instanceof SVGElement && each.dataset['panel'] !== undefined ? [each.dataset] : [],
-      );
-    const face = under.find((each) => each['edge'] === undefined);
-    const edges = under.filter((each) => each['edge'] !== undefined);
-    // along a slit two edges lie on one line: the one of the panel that was tapped is meant
-    const near = edges.find((each) => each['panel'] === face?.['panel']) ?? edges[0];
+    const { face, near } = underAt(clientX, clientY);
     const { panel, edge } = (tapping.tap === 'glue' ? face : (near ?? face)) ?? {};
     if (panel !== undefined) take({ piece: piece.id, panel, ...(edge === undefined ? {} : { edge }) });
   };
@@ -127,4 +109,27 @@ export function StyleNet({ recipe, box, piece, draft, edits }: StyleNetProps) {
       {tracing.tools}
     </>
   );
+}
+
+const drawToTouch = (piece: PieceNet, space: Space, ruler: Ruler) =>
+  drawNetToFit(piece, space, {
+    ruler,
+    textMm: NUMBER_MM,
+    upright: true,
+    least: LEAST_SHARE,
+    show: { otherUnit: false, areas: false },
+  });
+
+/** The panel and the edge under a point of the window. */
+function underAt(clientX: number, clientY: number) {
+  const under = document
+    .elementsFromPoint(clientX, clientY)
+    .flatMap((each) =>
+      each instanceof SVGElement && each.dataset['panel'] !== undefined ? [each.dataset] : [],
+    );
+  const face = under.find((each) => each['edge'] === undefined);
+  const edges = under.filter((each) => each['edge'] !== undefined);
+  // along a slit two edges lie on one line: the one of the panel that was tapped is meant
+  const near = edges.find((each) => each['panel'] === face?.['panel']) ?? edges[0];
+  return { face, near };
 }

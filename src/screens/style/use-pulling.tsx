@@ -44,7 +44,6 @@ interface PullingOf {
 export function usePulling({ draft, values, sides, edits }: PullingOf) {
   const words = useDraftingWords();
   const names = usePanelNames();
-  const say = useSay();
   const ruler = useRuler();
   const id = useId();
   const [alone, setAlone] = useState(false);
@@ -52,15 +51,17 @@ export function usePulling({ draft, values, sides, edits }: PullingOf) {
   const { place, make } = edits;
   const one = place.edge === undefined ? null : pullAt(draft, place);
   const pulls = place.edge === undefined ? pullsOf(draft, place) : one ? [one] : [];
-  const labelOf = (size: string) => say(draft.symbols[size]?.label ?? size);
 
+  const snapped = (pull: Pull, by: number) =>
+    snapPull(draft, values, pull, { by, finest: ruler.finest, alone });
   const byOf = (pull: Pull, [across, up]: Move): Ticks => {
     const [x, y] = DIRECTIONS[pull.side];
-    return snapPull(draft, values, pull, {
-      by: millimetres(across * x + up * y),
-      finest: ruler.finest,
-      alone,
-    });
+    return snapped(pull, millimetres(across * x + up * y));
+  };
+  /** An arrow that points in or out moves the edge that way. Of the other two, up and right make the panel longer. */
+  const stepOf = (pull: Pull, [across, up]: Move): Ticks => {
+    const [x, y] = DIRECTIONS[pull.side];
+    return snapped(pull, (across * x + up * y || across + up) * ruler.finest);
   };
   const take = (pull: Pull, by: Ticks) => {
     if (by === 0) return;
@@ -69,14 +70,7 @@ export function usePulling({ draft, values, sides, edits }: PullingOf) {
       size === null ? words.changes.change(names.panel(pull.place.panel)) : words.changes.size(labelOf(size));
     make(label, pullEdge(pull, values, by, alone), size === null ? {} : { usual: size });
   };
-  /** An arrow that points in or out moves the edge that way. Of the other two, up and right make the panel longer. */
-  const step = (pull: Pull, [across, up]: Move) => {
-    const [x, y] = DIRECTIONS[pull.side];
-    const marks = across * x + up * y || across + up;
-    take(pull, snapPull(draft, values, pull, { by: marks * ruler.finest, finest: ruler.finest, alone }));
-  };
-  const lengthAfter = ({ pull, by }: Pulled) => lengthWords(ticks(lengthOfPull(pull, values) + by), ruler);
-
+  const { labelOf, lengthAfter, said } = usePullWords(draft, values, alone);
   const hands = (at: (card: At) => At): ReactNode =>
     pulls.map((pull) => {
       const side = sides.find(({ panel, edge }) => panel === pull.place.panel && edge === pull.side);
@@ -85,10 +79,9 @@ export function usePulling({ draft, values, sides, edits }: PullingOf) {
       const now = isPulled ? pulled.by : ticks(0);
       const ends = [side.a, side.b].map(({ x, y }): At => at([toMm(x), toMm(y)]));
       const [a = [0, 0], b = [0, 0]] = ends;
-      const scale = at([1, 0])[0] - at([0, 0])[0];
       const [nx, ny] = DIRECTIONS[pull.side];
-      const far = toMm(now) * scale;
-      const out: At = [nx * far, -ny * far];
+      const scale = at([1, 0])[0] - at([0, 0])[0];
+      const out: At = [nx * toMm(now) * scale, -ny * toMm(now) * scale];
       const moved = ends.map(([x, y]): At => [x + out[0], y + out[1]]);
       return (
         <g key={pull.side}>
@@ -105,28 +98,16 @@ export function usePulling({ draft, values, sides, edits }: PullingOf) {
             scale={scale}
             onPull={(way) => setPulled(way === null ? null : { pull, by: byOf(pull, way) })}
             onDrop={(way) => take(pull, byOf(pull, way))}
-            onStep={(marks) => step(pull, marks)}
+            onStep={(marks) => take(pull, stepOf(pull, marks))}
           />
         </g>
       );
     });
 
-  const said = (): string => {
-    if (pulled === null) return pulls.length > 0 ? words.pullHelp : '';
-    const { pull, by } = pulled;
-    const long = lengthAfter(pulled);
-    if (alone || pull.size === null)
-      return words.pulledPanel(long, pulledForm(draft, values, pull, by, true) ?? pull.form);
-    const becomes = ticks((values[pull.size] ?? 0) + by);
-    const limit = limitAt(draft, pull.size, becomes);
-    const size = labelOf(pull.size);
-    const text = words.pulledSize(long, size, lengthWords(becomes, ruler));
-    return limit === null ? text : `${text} ${words.pulledLimit[limit](size)}`;
-  };
   const tools = (
     <div className="style-pulling">
       <p id={id} className={pulled === null ? 'caption soft' : undefined}>
-        {said()}
+        {pulled === null ? (pulls.length > 0 ? words.pullHelp : '') : said(pulled)}
       </p>
       {pulls.some(({ size }) => size !== null) && (
         <ChoiceStrip
@@ -139,6 +120,26 @@ export function usePulling({ draft, values, sides, edits }: PullingOf) {
     </div>
   );
   return { hands, tools };
+}
+
+/** How long an edge is after a pull, and what becomes of the size it follows. */
+function usePullWords(draft: Draft, values: PullingOf['values'], alone: boolean) {
+  const words = useDraftingWords();
+  const say = useSay();
+  const ruler = useRuler();
+  const labelOf = (size: string) => say(draft.symbols[size]?.label ?? size);
+  const lengthAfter = ({ pull, by }: Pulled) => lengthWords(ticks(lengthOfPull(pull, values) + by), ruler);
+  const said = ({ pull, by }: Pulled): string => {
+    const long = lengthAfter({ pull, by });
+    if (alone || pull.size === null)
+      return words.pulledPanel(long, pulledForm(draft, values, pull, by, true) ?? pull.form);
+    const becomes = ticks((values[pull.size] ?? 0) + by);
+    const limit = limitAt(draft, pull.size, becomes);
+    const size = labelOf(pull.size);
+    const text = words.pulledSize(long, size, lengthWords(becomes, ruler));
+    return limit === null ? text : `${text} ${words.pulledLimit[limit](size)}`;
+  };
+  return { labelOf, lengthAfter, said };
 }
 
 /** A quarter along the edge; of a short edge, beside it. */

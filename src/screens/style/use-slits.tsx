@@ -14,7 +14,7 @@ import { usePanelNames } from './panel-names';
 import type { DraftEdits } from './use-draft';
 
 /** How far the grips are from the slit, so that it can be seen between them. source: our own, CSS pixels */
-const OFF_PX = 18;
+const OFF = 18 / PX_PER_MM;
 
 type Held = 'whole' | 'low' | 'high';
 /** How far a slit’s lower or left end is moved, and how much longer it gets. */
@@ -47,14 +47,6 @@ export function useSlits({ draft, piece, values, edits }: SlitsOf) {
   const slits = isRectangle(panel) && ring.length > 0 ? slitsOf(panel, values) : [];
   const corner = [Math.min(...ring.map(({ x }) => x)), Math.min(...ring.map(({ y }) => y))] as const;
 
-  /** What a hand does to a slit when it moves so far, in ticks. */
-  const changeOf = (slit: LyingSlit, held: Held, [across, up]: readonly [number, number]): Change => {
-    if (held === 'whole') return { by: snapMove(slit, [across, up], ruler.finest), longer: ticks(0) };
-    const way = slit.runs === 'across' ? across : up;
-    const longer = way === 0 ? ticks(0) : snapLength(slit, held === 'low' ? -way : way, ruler.finest);
-    const back = ticks(held === 'low' ? -longer : 0);
-    return { by: slit.runs === 'across' ? [back, ticks(0)] : [ticks(0), back], longer };
-  };
   const take = (slit: LyingSlit, nth: number, { by, longer }: Change) => {
     if (by[0] === 0 && by[1] === 0 && longer === 0) return;
     make(
@@ -72,13 +64,8 @@ export function useSlits({ draft, piece, values, edits }: SlitsOf) {
       const [x = 0, y = 0] = low;
       const [a, b] = [at([x, y]), at(slit.runs === 'across' ? [x + long, y] : [x, y + long])];
       const middle: At = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-      const off = OFF_PX / PX_PER_MM;
       const level = slit.runs === 'across';
-      const places: Readonly<Record<Held, At>> = {
-        whole: level ? [middle[0], middle[1] - off] : [middle[0] + off, middle[1]],
-        low: level ? [a[0] - off, a[1]] : [a[0], a[1] + off],
-        high: level ? [b[0] + off, b[1]] : [b[0], b[1] - off],
-      };
+      const places = gripsOf(a, b, middle, level);
       const length = lengthWords(ticks(slit.long + longer), ruler);
       const left = lengthWords(ticks(slit.from[0] + by[0]), ruler);
       const up = lengthWords(ticks(slit.from[1] + by[1]), ruler);
@@ -97,18 +84,24 @@ export function useSlits({ draft, piece, values, edits }: SlitsOf) {
               scale={at([1, 0])[0] - at([0, 0])[0]}
               onPull={(way) =>
                 setPulled(
-                  way === null ? null : { at: slit.at, held, change: changeOf(slit, held, inTicks(way)) },
+                  way === null
+                    ? null
+                    : { at: slit.at, held, change: changeOf(slit, held, inTicks(way), ruler.finest) },
                 )
               }
-              onDrop={(way) => take(slit, nth, changeOf(slit, held, inTicks(way)))}
+              onDrop={(way) => take(slit, nth, changeOf(slit, held, inTicks(way), ruler.finest))}
               onStep={([across, up]) =>
-                take(slit, nth, changeOf(slit, held, [across * ruler.finest, up * ruler.finest]))
+                take(
+                  slit,
+                  nth,
+                  changeOf(slit, held, [across * ruler.finest, up * ruler.finest], ruler.finest),
+                )
               }
             />
           ))}
           {now && (
             <LengthPlate
-              at={[middle[0], middle[1] + off]}
+              at={[middle[0], middle[1] + OFF]}
               says={now.held === 'whole' ? `→ ${left} ↑ ${up}` : length}
             />
           )}
@@ -119,3 +112,26 @@ export function useSlits({ draft, piece, values, edits }: SlitsOf) {
 }
 
 const inTicks = ([across, up]: Move): readonly [number, number] => [millimetres(across), millimetres(up)];
+
+/** What a hand does to a slit when it moves so far, in ticks. */
+function changeOf(
+  slit: LyingSlit,
+  held: Held,
+  [across, up]: readonly [number, number],
+  finest: Ticks,
+): Change {
+  if (held === 'whole') return { by: snapMove(slit, [across, up], finest), longer: ticks(0) };
+  const way = slit.runs === 'across' ? across : up;
+  const longer = way === 0 ? ticks(0) : snapLength(slit, held === 'low' ? -way : way, finest);
+  const back = ticks(held === 'low' ? -longer : 0);
+  return { by: slit.runs === 'across' ? [back, ticks(0)] : [ticks(0), back], longer };
+}
+
+/** Where the grips of a slit are: beside its middle and beyond its ends. */
+function gripsOf(a: At, b: At, middle: At, level: boolean): Readonly<Record<Held, At>> {
+  return {
+    whole: level ? [middle[0], middle[1] - OFF] : [middle[0] + OFF, middle[1]],
+    low: level ? [a[0] - OFF, a[1]] : [a[0], a[1] + OFF],
+    high: level ? [b[0] + OFF, b[1]] : [b[0], b[1] - OFF],
+  };
+}

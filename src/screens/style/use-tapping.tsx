@@ -1,5 +1,5 @@
 import { type ReactNode, useState } from 'react';
-import type { Draft, Place } from '../../core/draft/draft';
+import type { Draft, PieceDraft, Place } from '../../core/draft/draft';
 import { addSeam, removeJoint, removeSeam, setJoint } from '../../core/draft/joints';
 import type { NamedSide } from '../../core/net/lay-piece';
 import type { PieceNet } from '../../core/net/types';
@@ -32,6 +32,9 @@ interface TappingOf {
   readonly edits: DraftEdits;
 }
 
+type PanelNames = ReturnType<typeof usePanelNames>;
+type DraftingWords = ReturnType<typeof useDraftingWords>;
+
 const keyOf = (one: string, other: string): string => [one, other].sort().join(' ');
 
 /** Joints and seams made by tapping what meets what, drawn on the net while they are. */
@@ -42,28 +45,8 @@ export function useTapping({ draft, piece, sides, edits }: TappingOf) {
   const [first, setFirst] = useState<string | null>(null);
   const [picked, setPicked] = useState<string | null>(null);
   const { make, select } = edits;
-  const of = draft.pieces?.[piece.id];
 
-  const edge = (where: string) => {
-    const [panel = '', side = ''] = where.split('.');
-    return names.edge(panel, side);
-  };
-  const pairs = pairsOf();
-  function pairsOf(): readonly Pair[] {
-    if (of === undefined || tap === 'select') return [];
-    if (tap === 'glue')
-      return of.joints.map(({ panel, onto, lap }) => ({
-        key: keyOf(panel, onto),
-        ends: [panel, onto],
-        text: words.gluedOnto(names.panel(panel), names.panel(onto)),
-        lap,
-      }));
-    return (of.seams ?? []).map(([one, other]) => ({
-      key: keyOf(one, other),
-      ends: [one, other],
-      text: words.edgesMeet(edge(one), edge(other)),
-    }));
-  }
+  const pairs = usePairs(draft.pieces?.[piece.id], tap);
   const chosen = pairs.find(({ key }) => key === picked);
 
   /** The first tap takes one end of a pair, the second the other. The same end twice lets it go. */
@@ -84,39 +67,12 @@ export function useTapping({ draft, piece, sides, edits }: TappingOf) {
     setPicked(key);
   };
 
-  const boundsOf = (end: string) => {
-    const [panel = '', side] = end.split('.');
-    const points =
-      side === undefined
-        ? (piece.faces.find((face) => face.panel === panel)?.ring ?? [])
-        : sides.flatMap((each) => (each.panel === panel && each.edge === side ? [each.a, each.b] : []));
-    const [xs, ys] = [points.map(({ x }) => toMm(x)), points.map(({ y }) => toMm(y))];
-    return points.length === 0
-      ? null
-      : { low: [Math.min(...xs), Math.min(...ys)], high: [Math.max(...xs), Math.max(...ys)] };
-  };
-  /** Where a pair’s two numbers go: the middle of its first end, and on its second a place toward the first, since several pairs may end there. */
-  const endsOf = ([one, other]: Pair['ends']): readonly At[] => {
-    const [from, to] = [boundsOf(one), boundsOf(other)];
-    if (from === null || to === null) return [];
-    const middle = ({ low, high }: typeof from): At =>
-      [0, 1].map((axis) => ((low[axis] ?? 0) + (high[axis] ?? 0)) / 2) as unknown as At;
-    const start = middle(from);
-    const near = middle(to).map((mid, axis) => {
-      const [low = 0, high = 0] = [to.low[axis], to.high[axis]];
-      return Math.max(
-        low + (high - low) / 4,
-        Math.min(high - (high - low) / 4, mid + ((start[axis] ?? 0) - mid) / 2),
-      );
-    });
-    return [start, near as unknown as At];
-  };
   const hands = (at: (card: At) => At): ReactNode => (
     <PairBadges
       pairs={pairs.map(({ key, ends, text }) => ({
         key,
         text,
-        ends: endsOf(ends).map(at),
+        ends: endsOf(ends, piece, sides).map(at),
       }))}
       picked={picked}
       onPick={(key) => {
@@ -125,11 +81,6 @@ export function useTapping({ draft, piece, sides, edits }: TappingOf) {
       }}
     />
   );
-  const asks = (): string => {
-    if (tap === 'select') return words.netHelp;
-    const { one, other } = words.tapAsks[tap];
-    return first === null ? one : other(tap === 'meet' ? edge(first) : names.panel(first));
-  };
   const tools = (
     <div className="style-tapping">
       <ChoiceStrip
@@ -147,25 +98,83 @@ export function useTapping({ draft, piece, sides, edits }: TappingOf) {
         role={tap === 'select' ? undefined : 'status'}
         className={tap === 'select' ? 'caption soft' : undefined}
       >
-        {asks()}
+        {askOf(tap, first, words, names)}
       </p>
       {chosen && (
         <PickedPair
           pair={chosen}
-          onLap={(lap) => make(words.changes.joint, setJoint(piece.id, chosen.ends[0], chosen.ends[1], lap))}
+          onLap={(lap) => make(words.changes.joint, setJoint(piece.id, ...chosen.ends, lap))}
           onRemove={() => {
-            const [one, other] = chosen.ends;
             setPicked(null);
-            make(
-              words.changes.joint,
-              tap === 'meet' ? removeSeam(piece.id, one, other) : removeJoint(piece.id, one, other),
-            );
+            const remove = tap === 'meet' ? removeSeam : removeJoint;
+            make(words.changes.joint, remove(piece.id, ...chosen.ends));
           }}
         />
       )}
     </div>
   );
   return { tap, onTap, hands, tools };
+}
+
+/** What is to be tapped next. */
+function askOf(tap: Tap, first: string | null, words: DraftingWords, names: PanelNames): string {
+  if (tap === 'select') return words.netHelp;
+  const { one, other } = words.tapAsks[tap];
+  return first === null ? one : other(tap === 'meet' ? edgeSaid(names, first) : names.panel(first));
+}
+
+const edgeSaid = (names: PanelNames, where: string): string => {
+  const [panel = '', edge = ''] = where.split('.');
+  return names.edge(panel, edge);
+};
+
+/** The joints of a piece while gluing, its seams while joining edges, each with its words. */
+function usePairs(of: PieceDraft | undefined, tap: Tap): readonly Pair[] {
+  const words = useDraftingWords();
+  const names = usePanelNames();
+  if (of === undefined || tap === 'select') return [];
+  if (tap === 'glue')
+    return of.joints.map(({ panel, onto, lap }) => ({
+      key: keyOf(panel, onto),
+      ends: [panel, onto],
+      text: words.gluedOnto(names.panel(panel), names.panel(onto)),
+      lap,
+    }));
+  return (of.seams ?? []).map(([one, other]) => ({
+    key: keyOf(one, other),
+    ends: [one, other],
+    text: words.edgesMeet(edgeSaid(names, one), edgeSaid(names, other)),
+  }));
+}
+
+/** The smallest upright rectangle round a panel, or round an edge as `panel.edge`; in millimeters of card. */
+function boundsOf(end: string, piece: PieceNet, sides: readonly NamedSide[]) {
+  const [panel = '', side] = end.split('.');
+  const points =
+    side === undefined
+      ? (piece.faces.find((face) => face.panel === panel)?.ring ?? [])
+      : sides.flatMap((each) => (each.panel === panel && each.edge === side ? [each.a, each.b] : []));
+  const [xs, ys] = [points.map(({ x }) => toMm(x)), points.map(({ y }) => toMm(y))];
+  return points.length === 0
+    ? null
+    : { low: [Math.min(...xs), Math.min(...ys)], high: [Math.max(...xs), Math.max(...ys)] };
+}
+
+/** Where a pair’s two numbers go: the middle of its first end, and on its second a place toward the first, since several pairs may end there. */
+function endsOf([one, other]: Pair['ends'], piece: PieceNet, sides: readonly NamedSide[]): readonly At[] {
+  const [from, to] = [boundsOf(one, piece, sides), boundsOf(other, piece, sides)];
+  if (from === null || to === null) return [];
+  const middle = ({ low, high }: typeof from): At =>
+    [0, 1].map((axis) => ((low[axis] ?? 0) + (high[axis] ?? 0)) / 2) as unknown as At;
+  const start = middle(from);
+  const near = middle(to).map((mid, axis) => {
+    const [low = 0, high = 0] = [to.low[axis], to.high[axis]];
+    return Math.max(
+      low + (high - low) / 4,
+      Math.min(high - (high - low) / 4, mid + ((start[axis] ?? 0) - mid) / 2),
+    );
+  });
+  return [start, near as unknown as At];
 }
 
 interface PickedPairProps {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkFits, measureFits, truestMarks } from '../../../src/core/checks/check-fits';
 import { checkLimits } from '../../../src/core/checks/check-limits';
-import { layNet, metricSizes, newOptions, newSizes } from '../../../src/core/net';
+import { layNet, newOptions, newSizes } from '../../../src/core/net';
 import { closingShare } from '../../../src/core/net/closing-share';
 import { type BoxStyle, STYLES, styleById } from '../../../src/core/styles';
 import { openTop } from '../../../src/core/styles/boxes/open-top';
@@ -19,10 +19,6 @@ import { legalBoxes } from '../../styles/legal-sizes';
 /** A box as a new one begins. */
 const boxOf = (style: BoxStyle, caliperUm = 300, mark = inches(0, 1, 16)) =>
   layNet(style, { sizes: newSizes(style), options: newOptions(style), caliperUm, mark });
-const metricBoxOf = (style: BoxStyle, caliperUm: number, mark: Ticks) =>
-  layNet(style, { sizes: metricSizes(style), options: newOptions(style), caliperUm, mark });
-const INCH_MARKS = [inches(0, 1, 64), inches(0, 1, 32), inches(0, 1, 16), inches(0, 1, 8)];
-const MM_MARKS = [ticks(32), ticks(160), ticks(320)];
 /** Sizes a style: few in the gate, 200 in `npm run fuzz`. */
 const SIZES = Number(process.env['SOLID_SIZES'] ?? 8);
 const fitting = STYLES.filter(({ fits = [] }) => fits.length > 0);
@@ -183,20 +179,16 @@ describe('marks that are off by up to .4 mm', () => {
 
   // The trials ask whether the ease outlasts the error; whether the layers are counted right tests/solid asks.
   it.for(STYLES.map((style) => [style.name, style] as const))(
-    '%s: 99 of 100 close at the sizes of a new box, on any bench, in 10,000 trials a fit',
+    '%s: 99 of 100 close at the sizes of a new box, in 10,000 trials a fit',
     ([_, style], test) => {
       let worst = { share: 101, what: 'nothing goes into anything' };
-      const boxes = [200, 300, 350, 390, 500].flatMap((caliperUm) => [
-        ...INCH_MARKS.map((mark) => boxOf(style, caliperUm, mark)),
-        ...MM_MARKS.map((mark) => metricBoxOf(style, caliperUm, mark)),
-      ]);
-      for (const box of boxes)
-        for (const { fit, clear } of measureFits(style, box)) {
+      for (const caliperUm of [300, 350, 390])
+        for (const { fit, clear } of measureFits(style, boxOf(style, caliperUm))) {
           const closes = closing(clear / 320, fit.marks);
-          expect(closes, `${fit.what} in card of ${box.caliperUm} µm`).toBeGreaterThanOrEqual(9900);
+          expect(closes, `${fit.what} in card of ${caliperUm} µm`).toBeGreaterThanOrEqual(9900);
           if (closes / 100 < worst.share) worst = { share: closes / 100, what: fit.what };
         }
-      recordStyle(test, { style: style.id, check: 'closes at ±.4 mm', tried: 350_000, worst: style.fits ? `${worst.share} %: ${worst.what}${BEFORE[style.id] ?? ''}` : worst.what }); // biome-ignore format: one line
+      recordStyle(test, { style: style.id, check: 'closes at ±.4 mm', tried: 10_000, worst: style.fits ? `${worst.share} %: ${worst.what}${BEFORE[style.id] ?? ''}` : worst.what }); // biome-ignore format: one line
     },
   );
 

@@ -1,8 +1,8 @@
 import { FINGER_REACH, HAND_WIDTH } from '../../net/hand-reach';
-import { type Paring, paringsOf } from '../../net/parings';
+import { paringsOf } from '../../net/parings';
 import type { BoxNet, PieceNet } from '../../net/types';
 import type { Role } from '../../styles/language/types';
-import { inches, printLength, ticks } from '../../units';
+import { inches, printLength } from '../../units';
 import { sizeAsItLies } from '../equal/card-lie';
 import type { BenchTool } from '../types';
 import type { ActGroup } from './group-acts';
@@ -95,32 +95,17 @@ const PARED_FLAPS: Readonly<Partial<Record<Role, string>>> = {
   lockFlap: 'corner tabs',
 };
 
-/** Flaps that fold in first are slit as wide as their wall, and lie between walls that are a card nearer; tabs slip in where their ends slope. */
+/** Flaps that fold in first are slit as wide as their wall, and lie between walls that are a card nearer. */
 function pareFlaps({ to }: ActGroup, { piece, groups, speech }: Bench): readonly string[] {
   const isLastCut = groups.filter(({ kind }) => kind === 'cut' || kind === 'slit').at(-1)?.to === to;
   if (!isLastCut) return [];
-  const parings = paringsOf(piece);
-  const roleOf = ({ face }: Paring): Role => piece.faces[face]?.role ?? 'wall';
-  const flaps = [...new Set(parings.map(roleOf))].flatMap((role) => PARED_FLAPS[role] ?? []);
   const pared = speech.ruler.unit === 'in' ? '1/32 in' : '0.8 mm';
+  const roles = paringsOf(piece).map(({ face }) => piece.faces[face]?.role ?? 'wall');
+  const flaps = [...new Set(roles)].flatMap((role) => PARED_FLAPS[role] ?? []);
+  const tabs = roles.filter((role) => role === 'glueTab').length;
   return [
     ...(flaps.length > 0 ? [`Pare ${pared} off each side of the ${flaps.join(' and the ')}.`] : []),
-    ...snipTabs(
-      parings.filter((paring) => roleOf(paring) === 'glueTab'),
-      pared,
-      speech,
-    ),
-  ];
-}
-
-/** How the ends of glue tabs are sloped: the most that any of them loses at its free edge. */
-function snipTabs(ends: readonly Paring[], pared: string, { ruler }: Speech): readonly string[] {
-  if (ends.length === 0) return [];
-  const most = ticks(Math.max(...ends.map(({ atEdge, atScore }) => atEdge - atScore)));
-  const tabs = new Set(ends.map(({ face }) => face)).size > 1 ? 'corner tabs' : 'glue tab';
-  const clear = ends.some(({ atScore }) => atScore > 0) ? `, ${pared} clear of the foot` : '';
-  return [
-    `Snip both ends of the ${tabs} to a slope: ${printLength(most, ruler).text} off at the edge${clear}.`,
+    ...(tabs > 0 ? [`Pare ${pared} off the foot of the ${tabs > 1 ? 'corner tabs' : 'glue tab'}.`] : []),
   ];
 }
 

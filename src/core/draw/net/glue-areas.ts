@@ -1,4 +1,3 @@
-import { paredRing, paringsOf } from '../../net/parings';
 import type { PieceNet, Point } from '../../net/types';
 import type { At } from '../../plane';
 import { areaMark } from '../strokes/marks';
@@ -15,10 +14,9 @@ export const glueInk = (lap: 'inside' | 'outside', faceUp: FaceUp): 'glue' | 'gl
 /** The letter on a glue area. */
 export const GLUE_LETTER = { glue: 'G', 'glue-below': 'G↓' } as const;
 
-/** The hatched tabs of a piece that already lies with `faceUp` up, as far as no slope is snipped off them. */
-export function drawGlue(piece: PieceNet, faceUp: FaceUp, place: (point: Point) => At): Mark[] {
-  const parings = paringsOf(piece);
-  return piece.joints.map(({ tab, lap }) =>
-    areaMark(glueInk(lap, faceUp), paredRing(piece, tab, parings).map(place)),
-  );
-}
+/** The hatched tabs of a piece that already lies with `faceUp` up. */
+export const drawGlue = (piece: PieceNet, faceUp: FaceUp, place: (point: Point) => At): Mark[] =>
+  piece.joints.flatMap(({ tab, lap }) => {
+    const face = piece.faces[tab];
+    return face ? [areaMark(glueInk(lap, faceUp), face.ring.map(place))] : [];
+  });

@@ -1,5 +1,5 @@
 import { drawnLie } from '../../bench';
-import { paredRing, paringsOf } from '../../net/parings';
+import { paringsOf } from '../../net/parings';
 import type { PieceNet, Point } from '../../net/types';
 import type { At } from '../../plane';
 import type { Ruler } from '../../units';
@@ -147,9 +147,8 @@ function wordsOnPanels(
   areas: boolean,
 ): Mark[] {
   const glued = new Map(piece.joints.map(({ tab, lap }) => [piece.faces[tab], glueInk(lap, faceUp)]));
-  const parings = paringsOf(piece);
   return letterPanels(piece).flatMap((panel) => {
-    const rings = panel.faces.map((face) => paredRing(piece, piece.faces.indexOf(face), parings).map(place));
+    const rings = panel.faces.map((face) => face.ring.map(place));
     const ink = areas
       ? panel.faces.map((face) => glued.get(face)).find((found) => found !== undefined)
       : undefined;

@@ -26,24 +26,15 @@ export const numbersFromTop = (blank: Blank, lines: readonly NetLine[]): Running
     topKey,
   );
 
-/** Corners of a star that should be level are a tick or two apart, where both were rounded: one number names both. */
-const ALIKE = 4;
-
 function gather(
   found: readonly { readonly at: Ticks; readonly leading: boolean }[],
   whole: Ticks,
   keyOf: (distance: number) => string,
 ): RunningMark[] {
   const marks = new Map<number, RunningMark>();
-  const known: number[] = [0, whole];
-  for (const { at, leading } of [...found, { at: whole, leading: true }]) {
-    const same = known.find((one) => Math.abs(one - at) <= ALIKE);
-    const place = ticks(same ?? at);
-    if (same === undefined) known.push(at);
-    if (place === 0) continue;
-    const isLeading = leading || (marks.get(place)?.leading ?? false);
-    marks.set(place, { distance: place, key: keyOf(place), leading: isLeading });
-  }
+  for (const { at, leading } of [...found, { at: whole, leading: true }])
+    if (at !== 0)
+      marks.set(at, { distance: at, key: keyOf(at), leading: leading || (marks.get(at)?.leading ?? false) });
   return [...marks.values()];
 }
 

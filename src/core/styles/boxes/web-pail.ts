@@ -1,7 +1,6 @@
 import { defineStyle } from '../language/define';
 import type { ClosingStep, CreaseSpec, JointSpec, Len, PanelSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
-import { LID_EASE } from '../shapes/tuck-lid';
 import { leanOf, WEB_ANGLES, WEB_STOPS, WEB_WORKINGS } from '../shapes/web-corner';
 
 /** Two webs that meet on an end wall stay so far from its middle. source: our choice, mm */
@@ -122,7 +121,6 @@ export const webPail = defineStyle({
       '1/16 in',
       '1/8 in',
     ),
-    lidEase: LID_EASE,
     punch: allowanceOf(
       'Hole',
       'Width of the ribbon holes: the hole your punch makes.',
@@ -139,7 +137,7 @@ export const webPail = defineStyle({
     ),
   },
   inside: ['width - t', 'depth - t', 'height - 4t'],
-  allowances: { lidShort: '2t + lidEase' },
+  allowances: { lidShort: '2t + 1/64 in' },
   lets: {
     rimWidth: 'width + 2 flare',
     rimDepth: 'depth + 2 flare',

@@ -41,7 +41,7 @@ const TAB_CLEAR_MM = 1.5875;
 const MOST_LAYERS = 5;
 
 /** The slope of a tab's end over the tab's width, 15 degrees, and so much to the next mark that 30 are hardly passed. source: 15-30 degrees, common practice, no source */
-export const TAB_SLOPE = 0.27;
+const TAB_SLOPE = 0.27;
 
 /** How the ends of a glue tab are cut: clear of the floor and the lid, and sloped so that the tab slips in and does not show. */
 export const TAB_QUANTITIES = {

@@ -39,7 +39,6 @@ const given: readonly Chosen[] = [{ top: 'lid' }];
 export const TOP_SYMBOLS = {
   tuck: { ...TUCK_SYMBOLS.tuck, given },
   relief: { ...TUCK_SYMBOLS.relief, given },
-  lidEase: { ...TUCK_SYMBOLS.lidEase, given },
 } as const;
 
 export const TOP_QUANTITIES = {

@@ -6,22 +6,9 @@ import type {
   OptionSpec,
   PanelSpec,
   Quantity,
-  SymbolSpec,
 } from '../language/types';
 import type { Tube, Wall } from './glued-tube';
 import { allowanceOf } from './size-symbols';
-
-/** How much shorter a lid is than what it closes. Saved boxes have the least there is, which 4 of 100 tucks do not pass where marks are 1 mm. */
-export const LID_EASE: SymbolSpec = {
-  ...allowanceOf(
-    'Lid ease',
-    'How much shorter the lid is than the box is deep, two layers of cardstock aside. It is taken up to the next mark of your tool.',
-    '1/64 in',
-    '1/64 in',
-    '1/8 in',
-  ),
-  forNew: '1/32 in',
-};
 
 /** The sizes of a closure: a lid on one wall, a tuck at its free edge, and dust flaps on the sides. */
 export const TUCK_SYMBOLS = {
@@ -33,13 +20,12 @@ export const TUCK_SYMBOLS = {
     '1/64 in',
     '1/4 in',
   ),
-  lidEase: LID_EASE,
 } as const;
 
 /** The lid is one caliper short of the depth, so that its tuck passes inside the far wall. */
 export const TUCK_ALLOWANCES = {
   // clear of a glue tab inside the far wall
-  lidShort: '2t + lidEase',
+  lidShort: '2t + 1/64 in',
   sideRelief: 'relief',
   // the shoulder of a dust flap: the tuck passes beside it
   dustCut: 't + 1/16 in',

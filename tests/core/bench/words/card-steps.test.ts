@@ -100,13 +100,10 @@ describe('tips only where the numbers call for them', () => {
     expect(tips(cardOf('open-top')[0])).not.toContain('Same fence setting.');
   });
 
-  test('a tray needs no flaps pared, but the ends of its tabs sloped', () => {
+  test('a tray needs no flaps pared, but the feet of its tabs', () => {
     const told = tips(cardOf('tray-lid')[0]).join();
     expect(told).not.toContain('flaps');
-    // .27 of a tab 15/16 in long is .253 in, up to a sixteenth 5/16; a third of its score of 1 in less 1/32 in leaves that 29/96, .3021 in
-    expect(told).toContain(
-      'Snip both ends of the corner tabs to a slope: 5/16 in off at the edge, 1/32 in clear of the foot.',
-    );
+    expect(told).toContain('Pare 1/32 in off the foot of the corner tabs.');
   });
 });
 
