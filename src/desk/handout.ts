@@ -13,7 +13,8 @@ const FORMATS = ['pdf', 'html'] as const;
 
 export const verb: Verb = {
   usage: `${BOX_USAGE} ${documentUsage(FORMATS)}`,
-  answers: 'The handout of a saved box: how to make it, in words and pictures.',
+  answers:
+    'The handout of a box: how to make it, in words and pictures. A saved box brings its own tips and photos.',
   words: { least: 0, most: 1 },
   options: { ...BOX_OPTIONS, ...DOCUMENT_OPTIONS },
   run: async (given, desk) => {
@@ -23,18 +24,10 @@ export const verb: Verb = {
     if (typeof format !== 'string') return [format];
     const paper = readPaper(given, asked.unit);
     if (typeof paper !== 'string') return [paper];
-    const { recipe, style } = asked;
-    if (!recipe)
-      return [
-        refuse(
-          'missing-recipe',
-          'FILE',
-          style.id,
-          'a recipe file',
-          'A handout needs the notes of a saved box. Name a saved box file.',
-        ),
-      ];
+    const { style, caliperUm } = asked;
     const box = makeBox(asked);
+    // A style without a saved box has no tips, no photos and nothing on it.
+    const recipe = asked.recipe ?? { name: box.name, faceUp: 'outside', caliperUm, dressings: [] };
     const stops = findingsOf(asked, box).filter(({ severity }) => severity === 'stop');
     const [stop] = stops.map((finding) => describeFinding(finding, box.ruler));
     if (stop)
@@ -50,7 +43,7 @@ export const verb: Verb = {
       seconds: handSecondsOfBox(box.net, box.bench),
       // The desk stands at no address that a link could lead back to.
       photos: asked.photos,
-      stamp: stampOf(recipe, desk),
+      stamp: stampOf(asked.recipe, desk),
     };
     return deliver(
       format === 'html' ? handoutPage(input) : await printPdf(printHandout({ ...input, paper }), desk),

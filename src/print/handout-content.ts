@@ -19,7 +19,7 @@ export interface HandoutPhoto {
 
 /** Everything a handout is made from. */
 export interface HandoutInput {
-  readonly recipe: Recipe;
+  readonly recipe: Pick<Recipe, 'name' | 'faceUp' | 'caliperUm' | 'dressings' | 'contents' | 'handout'>;
   readonly style: Pick<BoxStyle, 'name' | 'goodFor' | 'watchOut'>;
   readonly net: BoxNet;
   readonly cards: readonly BoxCard[];
