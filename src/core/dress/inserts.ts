@@ -120,7 +120,7 @@ export function insertCuts(
   mark: Ticks,
 ): readonly Reason[] {
   if (fit?.rule === 'divides') {
-    const { count, first, step, deep, from } = slotsOf(net, fit, size, mark);
+    const { count, first, step, deep, wide, from } = slotsOf(net, fit, size, mark);
     const facts = { count: { count }, first: length(first), step: length(step), deep: length(deep) };
     const isTop = from === 'top';
     const one = isTop
@@ -131,7 +131,9 @@ export function insertCuts(
       : '{count} slots from the bottom edge, {deep} deep: the first at {first} from the left end, then every {step}.';
     return [
       reason(count === 1 ? one : many, facts),
-      reason('Cut each slot as wide as the cardstock is thick, and a hair more.', {}),
+      reason('Cut each slot {wide} wide: the thickness of the cardstock and a hair more.', {
+        wide: length(wide),
+      }),
     ];
   }
   return fit?.rule === 'on-floor' ? floorCuts(net, fit, mark) : [];

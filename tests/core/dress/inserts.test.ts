@@ -56,7 +56,8 @@ describe('dividers in halving joints', () => {
     // 3 7/8 / 3 = 1.2917, on eighths 1 1/4; the first (3 7/8 − 1 1/4) / 2 = 1 5/16
     expect(said(piece(divides('across')))).toEqual([
       '2 slots from the top edge, 1/2 in deep: the first at 1 5/16 in from the left end, then every 1 1/4 in.',
-      'Cut each slot as wide as the cardstock is thick, and a hair more.',
+      // .012 + 1/64 = .0276 in, which is nearest to two 64ths
+      'Cut each slot 1/32 in wide: the thickness of the cardstock and a hair more.',
     ]);
     // 2 7/8 / 2 = 1 7/16
     expect(said(piece(divides('deep')))[0]).toBe(

@@ -1,9 +1,10 @@
 import { type BenchTool, type BoxCard, boxCards, type CardStep, type Lie, sizeAsItLies } from '../../bench';
-import { type BoxSize, type FlatSize, fitPiece, outsideSize, tieLength } from '../../dress';
+import { type BoxSize, type FlatSize, fitPiece, insertCuts, outsideSize, tieLength } from '../../dress';
 import type { BoxNet } from '../../net/types';
 import type { Paper, Recipe, Supply, Tool } from '../../rows';
 import type { HandAct } from '../../rows/hand-times';
 import { markAbove, type Ticks } from '../../units';
+import type { Reason } from '../../units/reason';
 import { benchToolOf, cutMarkOf } from '../buying/stock-rows';
 import { netOfRecipe } from '../event/event-boxes';
 import type { EventPlan, PlannedLine } from '../event/types';
@@ -29,7 +30,14 @@ export type RunWork =
   | { readonly do: 'sheets'; readonly layouts: number }
   | FenceScore
   | CardWork
-  | { readonly do: 'place'; readonly name: string; readonly perBox: number; readonly size: FlatSize | null }
+  | {
+      readonly do: 'place';
+      readonly name: string;
+      readonly perBox: number;
+      readonly size: FlatSize | null;
+      /** Slots, scores and holes of an insert. */
+      readonly cuts: readonly Reason[];
+    }
   | { readonly do: 'fill'; readonly things: readonly { readonly name: string; readonly perBox: number }[] }
   | { readonly do: 'tie'; readonly name: string; readonly perBox: number; readonly length: Ticks };
 
@@ -222,12 +230,14 @@ function stepsOfDressing(
   const put = counted.filter(({ supplyId }) => fills(supplyId));
   return [
     ...dressing.pieces.map((piece) => {
-      const size = fitPiece(net, piece, cutMarkOf(tool));
-      return step('place', piece.id, { do: 'place', name: piece.name, perBox: piece.perBox, size });
+      const mark = cutMarkOf(tool);
+      const size = fitPiece(net, piece, mark);
+      const cuts = size === null ? [] : insertCuts(net, piece, size, mark);
+      return step('place', piece.id, { do: 'place', name: piece.name, perBox: piece.perBox, size, cuts });
     }),
     ...counted
       .filter(({ supplyId }) => !fills(supplyId))
-      .map(({ id, name, perBox }) => step('place', id, { do: 'place', name, perBox, size: null })),
+      .map(({ id, name, perBox }) => step('place', id, { do: 'place', name, perBox, size: null, cuts: [] })),
     ...(put.length > 0 ? [step('fill', 'all', { do: 'fill', things: put })] : []),
     ...(dressing.ties ?? []).map((tie) => {
       const length = markAbove(tieLength(outsideSize(net), tie), cutMarkOf(tool));

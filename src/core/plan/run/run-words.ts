@@ -74,6 +74,7 @@ export function sayRunStep({ of, name, work }: RunStep, wording: Wording): RunWo
                 across: { length: work.size.across },
                 up: { length: work.size.up },
               }),
+              ...work.cuts.map((cut) => sayReason(cut, wording)),
             ]
           : [],
       };
