@@ -4,6 +4,7 @@ import { toDegrees, toRadians } from '../units/angles';
 import { arcHeight, chordStations } from './arc';
 import { AROUND, frameOn, rootFrame } from './hinge-frame';
 import type { Bench, Bend, LaidPanel, Side } from './laid-panel';
+import { LensNotch } from './lens-notch';
 import { lengthOf, type NamedValues } from './name-values';
 import { pointAt, samePoint } from './point';
 import type { Point } from './types';
@@ -138,6 +139,8 @@ function firstPart(wall: Bend, out: number): Bend {
   return { stations, setBacks: stations.map(() => 0), leansDeg: wall.leansDeg.slice(0, strips) };
 }
 
+const ARCS: readonly string[] = ['before', 'notch', 'after'];
+
 /** Lays a lens flap: one face on each chord of the bowed edge, mirrored outwards to its own free edge. */
 export function layLens(
   bench: Bench,
@@ -153,22 +156,42 @@ export function layLens(
   const frame = frameOn(from, to);
   const along = (p: Point) =>
     ((p.x - from.x) * (to.x - from.x) + (p.y - from.y) * (to.y - from.y)) / (frame.length || 1);
-  const mirrored = (p: Point): Point =>
-    frame.place(along(p), Math.round(arcHeight(frame.length, rise, along(p))));
+  const radius = spec.notches?.[0] === undefined ? 0 : lengthOf(spec.notches[0].radius, values);
+  const notch =
+    radius > 0 && 2 * radius < frame.length
+      ? new LensNotch(
+          { span: frame.length, rise },
+          radius,
+          on.map(({ a }) => along(a)),
+        )
+      : null;
+  const placed = (at: number): Point =>
+    frame.place(at, Math.round(notch?.height(at) ?? arcHeight(frame.length, rise, at)));
   const curve = bench.curves.length;
-  if (rise > 0) bench.curves.push({ a: from, b: to, rise, bulge: 'right', kind: 'cut' });
   const free: Side[] = [];
   const faces: number[] = [];
+  if (notch) bench.curves.push(...notch.arcs(placed));
+  else if (rise > 0) bench.curves.push({ a: from, b: to, rise, bulge: 'right', kind: 'cut' });
+  const topOver = (chord: Side): readonly { readonly point: Point; readonly curve: number | null }[] =>
+    (
+      notch?.cornersOver(along(chord.a), along(chord.b)) ?? [
+        { along: along(chord.a), arc: 'before' as const },
+        { along: along(chord.b), arc: 'before' as const },
+      ]
+    ).map(({ along: at, arc }) => ({
+      point: placed(at),
+      curve: rise > 0 || arc === 'notch' ? curve + ARCS.indexOf(arc) : null,
+    }));
   for (const chord of on) {
     const face = bench.faces.length;
     const owner = bench.faces[chord.face];
     const scored = owner?.curves[owner.ring.findIndex((p) => samePoint(p, chord.a))] ?? null;
     const arc = scored === null ? undefined : bench.curves[scored];
     if (arc !== undefined) arc.kind = 'score';
-    const [c, d] = [mirrored(chord.a), mirrored(chord.b)];
-    const corners = [chord.b, chord.a, c, d];
-    const kept = corners.map((p, k) => !samePoint(p, corners[(k + 1) % 4] ?? p));
-    const edges = [scored, null, rise > 0 ? curve : null, null];
+    const top = topOver(chord);
+    const corners = [chord.b, chord.a, ...top.map(({ point }) => point)];
+    const kept = corners.map((p, k) => !samePoint(p, corners[(k + 1) % corners.length] ?? p));
+    const edges = [scored, null, ...top.slice(0, -1).map((corner) => corner.curve), null];
     bench.faces.push({
       panel: name,
       role: spec.role,
@@ -191,7 +214,10 @@ export function layLens(
     // closed, the flap stands upright on the crease, which turns in plan by the change of lean: inwards, a mountain
     if (before !== undefined)
       bench.bends.push({ one: face - 1, other: face, restDeg: -Math.abs(before.leanDeg - chord.leanDeg) });
-    if (!samePoint(c, d)) free.push({ face, a: c, b: d, leanDeg: 0 });
+    top.slice(1).forEach(({ point: b }, at) => {
+      const a = top[at]?.point ?? b;
+      if (!samePoint(a, b)) free.push({ face, a, b, leanDeg: 0 });
+    });
     faces.push(face);
   }
   const laid: LaidPanel = {

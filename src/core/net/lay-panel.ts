@@ -29,7 +29,7 @@ export function layFlat(
     (point, corner) => !samePoint(point, corners[(corner + 1) % corners.length] ?? point),
   );
   const of = (text: string) => lengthOf(text, values);
-  const [hingeName = ''] = hinge === null ? [] : names;
+  const [hingeName = ''] = on === null ? [] : names;
   const cuts = cutsOf(spec).filter((cut) => !touchedBy(spec, cut).edges.includes(hingeName));
   const whole =
     cuts.length === 0 || ring.length < corners.length

@@ -24,7 +24,7 @@ const NAME = /^[a-z][a-zA-Z0-9]{0,31}$/;
 const FORM = /^(?!.*\d{7})[a-zA-Z0-9 ./+-]+$/;
 const EDGE = /^[a-z][a-zA-Z0-9]{0,31}\.(?:left|right|up|down|e\d{1,2})$/;
 const EDGE_NAME = /^(?:left|right|up|down|e\d{1,2})$/;
-const PLACE = /^[a-z][a-zA-Z0-9]{0,31}(?:\.(?:left|right|up|down))?$/;
+const PLACE = /^[a-z][a-zA-Z0-9]{0,31}(?:\.(?:left|right|up|down|e\d{1,2}))?$/;
 
 /** What each spelling looks like, for who wrote another. */
 export const SPELLINGS: ReadonlyMap<string, string> = new Map([
@@ -93,6 +93,10 @@ const hung = {
   fold: angle.exactOptional(),
   flush: z.literal(true).exactOptional(),
 };
+const notches = z
+  .array(z.strictObject({ edge: z.enum(['left', 'right', 'up', 'down']), radius: len }))
+  .max(4)
+  .exactOptional();
 const rectangle = z.strictObject({
   ...hung,
   size: pair(len),
@@ -100,10 +104,7 @@ const rectangle = z.strictObject({
   bow: len.exactOptional(),
   follows: name.exactOptional(),
   holes: z.array(hole).max(MOST.list).exactOptional(),
-  notches: z
-    .array(z.strictObject({ edge: z.enum(['left', 'right', 'up', 'down']), radius: len }))
-    .max(4)
-    .exactOptional(),
+  notches,
   cuts,
 });
 const outline = z.strictObject({
@@ -115,7 +116,7 @@ const outline = z.strictObject({
   cuts,
 });
 const regular = z.strictObject({ ...hung, regular: z.int().min(3).max(MOST.sides), side: len });
-const lens = z.strictObject({ ...hung, lens: len });
+const lens = z.strictObject({ ...hung, lens: len, notches });
 const leaf = z.strictObject({ ...hung, leaf: len });
 const sector = z.strictObject({ ...hung, sector: len, turn: angle, follows: name.exactOptional() });
 /** One field tells each shape from the others, so that a fault is told of that shape alone. What has none of these is a rectangle. */
@@ -287,6 +288,7 @@ const style = z.strictObject({
       notch: places,
       slot: places,
       ribbon: places,
+      corners: places,
       dustFlaps: z.literal(true).exactOptional(),
     })
     .exactOptional(),

@@ -4,8 +4,10 @@ import type {
   AddOnPlace,
   Chosen,
   ConstraintSpec,
+  CutSpec,
   HoleSpec,
   Len,
+  NotchSpec,
   OptionSpec,
   PanelSpec,
   PieceSpec,
@@ -90,21 +92,34 @@ export const changeAt =
   (
     option: string,
     places: readonly AddOnPlace[],
-    change: (panel: RectangleSpec, edge: string) => RectangleSpec,
+    change: (panel: PanelSpec, edge: string) => PanelSpec,
   ): Extension['extend'] =>
   (pieces, chosen) => {
     const place = chosenPlace(option, places, chosen);
     if (place === undefined) return pieces;
     const panels = { ...pieces[place.piece]?.panels };
-    rectanglesAt(pieces, place).forEach(([name, panel], at) => {
-      panels[name] = change(panel, edgeOf(place.at[at]));
-    });
+    for (const where of place.at) {
+      const [name = where, edge = ''] = where.split('.');
+      const panel = panels[name];
+      if (panel === undefined) throw new RangeError(`no panel ${name} in ${place.piece} to add to`);
+      panels[name] = change(panel, edge);
+    }
     return withPiece(pieces, place.piece, () => ({ panels }));
   };
 
+/** A panel with something more in one of its lists: holes, notches or cuts. A shape that has no such list is told when the style is first laid. */
+export const withMore = (
+  panel: PanelSpec,
+  key: 'holes' | 'notches' | 'cuts',
+  ...more: readonly (HoleSpec | NotchSpec | CutSpec)[]
+): PanelSpec => {
+  const known = (panel as { readonly [list in typeof key]?: readonly unknown[] })[key] ?? [];
+  return { ...panel, [key]: [...known, ...more] };
+};
+
 /** Cuts this hole out of every panel of the chosen place. */
 export const cutHole = (option: string, places: readonly AddOnPlace[], hole: HoleSpec): Extension['extend'] =>
-  changeAt(option, places, (panel) => ({ ...panel, holes: [...(panel.holes ?? []), hole] }));
+  changeAt(option, places, (panel) => withMore(panel, 'holes', hole));
 
 const edgeOf = (where = ''): string => where.split('.')[1] ?? '';
 
@@ -146,16 +161,18 @@ export const leastAt =
     );
   };
 
-/** The rectangular tabs glued onto a panel. */
+type Tab = Extract<PanelSpec, { readonly size: unknown } | { readonly outline: unknown }>;
+
+/** The tabs glued onto a panel. */
 export const tabsBehind = (
   piece: PieceSpec | undefined,
   panel: string,
   open: readonly string[] = [],
-): readonly RectangleSpec[] =>
+): readonly Tab[] =>
   (piece?.joints ?? []).flatMap((joint) => {
     const isBehind = joint.onto === panel && !open.includes(joint.panel);
     const tab = isBehind ? piece?.panels[joint.panel] : undefined;
-    return tab !== undefined && 'size' in tab ? [tab] : [];
+    return tab !== undefined && ('size' in tab || 'outline' in tab) ? [tab] : [];
   });
 
 /** How far the tabs glued onto a panel reach over it from its edge, mm: they hang beside it, so as far as they stand out from their own score. */
@@ -168,7 +185,9 @@ export const gluedBehind = (
 ): number =>
   Math.max(
     0,
-    ...tabsBehind(piece, panel, open).map(({ on, size }) =>
-      inMm(size[on?.endsWith('.left') || on?.endsWith('.right') ? 0 : 1], values),
+    ...tabsBehind(piece, panel, open).map((tab) =>
+      'outline' in tab
+        ? Math.max(...tab.outline.map(([, out]) => inMm(out, values)))
+        : inMm(tab.size[tab.on?.endsWith('.left') || tab.on?.endsWith('.right') ? 0 : 1], values),
     ),
   );

@@ -1,15 +1,18 @@
-import type { AddOnPlace, NotchSpec } from '../language/types';
+import type { AddOnPlace, NotchSpec, PieceSpec, Values } from '../language/types';
 import { allowanceOf } from '../shapes/size-symbols';
 import {
   changeAt,
+  chosenPlace,
   type Extension,
   given,
+  gluedBehind,
   inMm,
   LEFT_ROUND_MM,
-  leastAt,
   type PlainPieces,
   placesOption,
+  withMore,
 } from './extension';
+import { reachAt } from './free-edge';
 
 /** A half-round in the middle of a free edge. Radius 1/2 in on a drawer's sleeve: common practice, no source. */
 export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces): Extension {
@@ -41,11 +44,12 @@ export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces):
       notchMost: {
         means:
           'largest notch that leaves a quarter inch of card beside and below it, clear of tabs glued behind',
-        of: leastAt('notch', places, plain, ({ size }, values, { edge, glued }) => {
-          const [across, up] = size.map((length) => inMm(length, values)) as [number, number];
-          const [along, deep] = edge === 'up' || edge === 'down' ? [across, up] : [up, across];
-          return Math.min(along / 2 - glued, deep) - LEFT_ROUND_MM;
-        }),
+        of: (values, chosen) => {
+          const place = chosenPlace('notch', places, chosen);
+          const piece = place && plain(chosen)[place.piece];
+          if (place === undefined || piece === undefined) return 0;
+          return Math.min(...place.at.map((where) => mostAt(piece, where, values, place.at)));
+        },
       },
     },
     constraints: [
@@ -59,9 +63,25 @@ export function thumbNotchIn(places: readonly AddOnPlace[], plain: PlainPieces):
         remedy: 'Make it at most {limit}, or leave the notch out.',
       },
     ],
-    extend: changeAt('notch', places, (panel, edge) => ({
-      ...panel,
-      notches: [...(panel.notches ?? []), { edge: edge as NotchSpec['edge'], radius: 'notchRadius' }],
-    })),
+    extend: changeAt('notch', places, (panel, edge) => {
+      const notch: NotchSpec = { edge: edge as NotchSpec['edge'], radius: 'notchRadius' };
+      return withMore(panel, 'notches', notch);
+    }),
   };
+}
+
+/** In the middle of an edge, the notch leaves card beside and below it; of a lens flap it takes no more than half, since that bends. */
+function mostAt(piece: PieceSpec, where: string, values: Values, notched: readonly string[]): number {
+  const [name = where, edge = ''] = where.split('.');
+  const panel = piece.panels[name];
+  if (panel === undefined) return 0;
+  if ('lens' in panel) {
+    const wall = piece.panels[panel.on?.split('.')[0] ?? ''];
+    if (wall === undefined || !('size' in wall)) return 0;
+    const deep = inMm(panel.lens, values) + inMm(wall.bow ?? '0', values);
+    return Math.min(reachAt(wall, edge, values).long / 4, deep - LEFT_ROUND_MM);
+  }
+  const { long, deep } = reachAt(panel, edge, values);
+  const open = notched.map((at) => at.split('.')[0] ?? at);
+  return Math.min(long / 2 - gluedBehind(piece, name, values, open), deep) - LEFT_ROUND_MM;
 }

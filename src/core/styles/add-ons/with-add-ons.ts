@@ -5,6 +5,7 @@ import type { Extension, PlainPieces } from './extension';
 import { handleSlotIn } from './handle-slot';
 import { hangTabOn } from './hang-tab';
 import { ribbonHoleIn } from './ribbon-hole';
+import { roundCornersAt } from './round-corners';
 import { thumbNotchIn } from './thumb-notch';
 import { windowIn } from './window';
 
@@ -70,6 +71,7 @@ function extensionsOf(style: BoxStyle, plain: PlainPieces): readonly Extension[]
     ...some(addOns.notch, thumbNotchIn),
     ...some(addOns.slot, handleSlotIn),
     ...some(addOns.ribbon, ribbonHoleIn),
+    ...some(addOns.corners, (places) => roundCornersAt(places, plain, addOns.notch)),
     ...some(addOns.hangTab, hangTabOn),
     ...(addOns.dustFlaps ? [dustEnds] : []),
   ];

@@ -33,6 +33,14 @@ export const bagTopper = defineStyle({
       },
     ],
     slot: [{ id: 'both', label: 'Through both halves', piece: 'topper', at: ['front', 'back'] }],
+    corners: [
+      {
+        id: 'both',
+        label: 'On both halves',
+        piece: 'topper',
+        at: ['front.down', 'front.right', 'back.up', 'back.left'],
+      },
+    ],
   },
   pieces: {
     topper: {

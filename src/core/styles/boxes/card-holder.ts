@@ -71,6 +71,7 @@ export const cardHolder = defineStyle({
   addOns: {
     window: inPanels('holder', 'front'),
     notch: inEdges('holder', 'front.down'),
+    corners: [{ id: 'front', label: 'On the front', piece: 'holder', at: ['front.down', 'front.right'] }],
   },
   pieces: {
     holder: {

@@ -1,5 +1,5 @@
 import { toDegrees, toRadians } from '../../units/angles';
-import { inPanels } from '../add-ons/places';
+import { inEdges, inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { ClosingStep, Len, PanelSpec } from '../language/types';
 import { gluedTube, TAB_LIMIT, TUBE_QUANTITIES, TUBE_SYMBOLS } from '../shapes/glued-tube';
@@ -141,7 +141,11 @@ export const crashLock = defineStyle({
     sideFlap: 'half - 1/8 in',
   },
   quantities: { ...TUBE_QUANTITIES, ...TOP_QUANTITIES },
-  addOns: { window: inPanels('box', 'front', 'back') },
+  addOns: {
+    window: inPanels('box', 'front', 'back'),
+    notch: inEdges('box', 'front.up'),
+    hangTab: inEdges('box', 'front.up'),
+  },
   options: TOP_OPTION,
   sidesRenamed: ['box'],
   pieces: (chosen) => {

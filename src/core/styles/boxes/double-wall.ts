@@ -1,3 +1,4 @@
+import { inEdges } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { PanelSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
@@ -77,6 +78,10 @@ export const doubleWall = defineStyle({
       of: ({ height = 0, depth = 0, relief = 0 }) => Math.min(height, depth / 2) - relief,
       formula: 'min(height, depth / 2) - relief',
     },
+  },
+  addOns: {
+    ribbon: [{ id: 'ends', label: 'A handle in front and back', piece: 'tray', at: ['front', 'back'] }],
+    notch: inEdges('tray', 'front.down', 'back.up'),
   },
   pieces: {
     tray: {

@@ -48,6 +48,9 @@ export const envelopeBox = defineStyle({
   lets: { sideLap: '2 sideFlap - width', endLap: '2 endFlap - height' },
   addOns: {
     window: inPanels('envelope', 'base'),
+    corners: [
+      { id: 'flap', label: 'On the outer flap', piece: 'envelope', at: ['upFlap.up', 'upFlap.left'] },
+    ],
   },
   pieces: {
     envelope: {
@@ -83,6 +86,15 @@ export const envelopeBox = defineStyle({
     },
   },
   constraints: [
+    {
+      code: 'corners-leave-hole',
+      symbol: 'cornerRadius',
+      atMost: '2 endFlap - height',
+      severity: 'stop',
+      given: [{ corners: 'flap' }],
+      says: 'Corners rounded by {cornerRadius} reach past the flap below, and leave holes at the sides.',
+      remedy: 'Make the radius at most {limit}, or the end flaps longer.',
+    },
     {
       code: 'side-flaps-gape',
       symbol: 'sideFlap',

@@ -88,6 +88,9 @@ export const flaredBowl = defineStyle({
       of: ({ width = 0, rim = 0, slant = 0 }) => toDegrees(Math.acos(((rim - width) / 2 / slant) ** 2)),
     },
   },
+  addOns: {
+    ribbon: [{ id: 'sides', label: 'A handle below the rim', piece: 'bowl', at: ['left.e2', 'right.e2'] }],
+  },
   pieces: {
     bowl: {
       label: 'Bowl',

@@ -76,6 +76,8 @@ export const hingedLid = defineStyle({
   addOns: {
     window: inLids('box', 'lid'),
     notch: inEdges('box', 'front.down'),
+    ribbon: inLids('box', 'lid'),
+    corners: [{ id: 'tuck', label: 'On the tuck', piece: 'box', at: ['tuck.up', 'tuck.left'] }],
   },
   pieces: {
     box: {

@@ -30,6 +30,9 @@ export const openTop = defineStyle({
     window: underSavedIds(inPanels('box', 'front', 'back', 'right', 'left')),
     notch: underSavedIds(inEdges('box', 'front.up', 'back.up', 'right.up', 'left.up')),
     slot: [{ id: 'sides', label: 'Through both sides', piece: 'box', at: ['right', 'left'] }],
+    ribbon: [
+      { id: 'sides', label: 'A handle through both sides', piece: 'box', at: ['right.up', 'left.up'] },
+    ],
     hangTab: inEdges('box', 'back.up', 'front.up'),
   },
   sidesRenamed: ['box'],

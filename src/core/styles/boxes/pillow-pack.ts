@@ -100,6 +100,13 @@ export const pillowPack = defineStyle({
       },
     },
   },
+  addOns: {
+    // the flap that goes in last, and so lies outside
+    notch: [
+      { id: 'one-end', label: 'In one end', piece: 'pack', at: ['frontLeft.right'] },
+      { id: 'both-ends', label: 'In both ends', piece: 'pack', at: ['frontLeft.right', 'frontRight.left'] },
+    ],
+  },
   sidesRenamed: ['pack'],
   pieces: {
     pack: {

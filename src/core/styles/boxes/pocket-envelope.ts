@@ -52,7 +52,11 @@ export const pocketEnvelope = defineStyle({
       onMark: true,
     },
   },
-  addOns: { window: inPanels('envelope', 'front'), notch: inEdges('envelope', 'back.down') },
+  addOns: {
+    window: inPanels('envelope', 'front'),
+    notch: inEdges('envelope', 'back.down'),
+    corners: [{ id: 'flap', label: 'On the flap', piece: 'envelope', at: ['flap.up', 'flap.left'] }],
+  },
   sidesRenamed: ['envelope'],
   pieces: {
     envelope: {

@@ -1,4 +1,4 @@
-import { inPanels } from '../add-ons/places';
+import { inEdges, inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
 import type { PanelSpec } from '../language/types';
 import {
@@ -101,7 +101,11 @@ export const snapLock = defineStyle({
       formula: 'min(half, ear)',
     },
   },
-  addOns: { window: inPanels('box', 'front', 'back') },
+  addOns: {
+    window: inPanels('box', 'front', 'back'),
+    notch: inEdges('box', 'front.up'),
+    hangTab: inEdges('box', 'front.up'),
+  },
   options: { ...LIDDED_OPTIONS, ...TOP_OPTION },
   sidesRenamed: ['box'],
   pieces: (chosen) => {

@@ -23,6 +23,9 @@ export const starBox = defineStyle({
   options: { points: STAR_POINTS },
   workings: STAR_WORKINGS,
   quantities: STAR_QUANTITIES,
+  addOns: {
+    ribbon: [{ id: 'tip', label: 'A loop through one tip', piece: 'star', at: ['wall3.up', 'wall4.up'] }],
+  },
   pieces: starAndFloor,
   constraints: STAR_LIMITS,
   promises: [],

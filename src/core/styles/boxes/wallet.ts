@@ -41,6 +41,9 @@ export const wallet = defineStyle({
         at: ['frontPocket.down', 'backPocket.down'],
       },
     ],
+    corners: [
+      { id: 'covers', label: 'At the top of both covers', piece: 'wallet', at: ['front.left', 'back.up'] },
+    ],
   },
   pieces: {
     wallet: {
@@ -96,6 +99,15 @@ export const wallet = defineStyle({
     },
   },
   constraints: [
+    {
+      code: 'corner-meets-pocket',
+      symbol: 'cornerRadius',
+      atMost: 'height - pocket',
+      severity: 'stop',
+      given: [{ corners: 'covers' }],
+      says: 'Corners rounded by {cornerRadius} reach down to pockets {pocket} high, and the tabs behind them show.',
+      remedy: 'Make the radius at most {limit}.',
+    },
     {
       code: 'pocket-too-deep',
       symbol: 'pocket',

@@ -173,6 +173,7 @@ export const webPail = defineStyle({
     },
   },
   angles: WEB_ANGLES,
+  addOns: { corners: [{ id: 'tuck', label: 'On the tuck', piece: 'pail', at: ['tuck.e2', 'tuck.e3'] }] },
   pieces: {
     pail: {
       label: 'Pail',

@@ -1,6 +1,11 @@
 import type { CutSpec, PanelSpec, PieceSpec } from './types';
 
-const OPPOSITE: Readonly<Record<string, string>> = { left: 'right', right: 'left', up: 'down', down: 'up' };
+export const OPPOSITE: Readonly<Record<string, string>> = {
+  left: 'right',
+  right: 'left',
+  up: 'down',
+  down: 'up',
+};
 
 /** The edges a panel has by name, counter-clockwise: four sides, or e0, e1, … round an outline. */
 export function edgesOf(spec: PanelSpec): readonly string[] {

@@ -64,7 +64,7 @@ export type HoleSpec =
       readonly at?: readonly [along: Len, out: Len];
     };
 
-/** A half-round out of the middle of a rectangle's free edge. */
+/** A half-round out of the middle of a free edge: of a rectangle, or one of a lens. */
 export interface NotchSpec {
   readonly edge: 'left' | 'right' | 'up' | 'down';
   readonly radius: Len;
@@ -116,7 +116,7 @@ export type PanelSpec = PanelBase &
         readonly cuts?: readonly CutSpec[];
       }
     | { readonly regular: number; readonly side: Len }
-    | { readonly lens: Len }
+    | { readonly lens: Len; readonly notches?: readonly NotchSpec[] }
     | { readonly leaf: Len }
     | { readonly sector: Len; readonly turn: Angle; readonly follows?: string }
   );

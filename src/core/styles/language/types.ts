@@ -112,7 +112,7 @@ export interface AddOnPlace {
   readonly piece: string;
   /** A new box has it from the start. */
   readonly forNew?: true;
-  /** Panels that all get it (a slot through two strips); for a notch or hang tab the edges, as in `'front.up'`. */
+  /** Panels that all get it (a slot through two strips); for a notch, hang tab, corner or hole below a rim the edges, as in `'front.up'`. */
   readonly at: readonly string[];
   /** Up as the net lies is down to whoever looks at it: a lid that hangs on the back. */
   readonly headDown?: true;
@@ -128,8 +128,10 @@ interface AddOns {
   readonly notch?: readonly AddOnPlace[];
   /** A slot to carry it by. */
   readonly slot?: readonly AddOnPlace[];
-  /** A round hole for a ribbon. */
+  /** A round hole for a ribbon: in the middle of a panel, or below the middle of an edge it names. */
   readonly ribbon?: readonly AddOnPlace[];
+  /** Corners cut round where nothing hangs, each named by the edge that begins there. */
+  readonly corners?: readonly AddOnPlace[];
   /** Its dust flaps may be cut square instead of slanted. */
   readonly dustFlaps?: true;
 }
