@@ -88,6 +88,7 @@ class Hands {
   }
 
   readonly #sentences: readonly (readonly [RegExp, (words: string[]) => void])[] = [
+    [/^Thread .+ of ribbon through (.+)\.$/, ([panel = '']) => void this.#panels(panel)],
     [/^Turn (?:over left to right, )?inside up\.$/, () => undefined],
     [/^Fold every score right over.*; rub down, open\.$/, () => undefined],
     [

@@ -33,6 +33,8 @@ describe('a reader who knows nothing but the printed words makes the net', () =>
               const made = readPrinted(steps, tool.unit, 'fence' in tool ? tool.fence : 'left');
               if (!isThisNet(made, piece)) expect(firstLook(made)).toBe(spellNet(piece));
               expect(spellTape(made.tape)).toEqual(spellTape(program.ops));
+              const threads = program.ops.flatMap((op) => (op.op === 'thread' ? [op.length] : []));
+              expect(made.ribbon).toEqual(threads);
             }
           }),
           { seed: SEED + i, numRuns: i < 2 ? 13 : 12 },

@@ -21,6 +21,8 @@ export interface ReadBack {
   /** Scores fold away from the side they were pressed on. */
   readonly overBead: boolean;
   readonly tape: readonly Tape[];
+  /** Pieces of ribbon, each as long as it is cut. */
+  readonly ribbon: readonly number[];
 }
 
 /** The card that a stranger makes who has nothing but the printed words. */
@@ -37,6 +39,7 @@ class Reader {
   #card: TableCard | null = null;
   #overBead = true;
   readonly #tape: Tape[] = [];
+  readonly #ribbon: number[] = [];
   #lastTurn = 0;
   #before: (() => void)[] = [];
   #now: (() => void)[] = [];
@@ -57,7 +60,7 @@ class Reader {
   }
 
   done(): ReadBack {
-    return { card: this.#lying(), overBead: this.#overBead, tape: this.#tape };
+    return { card: this.#lying(), overBead: this.#overBead, tape: this.#tape, ribbon: this.#ribbon };
   }
 
   /** Only cut so far, and no side named: it lies any way up. */
@@ -237,6 +240,10 @@ class Reader {
           this.#act(() => this.#tape.push({ face, strips: Number(strips), length }));
         }
       },
+    ],
+    [
+      /^Thread (.+) of ribbon through .+\.$/,
+      ([long = '']) => this.#ribbon.push(readLength(long, this.#unit)),
     ],
     [
       /^(?:Fold|Roll up|Tuck|Press|Bring|Dab liquid glue on) .+\.$|^Open and (?:square|tuck) it(?: in)?\.$/,

@@ -1,7 +1,7 @@
 import type { BoxStyle } from '../../src/core/styles';
 
 /** What may be added to a style. */
-export const ADD_ONS = ['window', 'notch', 'slot', 'ribbon', 'corners', 'hangTab'] as const;
+export const ADD_ONS = ['window', 'notch', 'slot', 'ribbon', 'corners', 'hangTab', 'pull'] as const;
 export type AddOn = (typeof ADD_ONS)[number];
 
 export const bears = (style: BoxStyle, addOn: AddOn): boolean => (style.addOns?.[addOn] ?? []).length > 0;
@@ -32,6 +32,9 @@ const CARRIED_FROM_BELOW = 'it is too small or too light to be carried by a slot
 const TABLE_BOX = 'it stands on a table; a header would tip it when it hangs';
 const LAYERS = 'another layer lies behind each of its panels';
 const SMALL_WALLS = 'its walls are narrower than a window worth a film';
+
+/** Why only drawers have a ribbon pull. */
+export const NO_DRAWER = 'nothing of it slides out';
 
 /** Why a style bears no such add-on: what a maker would meet. */
 export const WHY_NOT: Readonly<Record<string, Partial<Record<AddOn, string>>>> = {

@@ -103,6 +103,8 @@ function worksOf(
     case 'stick':
     case 'glue':
       return named('join', [op.panel]);
+    case 'thread':
+      return named('thread', [op.panel]);
     case 'close':
       return op.way === 'open' ? [{ does: 'open', faces: [] }] : named('close', op.panels);
   }

@@ -82,7 +82,9 @@ export type BenchOp =
       readonly by: 'fold' | 'tuck';
       readonly way: CloseWay;
       readonly tip: string | null;
-    };
+    }
+  /** Put ribbon of this length through the openings of a panel. */
+  | { readonly op: 'thread'; readonly panel: string; readonly length: Ticks; readonly tip: string };
 
 /** The good side of the card is its outside. */
 export type CardFace = 'inside' | 'outside';

@@ -14,6 +14,8 @@ export interface BoxSize {
 /** The closed box outside, and the shortest way once round it: round the walls, over the top past the front, over the top past the sides. */
 export interface Outside extends BoxSize {
   readonly round: { readonly walls: Ticks; readonly front: Ticks; readonly sides: Ticks };
+  /** Ribbon that goes through its openings. */
+  readonly threaded: Ticks;
 }
 
 const measured = new WeakMap<BoxNet, Outside>();
@@ -44,8 +46,13 @@ function measure(net: BoxNet): Outside {
     depth: reach(1),
     height: ticks(reach(2) + lids),
     round: { walls: round(0, 1, 0), front: round(1, 2, 2 * lids), sides: round(0, 2, 2 * lids) },
+    threaded: threadedIn(net),
   };
 }
+
+/** Ribbon of one box, every pull together; 0 where it has none. */
+export const threadedIn = ({ pieces }: BoxNet): Ticks =>
+  ticks(pieces.flatMap(({ threads = [] }) => threads).reduce((sum, { length: long }) => sum + long, 0));
 
 type Axis = 0 | 1 | 2;
 

@@ -26,6 +26,7 @@ const ROUND: Readonly<Record<Tie['wrap'], readonly RoundWay[]>> = {
   'over-sides': ['sides'],
   ring: ['walls'],
   none: [],
+  pull: [],
 };
 
 /**
@@ -102,6 +103,10 @@ const TIE_SAYS = {
   ring: [
     'Take {name} once around the walls. Knot it in front.',
     'Take {name} once around the walls. Tie the bow in front.',
+  ],
+  pull: [
+    'Thread {name} through the pull, as the step card says.',
+    'Thread {name} through the pull, as the step card says, and tie the bow on it.',
   ],
   none: ['Fix {name} on top.', 'Tie {name} as a bow and fix it on top.'],
 } as const;

@@ -73,6 +73,9 @@ function frameOf(piece: PieceNet): FoldFrame {
     })),
     'cc:overlaps': piece.overlaps.map((group) => [...group]),
     'cc:closing': piece.closing.map(actOf),
+    ...(piece.threads && {
+      'cc:threads': piece.threads.map(({ length, ...thread }) => ({ ...thread, long: toMm(length) })),
+    }),
     ...(pared.length > 0 ? { 'cc:pare': pared } : {}),
     'cc:curves': piece.curves.map(curveInMm),
     'cc:shell': [...piece.shell],

@@ -98,6 +98,9 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
       ...rings.map(({ layers }) => layers.flat()),
     ],
     closing: rollUp(turnRings(acts, rings, hinges), overlapsOf(spec), hinges),
+    ...(spec.threads && {
+      threads: spec.threads.map(({ panel, long, tip }) => ({ panel, length: lengthOf(long, values), tip })),
+    }),
     // after the seams, which may have split an edge
     waste: wasteOf(blank, ringsOf(edges.filter(({ right }) => right === null))),
     shell: spec.shell.flatMap((panel) => facesOf(bench, panel)),

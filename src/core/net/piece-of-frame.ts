@@ -53,6 +53,9 @@ export function pieceOfFrame(frame: WholeFrame, at: number): PieceNet | null {
     seams: seamsOf(frame, edges),
     overlaps: frame['cc:overlaps'] ?? [],
     closing: frame['cc:closing'] ?? hinges.map(foldInTurn),
+    ...(frame['cc:threads'] && {
+      threads: frame['cc:threads'].map(({ long, ...thread }) => ({ ...thread, length: millimetres(long) })),
+    }),
     waste: wasteOf(blank, ringsOf(edges.filter(({ right }) => right === null))),
     shell: frame['cc:shell'] ?? [],
     roomMm3: frame['cc:roomMm3'] ?? 0,

@@ -101,6 +101,13 @@ export type ClosingAct =
     }
   | { readonly do: 'glue'; readonly joint: number; readonly tip: string | null };
 
+/** Ribbon put through the openings of a panel once the piece is closed. */
+interface Thread {
+  readonly panel: string;
+  readonly length: Ticks;
+  readonly tip: string;
+}
+
 /** One piece of card, flat, with everything that folding and the bench need to know of it. */
 export interface PieceNet {
   readonly id: string;
@@ -117,6 +124,7 @@ export interface PieceNet {
   /** Faces lying on one another when closed, innermost first; the faces of one bent panel are one layer. */
   readonly overlaps: readonly (readonly number[])[];
   readonly closing: readonly ClosingAct[];
+  readonly threads?: readonly Thread[];
   /** Pieces of the blank that fall away, each a ring counter-clockwise. */
   readonly waste: readonly (readonly Point[])[];
   /** Faces bounding the room, and the closed formula's value, thin paper. */

@@ -85,12 +85,12 @@ const bow = z.strictObject({
   knotMm: marginMm,
 });
 
-/** Ribbon or twine round each box: both ways, a ring round the walls, once over the top, or only a bow. */
+/** Ribbon or twine round each box: both ways, a ring round the walls, once over the top, or only a bow; or through the openings of its ribbon pull. */
 const tie = z.strictObject({
   id,
   name: words,
   supplyId: id.nullable(),
-  wrap: z.enum(['cross', 'over-front', 'over-sides', 'ring', 'none']),
+  wrap: z.enum(['cross', 'over-front', 'over-sides', 'ring', 'none', 'pull']),
   bow: bow.nullable(),
   perBox: whole(1, 20),
 });

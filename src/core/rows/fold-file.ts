@@ -68,6 +68,11 @@ const foldFrame = z.looseObject({
   'cc:seamSides': z.array(z.strictObject({ faces: z.tuple([index, index]), gap: z.number() })).optional(),
   'cc:overlaps': z.array(z.array(index)).optional(),
   'cc:closing': z.array(closingAct).max(500).optional(),
+  /** Ribbon put through a panel once the piece is closed. */
+  'cc:threads': z
+    .array(z.strictObject({ panel: word, long: z.number().positive(), tip: z.string().max(400) }))
+    .max(20)
+    .optional(),
   /** Strips to pare off flaps that fold in first, from the score to the free edge. */
   'cc:pare': z
     .array(

@@ -289,6 +289,7 @@ const style = z.strictObject({
       slot: places,
       ribbon: places,
       corners: places,
+      pull: places,
       dustFlaps: z.literal(true).exactOptional(),
     })
     .exactOptional(),

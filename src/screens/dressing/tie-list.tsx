@@ -24,7 +24,7 @@ interface TieListProps {
   readonly mark: Ticks;
 }
 
-const WRAPS = ['cross', 'over-front', 'over-sides', 'ring', 'none'] as const;
+const WRAPS = ['cross', 'over-front', 'over-sides', 'ring', 'none', 'pull'] as const;
 const NOTHING = ticks(0);
 /** source: common practice, no source: loops of 2 in, tails of 2 1/2 in, 1 1/2 in for the knot. */
 const USUAL_BOW: Bow = { loops: 2, loopMm: 50.8, tailMm: 63.5, knotMm: 38.1 };
@@ -50,7 +50,7 @@ export function TieList({ net, dressing, edits, boxes, mark }: TieListProps) {
               size={<Length of={cut} both />}
             >
               <WhyList why={whyTie(net, tie, cut)} />
-              <TieFields tie={tie} edits={edits} />
+              <TieFields tie={tie} edits={edits} pulls={outsideSize(net).threaded > 0} />
             </SupplyRow>
           );
         })}
@@ -59,7 +59,7 @@ export function TieList({ net, dressing, edits, boxes, mark }: TieListProps) {
   );
 }
 
-function TieFields({ tie, edits }: { tie: Tie; edits: DressingEdits }) {
+function TieFields({ tie, edits, pulls }: { tie: Tie; edits: DressingEdits; pulls: boolean }) {
   const words = usePageWords().dressing;
   const supplies = useWorkbook((state) => state.rows.supplies);
   const rolls = ownOf(supplies, tie.supplyId).filter(({ kind }) => kind === 'ribbon' || kind === 'twine');
@@ -72,7 +72,10 @@ function TieFields({ tie, edits }: { tie: Tie; edits: DressingEdits }) {
         label={words.wrap}
         of={tie.name}
         value={tie.wrap}
-        choices={WRAPS.map((id) => ({ id, label: words.wraps[id] }))}
+        choices={WRAPS.filter((id) => id !== 'pull' || pulls || tie.wrap === 'pull').map((id) => ({
+          id,
+          label: words.wraps[id],
+        }))}
         onChange={(id) => set(words.wrap, { wrap: WRAPS.find((wrap) => wrap === id) ?? 'none' })}
       />
       <div className="field">

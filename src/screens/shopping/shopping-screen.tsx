@@ -22,6 +22,7 @@ const BUYING: ReadonlySet<string> = new Set<RemarkCode>([
   'tape-too-wide',
   'glue-missing',
   'tie-missing',
+  'pull-missing',
   'supply-missing',
   'longer-than-roll',
   'spoiled-beyond-spares',

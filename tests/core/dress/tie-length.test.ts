@@ -12,7 +12,7 @@ const box = (
 ): Outside => {
   const [w, d, h] = [unit(width), unit(depth), unit(height)];
   const round = { walls: ticks(2 * (w + d)), front: ticks(2 * (d + h)), sides: ticks(2 * (w + h)) };
-  return { width: w, depth: d, height: h, round };
+  return { width: w, depth: d, height: h, round, threaded: ticks(0) };
 };
 
 const crossWrap = (outside: Outside) => wrapLength(outside, 'cross');

@@ -206,6 +206,9 @@ describe('what stands in the way of an event', () => {
     'tie-missing': (file) => {
       dressing(file).ties = [{ id: 'bow', name: 'Bow', supplyId: null, wrap: 'cross', bow: null, perBox: 1 }];
     },
+    'pull-missing': (file) => {
+      setAll(file.recipes, { styleId: 'sleeve-drawer', sizesMm: {}, options: { pull: 'drawer' } });
+    },
     'supply-missing': (file) => {
       dressing(file).counted = [{ id: 'seal', name: 'Seal', supplyId: 'no-such-seal', perBox: 1 }];
     },

@@ -8,7 +8,7 @@ import { STYLES, styleById } from '../../../src/core/styles';
 import { everyAddOn } from '../../../src/core/styles/shapes/choices';
 import { inches, type Ticks, toMm } from '../../../src/core/units/ticks';
 import { swayFrom } from '../../../src/core/yield/stock/sway';
-import { ADD_ONS, BUILT_IN, bears, WHY_NOT } from '../../styles/no-option';
+import { ADD_ONS, BUILT_IN, bears, NO_DRAWER, WHY_NOT } from '../../styles/no-option';
 import { trimmer } from '../bench/bench-tools';
 
 const boxOf = (
@@ -35,11 +35,9 @@ const middleOf = (ring: readonly { readonly x: number; readonly y: number }[]) =
 describe('every style bears each add-on, has it built in, or has a reason not to', () => {
   test.each(STYLES.map((style) => [style.id, style] as const))('%s', (id, style) => {
     for (const addOn of ADD_ONS) {
-      const told = [
-        bears(style, addOn),
-        BUILT_IN[id]?.[addOn] !== undefined,
-        WHY_NOT[id]?.[addOn] !== undefined,
-      ];
+      const isOthers = addOn === 'pull' && !bears(style, addOn);
+      const reason = isOthers ? NO_DRAWER : WHY_NOT[id]?.[addOn];
+      const told = [bears(style, addOn), BUILT_IN[id]?.[addOn] !== undefined, reason !== undefined];
       expect({ addOn, told: told.filter(Boolean).length }).toEqual({ addOn, told: 1 });
     }
   });
@@ -51,7 +49,7 @@ describe('every add-on in each of its places, at twenty sizes', () => {
     STYLES.flatMap((style) =>
       everyAddOn(style).flatMap((options) => {
         const added = Object.entries(options).filter(
-          ([option, id]) => ['ribbon', 'corners', 'notch'].includes(option) && id !== 'none',
+          ([option, id]) => ['ribbon', 'corners', 'notch', 'pull'].includes(option) && id !== 'none',
         );
         return added.length === 0 ? [] : [[`${style.id} ${added.flat().join(' ')}`, style, options] as const];
       }),
@@ -75,8 +73,9 @@ describe('every add-on in each of its places, at twenty sizes', () => {
       );
       const back = readFold(foldTextOf(box, style.name));
       expect(back.ok && back.pieces).toEqual(box.pieces);
-      const curves = (net: typeof box) => net.pieces.reduce((sum, piece) => sum + piece.curves.length, 0);
-      expect(curves(box)).toBeGreaterThan(curves(plain));
+      const worked = (net: typeof box) =>
+        net.pieces.reduce((sum, { curves, edges }) => sum + curves.length + edges.length, 0);
+      expect(worked(box)).toBeGreaterThan(worked(plain));
       expect(svgOf(box, '')).not.toBe(svgOf(plain, ''));
       expect(dxfOf(box)).not.toBe(dxfOf(plain));
     }
@@ -201,5 +200,65 @@ describe('a thumb notch in the end of a pillow', () => {
     expect(cards.flatMap(({ template }) => template).join()).not.toBe(
       without.flatMap(({ template }) => template).join(),
     );
+  });
+});
+
+describe('a ribbon pull', () => {
+  const drawer = styleById('sleeve-drawer')!;
+  const sizes = {
+    width: inches(3),
+    depth: inches(4),
+    height: inches(1),
+    pullApart: inches(0, 3, 4),
+    pullHole: inches(0, 1, 8),
+    pullLoop: inches(1),
+    pullSlit: inches(0, 1, 2),
+  };
+  const told = (options: Readonly<Record<string, string>>, more: Readonly<Record<string, Ticks>>) => {
+    const { lengths } = nameValues(drawer, { sizes: { ...sizes, ...more }, caliperUm: 305, options });
+    return checkLimits(drawer, lengths, inches(0, 1, 16), options).map(({ code }) => code);
+  };
+
+  it('goes through two holes beside the middle of the drawer’s front', () => {
+    const [piece] = boxOf('sleeve-drawer', sizes, { pull: 'drawer' }).pieces;
+    // side wall 1 in and half of 3 in: the middle is at 2 1/2 in; the front lies 1 in high below the base
+    const middles = faceOf(piece!, 'front').holes.map(middleOf);
+    expect(middles.toSorted((p, q) => p[0]! - q[0]!)).toEqual([
+      [inches(2, 1, 8), inches(0, 1, 2)],
+      [inches(2, 7, 8), inches(0, 1, 2)],
+    ]);
+    // there and back 2 in, 3/4 in between the holes, 1 1/2 in for each knot
+    expect(piece!.threads).toMatchObject([{ panel: 'front', length: inches(5, 3, 4) }]);
+  });
+
+  it('goes double through a slit, which is cut and falls apart nowhere', () => {
+    const [piece] = boxOf('sleeve-drawer', sizes, { pull: 'drawer', pullWay: 'slit' }).pieces;
+    const slits = piece!.edges.filter(({ kind, left, right }) => kind === 'slit' && left === right);
+    expect(slits.map(({ a, b }) => Math.abs(a.x - b.x))).toEqual([inches(0, 1, 2)]);
+    expect(piece!.threads).toMatchObject([{ length: inches(5) }]);
+  });
+
+  it('keeps a quarter inch of card round its openings, and stays clear of a hole or notch', () => {
+    const holes = { pull: 'drawer', pullWay: 'holes' };
+    expect(told(holes, {})).toEqual([]);
+    // 3 in less 1/4 in on both sides less a hole of 1/8 in: 2 3/8 in
+    expect(told(holes, { pullApart: inches(2, 3, 8) })).toEqual([]);
+    expect(told(holes, { pullApart: inches(2, 7, 16) })).toContain('pull-holes-near-side');
+    expect(told(holes, { pullApart: inches(0, 7, 16), pullHole: inches(0, 1, 4) })).toContain(
+      'pull-holes-near-each-other',
+    );
+    expect(told(holes, { height: inches(0, 9, 16) })).toContain('pull-hole-near-edge');
+    expect(told({ ...holes, pullWay: 'slit' }, { height: inches(0, 7, 16) })).toContain('pull-slit-too-long');
+    expect(told({ ...holes, ribbon: 'drawer' }, {})).toContain('pull-meets-ribbon');
+    expect(told({ ...holes, notch: 'drawer' }, {})).toContain('pull-meets-notch');
+  });
+
+  it('is a step of the card, with the length to cut', () => {
+    const steps = boxCards(boxOf('sleeve-drawer', sizes, { pull: 'drawer' }), trimmer).flatMap(
+      (card) => card.steps,
+    );
+    const step = steps.find(({ headline }) => headline.startsWith('Thread'));
+    expect(step?.headline).toBe('Thread 5 3/4 in of ribbon through the front wall.');
+    expect(step?.tips).toEqual(['Out through one hole and back through the other; knot each end inside.']);
   });
 });

@@ -1,6 +1,6 @@
 import { type Carrier, carrierKey } from '../../net/carrier';
 import type { PieceNet } from '../../net/types';
-import { closingActs } from '../program/closing-acts';
+import { type ClosingOp, closingActs } from '../program/closing-acts';
 import { makerFolds } from '../program/maker-folds';
 import type { BenchOp } from '../types';
 import { mergeStretches, type Stretch, type Stretches, spellStretch } from './exact-intervals';
@@ -16,12 +16,14 @@ export type CanonicalForm = readonly string[];
 export type LineWork = 'outline' | 'slit' | 'score in' | 'score out' | 'score both';
 
 /** How an act of sticking, gluing or closing reads in a form. Opening a flat tube turns all of it, so no panel is named. */
-export function spellAct(act: Extract<BenchOp, { op: 'stick' | 'glue' | 'close' }>): string {
+export function spellAct(act: Extract<BenchOp, { op: ClosingOp }>): string {
   switch (act.op) {
     case 'stick':
       return `stick ${act.panel}, ${act.face}: ${spellTape(act.tape)}`;
     case 'glue':
       return `glue ${act.panel} onto ${act.onto}, ${act.lap}`;
+    case 'thread':
+      return `thread ${act.length} through ${act.panel}`;
     case 'close':
       return `${act.by}${act.by === 'fold' ? ` ${act.way}` : ''}${act.way === 'open' ? '' : `: ${[...act.panels].sort().join(', ')}`}`;
   }

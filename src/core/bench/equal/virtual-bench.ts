@@ -1,5 +1,6 @@
 import type { Blank } from '../../net/types';
 import { isOnMark, type Ticks } from '../../units';
+import type { ClosingOp } from '../program/closing-acts';
 import type { BenchFault, BenchFaultCode, BenchOp, BenchTool } from '../types';
 import { type BenchCard, blankRing, faceUpOf, isFault, type Outcome } from './bench-card';
 import { spellAct } from './canonical-form';
@@ -51,6 +52,7 @@ function act(card: BenchCard, op: BenchOp, tool: BenchTool): Outcome {
     case 'stick':
     case 'glue':
     case 'close':
+    case 'thread':
       return foldUp(card, op);
     default:
       return card.creased && op.op !== 'flip' && op.op !== 'turn'
@@ -59,7 +61,7 @@ function act(card: BenchCard, op: BenchOp, tool: BenchTool): Outcome {
   }
 }
 
-type FlatOp = Exclude<BenchOp, { op: 'blank' | 'crease' | 'stick' | 'glue' | 'close' }>;
+type FlatOp = Exclude<BenchOp, { op: 'blank' | 'crease' | ClosingOp }>;
 
 function workFlat(card: BenchCard, op: FlatOp, tool: BenchTool): Outcome {
   switch (op.op) {
@@ -96,7 +98,7 @@ function creaseScores(card: BenchCard, { over }: Extract<BenchOp, { op: 'crease'
 }
 
 /** Put adhesive on, press panels together, or turn them: only on creased card, unless it has nothing to crease and is rolled. */
-const foldUp = (card: BenchCard, act: Extract<BenchOp, { op: 'stick' | 'glue' | 'close' }>): Outcome =>
+const foldUp = (card: BenchCard, act: Extract<BenchOp, { op: ClosingOp }>): Outcome =>
   card.creased || card.scores.length === 0
     ? { ...card, acts: [...card.acts, spellAct(act)] }
     : 'card-is-flat';

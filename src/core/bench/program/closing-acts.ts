@@ -4,10 +4,13 @@ import { areaOf, atOf } from '../../plane';
 import type { BenchOp, CloseWay } from '../types';
 
 type Op<Name extends BenchOp['op']> = Extract<BenchOp, { op: Name }>;
+/** What is done to creased card. */
+export type ClosingOp = 'stick' | 'glue' | 'close' | 'thread';
+
 type Turning = Exclude<ClosingAct, { do: 'glue' }>;
 
 /** Adhesive, pressing and closing, in the order hands do it: adhesive goes on before the fold that brings its two faces together. */
-export function closingActs(piece: PieceNet): readonly Op<'stick' | 'glue' | 'close'>[] {
+export function closingActs(piece: PieceNet): readonly Op<ClosingOp>[] {
   const before = new Map<number, Op<'stick'>[]>();
   for (const [at, act] of piece.closing.entries())
     if (act.do === 'glue') {
@@ -15,10 +18,11 @@ export function closingActs(piece: PieceNet): readonly Op<'stick' | 'glue' | 'cl
       before.set(place, withStrips(before.get(place) ?? [], stickAct(piece, act.joint)));
     }
   const folded = new Map<number, number>();
-  return piece.closing.flatMap((act, at) => [
+  const closes = piece.closing.flatMap((act, at) => [
     ...(before.get(at) ?? []),
     act.do === 'glue' ? glueAct(piece, act) : closeAct(piece, act, folded),
   ]);
+  return [...closes, ...(piece.threads ?? []).map((thread) => ({ op: 'thread' as const, ...thread }))];
 }
 
 /** The last act before the glue that turns one of its two faces towards the other; the glue itself if none does. */

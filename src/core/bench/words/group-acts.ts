@@ -15,7 +15,8 @@ type Family =
   | 'crease'
   | 'stick'
   | 'glue'
-  | 'close';
+  | 'close'
+  | 'thread';
 
 /** Acts that belong in one step of the card: the card lies still, and the hands do one kind of thing, or one joint from tape to press. */
 export interface ActGroup {
@@ -44,6 +45,7 @@ const FAMILIES: Readonly<Record<Exclude<BenchOp['op'], 'turn' | 'flip'>, readonl
   stick: ['stick', 'glue'],
   glue: ['glue', 'glue'],
   close: ['close', 'close'],
+  thread: ['thread', 'close'],
 };
 
 /**

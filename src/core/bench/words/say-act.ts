@@ -247,6 +247,10 @@ export function sayFoldOntoTheirs(
   return `Fold ${sayPanels(fold.panels, labels)} ${way} onto their tabs.`;
 }
 
+/** `Thread 5 in of ribbon through the front wall.` */
+export const sayThread = ({ panel, length }: Op<'thread'>, { ruler, labels }: Speech): string =>
+  `Thread ${sayLength(length, ruler)} of ribbon through ${sayPanels([panel], labels)}.`;
+
 const ONTO: Partial<Readonly<Record<CloseWay, string>>> = { flat: 'over', up: 'up', in: 'in' };
 
 /** `rim wall 2` without its number. */

@@ -19,6 +19,7 @@ import {
   sayPath,
   saySlits,
   sayTemplate,
+  sayThread,
   sayTurn,
   sayWindow,
   turnWords,
@@ -77,7 +78,7 @@ function sayTheSame(group: ActGroup, before: ActGroup, speech: Speech): string |
 const withPanels = (op: BenchOp, other: (panel: string) => string): BenchOp => {
   if (op.op === 'close') return { ...op, panels: op.panels.map(other) };
   if (op.op === 'glue') return { ...op, panel: other(op.panel), onto: other(op.onto) };
-  return op.op === 'stick' ? { ...op, panel: other(op.panel) } : op;
+  return op.op === 'stick' || op.op === 'thread' ? { ...op, panel: other(op.panel) } : op;
 };
 
 function atOtherEnd(panel: string, { labels }: Speech): string {
@@ -144,6 +145,8 @@ function sayActs({ family, acts }: ActGroup, size: Blank, speech: Speech, next: 
       return sayWindows(only(acts, 'window'), speech, next);
     case 'crease':
       return just(only(acts, 'crease').map((op) => sayCrease(op, speech)));
+    case 'thread':
+      return just(only(acts, 'thread').map((op) => sayThread(op, speech)));
     case 'stick':
     case 'glue':
     case 'close':

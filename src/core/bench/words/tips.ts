@@ -28,7 +28,9 @@ export const tipsFor = (group: ActGroup, bench: Bench, words: string): readonly 
 
 /** Tips the style itself gives with a closing step. */
 const styleTips = ({ acts }: ActGroup): readonly string[] =>
-  acts.flatMap((op) => ((op.op === 'close' || op.op === 'glue') && op.tip !== null ? [op.tip] : []));
+  acts.flatMap((op) =>
+    (op.op === 'close' || op.op === 'glue' || op.op === 'thread') && op.tip !== null ? [op.tip] : [],
+  );
 
 function workTips(group: ActGroup, bench: Bench): readonly string[] {
   switch (group.kind) {

@@ -68,8 +68,13 @@ function handled({ faces }: PieceNet, acts: readonly BenchOp[]): Handled {
   const creased = acts.some(({ op }) => op === 'crease') ? faces.map(({ panel }) => panel) : [];
   const folded = [...creased, ...acts.flatMap((op) => (op.op === 'close' ? op.panels : []))];
   const glued = acts.flatMap((op) => (op.op === 'glue' || op.op === 'stick' ? [op.panel] : []));
+  const threaded = acts.flatMap((op) => (op.op === 'thread' ? [op.panel] : []));
   const onto = acts.flatMap((op) => (op.op === 'glue' ? [op.onto] : []));
-  return { panels: new Set([...folded, ...glued, ...onto]), folded: new Set(folded), glued: new Set(glued) };
+  return {
+    panels: new Set([...folded, ...glued, ...onto, ...threaded]),
+    folded: new Set(folded),
+    glued: new Set(glued),
+  };
 }
 
 function labelled(

@@ -68,6 +68,11 @@ const REMARKS = {
     says: 'Each box needs a piece {length} long, and no ribbon or twine is chosen.',
     remedy: 'Choose a ribbon or twine.',
   },
+  'pull-missing': {
+    severity: 'warn',
+    says: 'The ribbon pull of each box takes {length}, and its look has no ribbon for it.',
+    remedy: 'Add a ribbon to the look, and say that it goes through the pull.',
+  },
   'supply-missing': {
     severity: 'warn',
     says: 'Every box needs this, and nothing from your supplies is chosen.',

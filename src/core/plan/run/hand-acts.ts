@@ -53,12 +53,16 @@ export function countBoxActs(
     score: often(['score']) + SCORES_OFF_THE_FENCE * offTheFence,
     slit: ops.reduce((total, act) => total + strokesOf(act), 0),
     fold: often(SCORES),
-    place: sum(pieces.map(({ piece }) => piece)) + sum(counted.filter(({ supplyId }) => !fills(supplyId))),
+    // ribbon through a pull takes about as long as a liner; source: from memory
+    place:
+      often(['thread']) +
+      sum(pieces.map(({ piece }) => piece)) +
+      sum(counted.filter(({ supplyId }) => !fills(supplyId))),
     glue: strips.reduce((total, each) => total + each.strips, 0) + (isTaped ? 0 : often(['glue'])),
     'close-bottom': asItStands(net).filter(hasGluedBottom).length,
     tuck: ops.filter((op) => op.op === 'close' && op.by === 'tuck').length,
     fill: sum(counted.filter(({ supplyId }) => fills(supplyId))),
-    'tie-bow': sum(dressing?.ties ?? []),
+    'tie-bow': sum((dressing?.ties ?? []).filter(({ wrap }) => wrap !== 'pull')),
   };
 }
 

@@ -239,9 +239,12 @@ function stepsOfDressing(
       .filter(({ supplyId }) => !fills(supplyId))
       .map(({ id, name, perBox }) => step('place', id, { do: 'place', name, perBox, size: null, cuts: [] })),
     ...(put.length > 0 ? [step('fill', 'all', { do: 'fill', things: put })] : []),
-    ...(dressing.ties ?? []).map((tie) => {
-      const length = markAbove(tieLength(outsideSize(net), tie), cutMarkOf(tool));
-      return step('tie-bow', tie.id, { do: 'tie', name: tie.name, perBox: tie.perBox, length });
-    }),
+    // ribbon for a pull goes in with the card
+    ...(dressing.ties ?? [])
+      .filter(({ wrap }) => wrap !== 'pull')
+      .map((tie) => {
+        const length = markAbove(tieLength(outsideSize(net), tie), cutMarkOf(tool));
+        return step('tie-bow', tie.id, { do: 'tie', name: tie.name, perBox: tie.perBox, length });
+      }),
   ];
 }

@@ -37,7 +37,7 @@ export function planSupplies(
   const taped = boxes.map((box) => ({ box, strips: tapeOfBox(box, glue !== undefined) }));
   const ties = tiesOfBoxes(boxes, mark);
   const onTape = planTape(taped, tape);
-  const tied = planTies(ties, supplies);
+  const tied = planTies(boxes, ties, supplies);
   const counted = planCounted(boxes, supplies);
   const glueGone = (event.glueId ?? null) !== null && !glue;
   return {

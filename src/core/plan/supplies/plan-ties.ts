@@ -1,4 +1,4 @@
-import { outsideSize, tieLength } from '../../dress';
+import { outsideSize, threadedIn, tieLength } from '../../dress';
 import type { Supply, Tie } from '../../rows';
 import { markAbove, type Ticks, ticks } from '../../units';
 import { isRolled } from '../buying/stock-rows';
@@ -24,8 +24,9 @@ export const tiesOfBoxes = (boxes: readonly EventBox[], mark: Ticks): readonly B
     })),
   );
 
-/** Ribbon and twine for all boxes, supply by supply. Ties without a supply are told of. */
+/** Ribbon and twine for all boxes, supply by supply. Ties without a supply are told of, and ribbon pulls without a tie. */
 export function planTies(
+  boxes: readonly EventBox[],
   ties: readonly BoxTie[],
   supplies: readonly Supply[],
 ): { readonly rolls: readonly PlannedRolls[]; readonly findings: readonly EventFinding[] } {
@@ -33,6 +34,13 @@ export function planTies(
   const findings = ties
     .filter(({ tie }) => !known.some(({ id }) => id === tie.supplyId))
     .map(({ box, tie, length }) => remark('tie-missing', box.line.id, tie.name, { length }));
+  const unthreaded = boxes.flatMap((box) => {
+    const length = threadedIn(box.net);
+    const isSupplied = ties.some((one) => one.box === box && one.tie.wrap === 'pull');
+    return length === 0 || isSupplied
+      ? []
+      : [remark('pull-missing', box.line.id, box.recipe.name, { length })];
+  });
   const rolled = known.flatMap((supply): RolledOut[] => {
     const mine = ties.filter(({ tie }) => tie.supplyId === supply.id);
     if (mine.length === 0) return [];
@@ -41,7 +49,7 @@ export function planTies(
   });
   return {
     rolls: rolled.map(({ rolls }) => rolls),
-    findings: [...findings, ...rolled.flatMap((each) => each.findings)],
+    findings: [...findings, ...unthreaded, ...rolled.flatMap((each) => each.findings)],
   };
 }
 

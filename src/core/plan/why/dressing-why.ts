@@ -181,6 +181,8 @@ function whyRound(outside: Outside, wrap: Tie['wrap']): readonly Reason[] {
       return plain.sides
         ? [reason('Once around: 2 × ({width} + {height}) = {round}.', facts)]
         : [reason('Once around, over the top of the folded box: {round}.', facts)];
+    case 'pull':
+      return [reason('Through the pull, with its loop and what is knotted or taped inside: {round}.', facts)];
     case 'ring':
       return plain.walls
         ? [reason('Around the walls: 2 × ({width} + {depth}) = {round}.', facts)]

@@ -6,7 +6,7 @@ import { inMm } from './extension';
 type Spot = readonly [along: Len, out: Len];
 
 /** Sums of forms, each so many halves of it, as one form. */
-function sumOf(...parts: readonly (readonly [form: Len, halves: number])[]): Len {
+export function sumOf(...parts: readonly (readonly [form: Len, halves: number])[]): Len {
   const terms = parts.flatMap(([text, halves]) => {
     const { terms, constant, over } = formOf(text);
     const part = (times: number, unit: string): string =>

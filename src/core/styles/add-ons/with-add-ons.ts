@@ -5,6 +5,7 @@ import type { Extension, PlainPieces } from './extension';
 import { handleSlotIn } from './handle-slot';
 import { hangTabOn } from './hang-tab';
 import { ribbonHoleIn } from './ribbon-hole';
+import { ribbonPullIn } from './ribbon-pull';
 import { roundCornersAt } from './round-corners';
 import { thumbNotchIn } from './thumb-notch';
 import { windowIn } from './window';
@@ -71,6 +72,7 @@ function extensionsOf(style: BoxStyle, plain: PlainPieces): readonly Extension[]
     ...some(addOns.notch, thumbNotchIn),
     ...some(addOns.slot, handleSlotIn),
     ...some(addOns.ribbon, ribbonHoleIn),
+    ...some(addOns.pull, ribbonPullIn),
     ...some(addOns.corners, (places) => roundCornersAt(places, plain, addOns.notch)),
     ...some(addOns.hangTab, hangTabOn),
     ...(addOns.dustFlaps ? [dustEnds] : []),
@@ -110,6 +112,8 @@ const CLASHES = [
   ['ribbon', 'window', 'ribbonHole', 'A ribbon hole and a window would be cut from the same panel.'],
   ['ribbon', 'slot', 'ribbonHole', 'A ribbon hole and a handle slot would be cut from the same panel.'],
   ['ribbon', 'notch', 'ribbonHole', 'A ribbon hole and a thumb notch would be cut from the same panel.'],
+  ['pull', 'ribbon', 'pullLoop', 'A ribbon pull and a ribbon hole would be cut from the same panel.'],
+  ['pull', 'notch', 'pullLoop', 'A ribbon pull and a thumb notch would be cut from the same panel.'],
   ['notch', 'hangTab', 'notchRadius', 'A hang tab stands on the edge that the notch would be cut from.'],
 ] as const;
 

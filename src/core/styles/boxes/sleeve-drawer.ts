@@ -35,6 +35,7 @@ export const sleeveDrawer = defineStyle({
   lets: { sleeveWidth: 'width + growth', sleeveHeight: 'height + rise' },
   addOns: {
     ribbon: [{ id: 'drawer', label: 'A pull in the front of the drawer', piece: 'drawer', at: ['front'] }],
+    pull: [{ id: 'drawer', label: 'In the front of the drawer', piece: 'drawer', at: ['front'] }],
     window: [{ id: 'top', label: 'In the top of the sleeve', piece: 'sleeve', at: ['top'] }],
     notch: [
       { id: 'one-end', label: 'At one end of the sleeve', piece: 'sleeve', at: ['top.up', 'bottom.up'] },

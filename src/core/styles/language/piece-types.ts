@@ -164,6 +164,13 @@ export type ClosingStep =
       readonly tip?: string;
     };
 
+/** Ribbon put through the openings of a panel once the piece is closed. `long`: all of it, with what is knotted or taped inside. */
+export interface ThreadSpec {
+  readonly panel: string;
+  readonly long: Len;
+  readonly tip: string;
+}
+
 export interface PieceSpec {
   readonly label: string;
   /** A lid: it goes over another piece and stands with its opening down. */
@@ -173,6 +180,7 @@ export interface PieceSpec {
   readonly joints: readonly JointSpec[];
   readonly seams?: readonly SeamSpec[];
   readonly closing: readonly ClosingStep[];
+  readonly threads?: readonly ThreadSpec[];
   /** Groups of panels that lie on one another when closed, innermost first; a joint is such a pair already. */
   readonly overlaps?: readonly (readonly string[])[];
   /**

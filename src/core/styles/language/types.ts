@@ -130,6 +130,8 @@ interface AddOns {
   readonly slot?: readonly AddOnPlace[];
   /** A round hole for a ribbon: in the middle of a panel, or below the middle of an edge it names. */
   readonly ribbon?: readonly AddOnPlace[];
+  /** A loop of ribbon through two holes or a slit, in the middle of a panel. */
+  readonly pull?: readonly AddOnPlace[];
   /** Corners cut round where nothing hangs, each named by the edge that begins there. */
   readonly corners?: readonly AddOnPlace[];
   /** Its dust flaps may be cut square instead of slanted. */

@@ -161,6 +161,7 @@ export const dressingMessages = {
     'over-sides': 'once around, over the top and down the sides',
     ring: 'around the walls',
     none: 'bow only',
+    pull: 'through the ribbon pull',
   },
   bowHelp: {
     loopMm: 'From the knot to its tip. Each loop uses twice this.',

@@ -49,6 +49,16 @@ export const readDab = (
     tape: 'glue',
   })) ?? null;
 
+/** Ribbon through a panel; what it is for is a tip, and no part of the program. */
+export const readThread = (
+  [long = '', panel = '']: readonly (string | undefined)[],
+  heard: HeardSoFar,
+): readonly BenchOp[] | null => {
+  const length = readSaid(long, heard.key.unit);
+  if (length === null) return null;
+  return readThose(panel, heard)?.map((one) => ({ op: 'thread', panel: one, length, tip: '' })) ?? null;
+};
+
 /** Panels by name, or those named last. */
 const readThose = (words: string, { key, it }: HeardSoFar): readonly string[] | null =>
   words === 'it' || words === 'them' ? [...new Set(it)] : readPanels(words, key.labels);

@@ -22,6 +22,7 @@ import {
   readRing,
   readStick,
   readsOfClose,
+  readThread,
 } from './read-panel-acts';
 import { isTemplateLine, readTemplateLine } from './read-template';
 
@@ -50,6 +51,7 @@ const SENTENCES: readonly (readonly [RegExp, Reader])[] = [
   ],
   [/^(Tape|Press) (.+), and (.+)\.$/, readTogether],
   [/^Tape the (inside|outside) of (.+?), (?:(\d+) strips of )?([^,]+?)( each)?\.$/, readStick],
+  [/^Thread (.+) of ribbon through (.+)\.$/, readThread],
   [/^Dab liquid glue on the (inside|outside) of (.+)\.$/, readDab],
   [/^Press (.+), each to (?:the (inside|outside) of )?the next (.+)\.$/, readRing],
   [/^Press (.+?) to (?:the (inside|outside) of )?(.+)\.$/, readGlue],
