@@ -17,12 +17,15 @@ const unitReport = join(cache, 'unit-report.json');
 const browserReport = join(cache, 'browser-report.json');
 mkdirSync(cache, { recursive: true });
 
+/** Room for what is young: with the usual 16 MB a sixth of the processor time of the unit tests went into clearing it. source: our own, measured */
+const NODE_OPTIONS = [process.env['NODE_OPTIONS'], '--max-semi-space-size=64'].filter(Boolean).join(' ');
+
 /** Runs one program to its end. Gives whether it left 0, and all it said. */
 function run(program, words, env = {}) {
   return new Promise((resolve) => {
     const options = {
       cwd: root,
-      env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0', ...env },
+      env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0', NODE_OPTIONS, ...env },
       timeout: 3_000_000,
     };
     const child = spawn(program, words, options);
