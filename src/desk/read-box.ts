@@ -5,7 +5,7 @@ import { OWN_NET } from '../core/styles/boxes/own-net';
 import { defaultChoices } from '../core/styles/language/define';
 import type { BoxStyle, Chosen } from '../core/styles/language/types';
 import { STYLES, styleById } from '../core/styles/registry';
-import { type LengthUnit, millimetres, type Ticks } from '../core/units';
+import { type LengthUnit, millimetres, type Ticks, USUAL_FINEST } from '../core/units';
 import { suggestName } from './nearest-name';
 import { chooseRow, readWorkbookFile } from './read-file';
 import { type OwnFile, readOwnFile } from './read-own-file';
@@ -74,7 +74,7 @@ export function readBox(given: Given, desk: Desk): AskedBox | readonly DeskRefus
   // a box out of no workbook is a new one
   const set = { ...sizes };
   const fresh = recipe ? undefined : newWay(style, sizes, USUAL_CALIPER_UM);
-  if (fresh) Object.assign(sizes, newSizes(style, sizes));
+  if (fresh) Object.assign(sizes, newSizes(style, sizes, USUAL_FINEST[unit]));
   const chosen = { ...defaultChoices(style), ...(recipe?.options ?? fresh) };
   for (const choice of given.many['option'] ?? []) readChoice(choice, chosen, style, refused);
   const caliper = given.one['caliper'];

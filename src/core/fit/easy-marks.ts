@@ -1,7 +1,7 @@
 import { type BoxNet, layNet } from '../net';
 import { cornersOfNet } from '../net/lay-net';
 import { everyChoice } from '../styles/language/define';
-import type { BoxStyle, Chosen } from '../styles/language/types';
+import type { BoxStyle, Chosen, ConstraintSpec } from '../styles/language/types';
 import { type Ticks, ticks } from '../units';
 import type { CuttingTool, SheetPaper } from '../yield';
 import { type CoordinateForm, markFormsOf, type StyleForms } from './mark-forms';
@@ -86,9 +86,24 @@ function keepEasy(question: EasyMarkQuestion, memo: YieldMemo): Kept[] {
   const choices = everyChoice(question.style).filter((chosen) =>
     Object.entries(question.heldOptions).every(([name, id]) => chosen[name] === id),
   );
-  const kept: Kept[] = [];
-  for (const options of choices) searchOne(question, options, kept, memo);
-  return kept;
+  let found: Kept[] = [];
+  for (const advised of adviceOf(question.style)) {
+    found = [];
+    for (const options of choices) searchOne({ ...question, options, advised }, found, memo);
+    if (found.some(({ paper }) => paper !== NO_SHEET)) break;
+  }
+  return found;
+}
+
+/** Which advice of a style is kept, first all of it, and less only where nothing is found: what flaps, tabs and eases can give costs no room. */
+function adviceOf({ constraints, symbols }: BoxStyle): readonly OneSearch['advised'][] {
+  const notes = constraints.filter(({ severity }) => severity === 'note');
+  const isAllowance = ({ symbol }: ConstraintSpec): boolean => symbols[symbol]?.role === 'allowance';
+  return [
+    () => true,
+    ...(notes.some(isAllowance) && !notes.every(isAllowance) ? [isAllowance] : []),
+    ...(notes.length > 0 ? [() => false] : []),
+  ];
 }
 
 /** Only rows that stand when laid are shown. Where a style bends, a row may fall and let in what it beat: then all are laid. */
@@ -120,10 +135,16 @@ function onSheet<Row extends EasyCandidate>(rows: Row[]): Row[] {
   return fitting.length > 0 ? fitting : rows;
 }
 
-function searchOne(question: EasyMarkQuestion, options: Chosen, kept: Kept[], memo: YieldMemo): void {
-  const { style, need } = question;
+/** One way of construction, with or without the sizes that a style only advises against. */
+interface OneSearch extends EasyMarkQuestion {
+  readonly options: Chosen;
+  readonly advised: (bound: ConstraintSpec) => boolean;
+}
+
+function searchOne(question: OneSearch, kept: Kept[], memo: YieldMemo): void {
+  const { style, need, options, advised } = question;
   const symbols = Object.keys(style.symbols);
-  const { lists, usual } = triesFor({ ...question, options });
+  const { lists, usual } = triesFor(question);
   const base = sizingOf(
     question,
     options,
@@ -132,7 +153,9 @@ function searchOne(question: EasyMarkQuestion, options: Chosen, kept: Kept[], me
   const varied = lists.map((list) => list.length > 1);
   const forms = markFormsOf(style, base, symbols, varied);
   const tried = holdIdle(lists, usual, forms);
-  const limits = limitsOf(style, options, overSymbols(style, base)).filter((limit) => canBreak(limit, tried));
+  const limits = limitsOf(style, options, overSymbols(style, base), advised).filter((limit) =>
+    canBreak(limit, tried),
+  );
   const inside = insideForms(style, base);
   const bends = forms.byTemplate > 0 || roomBends(style) || blanksBend(question, options, tried, forms);
   const wanted = need.map((side) => Math.max(1, side));

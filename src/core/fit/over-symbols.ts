@@ -1,6 +1,6 @@
 import { nameValues, type Sizing } from '../net';
 import { expandForm, formOf } from '../styles/language/linear-form';
-import type { BoxStyle, Chosen, Len } from '../styles/language/types';
+import type { BoxStyle, Chosen, ConstraintSpec, Len } from '../styles/language/types';
 import { limitsFor } from '../styles/shapes/limits-for';
 import { ticks } from '../units';
 import type { CoordinateForm } from './mark-forms';
@@ -57,14 +57,18 @@ export function insideForms(style: BoxStyle, sizing: Sizing): CoordinateForm[] {
 export const roomBends = ({ inside, lets, quantities = {} }: BoxStyle): boolean =>
   inside.some((text) => expandForm(formOf(text), lets ?? {}).terms.some(({ name }) => name in quantities));
 
-/** Every bound that stops or spoils the box, as a form that must not be negative: the style's constraints, and each symbol's own least and most. */
+/**
+ * Every bound that stops or spoils the box, as a form that must not be negative: the style's constraints, and each symbol's own least and most.
+ * `advised`: which of those it keeps that a style only advises.
+ */
 export function limitsOf(
   style: BoxStyle,
   chosen: Chosen,
   over: (text: Len) => CoordinateForm,
+  advised: (bound: ConstraintSpec) => boolean = () => false,
 ): CoordinateForm[] {
   const bounds = [
-    ...limitsFor(style, chosen).filter(({ severity }) => severity !== 'note'),
+    ...limitsFor(style, chosen).filter((bound) => bound.severity !== 'note' || advised(bound)),
     ...Object.entries(style.symbols).flatMap(([symbol, { min, max }]) => [
       { symbol, atLeast: min },
       { symbol, atMost: max },

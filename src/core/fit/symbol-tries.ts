@@ -1,7 +1,8 @@
 import { begunNew, fillSizes, nameValues, newSizes } from '../net/name-values';
 import { evaluateForm, expandForm, formOf } from '../styles/language/linear-form';
-import type { BoxStyle, Chosen, Len } from '../styles/language/types';
-import { MARK_STEPS, markAbove, nearestMark, type Ruler, type Ticks, ticks } from '../units';
+import type { BoxStyle, Chosen, ConstraintSpec, Len } from '../styles/language/types';
+import { limitsFor } from '../styles/shapes/limits-for';
+import { MARK_STEPS, markAbove, markBelow, nearestMark, type Ruler, type Ticks, ticks } from '../units';
 
 /** What a search may vary: see `EasyMarkQuestion`. */
 export interface SearchBounds {
@@ -17,7 +18,7 @@ export interface SearchBounds {
 type Lengths = Readonly<Record<string, Ticks>>;
 
 const ALLOWANCE_TRIES = 9; // source: our choice; all eighths of an inch of slack
-const MOST_COMBINATIONS = 100_000; // source: our choice; some 50 ms
+const MOST_COMBINATIONS = 130_000; // source: our choice; some 60 ms
 
 /** The lengths to try for each symbol, in the style's order, and the one of them it takes where it makes no difference. */
 export interface Tries {
@@ -36,12 +37,15 @@ export function triesFor(bounds: SearchBounds): Tries {
   const usual = entries.map(([name]) => held[name] ?? filled[name] ?? ticks(0));
   const lists = entries.map(([name, { role }], i): readonly Ticks[] => {
     const own = usual[i] ?? ticks(0);
-    if (held[name] !== undefined || feedsRounding(style, name)) return [own];
+    if (held[name] !== undefined || feedsRounding(style, name) || isEase(style, name)) return [own];
     const givesRoom = role === 'size' && leastForRoom(bounds, name, filled) !== null;
     return givesRoom ? marksFrom(own, bounds.slack, ruler.finest) : nearUsual(bounds, name, filled);
   });
-  for (let i = lists.length - 1; i >= 0 && combinations(lists) > MOST_COMBINATIONS; i--)
-    if (entries[i]?.[1].role === 'allowance') lists[i] = [nearestMark(usual[i] ?? ticks(0), ruler.finest)];
+  for (let i = lists.length - 1; i >= 0 && combinations(lists) > MOST_COMBINATIONS; i--) {
+    const [name, spec] = entries[i] ?? [];
+    const isOpen = name !== undefined && held[name] === undefined;
+    if (isOpen && spec?.role === 'allowance') lists[i] = usualOnly(bounds, name, filled);
+  }
   return { lists, usual };
 }
 
@@ -59,10 +63,41 @@ export function sizesForRoom(bounds: SearchBounds): Readonly<Record<string, Tick
 export function newSizesForRoom(bounds: SearchBounds): Readonly<Record<string, Ticks>> {
   const { style, held, ruler } = bounds;
   const least = sizesForRoom({ ...bounds, style: begunNew(style) });
-  const sizes = newSizes(style, { ...least, ...held });
-  return Object.fromEntries(
-    Object.entries(sizes).map(([name, size]) => [name, held[name] ?? nearestMark(size, ruler.finest)]),
+  const sizes = newSizes(style, { ...least, ...held }, ruler.finest);
+  const onMarks = Object.fromEntries(
+    Object.entries(sizes).map(([name, size]) => [
+      name,
+      held[name] ?? (isSize(style, name) ? nearestMark(size, ruler.finest) : size),
+    ]),
   );
+  return { ...withinLimits(bounds, onMarks), ...onMarks };
+}
+
+const isSize = ({ symbols }: BoxStyle, name: string): boolean => symbols[name]?.role === 'size';
+
+/** Allowances that would break a limit at these sizes, on the nearest mark that keeps it: a bottom flap of a deep box, a tab of a low one. */
+function withinLimits(bounds: SearchBounds, sizes: Lengths): Lengths {
+  const { style, held } = bounds;
+  const lengths = namesAt(bounds, fillSizes(style, sizes));
+  return Object.fromEntries(
+    Object.keys(style.symbols).flatMap((name) => {
+      const allowed =
+        isSize(style, name) || held[name] !== undefined ? null : allowedOf(bounds, name, lengths);
+      return allowed === null ? [] : [[name, allowed]];
+    }),
+  );
+}
+
+/** The mark nearest to a length that a limit or an advice of the style forbids at these sizes; null where none does. */
+function allowedOf(
+  { style, ruler, options = {} }: SearchBounds,
+  name: string,
+  lengths: Lengths,
+): Ticks | null {
+  const length = lengths[name] ?? ticks(0);
+  const [low, high] = limitsAt(style, name, lengths, limitsFor(style, options));
+  if (length < low) return markAbove(low, ruler.finest);
+  return length > high ? markBelow(high, ruler.finest) : null;
 }
 
 const combinations = (lists: readonly (readonly Ticks[])[]): number =>
@@ -134,6 +169,25 @@ function marksFrom(least: Ticks, slack: Ticks, finest: Ticks): Ticks[] {
 const feedsRounding = (style: BoxStyle, name: string): boolean =>
   Object.values(style.allowances ?? {}).some((text) => formOf(text).terms.some((term) => term.name === name));
 
+/** An allowance as it usually is, or where limits and advice forbid that, as they allow it at the least sizes and at the largest. */
+function usualOnly(bounds: SearchBounds, name: string, filled: Lengths): Ticks[] {
+  const { style, slack, ruler, held } = bounds;
+  const usual = nearestMark(filled[name] ?? ticks(0), ruler.finest);
+  const grown = Object.entries(filled).map(([own, length]): [string, Ticks] => [
+    own,
+    isSize(style, own) && held[own] === undefined ? ticks(length + slack) : length,
+  ]);
+  const lengths = namesAt(bounds, fillSizes(style, { ...ownSizes(style, grown), [name]: usual }));
+  return [...new Set([filled, lengths].map((at) => allowedOf(bounds, name, at) ?? usual))];
+}
+
+const ownSizes = ({ symbols }: BoxStyle, lengths: readonly (readonly [string, Ticks])[]): Lengths =>
+  Object.fromEntries(lengths.filter(([name]) => name in symbols));
+
+/** What a fit asks to stay clear is not given away for an easier mark. */
+const isEase = ({ fits = [] }: BoxStyle, name: string): boolean =>
+  fits.some(({ ease }) => formOf(ease).terms.some((term) => term.name === name));
+
 /** Marks one step coarser than the tool's finest, but 1/8 in or 1 mm at the finest, inside the symbol's limits and nearest its usual. */
 function nearUsual({ style, slack, ruler }: SearchBounds, name: string, filled: Lengths): Ticks[] {
   const [low, high] = limitsAt(style, name, filled);
@@ -154,9 +208,14 @@ function coarser({ unit, finest }: Ruler): Ticks {
 }
 
 /** Least and most of a symbol: its own, and those of the style's constraints where they stand with these sizes. */
-function limitsAt(style: BoxStyle, name: string, filled: Lengths): [Ticks, Ticks] {
+function limitsAt(
+  style: BoxStyle,
+  name: string,
+  filled: Lengths,
+  bounds: readonly ConstraintSpec[] = style.constraints.filter(({ severity }) => severity !== 'note'),
+): [Ticks, Ticks] {
   const spec = style.symbols[name];
-  const own = style.constraints.filter(({ symbol, severity }) => symbol === name && severity !== 'note');
+  const own = bounds.filter(({ symbol }) => symbol === name);
   const at = (texts: readonly (Len | undefined)[]) =>
     texts.flatMap((text) => {
       const form = text === undefined ? null : expandForm(formOf(text), style.lets ?? {});

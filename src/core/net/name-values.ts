@@ -12,17 +12,25 @@ export interface Sizing {
   readonly options?: Chosen;
 }
 
-/** Sizes that a new box keeps from the start at an inch bench: those whose default saved boxes rely on, where a new one begins with another. Those it has already stay. */
+/**
+ * Sizes that a new box keeps from the start at an inch bench: those whose default saved boxes rely on, where a new one begins with another.
+ * Those it has already stay. One that follows others is taken down to a `mark`.
+ */
 export function newSizes(
   style: BoxStyle,
   kept: Readonly<Record<string, Ticks>> = {},
+  mark: Ticks = USUAL_FINEST.in,
 ): Readonly<Record<string, Ticks>> {
   const sizes: Record<string, Ticks> = { ...kept };
-  for (const [name, { forNew, min }] of Object.entries(style.symbols))
-    if (forNew !== undefined)
-      sizes[name] ??= ticks(
-        Math.max(evaluateForm(formOf(min), {}), evaluateForm(formOf(forNew), fillSizes(style, sizes))),
-      );
+  for (const [name, { forNew, min }] of Object.entries(style.symbols)) {
+    if (forNew === undefined || sizes[name] !== undefined) continue;
+    const form = formOf(forNew);
+    const length = evaluateForm(form, fillSizes(style, sizes));
+    const isReadable = form.terms.length === 0 || isOnMark(length, USUAL_FINEST.in);
+    sizes[name] = ticks(
+      Math.max(evaluateForm(formOf(min), {}), isReadable ? length : markBelow(length, mark)),
+    );
+  }
   return sizes;
 }
 

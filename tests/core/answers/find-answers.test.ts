@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { compareKeys, findAnswers, type Part, RANKS, rankAnswers } from '../../../src/core/answers';
-import { newSizes } from '../../../src/core/net';
+import { measureFits } from '../../../src/core/checks/check-fits';
+import { layNet } from '../../../src/core/net';
+import { closingShare } from '../../../src/core/net/closing-share';
 import { ownStyleId } from '../../../src/core/style-file/own-style';
 import { writeStyle } from '../../../src/core/style-file/write-style';
 import { STYLES, styleById } from '../../../src/core/styles';
 import { tray } from '../../../src/core/styles/boxes/tray';
-import { inches } from '../../../src/core/units';
+import { inches, ticks } from '../../../src/core/units';
 import { searchAnswers } from '../../../src/worker/search-answers';
 import { ask, THINGS } from './asked-boxes';
 import { judgeAnswers } from './judge-answers';
@@ -46,18 +48,33 @@ describe('answers to four questions', () => {
     expect(best?.costMinor).toBe(1403);
   });
 
-  it('a lid is as deep as that of a box begun new, half as deep as its tray, within what is tried round it', () => {
-    const style = styleById('tray-lid');
-    if (!style) throw new Error('no tray with lid');
+  it.each(['tray-lid', 'prism-lid'])('a lid of %s is a third to half as deep as what it goes over', (id) => {
+    const style = styleById(id);
+    if (!style) throw new Error(id);
     const [found] = [...findAnswers(askForCandle(), undefined, [style])];
     expect(found?.answers.length).toBeGreaterThan(0);
     for (const { sizes } of found?.answers ?? []) {
-      const half = newSizes(style, { height: sizes['height'] ?? inches(0) })['lip'] ?? inches(0);
-      // nine tries an eighth apart, half of them shallower and half deeper; the tray may grow by 1/4 in meanwhile
-      expect(Math.abs((sizes['lip'] ?? 0) - half)).toBeLessThanOrEqual(inches(0, 3, 4));
-      expect(sizes['lip']).toBeLessThan(sizes['height'] ?? 0);
+      const share = (sizes['lip'] ?? 0) / (sizes['height'] ?? 1);
+      expect(share).toBeGreaterThanOrEqual(1 / 3 - 1e-9);
+      expect(share).toBeLessThanOrEqual(1 / 2);
     }
   });
+
+  // 37 of 100 open-top boxes closed here, and 64 of 100 lids of many sides went on, before the search kept flaps and eases as a style advises
+  it.each(['open-top', 'two-part-box', 'prism-lid', 'tray-lid', 'gift-bag'])(
+    '%s: 99 of 100 close where every mark is off by up to .4 mm',
+    (id) => {
+      const style = styleById(id);
+      if (!style) throw new Error(id);
+      for (const question of [askForCandle(), ask(THINGS[6] ?? { clearanceMm: null, items: [] }, 0, 0)])
+        for (const { answers } of findAnswers(question, undefined, [style]))
+          for (const { sizes, options } of answers) {
+            const box = layNet(style, { sizes, options, caliperUm: question.paper.caliperUm });
+            for (const fit of measureFits(style, box))
+              expect(closingShare([fit], ticks(128)), fit.fit.what).toBeGreaterThanOrEqual(0.99);
+          }
+    },
+  );
 
   it('compares number by number, and an earlier one decides', () => {
     expect(compareKeys([1, 9], [2, 0])).toBeLessThan(0);

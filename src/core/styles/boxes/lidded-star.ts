@@ -1,4 +1,5 @@
 import { defineStyle } from '../language/define';
+import { lidDepthNotes } from '../shapes/lid-depth';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 import {
   plateEdge,
@@ -34,7 +35,10 @@ export const liddedStar = defineStyle({
   symbols: {
     side: { ...STAR_SYMBOLS.side, help: 'One wall of the star from a tip to a hollow, score to score.' },
     height: STAR_SYMBOLS.height,
-    lip: sizeOf('Lid depth', 'Lid wall, from its score to its rim.', '3/4 in', '3/8 in', '4 in'),
+    lip: {
+      ...sizeOf('Lid depth', 'Lid wall, from its score to its rim.', '3/4 in', '3/8 in', '4 in'),
+      forNew: '1/2 height',
+    },
     flap: {
       ...STAR_SYMBOLS.flap,
       label: 'Flaps',
@@ -109,6 +113,7 @@ export const liddedStar = defineStyle({
       says: 'The lid {lip} is deeper than the star {height}, so the star would stand on the lid.',
       remedy: 'Make it at most {limit}.',
     },
+    ...lidDepthNotes('star'),
   ],
   promises: [],
   fits: [

@@ -44,7 +44,10 @@ export const openingOut = defineStyle({
   symbols: {
     side: sizeOf('Floor', 'Side of the square floor, score to score.', '3 in', '1 1/2 in', '8 in'),
     height: sizeOf('Height', 'Wall, from its score to its free edge.', '3 in', '1 in', '8 in'),
-    lip: sizeOf('Lid depth', 'Lid wall, from its score to the rim.', '1 in', '3/4 in', '4 in'),
+    lip: {
+      ...sizeOf('Lid depth', 'Lid wall, from its score to the rim.', '1 in', '3/4 in', '4 in'),
+      forNew: '3/8 height',
+    },
     ease: allowanceOf(
       'Ease',
       'How much larger the lid is than the box, both sides together.',
@@ -98,6 +101,15 @@ export const openingOut = defineStyle({
       severity: 'warn',
       says: 'A lid {lip} deep hardly holds walls {height} high together.',
       remedy: 'Make it at least {limit} deep.',
+    },
+    {
+      // low boxes too need a lid that holds their walls
+      code: 'lid-too-deep',
+      symbol: 'lip',
+      atMost: '1/3 height + 1/2 in',
+      severity: 'note',
+      says: 'A lid {lip} deep is hard to lift off a box {height} high.',
+      remedy: 'Make it at most {limit}.',
     },
     {
       code: 'relief-eats-tab',

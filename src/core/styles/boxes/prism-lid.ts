@@ -2,6 +2,7 @@ import { toRadians } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { Chosen, ClosingStep, JointSpec, PanelSpec, PieceSpec, SeamSpec } from '../language/types';
 import { BETWEEN_CUTS_DEG } from '../shapes/between-cuts';
+import { lidDepthNotes } from '../shapes/lid-depth';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 /** Wide enough to glue. source: common practice, no source */
@@ -132,7 +133,10 @@ export const prismLid = defineStyle({
   symbols: {
     side: sizeOf('Side', 'One wall, score to score.', '2 in', '3/4 in', '4 in'),
     height: sizeOf('Height', 'Wall, from the bottom score to the rim.', '3 in', '3/4 in', '10 in'),
-    lip: sizeOf('Lid depth', 'Lid wall, from its score to its rim.', '1 in', '3/8 in', '4 in'),
+    lip: {
+      ...sizeOf('Lid depth', 'Lid wall, from its score to its rim.', '1 in', '3/8 in', '4 in'),
+      forNew: '3/8 height',
+    },
     flap: allowanceOf(
       'Bottom flap',
       'From the bottom score to the flap’s free edge.',
@@ -265,6 +269,7 @@ export const prismLid = defineStyle({
       says: 'The lid {lip} is deeper than the box {height}, so the box would stand on the lid.',
       remedy: 'Make it at most {limit}.',
     },
+    ...lidDepthNotes('box'),
   ],
   promises: [],
   fits: [

@@ -1,4 +1,5 @@
 import { defineStyle } from '../language/define';
+import { lidDepthNotes } from '../shapes/lid-depth';
 import { wornUpsideDown } from '../shapes/sides';
 import { type TrayNames, trayPiece } from '../shapes/tray-piece';
 
@@ -107,14 +108,7 @@ export const trayLid = defineStyle({
       says: 'The lid {lip} is deeper than the tray {height}, so the box would stand on the lid.',
       remedy: 'Make it at most {limit}.',
     },
-    {
-      code: 'lid-too-shallow',
-      symbol: 'lip',
-      atLeast: '1/3 height',
-      severity: 'note',
-      says: 'A lid {lip} deep holds loosely on a tray {height} high.',
-      remedy: 'A third of the tray is usual: at least {limit}.',
-    },
+    ...lidDepthNotes('tray'),
     {
       code: 'relief-eats-tab',
       symbol: 'relief',
