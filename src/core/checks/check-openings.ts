@@ -15,6 +15,11 @@ import { asTicks, type Finding, wordsOf } from './finding';
 /** Card that should be left round an opening: beside a window, whose film has to be glued there, and beside anything else. source: common practice, no source */
 const ROUND_WINDOW = inches(0, 3, 8);
 const ROUND_HOLE = inches(0, 1, 4);
+/** Beside a small hole that a bow draws together with those of three panels and more, which hold one another. source: 1/16 in, common practice, no source */
+const ROUND_TIED = inches(0, 1, 16);
+/** How near to one another such holes stand. source: our choice */
+const TIED_WITHIN_MM = 25.4;
+const TIED_WITH = 3;
 
 /** Windows, holes and slots of a closed piece: inside their panel, clear of its scores and edges, and nothing glued across them. */
 export function checkOpenings(closed: ClosedPiece): Finding[] {
@@ -36,12 +41,28 @@ export function checkOpenings(closed: ClosedPiece): Finding[] {
 
 const inMm = (ring: readonly Point[]): readonly At[] => ring.map(({ x, y }): At => [toMm(x), toMm(y)]);
 
-function checkPlace(
-  { piece, toleranceMm }: ClosedPiece,
-  at: number,
-  face: Face,
-  hole: readonly Point[],
-): Finding[] {
+/** Whether three other panels have a hole so near when the piece is closed: one ribbon goes through them all. */
+function isTied({ piece, faces }: ClosedPiece, at: number, hole: readonly Point[]): boolean {
+  const middleOf = (face: number, ring: readonly Point[]) => {
+    const [x, y] = [ring.map((point) => toMm(point.x)), ring.map((point) => toMm(point.y))].map(
+      (along) => along.reduce((sum, each) => sum + each, 0) / ring.length,
+    ) as [number, number];
+    const pose = faces[face]?.pose;
+    return pose && placeOf(pose, x, y);
+  };
+  const here = middleOf(at, hole);
+  if (here === undefined) return false;
+  const near = piece.faces.filter(({ holes }, face) =>
+    holes.some((ring) => {
+      const there = face === at ? undefined : middleOf(face, ring);
+      return there !== undefined && Math.hypot(...here.map((v, i) => v - (there[i] ?? 0))) < TIED_WITHIN_MM;
+    }),
+  );
+  return near.length >= TIED_WITH;
+}
+
+function checkPlace(closed: ClosedPiece, at: number, face: Face, hole: readonly Point[]): Finding[] {
+  const { piece, toleranceMm } = closed;
   const outline = flatRing(piece, at);
   const opening = inMm(hole);
   const out = Math.max(...opening.map((corner) => distanceOutside(corner, outline)));
@@ -59,7 +80,10 @@ function checkPlace(
     ];
   const others = [outline, ...face.holes.filter((other) => other !== hole).map(inMm)];
   const near = Math.min(...others.map((other) => ringsApart(opening, other)));
-  const least: Ticks = hole.length === 4 ? ROUND_WINDOW : ROUND_HOLE;
+  const isWindow = hole.length === 4;
+  const free = toMm(isWindow ? ROUND_WINDOW : ROUND_HOLE) - toleranceMm;
+  if (near >= free) return [];
+  const least: Ticks = isWindow ? ROUND_WINDOW : isTied(closed, at, hole) ? ROUND_TIED : ROUND_HOLE;
   if (near >= toMm(least) - toleranceMm) return [];
   return [
     {

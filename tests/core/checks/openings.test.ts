@@ -13,6 +13,7 @@ import {
 } from '../../../src/core/net';
 import type { BoxStyle, Chosen } from '../../../src/core/styles';
 import { openTop } from '../../../src/core/styles/boxes/open-top';
+import { squarePyramid } from '../../../src/core/styles/boxes/square-pyramid';
 import { inches, type Ticks, ticks } from '../../../src/core/units/ticks';
 
 const boxWith = (
@@ -116,6 +117,17 @@ describe('openings of the trade box, 3 1/2 × 1 1/2 × 3 in', () => {
     expect(found(withHole(piece, 'back', to(right)))).toEqual([]);
     expect(found(withHole(piece, 'back', to(inches(8, 3, 4))))).toEqual(['opening-crosses-edge']);
     expect(found(withHole(piece, 'back', to(inches(8, 1, 4))))).toEqual(['opening-near-edge']);
+  });
+
+  it('a hole that is tied to three others may lie near its edge, one that stands alone may not', () => {
+    const sizes = { holeBelow: inches(0, 3, 8) };
+    const tied = layNet(squarePyramid, { sizes, caliperUm: 300, options: { edges: 'ribbon' } });
+    const told = (box: BoxNet) => checkBox(squarePyramid, box).map(({ code }) => code);
+    expect(told(tied)).not.toContain('opening-near-edge');
+    const [piece] = tied.pieces;
+    if (piece === undefined) throw new Error('no piece');
+    const faces = piece.faces.map((face) => (face.panel === 'front' ? face : { ...face, holes: [] }));
+    expect(told({ ...tied, pieces: [{ ...piece, faces }] })).toContain('opening-near-edge');
   });
 
   it('a hang tab 1 1/4 in high makes the blank 2 1/2 in taller, and its two holes lie on one another', () => {

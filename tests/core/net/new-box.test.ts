@@ -39,10 +39,23 @@ describe('a new box of a style whose first sizes or ways were changed', () => {
     expect(Math.max(...across) - Math.min(...across)).toBe(inches(5, 1, 8));
   });
 
-  it('a pyramid tied with a ribbon, its hole where a quarter inch of card is left', () => {
+  it('a pyramid tied with a ribbon, its hole 3/8 in below the tip where a bow gathers all four', () => {
     const { values, options } = begun('square-pyramid');
     expect(options['edges']).toBe('ribbon');
-    expect(values['holeBelow']).toBe(inches(0, 7, 8));
+    expect(values['holeBelow']).toBe(inches(0, 3, 8));
+    // the side is 3/8 x (3/2)/3.57946 = .1571 in wide there, square to its edge; less half a hole of 1/8 in .0946 in of card is left
+    expect(checkBox(styleById('square-pyramid')!, begun('square-pyramid')).map(({ code }) => code)).toEqual(
+      [],
+    );
+  });
+
+  it('a cake slice with its seam beside the back, where a finger gets in', () => {
+    const tabOn = ({ pieces: [slice] }: BoxNet) => {
+      const tab = slice?.faces.findIndex(({ panel }) => panel === 'tab');
+      return slice?.faces[slice.hinges.find(({ child }) => child === tab)?.parent ?? -1]?.panel;
+    };
+    expect(tabOn(begun('wedge'))).toBe('back');
+    expect(tabOn(saved('wedge'))).toBe('right');
   });
 
   it('a tray too low for a notch in its lid goes without', () => {

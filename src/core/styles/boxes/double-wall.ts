@@ -4,11 +4,19 @@ import type { PanelSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 const lock = (on: `${string}.${'left' | 'right'}`): PanelSpec => ({
-  role: 'lockFlap',
+  role: 'glueTab',
   size: ['lockTab', 'height'],
   on,
   fold: 90,
 });
+
+/** Every corner tab, and the outer wall it is stuck to. */
+const LOCKS = [
+  ['frontLeftLock', 'left'],
+  ['backLeftLock', 'left'],
+  ['frontRightLock', 'right'],
+  ['backRightLock', 'right'],
+] as const;
 
 /** One side that rolls over: outer wall, strip along the top, inner wall, and a foot on the floor. */
 const rolled = (side: 'left' | 'right'): Readonly<Record<string, PanelSpec>> => ({
@@ -35,14 +43,15 @@ const rolled = (side: 'left' | 'right'): Readonly<Record<string, PanelSpec>> => 
   },
 });
 
-/** A tray whose side walls roll over and hold the corners without glue; upside down it is a lid. FEFCO family 04; construction: common practice, no source. */
+/** A tray whose side walls roll over their corner tabs, which are stuck to the outer wall before; upside down it is a lid. FEFCO family 04; construction: common practice, no source. */
 export const doubleWall = defineStyle({
   id: 'double-wall',
   version: 1,
   name: 'Double-wall tray or lid',
   source: 'common practice, no source; FEFCO family 04 has its corrugated cousins',
-  goodFor: 'A stiff tray or a stately lid, with clean edges on two of its four walls.',
-  watchOut: 'The strip along the top must be at least two layers wide, or the inner wall won’t fold down.',
+  goodFor: 'A stiff tray or a stately lid, with clean edges on its two side walls, which are double.',
+  watchOut:
+    'The strip along the top must be at least two layers wide, or the inner wall won’t fold down. Stick the corner tabs before you roll it over them.',
   symbols: {
     width: sizeOf('Width', 'Floor, score to score, left to right.', '4 in', '1 1/2 in', '12 in'),
     depth: sizeOf('Depth', 'Floor, score to score, front to back.', '3 in', '1 1/2 in', '12 in'),
@@ -98,6 +107,7 @@ export const doubleWall = defineStyle({
         backRightLock: lock('back.right'),
       },
       joints: [
+        ...LOCKS.map(([panel, onto]) => ({ panel, onto, lap: 'inside' }) as const),
         { panel: 'leftFoot', onto: 'base', lap: 'inside', gap: 'innerShort' },
         { panel: 'rightFoot', onto: 'base', lap: 'inside', gap: 'innerShort' },
       ],
@@ -107,18 +117,13 @@ export const doubleWall = defineStyle({
         ['back.left', 'left.up'],
         ['back.right', 'right.up'],
       ],
-      overlaps: [
-        ['frontLeftLock', 'left'],
-        ['backLeftLock', 'left'],
-        ['frontRightLock', 'right'],
-        ['backRightLock', 'right'],
-      ],
       closing: [
         {
           do: 'fold',
-          panels: ['front', 'back', 'frontLeftLock', 'frontRightLock', 'backLeftLock', 'backRightLock'],
+          panels: ['front', 'back', ...LOCKS.map(([panel]) => panel)],
         },
         { do: 'fold', panels: ['left', 'right'] },
+        ...LOCKS.map(([panel, onto]) => ({ do: 'glue', panel, onto }) as const),
         { do: 'fold', panels: ['leftFoot', 'rightFoot'] },
         { do: 'fold', panels: ['leftStrip'] },
         { do: 'fold', panels: ['leftInner'], tip: 'Roll the side over the corner tabs and press it down.' },

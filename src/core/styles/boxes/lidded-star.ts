@@ -1,5 +1,5 @@
 import { defineStyle } from '../language/define';
-import { lidDepthNotes } from '../shapes/lid-depth';
+import { LID_DEPTH_NOTES } from '../shapes/lid-depth';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 import {
   plateEdge,
@@ -113,7 +113,7 @@ export const liddedStar = defineStyle({
       says: 'The lid {lip} is deeper than the star {height}, so the star would stand on the lid.',
       remedy: 'Make it at most {limit}.',
     },
-    ...lidDepthNotes('star'),
+    ...LID_DEPTH_NOTES,
   ],
   promises: [],
   fits: [

@@ -2,7 +2,7 @@ import { toRadians } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { Chosen, ClosingStep, JointSpec, PanelSpec, PieceSpec, SeamSpec } from '../language/types';
 import { BETWEEN_CUTS_DEG } from '../shapes/between-cuts';
-import { lidDepthNotes } from '../shapes/lid-depth';
+import { LID_DEPTH_NOTES } from '../shapes/lid-depth';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 /** Wide enough to glue. source: common practice, no source */
@@ -269,7 +269,7 @@ export const prismLid = defineStyle({
       says: 'The lid {lip} is deeper than the box {height}, so the box would stand on the lid.',
       remedy: 'Make it at most {limit}.',
     },
-    ...lidDepthNotes('box'),
+    ...LID_DEPTH_NOTES,
   ],
   promises: [],
   fits: [

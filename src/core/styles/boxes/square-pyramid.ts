@@ -2,8 +2,8 @@ import { toDegrees } from '../../units/angles';
 import { defineStyle } from '../language/define';
 import type { PanelSpec, PieceSpec, Values } from '../language/types';
 
-/** Card left beside a hole for a ribbon. source: common practice, no source */
-const BESIDE_HOLE_MM = 6.35;
+/** Card left beside a hole near the tip, where a bow gathers all four. source: 1/16 in, common practice, no source */
+const BESIDE_HOLE_MM = 1.5875;
 
 /** How far a tab stays off a panel that meets the one it lies on: three of the thickest cards. source: 1/16 in, common practice, no source */
 const CLEAR_MM = 1.5875;
@@ -145,7 +145,9 @@ export const squarePyramid = defineStyle({
       label: 'Hole below tip',
       help: 'From the tip down the middle of a side to the middle of its hole.',
       default: '7/8 in',
-      min: '1/2 in',
+      // a bow gathers the tips where the hole is 1/4 to 3/8 in below them. source: common practice, no source
+      forNew: '3/8 in',
+      min: '1/4 in',
       max: '4 in',
       given: [{ edges: 'ribbon' }],
     },
@@ -168,7 +170,7 @@ export const squarePyramid = defineStyle({
   quantities: {
     holeLeast: {
       means:
-        'how far below the tip a side is wide enough for the hole and a quarter inch of card on both sides of it',
+        'how far below the tip a side is wide enough for the hole and 1/16 in of card on both sides of it',
       formula: `(punch / 2 + ${BESIDE_HOLE_MM} * mm) * hypot(width / 2, slant) / (width / 2)`,
       of: ({ width = 0, slant = 0, punch = 0 }) =>
         ((punch / 2 + BESIDE_HOLE_MM) * Math.hypot(width / 2, slant)) / (width / 2),
@@ -258,7 +260,7 @@ export const squarePyramid = defineStyle({
       given: [{ edges: 'ribbon' }],
       atLeast: 'holeLeast',
       severity: 'stop',
-      says: 'A hole {punch} wide only {holeBelow} below the tip leaves less than a quarter inch of card beside it.',
+      says: 'A hole {punch} wide only {holeBelow} below the tip leaves less than 1/16 in of card beside it.',
       remedy: 'Make it at least {limit}, or use a smaller punch.',
     },
     {

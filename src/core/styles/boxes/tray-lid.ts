@@ -1,5 +1,5 @@
 import { defineStyle } from '../language/define';
-import { lidDepthNotes } from '../shapes/lid-depth';
+import { LID_DEPTH_NOTES } from '../shapes/lid-depth';
 import { wornUpsideDown } from '../shapes/sides';
 import { type TrayNames, trayPiece } from '../shapes/tray-piece';
 
@@ -108,7 +108,7 @@ export const trayLid = defineStyle({
       says: 'The lid {lip} is deeper than the tray {height}, so the box would stand on the lid.',
       remedy: 'Make it at most {limit}.',
     },
-    ...lidDepthNotes('tray'),
+    ...LID_DEPTH_NOTES,
     {
       code: 'relief-eats-tab',
       symbol: 'relief',

@@ -1,7 +1,7 @@
 import { toDegrees } from '../../units/angles';
 import { inPanels } from '../add-ons/places';
 import { defineStyle } from '../language/define';
-import type { PanelSpec, Values } from '../language/types';
+import type { Chosen, PanelSpec, PieceSpec, Values } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 /** Half the angle at the tip, from the wall and the back as they are cut. */
@@ -38,6 +38,80 @@ const end = (name: string, on: 'back.up' | 'back.down'): Readonly<Record<string,
   };
 };
 
+/** Where the strip begins and ends: at the narrow tip, where no finger gets in to press it, or beside the back. */
+function ring(chosen: Chosen): Pick<PieceSpec, 'panels' | 'joints' | 'seams' | 'closing'> {
+  // stands between the tabs of floor and lid, which run into the corner below and above it
+  const tab = { role: 'glueTab', size: ['tab', 'height - 2 endTab'], at: 'endTab' } as const;
+  const side = { role: 'wall', size: ['radius', 'height'] } as const;
+  const back = { role: 'wall', size: ['chord', 'height'], on: 'left.right', fold: 'backFold' } as const;
+  if (chosen['seam'] === 'back')
+    return {
+      panels: {
+        right: side,
+        left: { ...side, on: 'right.right', fold: 'tipFold' },
+        back,
+        tab: { ...tab, on: 'back.right', fold: 'backFold' },
+      },
+      joints: [{ panel: 'tab', onto: 'right', lap: 'inside' }],
+      seams: [['back.right', 'right.left']],
+      closing: [
+        { do: 'fold', panels: ['tab'] },
+        { do: 'fold', panels: ['left', 'back'] },
+        { do: 'glue', panel: 'tab', onto: 'right', tip: 'Press it from inside with two fingers.' },
+      ],
+    };
+  return {
+    panels: {
+      left: side,
+      back,
+      right: { ...side, on: 'back.right', fold: 'backFold' },
+      tab: { ...tab, on: 'right.right', fold: 'tipFold' },
+    },
+    joints: [{ panel: 'tab', onto: 'left', lap: 'inside' }],
+    seams: [['right.right', 'left.left']],
+    closing: [
+      { do: 'fold', panels: ['tab'] },
+      { do: 'fold', panels: ['back', 'right'] },
+      { do: 'glue', panel: 'tab', onto: 'left' },
+    ],
+  };
+}
+
+function sliceOf(chosen: Chosen): PieceSpec {
+  const { panels, joints, seams = [], closing } = ring(chosen);
+  return {
+    label: 'Slice',
+    panels: { ...panels, ...end('floor', 'back.down'), ...end('lid', 'back.up') },
+    joints: [
+      ...joints,
+      { panel: 'floorStartTab', onto: 'left', lap: 'inside', carries: true },
+      { panel: 'floorEndTab', onto: 'right', lap: 'inside', carries: true },
+    ],
+    seams: [
+      ...seams,
+      ['floor.e1', 'left.down'],
+      ['floor.e2', 'right.down'],
+      ['lid.e1', 'right.up'],
+      ['lid.e2', 'left.up'],
+    ],
+    overlaps: [
+      ['lidStartTab', 'right'],
+      ['lidEndTab', 'left'],
+    ],
+    closing: [
+      ...closing,
+      { do: 'fold', panels: ['floorStartTab', 'floorEndTab'] },
+      { do: 'fold', panels: ['floor'] },
+      { do: 'glue', panel: 'floorStartTab', onto: 'left' },
+      { do: 'glue', panel: 'floorEndTab', onto: 'right' },
+      { do: 'tuck', panels: ['lidStartTab', 'lidEndTab', 'lid'], bends: true },
+    ],
+    shell: ['left', 'back', 'right', 'floor', 'lid'],
+    roomFormula: 'chord * reach * height / 2',
+    roomMm3: ({ chord = 0, reach = 0, height = 0 }) => (chord * reach * height) / 2,
+  };
+}
+
 /** A slice of cake: so many of them make a ring. Geometry: isosceles triangles; construction: common practice, no source. */
 export const wedge = defineStyle({
   id: 'wedge',
@@ -50,13 +124,7 @@ export const wedge = defineStyle({
   symbols: {
     radius: sizeOf('Radius', 'Side wall, from the tip to the back, score to score.', '4 in', '2 in', '8 in'),
     height: sizeOf('Height', 'Wall, from the floor score to the lid score.', '1 1/2 in', '3/4 in', '5 in'),
-    tab: allowanceOf(
-      'Glue tab',
-      'The strip at the tip that joins the two side walls.',
-      '1/2 in',
-      '3/8 in',
-      '1 in',
-    ),
+    tab: allowanceOf('Glue tab', 'The strip that closes the ring of walls.', '1/2 in', '3/8 in', '1 in'),
     endTab: allowanceOf(
       'Floor and lid tabs',
       'Width of the tabs on floor and lid.',
@@ -72,6 +140,15 @@ export const wedge = defineStyle({
       label: 'Slices per ring',
       help: 'How many of them make a whole cake.',
       choices: [12, 10, 8, 6].map((slices) => ({ id: String(slices), label: String(slices) })),
+    },
+    seam: {
+      label: 'Seam',
+      help: 'Beside the back a finger can press it. The box is the same, the marks are not.',
+      choices: [
+        { id: 'tip', label: 'At the tip' },
+        { id: 'back', label: 'Beside the back' },
+      ],
+      forNew: 'back',
     },
   },
   quantities: {
@@ -110,55 +187,7 @@ export const wedge = defineStyle({
       of: (values) => 180 - 2 * toDegrees(halfTip(values)),
     },
   },
-  pieces: {
-    slice: {
-      label: 'Slice',
-      panels: {
-        left: { role: 'wall', size: ['radius', 'height'] },
-        back: { role: 'wall', size: ['chord', 'height'], on: 'left.right', fold: 'backFold' },
-        right: { role: 'wall', size: ['radius', 'height'], on: 'back.right', fold: 'backFold' },
-        // stands between the tabs of floor and lid, which run into the tip below and above it
-        tab: {
-          role: 'glueTab',
-          size: ['tab', 'height - 2 endTab'],
-          at: 'endTab',
-          on: 'right.right',
-          fold: 'tipFold',
-        },
-        ...end('floor', 'back.down'),
-        ...end('lid', 'back.up'),
-      },
-      joints: [
-        { panel: 'tab', onto: 'left', lap: 'inside' },
-        { panel: 'floorStartTab', onto: 'left', lap: 'inside', carries: true },
-        { panel: 'floorEndTab', onto: 'right', lap: 'inside', carries: true },
-      ],
-      seams: [
-        ['right.right', 'left.left'],
-        ['floor.e1', 'left.down'],
-        ['floor.e2', 'right.down'],
-        ['lid.e1', 'right.up'],
-        ['lid.e2', 'left.up'],
-      ],
-      overlaps: [
-        ['lidStartTab', 'right'],
-        ['lidEndTab', 'left'],
-      ],
-      closing: [
-        { do: 'fold', panels: ['tab'] },
-        { do: 'fold', panels: ['back', 'right'] },
-        { do: 'glue', panel: 'tab', onto: 'left' },
-        { do: 'fold', panels: ['floorStartTab', 'floorEndTab'] },
-        { do: 'fold', panels: ['floor'] },
-        { do: 'glue', panel: 'floorStartTab', onto: 'left' },
-        { do: 'glue', panel: 'floorEndTab', onto: 'right' },
-        { do: 'tuck', panels: ['lidStartTab', 'lidEndTab', 'lid'], bends: true },
-      ],
-      shell: ['left', 'back', 'right', 'floor', 'lid'],
-      roomFormula: 'chord * reach * height / 2',
-      roomMm3: ({ chord = 0, reach = 0, height = 0 }) => (chord * reach * height) / 2,
-    },
-  },
+  pieces: (chosen) => ({ slice: sliceOf(chosen) }),
   constraints: [
     {
       code: 'tab-longer-than-wall',
