@@ -52,6 +52,6 @@ describe('what hands and tools can do', () => {
     expect(notes(openTop, { flap: '1 1/4 in' })).toEqual(['opening-narrow-for-hand']);
     expect(notes(openTop, { depth: '3 in', flap: '2 in' })).toEqual([]);
     expect(notes(openTop, { flap: '1 1/4 in', height: '1 in', tab: '3/4 in' })).toEqual([]);
-    expect(notes(trayLid, { width: '2 in', depth: '2 in', height: '2 in' })).toEqual([]);
+    expect(notes(trayLid, { width: '2 in', depth: '2 in', height: '2 in', lip: '1 in' })).toEqual([]);
   });
 });
