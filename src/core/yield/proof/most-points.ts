@@ -34,7 +34,6 @@ export function mostPoints(
     widths,
     heights,
     reach,
-    limited,
     shouldStop,
     single: singles(fitting, widths, heights, reach),
   };
@@ -69,8 +68,6 @@ interface Search {
   readonly widths: readonly number[];
   readonly heights: readonly number[];
   readonly reach: number;
-  /** The tool cannot cut the whole sheet both ways, so that rounding a piece down would hide a cut. */
-  readonly limited: boolean;
   readonly shouldStop: () => boolean;
   /** Points of each size used for one part alone. */
   readonly single: readonly Float64Array[];
@@ -91,7 +88,7 @@ function roundDown(sizes: readonly number[], length: number): number {
 
 /**
  * Sizes worth looking at: sums of part sizes, and of those only what remains, rounded down to a sum, when a sum is taken off the span. With a
- * limited tool every sum and the span itself.
+ * limited tool every sum and the span itself: a piece rounded down may be one that it can cut where the larger one was not.
  */
 function sizesAlong(lengths: readonly number[], span: number, limited: boolean): number[] {
   const sums = new Set([0]);
@@ -112,20 +109,31 @@ function canTrim(width: number, height: number, shape: Shape, reach: number): bo
   return uprightFirst || levelFirst;
 }
 
-const singles = (
+/** Shape by shape over the sizes it fits, since there may be hundreds of thousands. */
+function singles(
   shapes: readonly Shape[],
   widths: readonly number[],
   heights: readonly number[],
   reach: number,
-): Float64Array[] =>
-  widths.map((width) =>
-    Float64Array.from(heights, (height) => {
-      const fitting = shapes.filter(
-        (shape) => shape.across <= width && shape.up <= height && canTrim(width, height, shape, reach),
-      );
-      return Math.max(0, ...fitting.map(({ points }) => points));
-    }),
-  );
+): Float64Array[] {
+  const table = widths.map(() => new Float64Array(heights.length));
+  for (const shape of shapes) {
+    const from = firstAtLeast(heights, shape.up);
+    for (let i = firstAtLeast(widths, shape.across); i < widths.length; i++) {
+      const column = table[i]!;
+      for (let j = from; j < heights.length; j++)
+        if (column[j]! < shape.points && canTrim(widths[i]!, heights[j]!, shape, reach))
+          column[j] = shape.points;
+    }
+  }
+  return table;
+}
+
+/** Place of the first of ascending `sizes` that is no less than `length`. */
+function firstAtLeast(sizes: readonly number[], length: number): number {
+  const below = roundDown(sizes, length);
+  return sizes[below]! >= length ? below : below + 1;
+}
 
 /** Best points of every size when cuts of the given directions may be made before the pieces are used as in `below`. */
 function sweep(
@@ -134,26 +142,27 @@ function sweep(
   level: boolean,
   below: readonly Float64Array[],
 ): Float64Array[] {
-  const { widths, heights, reach, limited } = search;
+  const { widths, heights, reach } = search;
   const table: Float64Array[] = [];
-  const share = limited ? 1 : 2;
+  // Of two pieces the smaller comes first, with no waste of its own: whoever made the cut between them can make one that trims it. A first
+  // piece of nothing is a trim.
   // What remains of each height beside each first piece, worked out once.
-  const remains = level ? heights.map((height) => Int32Array.from(heights.filter((first, k) => k > 0 && share * first <= height && first < height), (first) => roundDown(heights, height - first))) : []; // biome-ignore format: one line
+  const remains = level ? heights.map((height) => Int32Array.from(heights.filter((first, k) => k > 0 && 2 * first <= height), (first) => roundDown(heights, height - first))) : []; // biome-ignore format: one line
   for (const [i, width] of widths.entries()) {
     if (search.shouldStop()) return [Float64Array.of(Number.POSITIVE_INFINITY)];
     const column = Float64Array.from(below[i]!);
     table.push(column);
     if (upright) {
-      for (let first = 1; first < i && share * widths[first]! <= width; first++) {
+      for (let first = 0; 2 * widths[first]! <= width; first++) {
         const one = table[first]!;
-        const other = table[roundDown(widths, width - widths[first]!)]!;
+        const other = table[first === 0 ? Math.max(0, i - 1) : roundDown(widths, width - widths[first]!)]!;
         for (let j = 1; j < heights.length && heights[j]! <= reach; j++)
           column[j] = Math.max(column[j]!, one[j]! + other[j]!);
       }
     }
     if (!level || width > reach) continue;
     for (const [j, others] of remains.entries()) {
-      let most = column[j]!;
+      let most = Math.max(column[j]!, column[Math.max(0, j - 1)]!);
       for (let at = 0; at < others.length; at++)
         most = Math.max(most, column[at + 1]! + column[others[at]!]!);
       column[j] = most;
