@@ -178,7 +178,9 @@ function eventPrints(workbook: WorkbookStore, { locale, say, ruler, tool }: Prin
     },
     async lessonPlan(plan, paper) {
       if (!plan.lesson) throw new Error('this event is not a class');
-      return inPdf(printLesson({ plan, lesson: plan.lesson, paper, say, stamp: stampOf(plan.eventId) }));
+      return inPdf(
+        printLesson({ plan, lesson: plan.lesson, paper, locale, say, stamp: stampOf(plan.eventId) }),
+      );
     },
     async nameCards(event, paper) {
       const cards = event.nameCards ?? usualCards(ruler().unit);

@@ -1,5 +1,5 @@
 import { areaMark, moveMarks } from '../core/draw/strokes/marks';
-import type { BringItem, EventPlan, LessonPlan, LessonStep } from '../core/plan';
+import { type BringItem, type EventPlan, type LessonPlan, type LessonStep, timeOfDay } from '../core/plan';
 import { boxRing } from '../core/plane';
 import { fileStem } from '../core/rows/text';
 import { type Block, besideBlocks, keepNext, space, textBlock } from './block';
@@ -12,6 +12,8 @@ export interface LessonInput {
   readonly plan: Pick<EventPlan, 'name' | 'date'>;
   readonly lesson: LessonPlan;
   readonly paper: PaperName;
+  /** For dates and times; that of the United States if left out. */
+  readonly locale?: string;
   /** A text of ours in the reader's language. */
   readonly say: (template: string) => string;
   readonly stamp: PrintStamp;
@@ -34,15 +36,12 @@ const ACTS: Readonly<Record<NonNullable<LessonStep['act']>, string>> = {
   'set-up': 'Get ready',
 };
 
-const clock = (minute: number): string =>
-  `${Math.floor(minute / 60) % 24}:${`${minute % 60}`.padStart(2, '0')}`;
-
 /** How a class runs, part by part, and what to bring, with boxes to tick. */
-export function printLesson({ plan, lesson, paper, say, stamp }: LessonInput): PrintDocument {
+export function printLesson({ plan, lesson, paper, locale, say, stamp }: LessonInput): PrintDocument {
   const title = `${plan.name}: lesson plan`;
   const { widthMm } = columnOf(paper);
   const words = (text: string, sizeMm: number, bold = false) => textBlock(text, { widthMm, sizeMm, bold });
-  const when = plan.date ? `${longDate(plan.date)}. ` : '';
+  const when = plan.date ? `${longDate(plan.date, locale)}. ` : '';
   const blocks: Block[] = [
     words(plan.name, TYPE_MM.title, true),
     space(2.5),
@@ -60,7 +59,7 @@ export function printLesson({ plan, lesson, paper, say, stamp }: LessonInput): P
         { head: 'They do', widthMm: widthMm * 0.16, align: 'end' },
       ],
       lesson.steps.map(({ kind, act, startMinute, minutes, times, showSeconds, workSeconds }) => [
-        clock(startMinute),
+        timeOfDay(startMinute, locale),
         kind === 'act' && act ? `${say(ACTS[act])} (${times} each)` : say(REST[kind as keyof typeof REST]),
         `${minutes}`,
         showSeconds === 0 ? '' : `${Math.ceil(showSeconds / 60)}`,

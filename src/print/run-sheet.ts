@@ -8,6 +8,7 @@ import {
   type RunStep,
   STAGE_NAMES,
   sayRunStep,
+  timeOfDay,
 } from '../core/plan';
 import { fileStem } from '../core/rows/text';
 import type { Ruler } from '../core/units';
@@ -84,7 +85,7 @@ function sheetBlocks(input: RunSheetInput, widthMm: number): Block[] {
       ),
       { widthMm, sizeMm: TYPE_MM.lead },
     ),
-    ...(plan.timetable ? [head('When'), ...timetable(plan.timetable, widthMm, say)] : []),
+    ...(plan.timetable ? [head('When'), ...timetable(plan.timetable, widthMm, say, input.locale)] : []),
     head('Test box first: make one of each, measure it, then make the batch'),
     ...sheet.firsts.map((first) =>
       row(
@@ -108,20 +109,20 @@ function timetable(
   { sittings }: NonNullable<EventPlan['timetable']>,
   widthMm: number,
   say: NonNullable<Wording['say']>,
+  locale: string | undefined,
 ): Block[] {
-  const clock = (minute: number) => `${Math.floor(minute / 60)}:${`${minute % 60}`.padStart(2, '0')}`;
   const columns = [
-    { head: say('Day'), widthMm: 34 },
+    { head: say('Day'), widthMm: 46 },
     { head: say('From'), widthMm: 22, align: 'end' as const },
     { head: say('To'), widthMm: 22, align: 'end' as const },
-    { head: say('Stage'), widthMm: widthMm - 78 },
+    { head: say('Stage'), widthMm: widthMm - 90 },
   ];
   return tableBlocks(
     columns,
     sittings.map(({ date, startMinute, minutes, act }) => [
-      date,
-      clock(startMinute),
-      clock(startMinute + minutes),
+      longDate(date, locale),
+      timeOfDay(startMinute, locale),
+      timeOfDay(startMinute + minutes, locale),
       say(STAGE_NAMES[act]),
     ]),
   );

@@ -36,6 +36,7 @@ export { favorNames, usualCards } from './guests/usual-cards';
 export { type EventMix, MIX_WAYS, type MixWay, mixEvent, papersOfLine } from './mix/mix-of-event';
 export type { MixPlan } from './mix/types';
 export { type WholeSolver, wholeSolverOf } from './mix/whole-program';
+export { timeOfDay } from './run/calendar-day';
 export { type EventHours, type Stage, USUAL_PACE } from './run/hours';
 export { oneSetting, type SingleStep } from './run/one-setting';
 export { addCount, countAt, setFirstRight, spoiledOfLine } from './run/run-counts';

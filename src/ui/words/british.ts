@@ -1,6 +1,13 @@
+import { timeOfDay } from '../../core/plan/run/calendar-day';
 import type { SecondLanguage } from './language';
 
 const day = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long', timeZone: 'UTC' });
+const dayOfWeek = new Intl.DateTimeFormat('en-GB', {
+  weekday: 'short',
+  month: 'short',
+  day: 'numeric',
+  timeZone: 'UTC',
+});
 
 /** English as it is written in Britain: what is said otherwise than in the United States, and nothing else. */
 export const british: SecondLanguage = {
@@ -19,6 +26,10 @@ export const british: SecondLanguage = {
         'Chocolates, biscuits, soap, jewellery: anything to show by lifting a lid.',
       'score, fold toward you': 'score, fold towards you',
       'Check the unit: inches or millimeters?': 'Check the unit: inches or millimetres?',
+    },
+    hours: {
+      ofDay: (minute) => timeOfDay(minute, 'en-GB'),
+      day: (date) => dayOfWeek.format(new Date(`${date}T00:00:00Z`)),
     },
     frame: {
       millimetres: 'Millimetres',

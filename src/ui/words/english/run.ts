@@ -1,5 +1,5 @@
 import type { RunStep } from '../../../core/plan';
-import { STAGE_NAMES } from '../../../core/plan';
+import { STAGE_NAMES, timeOfDay } from '../../../core/plan';
 import { plural } from './plural';
 
 const two = (count: number) => `${count}`.padStart(2, '0');
@@ -116,7 +116,7 @@ export const hoursMessages = {
   shared: (makers: number, each: string) => `Shared by ${plural(makers, 'helper')}: ${each} each`,
   time,
   boxTime: (box: number, spent: string) => `Box ${box}: ${spent}`,
-  ofDay: (minute: number) => `${Math.floor(minute / 60)}:${two(minute % 60)}`,
+  ofDay: (minute: number) => timeOfDay(minute),
   day: (isoDate: string) =>
     new Intl.DateTimeFormat('en-US', {
       weekday: 'short',
