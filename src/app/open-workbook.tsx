@@ -7,6 +7,7 @@ import type { MendOf } from '../ui/frame/event-findings';
 import type { OpenWorkbook } from '../ui/frame/open-workbook';
 import { useWords } from '../ui/words';
 import { ChoosePaper, lacksPaper } from './choose-paper';
+import { ChooseTape, lacksTape } from './choose-tape';
 
 /** The workbook at this address with its rows and its plan; null where there is none. */
 export function useOpenWorkbook(): OpenWorkbook | null {
@@ -45,5 +46,6 @@ export function useOpenWorkbook(): OpenWorkbook | null {
     again,
     mendOf,
     choosePaper,
+    chooseTape: event && lacksTape(plan) ? <ChooseTape event={event} /> : null,
   };
 }

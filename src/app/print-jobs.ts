@@ -75,7 +75,10 @@ function boxPrints(workbook: WorkbookStore, { say, ruler, tool }: PrintHand) {
     const inHand = tool();
     const box = boxOfRecipe(recipe, inHand);
     if (!box) throw new Error(`no style is called ${recipe.styleId}`);
-    return { box, cards: benchOfRecipe(recipe, inHand, ruler())?.cards ?? [] };
+    return {
+      box,
+      cards: benchOfRecipe(recipe, inHand, ruler(), workbook.getState().rows.events.values())?.cards ?? [],
+    };
   };
   const finestMark = () => cutMarkOf(benchToolOf(tool()));
   const linkOf = (recipe: Recipe) => addressOfRecipe(workbook.getState().rows, recipe.id, location.href);

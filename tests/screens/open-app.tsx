@@ -91,6 +91,7 @@ export function openEvent(store: WorkbookStore): OpenWorkbook {
     again: () => undefined,
     mendOf: () => null,
     choosePaper: null,
+    chooseTape: null,
   };
 }
 

@@ -3,6 +3,7 @@ import { Link } from 'react-router';
 import type { Recipe } from '../../../shared/workbook';
 import { benchOfRecipe } from '../../state/results/bench-result';
 import { useToolInHand } from '../../state/results/tool-in-hand';
+import { useWorkbook } from '../../state/use-workbook';
 import { ChoiceStrip } from '../../ui/fields/choice-strip';
 import { useRuler } from '../../ui/fields/measure';
 import { pageAddress } from '../../ui/frame/addresses';
@@ -32,7 +33,8 @@ export function BenchOfRecipe({ recipe, making, visiting = false }: BenchOfRecip
   const [pieceId, setPieceId] = useState<string | null>(null);
   const [way, setWay] = useState<Way>('one');
   const [place, setPlace] = useState(0);
-  const bench = benchOfRecipe(recipe, tool, ruler);
+  const events = useWorkbook((state) => state.rows.events);
+  const bench = benchOfRecipe(recipe, tool, ruler, events.values());
   const card = bench?.cards.find(({ piece }) => piece.id === pieceId) ?? bench?.cards[0];
   if (!bench || !card) return <BlankState title={words.noCard} />;
   if (bench.stops > 0)

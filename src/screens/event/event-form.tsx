@@ -32,10 +32,11 @@ interface EventFormProps {
   readonly stale: boolean;
   readonly mendOf: MendOf;
   readonly choosePaper: ReactNode;
+  readonly chooseTape: ReactNode;
 }
 
 /** Lines of an event (a recipe, its paper, how many), spares, date and what holds it; what it comes to; and the rest, which opens. */
-export function EventForm({ event, plan, stale, mendOf, choosePaper }: EventFormProps) {
+export function EventForm({ event, plan, stale, mendOf, choosePaper, chooseTape }: EventFormProps) {
   const words = usePageWords().event;
   const edits = useEventEdits(event.id);
   return (
@@ -56,7 +57,7 @@ export function EventForm({ event, plan, stale, mendOf, choosePaper }: EventForm
         </ul>
         <AddLine event={event} edits={edits} />
       </section>
-      <EventRules event={event} edits={edits} />
+      <EventRules event={event} edits={edits} chooseTape={chooseTape} />
       <EventSum choosePaper={choosePaper} plan={plan} stale={stale} event={event} mendOf={mendOf} />
       <div className="event-more">
         {(event.kits ?? null) === null && <GuestsForm event={event} edits={edits} />}
@@ -74,8 +75,14 @@ export function EventForm({ event, plan, stale, mendOf, choosePaper }: EventForm
   );
 }
 
+interface RulesProps {
+  readonly event: FavorEvent;
+  readonly edits: EventEdits;
+  readonly chooseTape: ReactNode;
+}
+
 /** When, how many more, and which tape, glue and tool. */
-function EventRules({ event, edits }: { event: FavorEvent; edits: EventEdits }) {
+function EventRules({ event, edits, chooseTape }: RulesProps) {
   const words = usePageWords().event;
   const { supplies, tools } = useWorkbook((state) => state.rows);
   const named = (rows: Iterable<{ readonly id: string; readonly name: string }>) =>
@@ -111,6 +118,7 @@ function EventRules({ event, edits }: { event: FavorEvent; edits: EventEdits }) 
         choices={[{ id: '', label: words.noTape }, ...named(tapes)]}
         onChange={(id) => edits.setTape(id === '' ? null : id)}
       />
+      {chooseTape}
       {(glues.length > 0 || event.glueId) && (
         <SelectField
           label={words.glue}

@@ -14,6 +14,7 @@ export function EventScreen() {
         stale={open.stale}
         mendOf={open.mendOf}
         choosePaper={open.choosePaper}
+        chooseTape={open.chooseTape}
       />
     );
   return open.recipe && <MakeThese recipe={open.recipe} />;

@@ -7,6 +7,7 @@ import { handoutContent } from '../../print';
 import { benchOfRecipe } from '../../state/results/bench-result';
 import { boxOfRecipe } from '../../state/results/box-result';
 import { useToolInHand } from '../../state/results/tool-in-hand';
+import { useWorkbook } from '../../state/use-workbook';
 import { useRuler } from '../../ui/fields/measure';
 import { RecipePicture } from '../../ui/folded/recipe-picture';
 import { pageAddress } from '../../ui/frame/addresses';
@@ -68,7 +69,8 @@ function HandoutOf({ recipe }: { recipe: Recipe }) {
   const ruler = useRuler();
   const tool = useToolInHand();
   const box = boxOfRecipe(recipe, tool);
-  const bench = benchOfRecipe(recipe, tool, ruler);
+  const events = useWorkbook((state) => state.rows.events);
+  const bench = benchOfRecipe(recipe, tool, ruler, events.values());
   if (!box || !bench || bench.stops > 0)
     return (
       <BlankState title={words.handoutOf(recipe.name)}>

@@ -32,7 +32,7 @@ const BUYING: ReadonlySet<string> = new Set<RemarkCode>([
 
 /** What do I buy? Need, on hand, buy, packs and price; every total opens to its arithmetic. */
 export function ShoppingScreen() {
-  const { workbook, event, plan, stale, failed, again, mendOf, choosePaper } =
+  const { workbook, event, plan, stale, failed, again, mendOf, choosePaper, chooseTape } =
     useOutletContext<OpenWorkbook>();
   const { shopping: words, buying } = usePageWords();
   if (!event || event.lines.length === 0)
@@ -53,6 +53,7 @@ export function ShoppingScreen() {
   return (
     <div className={classNames('shopping-page', stale && 'is-stale')} aria-busy={stale}>
       {choosePaper}
+      {chooseTape}
       {leftOut.length > 0 && (
         <section aria-labelledby="left-out-head">
           <h2 id="left-out-head">{buying.leftOut}</h2>

@@ -26,4 +26,6 @@ export interface OpenWorkbook {
   readonly again: () => void;
   /** Where a box of the event has no paper: the way to one; null where all have theirs. */
   readonly choosePaper: ReactNode;
+  /** Offered where taped boxes have no tape; null elsewhere. */
+  readonly chooseTape: ReactNode;
 }

@@ -19,6 +19,14 @@ import { shoppingMessages } from './shopping';
 import { tracingMessages } from './tracing';
 import { visitMessages } from './visit';
 
+/** A roll of tape as its label was read. */
+interface TapeRead {
+  readonly width: string;
+  readonly meters: number;
+  /** Null: the label names no price. */
+  readonly price: string | null;
+}
+
 export const makingMessages = {
   contents: contentsMessages,
   box: boxMessages,
@@ -35,6 +43,18 @@ export const makingMessages = {
     yours: 'Your paper',
     other: 'New paper',
     useIt: 'Use it',
+  },
+  chooseTape: {
+    head: 'Choose a tape',
+    why: 'Then the list says how many rolls to buy.',
+    yours: 'Your tape',
+    other: 'New tape',
+    useIt: 'Use it',
+    named: (width: string) => `Double-sided tape, ${width}`,
+    help: 'Copy the label: width, length and price, such as 1/4 in x 27 yd, $3.99.',
+    noRoll: 'We need the width and the length of the roll, such as 1/4 in x 27 yd.',
+    read: ({ width, meters, price }: TapeRead) =>
+      `${width} wide, ${Math.round(meters / 0.9144)} yd (${Math.round(meters)} m) on a roll. ${price ? `${price} a roll.` : 'No price.'}`,
   },
   sheets: sheetsMessages,
   shopping: shoppingMessages,
