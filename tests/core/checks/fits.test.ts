@@ -10,11 +10,10 @@ import { sleeveDrawer } from '../../../src/core/styles/boxes/sleeve-drawer';
 import { trayLid } from '../../../src/core/styles/boxes/tray-lid';
 import type { FitSpec } from '../../../src/core/styles/language/types';
 import { inches, type Ticks, ticks } from '../../../src/core/units/ticks';
-import { swayFrom } from '../../../src/core/yield/stock/sway';
 import { FUZZ_SEED } from '../../fuzz';
-import { SEED } from '../../seed';
 import { recordStyle } from '../../setup/style-record';
 import { legalBoxes } from '../../styles/legal-sizes';
+import { closing } from '../../styles/trials';
 
 /** A box as a new one begins. */
 const boxOf = (style: BoxStyle, caliperUm = 300, mark = inches(0, 1, 16)) =>
@@ -149,18 +148,6 @@ describe('the marks that must be truest', () => {
     }
   });
 });
-
-/** How many of 10,000 still close when each mark of a fit is off by up to .4 mm either way. */
-function closing(clearMm: number, marks: number, offByMm = 0.4): number {
-  const sway = swayFrom(SEED);
-  let closes = 0;
-  for (let trial = 0; trial < 10_000; trial++) {
-    let left = clearMm;
-    for (let mark = 0; mark < marks; mark++) left += offByMm * (2 * sway() - 1);
-    if (left >= 0) closes++;
-  }
-  return closes;
-}
 
 /** Shares that closed before these fits were reckoned with, by 400,000 trials of code that shares nothing with this project, in card of .35 mm. */
 const BEFORE: Readonly<Record<string, string>> = {
