@@ -12,6 +12,7 @@ import { benchView, standingView } from '../fold/seen/view';
 import { seeWorn, type Wears, type Worn, type WornArea, wearersOf } from '../fold/seen/worn';
 import type { BoxNet, NetEdge, PieceNet } from '../net/types';
 import type { At } from '../plane';
+import type { FaceUp } from './net/net-lines';
 import { hatchLines } from './strokes/hatch';
 import { areaMark, frameMarks, lineMark } from './strokes/marks';
 import type { Drawing, Ink, Mark } from './strokes/types';
@@ -29,11 +30,18 @@ export interface FoldedOptions {
   /** On its bottom as a guest sees it, or on the bench as it is being made. */
   readonly from: 'standing' | 'bench';
   readonly space: PictureSpace;
+  /** Panels that carry adhesive, and on which of their faces. */
+  readonly glue?: readonly GlueOn[];
+}
+
+interface GlueOn {
+  readonly panel: string;
+  readonly face: FaceUp;
 }
 
 /** A piece at one state of closing as a line drawing: hidden lines taken out; standing, the inside of the card is hatched. */
 export function drawFolded(piece: PieceNet, options: FoldedOptions): Drawing {
-  const { acts = piece.closing.length, part = 0, from, space } = options;
+  const { acts = piece.closing.length, part = 0, from, space, glue = [] } = options;
   const view = from === 'bench' ? benchView() : standingView(piece);
   const figure = seeFigure(piece, acts, part, view);
   const state = acts === piece.closing.length ? 'closed' : acts === 0 && part === 0 ? 'flat' : 'being closed';
@@ -42,7 +50,7 @@ export function drawFolded(piece: PieceNet, options: FoldedOptions): Drawing {
   return drawFigures(
     [{ figure, dx: 0, dy: 0 }],
     space,
-    from === 'standing',
+    { shade: from === 'standing', glue },
     title,
     `${title}, drawn from ${seenFrom}.`,
   );
@@ -52,7 +60,14 @@ export function drawFolded(piece: PieceNet, options: FoldedOptions): Drawing {
 export function drawFoldedBox(box: BoxNet, space: PictureSpace, worn: readonly Worn[] = []): Drawing {
   const placed = worn.length > 0 ? seeBoxShut(box) : seeBox(box);
   const title = `${placed.map(({ figure }) => figure.piece.label).join(' and ')}, closed`;
-  return drawFigures(placed, space, true, title, `${title}, drawn from the front and above.`, worn);
+  return drawFigures(
+    placed,
+    space,
+    { shade: true, glue: [] },
+    title,
+    `${title}, drawn from the front and above.`,
+    worn,
+  );
 }
 
 const MARGIN_MM = 1;
@@ -60,7 +75,7 @@ const MARGIN_MM = 1;
 function drawFigures(
   placed: readonly PlacedFigure[],
   space: PictureSpace,
-  shade: boolean,
+  look: Pick<FigureLook, 'shade' | 'glue'>,
   title: string,
   description: string,
   worn: readonly Worn[] = [],
@@ -73,7 +88,7 @@ function drawFigures(
   );
   const marks = placed.flatMap(({ figure, dx, dy }, at) =>
     drawFigure(figure, ([x, y]) => [(x + dx) * scale, (y + dy) * scale], {
-      shade,
+      ...look,
       worn,
       wears: wearers[at]!,
     }),
@@ -83,19 +98,32 @@ function drawFigures(
 
 interface FigureLook {
   readonly shade: boolean;
+  readonly glue: readonly GlueOn[];
   readonly worn: readonly Worn[];
   readonly wears: Wears;
 }
 
 /** Card first, from the back to the front, then every line that is not behind a nearer face. */
-function drawFigure(figure: Figure, onPaper: (point: At) => At, { shade, worn, wears }: FigureLook): Mark[] {
+function drawFigure(
+  figure: Figure,
+  onPaper: (point: At) => At,
+  { shade, glue, worn, wears }: FigureLook,
+): Mark[] {
   const { covers, showing, lines } = putOnPaper(figure, onPaper);
   const key = (face: number) => `panel ${figure.piece.faces[face]!.panel}`;
   const areas = worn.length > 0 ? seeWorn(figure, worn, onPaper, covers, wears) : [];
+  const glueAt = (face: number): Mark[] =>
+    glue
+      .filter(({ panel }) => panel === figure.piece.faces[face]!.panel)
+      .map((on) => {
+        const isSeen = (on.face === 'inside') === showsInside(figure, face);
+        return areaMark(isSeen ? 'glue' : 'glue-below', covers[face]!.ring, key(face));
+      });
   const shaded = figure.order.filter((face) => shade && showsInside(figure, face));
   return [
     ...figure.order.flatMap((face) => [
       areaMark('paper', covers[face]!.ring, key(face), covers[face]!.holes),
+      ...glueAt(face),
       ...areas.filter((area) => area.face === face).map(fillWorn),
     ]),
     ...shaded.flatMap((face) =>

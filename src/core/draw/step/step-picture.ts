@@ -8,7 +8,8 @@ import { drawStepToFit, type StepDrawingOptions } from './step-drawing';
 const UNDER_WAY = 0.65;
 
 /**
- * A step as a picture: the card as it lies against the fence while it is flat, folding up while it is closed. Where one step folds several
+ * A step as a picture: the card as it lies against the fence while it is flat, folding up while it is closed, adhesive
+ * hatched. Where one step folds several
  * times, the last of them. Null where the bench cannot do the program.
  */
 export function pictureOfStep(
@@ -23,7 +24,10 @@ export function pictureOfStep(
   const before = program.ops.slice(0, isClosing ? fold : step.ops.from);
   const acts = before.filter(({ op }) => op === 'close' || op === 'glue').length;
   const from = closesTop(piece, acts) ? 'standing' : 'bench';
-  return drawFolded(piece, { acts, part: isClosing ? UNDER_WAY : 0, from, space });
+  const glue = program.ops
+    .slice(step.ops.from, step.ops.to)
+    .flatMap((op) => (op.op === 'stick' ? [{ panel: op.panel, face: op.face }] : []));
+  return drawFolded(piece, { acts, part: isClosing ? UNDER_WAY : 0, from, space, glue });
 }
 
 /** Leaves that close the top last are out of sight from the bench: the box stands by then. */
