@@ -104,6 +104,35 @@ test('another style is a picture away, and keeps the sizes it has a name for', a
   ).toBeVisible();
 });
 
+test('a label on the right stays on the right in another style, and comes back with the box', async () => {
+  const { workbook } = await openApp(BOX);
+  const user = userEvent.setup();
+  const boxNow = () => workbook.getState().rows.recipes.get('seed-box');
+  // an open-top box saves its right wall under the name it once had
+  const label = {
+    id: 'label',
+    kind: 'layer',
+    name: 'Label',
+    widthMm: 20,
+    heightMm: 20,
+    perBox: 1,
+    grain: 'free',
+    paperId: null,
+    fit: { rule: 'on-panel', panel: 'left', part: 'box', revealMm: 3 },
+  } as const;
+  workbook.getState().edit('recipes', 'seed-box', 'label', (recipe) => ({
+    ...recipe,
+    dressings: [{ id: 'look', name: 'Look', pieces: [label] }],
+  }));
+  const on = () => boxNow()?.dressings[0]?.pieces[0]?.fit;
+  await user.click(await screen.findByRole('button', { name: 'Another style' }));
+  await user.click(screen.getByRole('button', { name: /^Tray with lift-off lid/ }));
+  expect(on()).toMatchObject({ panel: 'right', part: 'tray' });
+  await user.click(await screen.findByRole('button', { name: 'Another style' }));
+  await user.click(screen.getByRole('button', { name: /^Straight tuck box/ }));
+  expect(on()).toMatchObject({ panel: 'left', part: 'box' });
+});
+
 test('the same box in millimetres, everywhere at once', async () => {
   await openApp(BOX);
   const user = userEvent.setup();

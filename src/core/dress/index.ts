@@ -1,4 +1,5 @@
 export { placePieces, type SizedPiece, sizePieces } from './dress-box';
+export { dressingsIn } from './dressings-in';
 export { bandLength, fitPiece, girthOf, layerOn, revealsOf } from './fit-piece';
 export { insertCuts, insertEase, insertPlan, withCells } from './inserts';
 export type { InsidePiece } from './inside-piece';

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import type { Recipe } from '../../../shared/workbook';
 import { mmOfTicks } from '../../core/rows/lengths';
 import type { Ticks } from '../../core/units';
-import { firstOptions, sizesInStyle } from '../../state/intents/first-sizes';
+import { inStyle } from '../../state/intents/first-sizes';
 import { useStylesAtHand } from '../../state/results/styles-at-hand';
 import { useWorkbook } from '../../state/use-workbook';
 import { usePageWords } from '../../ui/words';
@@ -34,11 +34,8 @@ export function useRecipeEdits({ id }: Recipe) {
       /** Another style keeps the sizes that it has a name for. */
       setStyle: (styleId: string) =>
         change(words.style, ({ ownNet: _, ownStyle: __, ...recipe }) => ({
-          ...recipe,
+          ...inStyle(recipe, styleId),
           ...kept(styleId),
-          styleId,
-          sizesMm: sizesInStyle(styleId, recipe.sizesMm),
-          options: firstOptions(styleId, recipe.sizesMm, recipe.caliperUm),
         })),
       setPaper: (paperId: string | null, caliperUm: number | null) =>
         change(words.paper, (recipe) => ({ ...recipe, paperId, caliperUm: caliperUm ?? recipe.caliperUm })),

@@ -1,9 +1,10 @@
 import type { Recipe } from '../../../shared/workbook';
 import { newWay } from '../../core/checks/new-way';
-import { metricSizes, newSizes } from '../../core/net';
+import { dressingsIn } from '../../core/dress';
+import { layNet, metricSizes, newSizes } from '../../core/net';
 import { mmOfTicks, ticksOfMm } from '../../core/rows/lengths';
-import { styleById } from '../../core/styles';
-import type { LengthUnit } from '../../core/units';
+import { type BoxStyle, styleById } from '../../core/styles';
+import type { LengthUnit, Ticks } from '../../core/units';
 
 /** Sizes that a new box of a style keeps from the start: whole millimeters where the maker works in them. Apart from the rows, which open before any style is fetched. */
 export function firstSizesMm(styleId: string, unit: LengthUnit): Recipe['sizesMm'] {
@@ -13,16 +14,33 @@ export function firstSizesMm(styleId: string, unit: LengthUnit): Recipe['sizesMm
 }
 
 /** The sizes a box keeps in another style: those it has, and what a new box of that style keeps from the start. */
-export function sizesInStyle(styleId: string, sizesMm: Recipe['sizesMm']): Recipe['sizesMm'] {
+function sizesInStyle(styleId: string, sizesMm: Recipe['sizesMm']): Recipe['sizesMm'] {
   const style = styleById(styleId);
   if (style === undefined) return sizesMm;
-  const kept = Object.fromEntries(Object.entries(sizesMm).map(([name, mm]) => [name, ticksOfMm(mm)]));
-  const begun = Object.entries(newSizes(style, kept)).map(([name, length]): [string, number] => [
+  const begun = Object.entries(newSizes(style, ticksIn(sizesMm))).map(([name, length]): [string, number] => [
     name,
     mmOfTicks(length),
   ]);
   return { ...Object.fromEntries(begun), ...sizesMm };
 }
+
+/** A box in another style: the sizes that one has a name for, made as new boxes of it are, what lies on its right side still there. */
+export function inStyle(recipe: Recipe, styleId: string): Recipe {
+  const { sizesMm, options, caliperUm, dressings } = recipe;
+  const [before, style] = [styleById(recipe.styleId), styleById(styleId)];
+  const to = {
+    sizesMm: sizesInStyle(styleId, sizesMm),
+    options: firstOptions(styleId, sizesMm, caliperUm),
+  };
+  const laid = (of: BoxStyle, made: Pick<Recipe, 'sizesMm' | 'options'>) =>
+    layNet(of, { sizes: ticksIn(made.sizesMm), options: made.options, caliperUm });
+  const moved =
+    before && style ? dressingsIn(laid(style, to), laid(before, { sizesMm, options }), dressings) : dressings;
+  return { ...recipe, ...to, styleId, dressings: moved };
+}
+
+const ticksIn = (sizesMm: Recipe['sizesMm']): Record<string, Ticks> =>
+  Object.fromEntries(Object.entries(sizesMm).map(([name, mm]) => [name, ticksOfMm(mm)]));
 
 /** How a new box of a style is made, where saved boxes rely on another way. */
 export function firstOptions(
@@ -31,6 +49,5 @@ export function firstOptions(
   caliperUm = 300,
 ): Recipe['options'] {
   const style = styleById(styleId);
-  const sizes = Object.entries(sizesMm).map(([name, mm]) => [name, ticksOfMm(mm)] as const);
-  return style ? newWay(style, Object.fromEntries(sizes), caliperUm) : {};
+  return style ? newWay(style, ticksIn(sizesMm), caliperUm) : {};
 }
