@@ -16,7 +16,7 @@ import { linkBlock } from './code-block';
 import { dressingBlocks } from './dressing-block';
 import { type HandoutContent, type HandoutInput, handoutContent, KEPT_HEAD } from './handout-content';
 import { drawFinished, lookBlocks, looksOf } from './look-steps';
-import { columnOf, evenColumns, pagesOf } from './page-flow';
+import { columnOf, evenColumns, type PageColumn, pagesOf } from './page-flow';
 import { photoBlock, photoRows } from './photo-blocks';
 import { LEAST_NET_SHARE, type PaperName, type PrintDocument, TYPE_MM } from './print-document';
 import { rowsOfSteps } from './step-rows';
@@ -25,7 +25,7 @@ import { placeTips } from './tip-places';
 
 const PICTURE_MM = { widthMm: 80, heightMm: 62 }; // the finished box at the head: the maker's photo, or else drawn
 /** Of the column's height: the larger are tried first. source: our own */
-const NET_SHARES = [0.34, 0.3, 0.27, 0.24, 0.21] as const;
+const NET_SHARES = [0.34, 0.3, 0.27, 0.24, 0.21, 0.18] as const;
 
 /** A tutorial to hand out: what it is, what it needs, what is cut, every step with its picture, what goes on and in, care, and the way back to the recipe. */
 export function printHandout(input: HandoutInput & { readonly paper: PaperName }): PrintDocument {
@@ -34,13 +34,22 @@ export function printHandout(input: HandoutInput & { readonly paper: PaperName }
   return {
     name: `${fileStem(recipe.name, 'box')}-handout`,
     title,
-    pages: pagesOf(evenColumns(waysToSet(input), paper), paper, { title, code: stamp.code }),
+    pages: pagesOf(columnsOf(input), paper, { title, code: stamp.code }),
     stamp,
   };
 }
 
-/** The same blocks with larger and smaller nets. */
-function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[][] {
+/** What to try another way is no reason for a page more: it is left out where it would take one. */
+function columnsOf(input: HandoutInput & { readonly paper: PaperName }): readonly PageColumn[] {
+  const waysWith = waysToSet(input);
+  const [whole, short] = [true, false].map((others) => evenColumns(waysWith(others), input.paper));
+  return short!.length < whole!.length ? short! : whole!;
+}
+
+/** The same blocks with larger and smaller nets, with or without other ways to make it. */
+function waysToSet(
+  input: HandoutInput & { readonly paper: PaperName },
+): (otherWays: boolean) => readonly Block[][] {
   const { recipe, net, cards, ruler, paper, link, photos } = input;
   const others = photos.slice(1);
   const { widthMm, heightMm } = columnOf(paper);
@@ -86,7 +95,7 @@ function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[]
         ...(steps[at] ?? []),
       ];
     });
-  const after = [
+  const after = (otherWays: boolean): Block[] => [
     ...(recipe.dressings.length > 0
       ? [
           ruleBlock(widthMm),
@@ -100,13 +109,14 @@ function waysToSet(input: HandoutInput & { readonly paper: PaperName }): Block[]
       content.inside.map(({ name, count }) => `${count} × ${name}`),
     ),
     ...section('Take care', content.cautions),
-    ...section('Try it another way', content.variations),
+    ...section('Try it another way', otherWays ? content.variations : []),
     ...section(KEPT_HEAD, content.kept),
     ...(content.credits === '' ? [] : [heading('Thanks to'), words(content.credits)]),
     ...(link === undefined ? [] : [space(6), linkBlock(link, widthMm)]),
     ...(others.length > 0 ? [space(6), ...photoRows(others, widthMm)] : []),
   ];
-  return NET_SHARES.map((share) => [...before, ...stepsWith(share), ...after]);
+  const bodies = NET_SHARES.map((share) => [...before, ...stepsWith(share)]);
+  return (otherWays) => bodies.map((body) => [...body, ...after(otherWays)]);
 }
 
 /** What it is, beside the maker's first photo, or the box as it is drawn. */
