@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { upwardArrows } from './house/layers';
+import { tooLong } from './house/length';
 import { namelessParts, strangersIn } from './house/names';
 import {
   foreignLicences,
@@ -59,6 +60,22 @@ describe('the rooms of the house', () => {
     expect(faults).toContain('docs does not belong at the top level');
     expect(faults).toContain('README.md is missing');
     expect(faults.join()).not.toContain('dist');
+  });
+});
+
+describe('length', () => {
+  test('no file of the app has more than 300 lines, and no function more than 80', () => {
+    const code = rooms.filter((path) => /^(src|shared)\/.*\.(tsx?|css)$/.test(path));
+    expect(code.length).toBeGreaterThan(1000);
+    expect(code.flatMap((path) => tooLong(path, read(path)))).toEqual([]);
+  });
+
+  test('a long function and a long file are seen', () => {
+    const line = '  step();\n';
+    expect(tooLong('a.ts', `const walk = () => {\n${line.repeat(79)}};\n`)).toEqual(['a.ts:1 walk, 81']);
+    expect(tooLong('a.ts', `function walk() {\n${line.repeat(78)}}\n`)).toEqual([]);
+    expect(tooLong('a.css', line.repeat(301))).toEqual(['a.css, 301']);
+    expect(tooLong('a.ts', line.repeat(300))).toEqual([]);
   });
 });
 

@@ -5,6 +5,7 @@ import { type DeviceNote, listDevices, newsOf, readDevice } from './devices';
 import { keysOf, newDevice, newShelf, readLink, type ShelfLink, writeLink } from './keys';
 import type { MemoryOfSharing, Pairing } from './memory-of-sharing';
 import { handOver, newPair, publicOf, takeOver } from './new-key';
+import { fillNewShelf } from './new-shelf';
 import { exchangeOf, SealedRows } from './sealed-rows';
 import { runSession } from './session';
 import { ShownEvents } from './shown-events';
@@ -85,29 +86,7 @@ export class SharedShelf implements SharingDesk {
     const [rows, pairing] = [this.#rows, this.#pairing];
     if (!rows || !pairing || !(await this.#withdrawAll())) return false;
     const link = newShelf();
-    // The new shelf is filled before anybody hears of it.
-    const filled = new AbortController();
-    const end = await runSession(
-      link,
-      {
-        ...this.#hostOf(link, pairing),
-        agreedBefore: () => Promise.resolve([]),
-        keepState: async (state) => {
-          await this.#world.memory.keepState(link.name, state);
-          filled.abort();
-        },
-        onUp: () => Promise.resolve(true),
-        join: (fresh) =>
-          this.#door.join(
-            exchangeOf(fresh, [], () => undefined),
-            'ask',
-            () => undefined,
-          ),
-        onNotes: () => undefined,
-      },
-      filled.signal,
-    );
-    if (end !== 'over') return false;
+    if (!(await fillNewShelf(link, this.#hostOf(link, pairing), this.#door))) return false;
     const others = rows.notes('#device').flatMap(readDevice);
     const moved = await handOver(
       pairing,

@@ -6,7 +6,7 @@ import { drawLegend, inksIn } from '../core/draw/strokes/legend';
 import { wrapText } from '../core/draw/strokes/letters';
 import { centredText, lineMark, moveMarks } from '../core/draw/strokes/marks';
 import { setFractions } from '../core/draw/strokes/set-fractions';
-import type { Drawing, Mark } from '../core/draw/strokes/types';
+import type { Drawing } from '../core/draw/strokes/types';
 import type { Ruler } from '../core/units';
 import type { BenchCardInput } from './bench-card';
 import { type Block, besideBlocks, drawingBlock, ruleBlock, space, stackBlocks, textBlock } from './block';
@@ -16,11 +16,11 @@ import { cutPictures, type DressingsOfBox, dressingLists } from './dressing-bloc
 import { freeRoom } from './free-room';
 import { narrowSteps } from './look-steps';
 import { columnOf, type PageColumn } from './page-flow';
+import { heightOf, TwoColumns } from './two-columns';
 
 /** Everything on a compact card is at least 9 pt; the number of a step is a little larger. */
 const TYPE = { title: 5.6, lead: 3.4, body: 3.2, number: 4.9, step: 4.2 } as const;
 
-const GAP_MM = 6; // between the two columns of steps
 const NUMBER_MM = 8; // tick box and number before a step
 const LEADING = 1.3;
 const HEAD_MM = 56; // name, sizes and the closed piece, beside the net
@@ -94,96 +94,6 @@ function withCode(pages: PageColumn[], link: string, { paper }: BenchCardInput):
     if (at !== page || !place) return column;
     return { ...column, marks: [...column.marks, ...moveMarks(code.block.marks, ...place)] };
   });
-}
-
-/** Fills pages from the top: blocks across the whole width, and runs of blocks in two columns of like height. */
-class TwoColumns {
-  readonly columnMm: number;
-  readonly widthMm: number;
-  readonly #heightMm: number;
-  readonly #pages: Mark[][] = [[]];
-  #top = 0;
-
-  constructor({ widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }) {
-    this.widthMm = widthMm;
-    this.columnMm = (widthMm - GAP_MM) / 2;
-    this.#heightMm = heightMm;
-  }
-
-  /** A block across the page; on the next page if it and `below` more do not fit on this one. */
-  acrossWith(block: Block, below: number): void {
-    if (this.#top > 0 && this.#top + block.heightMm + below > this.#heightMm) this.#turn();
-    this.#place(block, 0, this.#top);
-    this.#top += block.heightMm;
-  }
-
-  /** A block across the page, left out where it would take another page; whether it is there. */
-  ifRoom(block: Block): boolean {
-    const isRoom = this.#top + block.heightMm <= this.#heightMm;
-    if (isRoom) this.acrossWith(block, 0);
-    return isRoom;
-  }
-
-  /** Blocks down the left column, then the right. What does not fit goes on on the next page. */
-  inColumns(blocks: readonly Block[]): void {
-    let rest = blocks;
-    while (rest.length > 0) {
-      const room = this.#heightMm - this.#top;
-      const [left, right] = balanced(rest, room);
-      if (left === 0 && this.#top > 0) {
-        this.#turn();
-        continue;
-      }
-      const first = Math.max(1, left);
-      const columns = [rest.slice(0, first), rest.slice(first, first + right)];
-      columns.forEach((column, i) => {
-        let top = this.#top;
-        for (const block of column) {
-          this.#place(block, i * (this.columnMm + GAP_MM), top);
-          top += block.heightMm;
-        }
-      });
-      this.#top += Math.max(...columns.map(heightOf));
-      rest = rest.slice(first + right);
-      if (rest.length > 0) this.#turn();
-    }
-  }
-
-  pages(): PageColumn[] {
-    return this.#pages.map((marks) => ({ marks }));
-  }
-
-  #turn(): void {
-    this.#pages.push([]);
-    this.#top = 0;
-  }
-
-  #place(block: Block, left: number, top: number): void {
-    this.#pages.at(-1)?.push(...moveMarks(block.marks, left, -top));
-  }
-}
-
-const heightOf = (blocks: readonly Block[]): number =>
-  blocks.reduce((sum, { heightMm }) => sum + heightMm, 0);
-
-/** How many blocks stand in the left column and in the right: all of them in the least height, or as many as the room holds. */
-function balanced(blocks: readonly Block[], room: number): readonly [left: number, right: number] {
-  const fits = (from: number): number => {
-    let [count, height] = [0, 0];
-    for (const block of blocks.slice(from)) {
-      height += block.heightMm;
-      if (height > room) break;
-      count++;
-    }
-    return count;
-  };
-  const most = fits(0);
-  if (most + fits(most) < blocks.length) return [most, fits(most)];
-  const tallest = (left: number): number =>
-    Math.max(heightOf(blocks.slice(0, left)), heightOf(blocks.slice(left)));
-  let best = most;
-  for (let left = most; left > 0; left--) if (tallest(left) <= tallest(best)) best = left;
-  return [best, blocks.length - best];
 }
 
 /** Name, sizes, what to lay ready and the closed piece on the left; the net with its numbers on the right. */

@@ -1,4 +1,5 @@
-import type { PieceData, StyleData } from '../style-file/schema';
+import type { PieceData } from '../style-file/piece-schema';
+import type { StyleData } from '../style-file/schema';
 import { refusalOf, type StyleRefusal } from '../style-file/style-refusal';
 
 /** A style being drawn: the declaration of a style file. Never changed in place; an edit gives a new one. */

@@ -141,15 +141,14 @@ function firstPart(wall: Bend, out: number): Bend {
 
 const ARCS: readonly string[] = ['before', 'notch', 'after'];
 
-/** Lays a lens flap: one face on each chord of the bowed edge, mirrored outwards to its own free edge. */
-export function layLens(
-  bench: Bench,
-  name: string,
-  spec: LensSpec,
-  on: readonly Side[],
-  parent: LaidPanel,
-  values: NamedValues,
-): LaidPanel {
+/** A corner of a free edge, and the curve that begins there. */
+interface EdgeCorner {
+  readonly point: Point;
+  readonly curve: number | null;
+}
+
+/** The free edge of a lens flap, with its arcs; `topOver` gives its corners over one chord of the bowed edge. */
+function layFreeEdge(bench: Bench, spec: LensSpec, on: readonly Side[], values: NamedValues) {
   const rise = lengthOf(spec.lens, values);
   const from = on[0]?.a ?? pointAt(0, 0);
   const to = on[on.length - 1]?.b ?? from;
@@ -168,11 +167,9 @@ export function layLens(
   const placed = (at: number): Point =>
     frame.place(at, Math.round(notch?.height(at) ?? arcHeight(frame.length, rise, at)));
   const curve = bench.curves.length;
-  const free: Side[] = [];
-  const faces: number[] = [];
   if (notch) bench.curves.push(...notch.arcs(placed));
   else if (rise > 0) bench.curves.push({ a: from, b: to, rise, bulge: 'right', kind: 'cut' });
-  const topOver = (chord: Side): readonly { readonly point: Point; readonly curve: number | null }[] =>
+  const topOver = (chord: Side): readonly EdgeCorner[] =>
     (
       notch?.cornersOver(along(chord.a), along(chord.b)) ?? [
         { along: along(chord.a), arc: 'before' as const },
@@ -182,6 +179,21 @@ export function layLens(
       point: placed(at),
       curve: rise > 0 || arc === 'notch' ? curve + ARCS.indexOf(arc) : null,
     }));
+  return { outward: frame.outward, topOver };
+}
+
+/** Lays a lens flap: one face on each chord of the bowed edge, mirrored outwards to its own free edge. */
+export function layLens(
+  bench: Bench,
+  name: string,
+  spec: LensSpec,
+  on: readonly Side[],
+  parent: LaidPanel,
+  values: NamedValues,
+): LaidPanel {
+  const { outward, topOver } = layFreeEdge(bench, spec, on, values);
+  const free: Side[] = [];
+  const faces: number[] = [];
   for (const chord of on) {
     const face = bench.faces.length;
     const owner = bench.faces[chord.face];
@@ -224,7 +236,7 @@ export function layLens(
     name,
     role: spec.role,
     faces,
-    sides: new Map([[frame.outward, free]]),
+    sides: new Map([[outward, free]]),
     bend: parent.bend,
   };
   bench.panels.set(name, laid);

@@ -1,6 +1,7 @@
 import { describeValue, type Refusal } from '../rows/refusals';
 import { nestsDeeperThan, repeatedKey, tooWide } from '../rows/scan-json';
-import { SPELLINGS, STYLE_FORMAT, STYLE_SCHEMA } from './schema';
+import { SPELLINGS } from './piece-schema';
+import { STYLE_FORMAT, STYLE_SCHEMA } from './schema';
 import { refusalOf, type StyleRefusal } from './style-refusal';
 
 /** Gates of a style file before its fields are read. source: our own, several times the largest style here */

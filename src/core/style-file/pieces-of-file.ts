@@ -1,6 +1,7 @@
 import type { Chosen } from '../styles/language/types';
 import { everyWay, isGiven } from '../styles/shapes/choices';
-import type { PieceData, StyleData } from './schema';
+import type { PieceData } from './piece-schema';
+import type { StyleData } from './schema';
 import { refusalOf, type StyleRefusal } from './style-refusal';
 
 /** How much is checked. source: our own, several times the largest style here */

@@ -7,8 +7,9 @@ import { isGiven } from '../styles/shapes/choices';
 import { readFormula, readWorking } from './formula';
 import type { KnownNames, Working } from './formula-parts';
 import { parseStyleFile, refusedField } from './parse-style-file';
+import type { PieceData } from './piece-schema';
 import { tooManyWays, treeFaults, unbuilt } from './pieces-of-file';
-import { type PieceData, type StyleData, type StyleFile, styleFile } from './schema';
+import { type StyleData, type StyleFile, styleFile } from './schema';
 import { refusalOf, type StyleRefusal } from './style-refusal';
 
 export type StyleReading =

@@ -3,6 +3,7 @@ import type { EasyRow } from '../../core/fit';
 import { usePaneSize } from '../../ui/drawing/pane-size';
 import { classNames } from '../../ui/frame/class-names';
 import { usePageWords } from '../../ui/words';
+import './marks-plot.css';
 
 interface Point {
   readonly row: EasyRow;

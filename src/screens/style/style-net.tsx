@@ -20,6 +20,7 @@ import type { DraftEdits } from './use-draft';
 import { usePulling } from './use-pulling';
 import { useSlits } from './use-slits';
 import { useTapping } from './use-tapping';
+import './style-net.css';
 
 /** Biggest numbers of a net on screen, in millimeters at arm's length. */
 const NUMBER_MM = 4;

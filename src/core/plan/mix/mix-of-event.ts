@@ -3,7 +3,8 @@ import { benchToolOf, cutMarkOf, cuttingToolOf, sheetOfPaper } from '../buying/s
 import { boxesOfEvent } from '../event/event-boxes';
 import { type PartOnPaper, partsOfBoxes } from '../event/event-parts';
 import type { EventRows } from '../event/plan-event';
-import { cheapestMix, type MixOptions } from './cheapest-mix';
+import { cheapestMix } from './cheapest-mix';
+import type { MixOptions } from './mix-search';
 import type { MixFormat, MixLot, MixOrder, MixPlan } from './types';
 
 /** From how many papers a line may come at most, whatever is allowed: more are a burden at the table. source: our own */

@@ -1,5 +1,6 @@
 import { defineStyle } from '../language/define';
-import type { ClosingStep, CreaseSpec, JointSpec, Len, PanelSpec } from '../language/types';
+import type { ClosingStep, JointSpec, PanelSpec } from '../language/types';
+import { CORNERS, CREASES, innerOf, outerOf, webs } from '../shapes/pail-webs';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 import { leanOf, WEB_ANGLES, WEB_STOPS, WEB_WORKINGS } from '../shapes/web-corner';
 
@@ -17,59 +18,6 @@ const wall = (on: `base.${'left' | 'right' | 'up' | 'down'}`, along: 'width' | '
   ...(along === 'depth'
     ? { holes: [{ hole: 'round', across: 'punch', at: ['depth/2', 'slant - holeBelow'] }] }
     : {}),
-});
-
-/**
- * Every corner, where it lies from the base, and the edges its two webs hang on. A wall's first edge runs from the base up to the rim, its third
- * from the rim down; both webs end in one point, as far to the side of the corner as beyond it.
- */
-const CORNERS = [
-  { long: 'front', end: 'right', across: 1, up: -1, longEdge: 'e3', endEdge: 'e1' },
-  { long: 'back', end: 'right', across: 1, up: 1, longEdge: 'e1', endEdge: 'e3' },
-  { long: 'back', end: 'left', across: -1, up: 1, longEdge: 'e3', endEdge: 'e1' },
-  { long: 'front', end: 'left', across: -1, up: -1, longEdge: 'e1', endEdge: 'e3' },
-] as const;
-type Corner = (typeof CORNERS)[number];
-const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1);
-const outerOf = ({ long, end }: Corner): string => `${long}${capital(end)}Web`;
-const innerOf = ({ long, end }: Corner): string => `${end}${capital(long)}Web`;
-
-/** How far the webs' point lies from where a hinge starts that is `from` off the corner. */
-const reach = (way: 1 | -1, from: Len): Len => (way > 0 ? `webReach - ${from}` : `${from} - webReach`);
-
-function webs(): Record<string, PanelSpec> {
-  const panels: Record<string, PanelSpec> = {};
-  for (const corner of CORNERS) {
-    const { long, end, across, up, longEdge, endEdge } = corner;
-    const asLies = true as const;
-    const tip = (edge: 'e1' | 'e3', off: readonly [Len, Len]) =>
-      edge === 'e1'
-        ? ([[reach(across, '0'), reach(up, '0')]] as const)
-        : ([[reach(across, off[0]), reach(up, off[1])]] as const);
-    panels[innerOf(corner)] = {
-      role: 'gusset',
-      outline: tip(endEdge, ['slant', 'flare']),
-      asLies,
-      on: `${end}.${endEdge}`,
-      fold: -180,
-    };
-    panels[outerOf(corner)] = {
-      role: 'gusset',
-      outline: tip(longEdge, ['flare', 'slant']),
-      asLies,
-      on: `${long}.${longEdge}`,
-      fold: 'endWebFold',
-    };
-  }
-  return panels;
-}
-
-const CREASES: readonly CreaseSpec[] = CORNERS.map((corner) => {
-  const crease = (panel: string, edge: 'e1' | 'e3') => `${panel}.${edge === 'e1' ? 'e1' : 'e2'}` as const;
-  return {
-    between: [crease(innerOf(corner), corner.endEdge), crease(outerOf(corner), corner.longEdge)],
-    fold: 180,
-  };
 });
 
 const WALLS = ['front', 'right', 'back', 'left'] as const;
