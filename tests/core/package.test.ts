@@ -59,6 +59,9 @@ export const slip = style && layNet(style, { sizes: { width: 4 }, caliperUm: 305
     const names = [...readFileSync('src/core/index.ts', 'utf8').matchAll(/^export (?:type )?\{(.*?)\}/gms)]
       .flatMap(([, list = '']) => list.split(','))
       .map((name) => name.trim());
+    const shown = blocks.join('\n');
+    const values = names.filter((name) => name !== '' && !name.startsWith('type '));
+    expect(values.filter((name) => name !== 'Sizing' && !shown.includes(name))).toEqual([]);
     expect(names.length).toBeGreaterThan(35);
     expect(names.length).toBeLessThan(50);
     const manifest = JSON.parse(readFileSync(join(installed, 'package.json'), 'utf8')) as {

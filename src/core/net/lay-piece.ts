@@ -44,17 +44,7 @@ export function layPiece(id: string, spec: PieceSpec, values: NamedValues): Piec
     slits: slits.map((slit) => ({ ring: slit.ring.map(move), curves: slit.curves })),
   }));
   const blank: Blank = { across: ticks(right - left), up: ticks(high - low) };
-  const hinges = bench.hinges.map(
-    ({ parent, child, a, b, restDeg, kind, panel }): Hinge => ({
-      parent,
-      child,
-      a: move(a),
-      b: move(b),
-      restDeg,
-      kind,
-      panel,
-    }),
-  );
+  const hinges = bench.hinges.map((hinge): Hinge => ({ ...hinge, a: move(hinge.a), b: move(hinge.b) }));
   const byPair = new Map(hinges.map(({ parent, child }, at) => [pairKey(parent, child), at]));
   const creases = creaseFolds(spec, bench, values);
   const edges = overlayEdges(laid).map((stretch) => nameEdge(stretch, laid, hinges, byPair, creases, blank));
