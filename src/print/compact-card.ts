@@ -24,12 +24,16 @@ const TYPE = { title: 5.6, lead: 3.4, body: 3.2, number: 4.9, step: 4.2 } as con
 const NUMBER_MM = 8; // tick box and number before a step
 const LEADING = 1.3;
 const HEAD_MM = 56; // name, sizes and the closed piece, beside the net
-/** Of the page's height, at most: the first that takes no more pages than the last. source: our own */
-const NET_SHARES = [0.4, 0.32] as const;
-const LEAST_NET_SHARE = 0.25;
+/** Of the page's height, at most, and the room of a picture: larger where that takes no more pages. source: our own */
+const NET_SHARES = [0.4, 0.32, 0.25] as const;
+const PICTURES_MM = [
+  { widthMm: 42, heightMm: 27 },
+  { widthMm: 34, heightMm: 20 },
+  { widthMm: 27, heightMm: 15 },
+] as const;
 const LEAST_SHARE = 0.45; // a net smaller than this beside its numbers cannot be read
 const CLOSED_MM = { widthMm: 40, heightMm: 26 };
-const PICTURE_MM = { widthMm: 27, heightMm: 15 };
+const CLOSED_OF_MANY_MM = { widthMm: 30, heightMm: 16 }; // where a box has many pieces
 const BESIDE_MM = 3;
 const LEAST_ROW_MM = 12; // room for a row under its heading
 const FIRST_LINES = 10; // of a step, beside its picture; the rest may run on into the next column
@@ -37,30 +41,64 @@ const LEAST_STEPS_MM = 45; // room for steps under a net; else both go to the ne
 
 /** The steps on the fewest pages: for each piece its net with its numbers, then the acts in two columns, each with a small picture. */
 export function compactColumns(input: BenchCardInput): PageColumn[] {
-  const least = columnsWith(input, LEAST_NET_SHARE);
-  for (const share of NET_SHARES) {
-    const larger = columnsWith(input, share);
-    if (larger.length <= least.length) return larger;
-  }
-  return least;
+  const drawn = drawnOnce();
+  const lay = (netShare: number, pictureMm: Room) => columnsWith(input, { netShare, pictureMm, drawn });
+  const least = lay(NET_SHARES[2], PICTURES_MM[2]);
+  for (const pictureMm of PICTURES_MM)
+    for (const netShare of NET_SHARES) {
+      const laid = lay(netShare, pictureMm);
+      if (laid.columns.length <= least.columns.length && laid.hasCode >= least.hasCode) return laid.columns;
+    }
+  return least.columns;
 }
 
-function columnsWith(input: BenchCardInput, netShare: number): PageColumn[] {
+/** Each picture of a card is drawn once, however often its pages are laid out. */
+function drawnOnce(): Drawn {
+  const known = new Map<object, Map<string, Drawing | null>>();
+  return (of, where, draw) => {
+    const those = known.get(of) ?? new Map<string, Drawing | null>();
+    known.set(of, those);
+    const found = those.get(where);
+    if (found !== undefined) return found;
+    const made = draw();
+    those.set(where, made);
+    return made;
+  };
+}
+
+type Drawn = (of: object, where: string, draw: () => Drawing | null) => Drawing | null;
+
+interface Laid {
+  readonly columns: PageColumn[];
+  readonly hasCode: boolean;
+}
+
+interface Shares {
+  readonly netShare: number;
+  readonly pictureMm: Room;
+  readonly drawn: Drawn;
+}
+
+function columnsWith(input: BenchCardInput, { netShare, pictureMm, drawn }: Shares): Laid {
   const pages = new TwoColumns(columnOf(input.paper));
   const said = new Set<string>();
   for (const card of input.cards) {
     const isLast = card === input.cards.at(-1);
     const steps = [
-      ...card.steps.flatMap((step, i) => compactStep({ card, step, number: i + 1, said }, pages.columnMm)),
+      ...card.steps.flatMap((step, i) =>
+        compactStep({ card, step, number: i + 1, said, pictureMm, drawn }, pages.columnMm),
+      ),
       ...(isLast ? careOf(input, pages.columnMm) : []),
     ];
-    pages.acrossWith(headOf(card, input, netShare), Math.min(LEAST_STEPS_MM, heightOf(steps) / 2));
+    pages.acrossWith(headOf(card, input, netShare, drawn), Math.min(LEAST_STEPS_MM, heightOf(steps) / 2));
     pages.inColumns(steps);
   }
   if (input.dressed) putLooks(pages, input.dressed, input.ruler);
-  if (input.link === undefined) return pages.pages();
+  if (input.link === undefined) return { columns: pages.pages(), hasCode: true };
   const isBelow = pages.ifRoom(stackBlocks([space(3), linkBlock(input.link, pages.widthMm)]));
-  return isBelow || input.link === null ? pages.pages() : withCode(pages.pages(), input.link, input);
+  return isBelow || input.link === null
+    ? { columns: pages.pages(), hasCode: isBelow }
+    : withCode(pages.pages(), input.link, input);
 }
 
 /** Each look of the box: what is cut for it, how it goes on, and the pieces with slots or scores at a size to cut by. */
@@ -83,28 +121,30 @@ function putLooks(pages: TwoColumns, dressed: DressingsOfBox, ruler: Ruler): voi
 }
 
 /** The code in an empty corner, beside a net or below the shorter column; left out where none is large enough. */
-function withCode(pages: PageColumn[], link: string, { paper }: BenchCardInput): PageColumn[] {
+function withCode(pages: PageColumn[], link: string, { paper }: BenchCardInput): Laid {
   const code = smallCodeBlock(link);
-  if (!code) return pages;
+  if (!code) return { columns: pages, hasCode: false };
   const size = { widthMm: code.widthMm, heightMm: code.block.heightMm };
   const places = pages.map(({ marks }) => freeRoom(marks, columnOf(paper), size));
   const page = places.findIndex((place) => place !== null);
-  return pages.map((column, at) => {
+  const columns = pages.map((column, at) => {
     const place = places[at];
     if (at !== page || !place) return column;
     return { ...column, marks: [...column.marks, ...moveMarks(code.block.marks, ...place)] };
   });
+  return { columns, hasCode: page >= 0 };
 }
 
 /** Name, sizes, what to lay ready and the closed piece on the left; the net with its numbers on the right. */
-function headOf(card: BoxCard, input: BenchCardInput, netShare: number): Block {
+function headOf(card: BoxCard, input: BenchCardInput, netShare: number, drawn: Drawn): Block {
   const { piece, joins } = card;
   const { widthMm, heightMm } = columnOf(input.paper);
   const { title, lines } = cardHead(card, input);
   const isFirst = card === input.cards[0];
   const words = (text: string, sizeMm: number, bold = false): Block =>
     textBlock(setFractions(text), { widthMm: HEAD_MM, sizeMm, bold, leading: LEADING });
-  const closed = drawFolded(piece, { from: 'standing', space: CLOSED_MM });
+  const roomMm = input.cards.length > 2 ? CLOSED_OF_MANY_MM : CLOSED_MM;
+  const closed = drawFolded(piece, { from: 'standing', space: roomMm });
   const left = stackBlocks([
     words(title, TYPE.title, true),
     ...lines.flatMap((line) => [space(1), words(line, TYPE.lead)]),
@@ -123,33 +163,40 @@ function headOf(card: BoxCard, input: BenchCardInput, netShare: number): Block {
       [0, left],
       ...(joins
         ? []
-        : [[HEAD_MM + BESIDE_MM, drawingBlock(netOf(card, input, netMm), netMm.widthMm)] as const]),
+        : [[HEAD_MM + BESIDE_MM, drawingBlock(netOnce(card, input, netMm, drawn), netMm.widthMm)] as const]),
     ),
     space(1.5),
-    ...(isFirst ? [legendOf(input, netMm, widthMm), space(1.5)] : []),
+    ...(isFirst ? [legendOf(input, netMm, drawn), space(1.5)] : []),
   ]);
 }
 
 type Room = { readonly widthMm: number; readonly heightMm: number };
 
-/** The net with its numbers; without them where they would leave no room for it, and it is cut along the template anyway. */
+const netOnce = (card: BoxCard, input: BenchCardInput, room: Room, drawn: Drawn): Drawing =>
+  drawn(card, `${room.widthMm} ${room.heightMm}`, () => netOf(card, input, room)) ?? netOf(card, input, room);
+
+/** What a crowded net gives up: the numbers of line ends, then all of them; the words have each. */
+const SPARING = [{}, { ends: false }, { numbers: false }] as const;
+
+/** The net with as many of its numbers as leave it room. */
 function netOf({ piece }: BoxCard, { ruler, faceUp, grain }: BenchCardInput, room: Room): Drawing {
-  const draw = (numbers: boolean) =>
+  const ways = SPARING.map((spared) =>
     drawNetToFit(piece, room, {
       ruler,
       textMm: TYPE.number,
       faceUp,
       grain,
-      show: { otherUnit: false, numbers },
-    });
-  const numbered = draw(true);
-  const plain = draw(false);
-  return numbered.scale < LEAST_SHARE * plain.scale ? plain : numbered;
+      show: { otherUnit: false, ...spared },
+    }),
+  );
+  const plain = ways.at(-1)!;
+  return ways.find(({ scale }) => scale >= LEAST_SHARE * plain.scale) ?? plain;
 }
 
 /** What the lines of all the nets mean, once. */
-function legendOf(input: BenchCardInput, room: Room, widthMm: number): Block {
-  const nets = input.cards.filter(({ joins }) => !joins).map((card) => netOf(card, input, room));
+function legendOf(input: BenchCardInput, room: Room, drawn: Drawn): Block {
+  const { widthMm } = columnOf(input.paper);
+  const nets = input.cards.filter(({ joins }) => !joins).map((card) => netOnce(card, input, room, drawn));
   return drawLegend(inksIn(nets), widthMm, TYPE.body);
 }
 
@@ -159,12 +206,15 @@ interface PrintedStep {
   readonly number: number;
   /** Tips printed so far: each is printed once. */
   readonly said: Set<string>;
+  /** Room for its picture. */
+  readonly pictureMm: Room;
+  readonly drawn: Drawn;
 }
 
 /** The step's number and words, its picture on the right; the lines of a long one after the first few as blocks of their own. */
-function compactStep({ card, step, number, said }: PrintedStep, columnMm: number): Block[] {
-  const picture = pictureOf(card, step);
-  const wordsMm = columnMm - NUMBER_MM - (picture ? PICTURE_MM.widthMm + BESIDE_MM : 0);
+function compactStep({ card, step, number, said, pictureMm, drawn }: PrintedStep, columnMm: number): Block[] {
+  const picture = drawn(step, `${pictureMm.widthMm}`, () => pictureOf(card, step, pictureMm));
+  const wordsMm = columnMm - NUMBER_MM - (picture ? pictureMm.widthMm + BESIDE_MM : 0);
   const tips = step.tips.filter((tip) => !said.has(tip));
   for (const tip of tips) said.add(tip);
   const lines = [step.headline, ...step.details, ...tips.map((tip) => `Tip: ${tip}`)].flatMap((text) =>
@@ -177,7 +227,7 @@ function compactStep({ card, step, number, said }: PrintedStep, columnMm: number
   const head = besideBlocks(
     [0, textBlock(`${number}`, { widthMm: NUMBER_MM, sizeMm: TYPE.step, bold: true })],
     [0, stackBlocks(lineBlocks.slice(0, FIRST_LINES))],
-    ...(picture ? [[columnMm - PICTURE_MM.widthMm, drawingBlock(picture, PICTURE_MM.widthMm)] as const] : []),
+    ...(picture ? [[columnMm - pictureMm.widthMm, drawingBlock(picture, pictureMm.widthMm)] as const] : []),
   );
   const rest = lineBlocks.slice(FIRST_LINES);
   const last = rest.pop();
@@ -189,11 +239,11 @@ const bodyText = (text: string, widthMm: number): Block =>
   textBlock(setFractions(text), { widthMm, sizeMm: TYPE.body, leading: LEADING });
 
 /** Where the card lies differently or a fold is under way, a picture says it best; words alone are enough for the rest. */
-function pictureOf(card: BoxCard, step: CardStep): Drawing | null {
+function pictureOf(card: BoxCard, step: CardStep, pictureMm: Room): Drawing | null {
   const acts = card.program.ops.slice(step.ops.from, step.ops.to);
   const isShown =
     step.kind === 'score' ? step.headline.endsWith(step.alone) : acts.some(({ op }) => op === 'close');
-  return isShown ? pictureOfStep(card, step, PICTURE_MM, { textMm: TYPE.body, plain: true }) : null;
+  return isShown ? pictureOfStep(card, step, pictureMm, { textMm: TYPE.body, plain: true }) : null;
 }
 
 /** What stands once below all steps: care with blades, glue and what goes inside, and the maker's notes. */

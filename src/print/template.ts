@@ -74,10 +74,7 @@ function piecePages(piece: PieceNet, input: TemplateInput): PageColumn[] {
     heightMm: net.heightMm * stretch.up,
     marks: stretchMarks(net.marks, stretch),
   };
-  const frames = [false, true].map((sideways) => frameOf(input.paper, sideways, net));
-  const tilings = frames.map((frame) => tileDrawing(drawn.widthMm, drawn.heightMm, frame.net));
-  const best = tilings[1]!.tiles.length < tilings[0]!.tiles.length ? 1 : 0;
-  const [frame, tiling] = [frames[best]!, tilings[best]!];
+  const { frame, tiling, sideways } = layOut(drawn, net, input.paper);
   const words = [
     capital(piece.label),
     `card ${sizeWords(piece.blank.across, piece.blank.up, ruler)}`,
@@ -85,9 +82,30 @@ function piecePages(piece: PieceNet, input: TemplateInput): PageColumn[] {
     `${faceUp} face up`,
   ].join(', ');
   return tiling.tiles.map((tile) => ({
-    sideways: best === 1,
+    sideways,
     marks: drawTilePage({ drawn, tile, tiling, frame, words, recipeName: input.recipeName, stretch }),
   }));
+}
+
+/** The drawing on the fewer pages of an upright and a sideways grid. */
+function layOut(drawn: Drawing, net: Drawing, paper: PaperName) {
+  const [upright, sideways] = [false, true].map((turned) => {
+    const frame = frameOf(paper, turned, net);
+    return { sideways: turned, frame, tiling: tileDrawing(drawn.widthMm, drawn.heightMm, frame.net) };
+  }) as [Layout, Layout];
+  return sideways.tiling.tiles.length < upright.tiling.tiles.length ? sideways : upright;
+}
+
+interface Layout {
+  readonly sideways: boolean;
+  readonly frame: Frame;
+  readonly tiling: Tiling;
+}
+
+/** How many pages the template of a piece takes on a true printer. */
+export function templatePages(piece: PieceNet, paper: PaperName, ruler: Ruler): number {
+  const net = drawNet(piece, { ruler, scale: 1, textMm: TYPE_MM.number, show: { numbers: false } });
+  return layOut(net, net, paper).tiling.tiles.length;
 }
 
 const capital = (words: string) => words.charAt(0).toUpperCase() + words.slice(1);

@@ -2,7 +2,7 @@ import { FINGER_REACH, HAND_WIDTH } from '../../net/hand-reach';
 import { paringsOf } from '../../net/parings';
 import type { BoxNet, PieceNet } from '../../net/types';
 import type { Role } from '../../styles/language/types';
-import { inches, printLength } from '../../units';
+import { inches, millimetres, printLength, ticks } from '../../units';
 import { sizeAsItLies } from '../equal/card-lie';
 import type { BenchTool } from '../types';
 import type { ActGroup } from './group-acts';
@@ -79,9 +79,11 @@ function truestMark({ from }: ActGroup, { box, groups, speech }: Bench): readonl
   const [least] = box.fits ?? [];
   const isFirst = groups.find(({ kind }) => kind === 'score')?.from === from;
   if (!isFirst || least === undefined || least.eachMark < 0 || least.eachMark >= EASY) return [];
-  const { text, lean } = printLength(least.eachMark, speech.ruler);
-  const within = lean === 'scant' ? `scant ${text}` : text;
-  return [`Truest marks, within ${within}: ${least.fit.truest}. ${least.fit.saves}`];
+  const { unit } = speech.ruler;
+  const step = unit === 'in' ? inches(0, 1, 64) : millimetres(0.1);
+  const play = ticks(Math.floor(least.eachMark / step) * step);
+  const within = play === 0 ? 'to a hair' : `within ${printLength(play, { unit, finest: step }).text}`;
+  return [`Be most exact, ${within}, with ${least.fit.truest}. ${least.fit.saves}`];
 }
 
 function narrowStrip({ acts }: ActGroup): readonly string[] {
