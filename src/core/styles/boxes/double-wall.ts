@@ -4,7 +4,8 @@ import type { PanelSpec } from '../language/types';
 import { allowanceOf, sizeOf } from '../shapes/size-symbols';
 
 const lock = (on: `${string}.${'left' | 'right'}`): PanelSpec => ({
-  role: 'glueTab',
+  // pared at the rim too, where the strip of the rolled wall comes down on it
+  role: 'lockFlap',
   size: ['lockTab', 'height'],
   on,
   fold: 90,
