@@ -10,10 +10,11 @@ import { legalBoxes } from './legal-sizes';
 import { LEAST_MM, sliversIn, sliversOf } from './slivers';
 
 /**
- * The end of a pillow is one curve that touches the trimmed edge in its middle, and a cone's mouth has corners that touch it: there the cut runs
+ * The end of a pillow is one curve that touches the trimmed edge in its middle, a cone's mouth has corners that touch it, and the rounded corners of a
+ * topper leave it like that: there the cut runs
  * off the card at a slope of nought to ten degrees. What a hand misses there is a hair of a free edge.
  */
-const RUNS_OFF = new Set(['pillow-pack', 'cornet', 'rolled-cone']);
+const RUNS_OFF = new Set(['pillow-pack', 'cornet', 'rolled-cone', 'bag-topper']);
 
 const someBoxes = (style: (typeof STYLES)[number]) => [
   { sizes: {}, caliperUm: 300, mark: inches(0, 1, 16) },
