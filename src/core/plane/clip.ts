@@ -51,5 +51,10 @@ function deepestSide(p: Ring, q: Ring): number {
 }
 
 /** How deep the convex parts of two figures lie in one another at most; 0 or less where they share nothing. */
-export const deepestOverlap = (parts: readonly Ring[], others: readonly Ring[]): number =>
-  Math.max(...parts.flatMap((part) => others.map((other) => overlapDepth(part, other))));
+export function deepestOverlap(parts: readonly Ring[], others: readonly Ring[]): number {
+  let deepest = Number.NEGATIVE_INFINITY;
+  // One by one: a curve of thousands of chords has more pairs than a call takes arguments.
+  for (const part of parts)
+    for (const other of others) deepest = Math.max(deepest, overlapDepth(part, other));
+  return deepest;
+}

@@ -3,7 +3,7 @@ import { fillSizes, filmPatches, layNet } from '../../../src/core/net';
 import { type BoxStyle, type Chosen, defaultChoices, STYLES, symbolsFor } from '../../../src/core/styles';
 import { inches, type Ticks, ticks } from '../../../src/core/units/ticks';
 
-/** The sizes that change the net, or the film behind it, when they grow by 1/16 or 1/8 in or shrink by 1/16, read off the nets themselves. */
+/** The sizes that change the net, the ribbon through it or the film behind it, when they grow by 1/16 or 1/8 in or shrink by 1/16, read off the nets themselves. */
 function sizesThatMatter(style: BoxStyle, options: Chosen): readonly string[] {
   const usual = Object.entries(fillSizes(style));
   // twice as large as usual, since a slot is not drawn where the panel is too small for it
@@ -12,7 +12,7 @@ function sizesThatMatter(style: BoxStyle, options: Chosen): readonly string[] {
   );
   const netOf = (other: Readonly<Record<string, Ticks>>) => {
     const box = layNet(style, { sizes: { ...sizes, ...other }, options, caliperUm: 300 });
-    return JSON.stringify([box.pieces.map(({ faces }) => faces), filmPatches(box)]);
+    return JSON.stringify([box.pieces.map(({ faces, threads }) => [faces, threads]), filmPatches(box)]);
   };
   const drawn = netOf({});
   const step = inches(0, 1, 16);

@@ -1,6 +1,6 @@
 import { edgesOf, hingeOf, OPPOSITE } from '../language/cut-edges';
 import { bothEnds } from '../language/define';
-import type { AddOnPlace, CutSpec, PanelSpec, PieceSpec, Values } from '../language/types';
+import type { AddOnPlace, Chosen, CutSpec, PanelSpec, PieceSpec, Values } from '../language/types';
 import { allowanceOf } from '../shapes/size-symbols';
 import {
   changeAt,
@@ -22,6 +22,8 @@ export function roundCornersAt(
   plain: PlainPieces,
   /** Where the style may have a thumb notch. */
   notches: readonly AddOnPlace[] = [],
+  /** Where the style may have a slot or a ribbon hole, by the length across it. */
+  openings: readonly Opening[] = [],
 ): Extension {
   const when = { given: given('corners', places) };
   return {
@@ -47,13 +49,17 @@ export function roundCornersAt(
     },
     quantities: {
       cornerMost: {
-        means: 'largest radius that leaves the edges beside a corner straight for an eighth of an inch',
+        means:
+          'largest radius that leaves the edges beside a corner straight for an eighth of an inch, and meets no opening',
         of: (values, chosen) => {
           const place = chosenPlace('corners', places, chosen);
           const piece = place && plain(chosen)[place.piece];
-          return place && piece
-            ? mostAt(place, piece, values, chosenPlace('notch', notches, chosen)?.at ?? [])
-            : 0;
+          if (!place || !piece) return 0;
+          const notched = chosenPlace('notch', notches, chosen)?.at ?? [];
+          return Math.min(
+            mostAt(place, piece, values, notched),
+            ...openings.map((opening) => mostBeside(opening, place, piece, values, chosen)),
+          );
         },
       },
     },
@@ -64,7 +70,7 @@ export function roundCornersAt(
         atMost: 'cornerMost',
         severity: 'stop',
         ...when,
-        says: 'Corners rounded by {cornerRadius} leave nothing straight between them, or meet a notch.',
+        says: 'Corners rounded by {cornerRadius} leave nothing straight between them, or meet a notch, a slot or a hole.',
         remedy: 'Make the radius at most {limit}, or leave the corners square.',
       },
     ],
@@ -73,6 +79,32 @@ export function roundCornersAt(
       return withMore(panel, 'cuts', cut);
     }),
   };
+}
+
+/** A slot or a hole in the middle of a panel, and the length across it. */
+export interface Opening {
+  readonly option: 'slot' | 'ribbon';
+  readonly places: readonly AddOnPlace[];
+  readonly across: string;
+}
+
+/** The largest radius whose corners end beside an opening in the middle of their panel, whatever its height. */
+function mostBeside(
+  { option, places, across }: Opening,
+  { at }: AddOnPlace,
+  { panels }: PieceSpec,
+  values: Values,
+  chosen: Chosen,
+): number {
+  const open = chosenPlace(option, places, chosen)?.at ?? [];
+  return Math.min(
+    ...at.flatMap((where) => {
+      const [name = where] = where.split('.');
+      const panel = panels[name];
+      if (panel === undefined || !('size' in panel) || !open.includes(name)) return [];
+      return [(inMm(panel.size[0], values) - (values[across] ?? 0)) / 2 - LEFT_STRAIGHT_MM];
+    }),
+  );
 }
 
 /** An edge shares what is straight of it with the corner at its other end, if that is rounded too, and with a notch in its middle. */

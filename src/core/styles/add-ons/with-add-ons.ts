@@ -73,7 +73,12 @@ function extensionsOf(style: BoxStyle, plain: PlainPieces): readonly Extension[]
     ...some(addOns.slot, handleSlotIn),
     ...some(addOns.ribbon, ribbonHoleIn),
     ...some(addOns.pull, ribbonPullIn),
-    ...some(addOns.corners, (places) => roundCornersAt(places, plain, addOns.notch)),
+    ...some(addOns.corners, (places) =>
+      roundCornersAt(places, plain, addOns.notch, [
+        { option: 'slot', places: addOns.slot ?? [], across: 'slotLength' },
+        { option: 'ribbon', places: addOns.ribbon ?? [], across: 'ribbonHole' },
+      ]),
+    ),
     ...some(addOns.hangTab, hangTabOn),
     ...(addOns.dustFlaps ? [dustEnds] : []),
   ];
