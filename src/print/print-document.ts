@@ -58,8 +58,8 @@ export interface PrintStamp {
   readonly code: string;
 }
 
-/** A random id (RFC 9562, version 4, from memory). */
-const RANDOM = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
+/** A random id: 32 figures of sixteen, with or without the hyphens of RFC 9562 (from memory). */
+const RANDOM = /^[0-9a-f]{8}(-?[0-9a-f]{4}){3}-?[0-9a-f]{12}$/;
 
 /** What tells one row from another on paper and in file names: the end of a random id, else the whole id. */
 export const shortId = (id: string): string => (RANDOM.test(id) ? id.slice(-8) : id);
