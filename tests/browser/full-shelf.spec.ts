@@ -74,13 +74,16 @@ test('5,000 boxes and 500 events: the shelf opens, is looked through and printed
   }).toPass();
 
   const slow = await slowness(page);
-  // Other work on the machine can only lengthen a key, so the better of two times is held to the promise.
+  // Other work on the machine can only lengthen a key, so the best of four times is held to the promise.
   const find = page.getByRole('searchbox', { name: 'Find on the shelf' });
   const first = await typeInto(page, devtools, 'season 4321');
-  await find.fill('');
-  await expect(cards).not.toHaveCount(1);
-  const second = await typeInto(page, devtools, 'season 4321');
-  const keys = first.map((took, at) => Math.min(took, second[at] ?? took));
+  let keys: readonly number[] = first;
+  for (let again = 0; again < 3; again++) {
+    await find.fill('');
+    await expect(cards).not.toHaveCount(1);
+    const next = await typeInto(page, devtools, 'season 4321');
+    keys = keys.map((took, at) => Math.min(took, next[at] ?? took));
+  }
   await expect(page.getByRole('status').filter({ hasText: '1 box and 0 events found.' })).toBeVisible();
   await expect(page).toHaveURL(/find=season\+4321$/);
   await page.getByRole('link', { name: /^Season 4321 / }).click();
